@@ -1,0 +1,37 @@
+// How a function says that what it was given cannot be used.
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+namespace units {
+
+// One thing a person can put right.
+struct Error {
+    std::string where;     // the key, such as "pack[0].capacity"; empty where there is none
+    std::string found;     // what was found and why it cannot be used
+    std::string remedy;    // what would be right, such as "give charge, such as 100 Ah"
+    std::string file = {};
+    int line = 0;          // 1 is the first; 0 is unknown
+
+    friend bool operator==(const Error&, const Error&) = default;
+};
+
+using Errors = std::vector<Error>;
+
+// A value, or every reason why there is none (never an empty list).
+template <class T>
+using Result = tl::expected<T, Errors>;
+
+inline tl::unexpected<Errors> fail(Error error) {
+    return tl::unexpected<Errors>(Errors{std::move(error)});
+}
+
+inline tl::unexpected<Errors> fail(Errors errors) {
+    return tl::unexpected<Errors>(std::move(errors));
+}
+
+}  // namespace units

@@ -1,0 +1,14 @@
+// What nearly every test includes; compiled once.
+#pragma once
+
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <rapidcheck.h>
+
+#include "support/print_quantities.hpp"
+#include "units/quantities.hpp"
+#include "units/result.hpp"

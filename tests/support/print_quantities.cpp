@@ -1,0 +1,10 @@
+#include "support/print_quantities.hpp"
+
+namespace units {
+
+void PrintTo(const Error& error, std::ostream* out) {
+    *out << error.file << ":" << error.line << ": " << error.where << ": " << error.found << "; "
+         << error.remedy;
+}
+
+}  // namespace units
