@@ -5,7 +5,6 @@
 
 #include <compare>
 
-#include <boost/units/absolute.hpp>
 #include <boost/units/cmath.hpp>
 #include <boost/units/limits.hpp>
 #include <boost/units/quantity.hpp>
@@ -37,8 +36,6 @@ using Irradiance =
 using Irradiation =
     boost::units::quantity<boost::units::divide_typeof_helper<si::energy, si::area>::type>;  // J/m2
 using TemperatureDifference = boost::units::quantity<si::temperature>;   // K
-// A point on the temperature scale, kept in kelvin; points subtract to a difference and do not add.
-using Temperature = boost::units::quantity<boost::units::absolute<si::temperature>>;
 using Dimensionless = boost::units::quantity<si::dimensionless>;
 
 inline constexpr Power watt = Power::from_value(1.0);
@@ -66,12 +63,44 @@ inline constexpr Irradiation kilowatt_hour_per_square_metre = Irradiation::from_
 
 inline constexpr double celsius_zero_in_kelvin = 273.15;  // [SI brochure] 2.3.1, exact
 
+// A point on the temperature scale. Points subtract to a difference; they neither add nor scale.
+class Temperature {
+  public:
+    constexpr Temperature() = default;  // absolute zero
+    constexpr explicit Temperature(TemperatureDifference above_absolute_zero)
+        : above_absolute_zero_(above_absolute_zero) {}
+    [[nodiscard]] constexpr TemperatureDifference above_absolute_zero() const {
+        return above_absolute_zero_;
+    }
+    friend constexpr TemperatureDifference operator-(Temperature a, Temperature b) {
+        return a.above_absolute_zero_ - b.above_absolute_zero_;
+    }
+    friend constexpr Temperature operator+(Temperature a, TemperatureDifference b) {
+        return Temperature(a.above_absolute_zero_ + b);
+    }
+    friend constexpr Temperature operator-(Temperature a, TemperatureDifference b) {
+        return Temperature(a.above_absolute_zero_ - b);
+    }
+    friend constexpr bool operator==(Temperature a, Temperature b) {
+        return a.above_absolute_zero_ == b.above_absolute_zero_;
+    }
+    friend constexpr bool operator<(Temperature a, Temperature b) {
+        return a.above_absolute_zero_ < b.above_absolute_zero_;
+    }
+    friend constexpr bool operator>(Temperature a, Temperature b) { return b < a; }
+    friend constexpr bool operator<=(Temperature a, Temperature b) { return !(b < a); }
+    friend constexpr bool operator>=(Temperature a, Temperature b) { return !(a < b); }
+
+  private:
+    TemperatureDifference above_absolute_zero_{};
+};
+
 [[nodiscard]] constexpr Temperature celsius(double degrees) {
-    return Temperature::from_value(degrees + celsius_zero_in_kelvin);
+    return Temperature((degrees + celsius_zero_in_kelvin) * kelvin);
 }
 
 [[nodiscard]] constexpr double in_celsius(Temperature temperature) {
-    return temperature.value() - celsius_zero_in_kelvin;
+    return temperature.above_absolute_zero() / kelvin - celsius_zero_in_kelvin;
 }
 
 // A number that means one thing: a state of charge is not an efficiency, though both have no unit.

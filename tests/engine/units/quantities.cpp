@@ -34,7 +34,7 @@ TEST(quantities, a_watt_for_an_hour_is_a_watt_hour) {
 }
 
 TEST(quantities, celsius_is_kelvin_shifted_and_differences_do_not_shift) {
-    EXPECT_DOUBLE_EQ(celsius(25.0).value(), 298.15);
+    EXPECT_DOUBLE_EQ(celsius(25.0).above_absolute_zero() / kelvin, 298.15);
     const TemperatureDifference difference = celsius(30.0) - celsius(25.0);
     EXPECT_NEAR(difference / kelvin, 5.0, 1e-12);
 }
