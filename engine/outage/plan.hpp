@@ -1,0 +1,70 @@
+// The outage plan: the likely course, and an earliest and a latest one when inputs are uncertain.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "outage/course.hpp"
+#include "scenario/assumption.hpp"
+#include "scenario/finding.hpp"
+#include "scenario/scenario.hpp"
+#include "units/quantities.hpp"
+#include "units/result.hpp"
+
+namespace outage {
+
+// One load's part in the likely course.
+struct LoadUse {
+    std::string name;
+    scenario::Outlet from{};
+    int priority = 3;
+    int count = 1;
+    units::Power running_low{};
+    units::Power running{};       // of all `count` while on
+    units::Power running_high{};
+    units::Energy wanted{};       // over the whole outage, likely
+    units::Energy per_day{};      // mean day of the outage, likely
+    units::Duration on_time{};    // over the whole outage
+    std::string from_what;        // "metered 1.9 kWh over 31 h", in words
+};
+
+// What the sun gives on each local day of the outage.
+struct SunDay {
+    int day = 1;
+    units::Energy offered{};
+    units::Energy taken{};        // into loads or packs, likely course
+    units::Energy clipped{};
+    units::Energy unused{};
+};
+
+struct Plan {
+    Course likely;
+    Course earliest;              // every uncertain input at its hungry end, sun at its dull end
+    Course latest;                // every uncertain input at its frugal end, sun at its bright end
+    bool uncertain = false;       // earliest and latest differ from likely
+    std::vector<LoadUse> loads;
+    std::vector<SunDay> sun;
+    units::Power inverter_idle{};
+    int packs = 0;                // all kinds together
+    units::Energy usable_at_start{};
+    scenario::Findings findings;
+    scenario::Assumptions assumptions;
+};
+
+// Runs the clock over the outage three times.
+//   fails      where the scenario cannot be planned: no pack, an unknown place with panels,
+//              unlike chemistries on one bus; each at its key
+//   source     method.md of this folder
+[[nodiscard]] units::Result<Plan> plan_outage(const scenario::Scenario& scenario);
+
+// How long the likely course lasts when `more` packs like the last kind are added: one entry for
+// each of 1 … more packs.
+struct MorePacks {
+    int packs = 0;                // all together
+    units::Duration lasts{};
+    bool survives = false;
+};
+[[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const scenario::Scenario& scenario,
+                                                           int more);
+
+}  // namespace outage

@@ -1,0 +1,52 @@
+// Battery packs as a person describes them. One entry is one kind of pack; `count` alike.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "units/quantities.hpp"
+
+namespace scenario {
+
+enum class Chemistry { flooded, agm, gel, lifepo4 };
+
+struct TwoWellNumbers {
+    units::Share available;  // c
+    units::Frequency rate;   // k
+    units::Charge total;     // C
+};
+
+struct PulseLimit {
+    units::Current current;
+    units::Duration lasts;
+};
+
+enum class Age { fresh, mid_life, end_of_life };
+
+struct Pack {
+    std::string name;
+    int count = 1;
+    Chemistry chemistry = Chemistry::lifepo4;
+    units::Charge capacity{};
+    std::optional<units::Duration> rated_over;
+    std::optional<units::Voltage> voltage;
+    std::optional<units::StateOfCharge> charge;
+    std::optional<TwoWellNumbers> two_well;
+    std::optional<units::Resistance> resistance;
+    std::optional<units::Resistance> lead_resistance;
+    std::optional<units::Current> current_limit;
+    std::vector<PulseLimit> pulse;
+    std::optional<units::Current> charge_limit;
+    std::optional<units::Voltage> absorption_voltage;
+    std::optional<units::Voltage> cutoff_voltage;
+    std::optional<units::Temperature> coldest_charge;
+    std::optional<units::Share> usable;
+    std::optional<Age> age;
+    std::optional<units::Charge> tested_capacity;  // a measured capacity test replaces the age factor
+    std::optional<units::Current> fuse;
+    std::optional<units::Mass> weight;
+    std::optional<units::Price> price;
+};
+
+}  // namespace scenario

@@ -1,0 +1,74 @@
+// Everything a person says of one outage and one unit. Values only; parts of the engine make
+// their models from them and say what they assumed where an optional is absent.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scenario/circuit.hpp"
+#include "scenario/inverter.hpp"
+#include "scenario/load.hpp"
+#include "scenario/pack.hpp"
+#include "scenario/panel.hpp"
+#include "scenario/place.hpp"
+#include "units/quantities.hpp"
+#include "units/time.hpp"
+
+namespace scenario {
+
+enum class Cause { storm, clear, unknown };
+
+struct Outage {
+    units::LocalTime starts;
+    units::Duration lasts{};
+    std::optional<Cause> cause;
+    std::optional<units::Temperature> battery_temperature;
+    std::optional<bool> battery_follows_room;
+    std::optional<units::Temperature> room_temperature;
+};
+
+enum class ChargerKind { wall, generator, vehicle };
+
+struct Charger {
+    std::string name;
+    ChargerKind kind = ChargerKind::wall;
+    units::Current current{};                       // at the battery
+    std::vector<units::DailySpan> hours;
+    std::vector<int> days;
+    std::optional<units::Efficiency> efficiency;
+    std::optional<units::PowerFactor> power_factor;
+    std::optional<units::Power> generator_rating;
+};
+
+struct Storage {
+    units::LocalTime since;
+    std::optional<units::Temperature> temperature;
+    std::optional<units::Current> drain;
+    std::optional<bool> master_switch_open;
+    std::optional<units::Share> self_discharge_per_month;
+    std::optional<bool> maintained;
+};
+
+struct Goal {
+    std::optional<units::Probability> chance;
+    std::optional<units::Mass> carry_at_most;
+    std::optional<units::Price> spend_at_most;
+};
+
+struct Scenario {
+    std::string title;
+    Outage outage;
+    Place place;
+    std::vector<Pack> packs;
+    std::optional<Inverter> inverter;
+    std::vector<Panel> panels;
+    std::optional<ChargeController> controller;
+    std::vector<Charger> chargers;
+    std::vector<Load> loads;
+    std::vector<Circuit> circuits;
+    std::optional<Storage> storage;
+    std::optional<Goal> goal;
+};
+
+}  // namespace scenario
