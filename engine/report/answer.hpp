@@ -1,0 +1,150 @@
+// One answer behind every face: text, JSON, CSV and the touch program show the same values.
+// Everything here is finished: display units, rounded texts, whole sentences. No face computes.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "scenario/assumption.hpp"
+#include "scenario/finding.hpp"
+#include "units/quantities.hpp"
+#include "units/time.hpp"
+
+namespace report {
+
+// A number as people read it.
+struct Quantity {
+    double value = 0.0;  // in `unit`; always finite
+    std::string unit;    // UCUM: "h", "W.h", "V", "%"; "1" where there is none
+    std::string shown;   // rounded, with the unit as people write it: "26.8 h"
+
+    friend bool operator==(const Quantity&, const Quantity&) = default;
+};
+
+// A key that has no value this time, and why.
+struct Absent {
+    std::string reason;
+
+    friend bool operator==(const Absent&, const Absent&) = default;
+};
+
+// The tree of an answer: shaped like JSON, members in the order they are to be read.
+struct Member;
+struct Value;
+using List = std::vector<Value>;
+using Members = std::vector<Member>;
+
+struct Value {
+    std::variant<Absent, bool, std::int64_t, Quantity, std::string, List, Members> held;
+};
+
+struct Member {
+    std::string key;    // what a script reads: "stored_at_end"
+    std::string label;  // in plain words: "left at the end"; empty where the key says it
+    Value value;
+};
+
+// A finding and, when it belongs to one moment of the outage, which.
+struct PinnedFinding {
+    scenario::Finding finding;
+    std::optional<units::Duration> at = {};  // after the outage starts
+    std::string when = {};                   // the same in words: "Thursday 03:00"
+};
+
+// One step of the arithmetic.
+struct WorkingRow {
+    std::string section;   // "Loads", "Inverter", "Sun", "Battery", "Energy account"
+    std::string quantity;  // what it is: "refrigerator, a mean day"
+    Quantity value;
+    std::string formula;  // "outage method.md (3)"; empty for what was read from the file
+    std::string source;  // where it comes from: "metered 1.9 kWh over 31 h", a key of references.md
+};
+
+// A hazard the scenario touches.
+struct Caution {
+    std::string hazard;  // "Electric shock"
+    std::string text;
+    std::string source;
+};
+
+// A table of numbers and words; every column has as many points as the others.
+struct Column {
+    std::string name;     // "stored"
+    std::string heading;  // "stored in the packs"
+    std::string unit;     // UCUM; empty for words
+    std::variant<std::vector<double>, std::vector<std::string>> points;
+};
+
+struct Series {
+    std::string name;  // "hours", "events", "loads", "sun_days"
+    std::string title;
+    std::vector<Column> columns;
+};
+
+// What is pinned to an hour of the chart.
+struct Marker {
+    double at = 0.0;    // h after the start
+    char sign = '*';    // for plots made of characters; explained by `label`
+    std::string label;  // "Thursday 03:00 inverter switches off"
+    scenario::Severity severity = scenario::Severity::note;
+};
+
+// The plot of the outage days, the same points in every face. Times in h after the start,
+// energies in W.h, powers in W. Curves have one value for each entry of `at`.
+struct DaysChart {
+    units::LocalTime starts;
+    double lasts = 0.0;   // h, to the end of the outage
+    double top = 0.0;     // W.h, what all packs hold when full
+    double usable = 0.0;  // W.h, what may be used of it at the start
+    std::vector<double> at;
+    std::vector<double> earliest;  // stored, every uncertain input at its hungry end
+    std::vector<double> likely;    // stored
+    std::vector<double> latest;    // stored, every uncertain input at its frugal end
+    std::vector<double> wanted;    // by the loads
+    std::vector<double> served;
+    std::vector<double> sun;  // offered by the panels
+    struct Span {
+        double from = 0.0;
+        double to = 0.0;
+    };
+    std::vector<Span> nights;     // between sunset and sunrise, clipped to the outage
+    std::vector<Marker> markers;  // in time order
+};
+
+struct Answer {
+    std::string question;                 // "outage", "packs", "start" …: the command's name
+    std::string title;                    // of the scenario
+    std::vector<std::string> sentences;   // the plain answer is the first
+    Members values;                       // `answer` of the JSON, keys in order
+    std::vector<PinnedFinding> findings;  // worst first, then by time
+    std::vector<WorkingRow> working;
+    scenario::Assumptions assumptions;
+    std::vector<Caution> cautions;
+    std::vector<Series> series;         // the first is the one CSV prints
+    std::optional<DaysChart> days;      // for questions with a clock
+    std::string closing;                // the last line of every face
+    std::optional<std::string> defect;  // why the numbers cannot be relied on: a fault of ours
+};
+
+inline constexpr std::string_view closing_line =
+    "Arithmetic, not approval. Local codes and licensed practice decide.";
+
+// A quantity, or the reason where the number is not finite.
+[[nodiscard]] Value quantity_or_reason(Quantity quantity, std::string reason);
+
+// The value at a path such as "energy.stored_at_end"; nullptr where there is none.
+[[nodiscard]] const Value* value_at(const Members& members, std::string_view path);
+
+[[nodiscard]] bool holds_a_stop(const Answer& answer);
+
+// Worst first; findings of one severity by time, those without a time first.
+void sort_by_weight(std::vector<PinnedFinding>& findings);
+
+// "stop", "caution" or "note".
+[[nodiscard]] std::string_view word_for(scenario::Severity severity);
+
+}  // namespace report
