@@ -15,33 +15,33 @@ enum class LimitedBy { none, charge, low_voltage, pack_limit, fuse, inverter_lim
 //   identity  stored_at_start + sun_stored_raw … see method.md (3):
 //             in - out - losses - change of store = residual
 struct Ledger {
-    units::Energy loads{};            // delivered to appliances
-    units::Energy inverter_loss{};    // idle and conversion
-    units::Energy idle{};             // the part of inverter_loss drawn with nothing plugged in
-    units::Energy converter_loss{};   // in 12 V and USB adaptors
-    units::Energy wiring_loss{};      // in leads, connectors and main cable
-    units::Energy battery_loss{};     // inner resistance, between the wells, incomplete charging
-    units::Energy sun_offered{};      // at the battery terminals, before what is full refuses
-    units::Energy sun_used{};         // went straight into loads
-    units::Energy sun_stored{};       // went into the packs
-    units::Energy sun_unused{};       // offered and not taken
-    units::Energy sun_clipped{};      // lost at the controller or input limit, before sun_offered
+    units::Energy loads{};           // delivered to appliances
+    units::Energy inverter_loss{};   // idle and conversion
+    units::Energy idle{};            // the part of inverter_loss drawn with nothing plugged in
+    units::Energy converter_loss{};  // in 12 V and USB adaptors
+    units::Energy wiring_loss{};     // in leads, connectors and main cable
+    units::Energy battery_loss{};    // inner resistance, between the wells, incomplete charging
+    units::Energy sun_offered{};     // at the battery terminals, before what is full refuses
+    units::Energy sun_used{};        // went straight into loads
+    units::Energy sun_stored{};      // went into the packs
+    units::Energy sun_unused{};      // offered and not taken
+    units::Energy sun_clipped{};     // lost at the controller or input limit, before sun_offered
     units::Energy stored_at_start{};
     units::Energy stored_at_end{};
-    units::Energy unserved{};         // what appliances wanted and did not get
-    units::Energy residual{};         // what the ledger does not explain: a defect when not tiny
-    double relative_residual = 0.0;   // residual over the largest entry
+    units::Energy unserved{};        // what appliances wanted and did not get
+    units::Energy residual{};        // what the ledger does not explain: a defect when not tiny
+    double relative_residual = 0.0;  // residual over the largest entry
 };
 
 // The state at one moment. Two points may share an instant: before and after a jump.
 struct TracePoint {
-    units::Duration at{};             // after the outage starts
-    units::Energy stored{};           // in all packs, as a state of their wells
-    units::StateOfCharge charge{};    // rested charge over rated charge, all packs; may start above 1
-    units::Voltage voltage{};         // at the bus
-    units::Current current{};         // out of all packs together; negative while charging
-    units::Power wanted{};            // by appliances, whether served or not
-    units::Power served{};            // to appliances
+    units::Duration at{};           // after the outage starts
+    units::Energy stored{};         // in all packs, as a state of their wells
+    units::StateOfCharge charge{};  // rested charge over rated charge, all packs; may start above 1
+    units::Voltage voltage{};       // at the bus
+    units::Current current{};       // out of all packs together; negative while charging
+    units::Power wanted{};          // by appliances, whether served or not
+    units::Power served{};          // to appliances
     units::Power sun_offered{};
     units::Power sun_taken{};
 };
@@ -51,14 +51,14 @@ enum class EventKind {
     inverter_on_again,
     inverter_overload,
     inverter_overload_over,
-    inverter_switched_off,   // by its daily hours
+    inverter_switched_off,  // by its daily hours
     inverter_switched_on,
-    packs_empty,             // the available well
+    packs_empty,  // the available well
     packs_at_usable_limit,
-    packs_cut_off,           // the pack's own low-voltage protection
+    packs_cut_off,  // the pack's own low-voltage protection
     packs_over_current,
     fuse_opens,
-    cannot_be_delivered,     // no operating point: more power than the packs can give
+    cannot_be_delivered,  // no operating point: more power than the packs can give
     supply_back,
     packs_full,
     sunrise,
@@ -74,15 +74,15 @@ struct Event {
 };
 
 struct Course {
-    units::Duration lasts{};   // until the first appliance goes without; the outage when none does
-    bool survives = false;     // no appliance went without
+    units::Duration lasts{};  // until the first appliance goes without; the outage when none does
+    bool survives = false;    // no appliance went without
     LimitedBy limited_by = LimitedBy::none;
     Ledger ledger;
     std::vector<TracePoint> trace;
     std::vector<Event> events;
     units::Voltage lowest_voltage{};
     units::Current highest_pack_current{};
-    units::Duration without{}; // time in which at least one appliance went without
+    units::Duration without{};  // time in which at least one appliance went without
 };
 
 }  // namespace outage

@@ -20,32 +20,32 @@ struct LoadUse {
     int priority = 3;
     int count = 1;
     units::Power running_low{};
-    units::Power running{};       // of all `count` while on
+    units::Power running{};  // of all `count` while on
     units::Power running_high{};
-    units::Energy wanted{};       // over the whole outage, likely
-    units::Energy per_day{};      // mean day of the outage, likely
-    units::Duration on_time{};    // over the whole outage
-    std::string from_what;        // "metered 1.9 kWh over 31 h", in words
+    units::Energy wanted{};     // over the whole outage, likely
+    units::Energy per_day{};    // mean day of the outage, likely
+    units::Duration on_time{};  // over the whole outage
+    std::string from_what;      // "metered 1.9 kWh over 31 h", in words
 };
 
 // What the sun gives on each local day of the outage.
 struct SunDay {
     int day = 1;
     units::Energy offered{};
-    units::Energy taken{};        // into loads or packs, likely course
+    units::Energy taken{};  // into loads or packs, likely course
     units::Energy clipped{};
     units::Energy unused{};
 };
 
 struct Plan {
     Course likely;
-    Course earliest;              // every uncertain input at its hungry end, sun at its dull end
-    Course latest;                // every uncertain input at its frugal end, sun at its bright end
-    bool uncertain = false;       // earliest and latest differ from likely
+    Course earliest;         // every uncertain input at its hungry end, sun at its dull end
+    Course latest;           // every uncertain input at its frugal end, sun at its bright end
+    bool uncertain = false;  // earliest and latest differ from likely
     std::vector<LoadUse> loads;
     std::vector<SunDay> sun;
     units::Power inverter_idle{};
-    int packs = 0;                // all kinds together
+    int packs = 0;  // all kinds together
     units::Energy usable_at_start{};
     scenario::Findings findings;
     scenario::Assumptions assumptions;
@@ -60,7 +60,7 @@ struct Plan {
 // How long the likely course lasts when `more` packs like the last kind are added: one entry for
 // each of 1 … more packs.
 struct MorePacks {
-    int packs = 0;                // all together
+    int packs = 0;  // all together
     units::Duration lasts{};
     bool survives = false;
 };

@@ -22,7 +22,7 @@ struct Switch {
 };
 struct Wire {
     units::WireSize size;
-    units::Length length{};             // one way, supply only
+    units::Length length{};  // one way, supply only
     std::optional<units::Length> round_trip;
     std::optional<units::Temperature> insulation;
 };

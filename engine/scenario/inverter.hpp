@@ -10,7 +10,7 @@
 namespace scenario {
 
 struct EfficiencyPoint {
-    units::Share at;         // share of the continuous rating
+    units::Share at;  // share of the continuous rating
     units::Efficiency is;
 };
 

@@ -72,12 +72,12 @@ struct Load {
     std::vector<units::DailySpan> hours;  // empty: at all hours
     std::vector<int> days;                // days of the outage, 1 is the first; empty: every day
     int count = 1;
-    int priority = 3;                     // 1 life and health … 5 work
+    int priority = 3;  // 1 life and health … 5 work
     std::optional<Evidence> evidence;
     std::optional<units::PowerFactor> power_factor;
     std::optional<units::Efficiency> converter_efficiency;  // of a 12 V or USB adaptor
     std::optional<bool> medical;
-    std::optional<std::string> like;      // a row of the appliance library
+    std::optional<std::string> like;  // a row of the appliance library
     std::optional<Motor> motor;
 };
 

@@ -43,7 +43,8 @@ struct Pack {
     std::optional<units::Temperature> coldest_charge;
     std::optional<units::Share> usable;
     std::optional<Age> age;
-    std::optional<units::Charge> tested_capacity;  // a measured capacity test replaces the age factor
+    std::optional<units::Charge>
+        tested_capacity;  // a measured capacity test replaces the age factor
     std::optional<units::Current> fuse;
     std::optional<units::Mass> weight;
     std::optional<units::Price> price;

@@ -29,16 +29,16 @@ struct Panel {
     std::optional<units::Angle> tilt;     // from horizontal
     std::optional<units::Angle> azimuth;  // from north, clockwise
     std::vector<Aim> aims;
-    std::vector<units::DailySpan> out;    // hours the panels stand outside; empty: always
+    std::vector<units::DailySpan> out;  // hours the panels stand outside; empty: always
     std::vector<ShadedHours> shade;
-    std::vector<int> covered_days;        // days of the outage under snow or stowed, 1 is the first
+    std::vector<int> covered_days;  // days of the outage under snow or stowed, 1 is the first
     std::optional<units::Voltage> open_circuit_voltage;
     std::optional<units::Current> short_circuit_current;
     std::optional<units::Voltage> peak_power_voltage;
     std::optional<units::Current> peak_power_current;
     std::optional<units::Temperature> nominal_cell_temperature;
     std::optional<units::Share> power_lost_per_kelvin;  // 0.4 % is 0.004
-    std::optional<units::Efficiency> derating;          // soiling, wiring, tolerance, mismatch together
+    std::optional<units::Efficiency> derating;  // soiling, wiring, tolerance, mismatch together
     std::optional<int> in_series;
     std::optional<units::Mass> weight;
     std::optional<units::Price> price;

@@ -15,9 +15,10 @@ struct Place {
     std::optional<units::Angle> longitude;  // east positive
     std::optional<units::Length> elevation;
     std::optional<units::Duration> utc_offset;  // east positive, standard time
-    std::optional<std::array<units::Irradiation, 12>> irradiation;  // of a mean day of each month, flat
-    std::optional<std::array<units::Duration, 12>> sunshine;        // bright sunshine of a mean day
-    std::optional<std::array<units::Temperature, 12>> temperature;  // monthly mean
+    std::optional<std::array<units::Irradiation, 12>>
+        irradiation;                                          // of a mean day of each month, flat
+    std::optional<std::array<units::Duration, 12>> sunshine;  // bright sunshine of a mean day
+    std::optional<std::array<units::Temperature, 12>> temperature;                  // monthly mean
     std::optional<std::array<units::TemperatureDifference, 12>> temperature_range;  // daily
     std::optional<std::string> weather_file;  // as written; relative to the scenario file
     std::optional<units::Share> ground_reflectance;

@@ -33,7 +33,7 @@ enum class ChargerKind { wall, generator, vehicle };
 struct Charger {
     std::string name;
     ChargerKind kind = ChargerKind::wall;
-    units::Current current{};                       // at the battery
+    units::Current current{};  // at the battery
     std::vector<units::DailySpan> hours;
     std::vector<int> days;
     std::optional<units::Efficiency> efficiency;

@@ -14,28 +14,28 @@ namespace units {
 
 namespace si = boost::units::si;
 
-using Power = boost::units::quantity<si::power>;                         // real power, W
-using Energy = boost::units::quantity<si::energy>;                       // J
-using Charge = boost::units::quantity<si::electric_charge>;              // C
-using Voltage = boost::units::quantity<si::electric_potential>;          // V
-using Current = boost::units::quantity<si::current>;                     // A
-using Resistance = boost::units::quantity<si::resistance>;               // ohm
-using Duration = boost::units::quantity<si::time>;                       // s
-using Length = boost::units::quantity<si::length>;                       // m
-using Area = boost::units::quantity<si::area>;                           // m2
-using Volume = boost::units::quantity<si::volume>;                       // m3
-using Mass = boost::units::quantity<si::mass>;                           // kg
-using Angle = boost::units::quantity<si::plane_angle>;                   // rad
-using Frequency = boost::units::quantity<si::frequency>;                 // 1/s
-using AngularVelocity = boost::units::quantity<si::angular_velocity>;    // rad/s
-using Torque = boost::units::quantity<si::torque>;                       // N m/rad
-using Inertia = boost::units::quantity<si::moment_of_inertia>;           // kg m2/rad2
-using Force = boost::units::quantity<si::force>;                         // N
+using Power = boost::units::quantity<si::power>;                       // real power, W
+using Energy = boost::units::quantity<si::energy>;                     // J
+using Charge = boost::units::quantity<si::electric_charge>;            // C
+using Voltage = boost::units::quantity<si::electric_potential>;        // V
+using Current = boost::units::quantity<si::current>;                   // A
+using Resistance = boost::units::quantity<si::resistance>;             // ohm
+using Duration = boost::units::quantity<si::time>;                     // s
+using Length = boost::units::quantity<si::length>;                     // m
+using Area = boost::units::quantity<si::area>;                         // m2
+using Volume = boost::units::quantity<si::volume>;                     // m3
+using Mass = boost::units::quantity<si::mass>;                         // kg
+using Angle = boost::units::quantity<si::plane_angle>;                 // rad
+using Frequency = boost::units::quantity<si::frequency>;               // 1/s
+using AngularVelocity = boost::units::quantity<si::angular_velocity>;  // rad/s
+using Torque = boost::units::quantity<si::torque>;                     // N m/rad
+using Inertia = boost::units::quantity<si::moment_of_inertia>;         // kg m2/rad2
+using Force = boost::units::quantity<si::force>;                       // N
 using Irradiance =
-    boost::units::quantity<boost::units::divide_typeof_helper<si::power, si::area>::type>;   // W/m2
+    boost::units::quantity<boost::units::divide_typeof_helper<si::power, si::area>::type>;  // W/m2
 using Irradiation =
     boost::units::quantity<boost::units::divide_typeof_helper<si::energy, si::area>::type>;  // J/m2
-using TemperatureDifference = boost::units::quantity<si::temperature>;   // K
+using TemperatureDifference = boost::units::quantity<si::temperature>;                       // K
 using Dimensionless = boost::units::quantity<si::dimensionless>;
 
 inline constexpr Power watt = Power::from_value(1.0);
@@ -110,7 +110,9 @@ class Fraction {
   public:
     constexpr Fraction() = default;
     constexpr explicit Fraction(double value) : value_(value) {}
-    [[nodiscard]] static constexpr Fraction percent(double value) { return Fraction(value / 100.0); }
+    [[nodiscard]] static constexpr Fraction percent(double value) {
+        return Fraction(value / 100.0);
+    }
     [[nodiscard]] constexpr double value() const { return value_; }
     [[nodiscard]] constexpr Fraction complement() const { return Fraction(1.0 - value_); }
     friend constexpr auto operator<=>(Fraction, Fraction) = default;
@@ -132,9 +134,15 @@ class Distinct {
     constexpr Distinct() = default;
     constexpr explicit Distinct(Quantity amount) : amount_(amount) {}
     [[nodiscard]] constexpr Quantity amount() const { return amount_; }
-    friend constexpr Distinct operator+(Distinct a, Distinct b) { return Distinct(a.amount_ + b.amount_); }
-    friend constexpr Distinct operator-(Distinct a, Distinct b) { return Distinct(a.amount_ - b.amount_); }
-    friend constexpr Distinct operator*(double factor, Distinct a) { return Distinct(factor * a.amount_); }
+    friend constexpr Distinct operator+(Distinct a, Distinct b) {
+        return Distinct(a.amount_ + b.amount_);
+    }
+    friend constexpr Distinct operator-(Distinct a, Distinct b) {
+        return Distinct(a.amount_ - b.amount_);
+    }
+    friend constexpr Distinct operator*(double factor, Distinct a) {
+        return Distinct(factor * a.amount_);
+    }
     friend constexpr double operator/(Distinct a, Distinct b) { return a.amount_ / b.amount_; }
     friend constexpr bool operator==(Distinct a, Distinct b) { return a.amount_ == b.amount_; }
     friend constexpr bool operator<(Distinct a, Distinct b) { return a.amount_ < b.amount_; }

@@ -11,11 +11,11 @@ namespace units {
 
 // One thing a person can put right.
 struct Error {
-    std::string where;     // the key, such as "pack[0].capacity"; empty where there is none
-    std::string found;     // what was found and why it cannot be used
-    std::string remedy;    // what would be right, such as "give charge, such as 100 Ah"
+    std::string where;   // the key, such as "pack[0].capacity"; empty where there is none
+    std::string found;   // what was found and why it cannot be used
+    std::string remedy;  // what would be right, such as "give charge, such as 100 Ah"
     std::string file = {};
-    int line = 0;          // 1 is the first; 0 is unknown
+    int line = 0;  // 1 is the first; 0 is unknown
 
     friend bool operator==(const Error&, const Error&) = default;
 };

@@ -15,11 +15,21 @@ class TimePoint {
     constexpr TimePoint() = default;
     constexpr explicit TimePoint(Duration since_1970) : since_1970_(since_1970) {}
     [[nodiscard]] constexpr Duration since_1970() const { return since_1970_; }
-    friend constexpr TimePoint operator+(TimePoint a, Duration b) { return TimePoint(a.since_1970_ + b); }
-    friend constexpr TimePoint operator-(TimePoint a, Duration b) { return TimePoint(a.since_1970_ - b); }
-    friend constexpr Duration operator-(TimePoint a, TimePoint b) { return a.since_1970_ - b.since_1970_; }
-    friend constexpr bool operator==(TimePoint a, TimePoint b) { return a.since_1970_ == b.since_1970_; }
-    friend constexpr bool operator<(TimePoint a, TimePoint b) { return a.since_1970_ < b.since_1970_; }
+    friend constexpr TimePoint operator+(TimePoint a, Duration b) {
+        return TimePoint(a.since_1970_ + b);
+    }
+    friend constexpr TimePoint operator-(TimePoint a, Duration b) {
+        return TimePoint(a.since_1970_ - b);
+    }
+    friend constexpr Duration operator-(TimePoint a, TimePoint b) {
+        return a.since_1970_ - b.since_1970_;
+    }
+    friend constexpr bool operator==(TimePoint a, TimePoint b) {
+        return a.since_1970_ == b.since_1970_;
+    }
+    friend constexpr bool operator<(TimePoint a, TimePoint b) {
+        return a.since_1970_ < b.since_1970_;
+    }
     friend constexpr bool operator>(TimePoint a, TimePoint b) { return b < a; }
     friend constexpr bool operator<=(TimePoint a, TimePoint b) { return !(b < a); }
     friend constexpr bool operator>=(TimePoint a, TimePoint b) { return !(a < b); }
@@ -42,8 +52,8 @@ using LocalTime = TimePoint<struct StandardClock>;  // local standard time at th
 
 [[nodiscard]] LocalTime local_time(std::chrono::year_month_day date, Duration after_midnight);
 [[nodiscard]] std::chrono::year_month_day date_of(LocalTime time);
-[[nodiscard]] Duration time_of_day(LocalTime time);            // 0 to less than 24 h
+[[nodiscard]] Duration time_of_day(LocalTime time);               // 0 to less than 24 h
 [[nodiscard]] int day_of_year(std::chrono::year_month_day date);  // 1 on 1 January
-[[nodiscard]] LocalTime midnight_before(LocalTime time);       // the same time when it is midnight
+[[nodiscard]] LocalTime midnight_before(LocalTime time);  // the same time when it is midnight
 
 }  // namespace units

@@ -54,7 +54,8 @@ std::vector<Include> includes_of(const std::string& part) {
         std::ifstream file(entry.path());
         for (std::string line; std::getline(file, line);) {
             std::smatch match;
-            if (std::regex_search(line, match, line_form)) found.push_back({entry.path(), match[1]});
+            if (std::regex_search(line, match, line_form))
+                found.push_back({entry.path(), match[1]});
         }
     }
     return found;
@@ -76,7 +77,8 @@ TEST(architecture, a_folder_includes_only_what_the_design_allows) {
         if (!fs::exists(engine / part)) continue;
         for (const auto& include : includes_of(part)) {
             ++seen;
-            EXPECT_TRUE(include.part == part || include.part == "units" || allowed.contains(include.part))
+            EXPECT_TRUE(include.part == part || include.part == "units" ||
+                        allowed.contains(include.part))
                 << include.file << " includes " << include.part;
         }
     }
@@ -95,9 +97,11 @@ TEST(architecture, the_engine_does_not_know_qt) {
 }
 
 TEST(architecture, the_top_level_holds_only_what_the_design_names) {
-    const std::set<std::string> named = {"CMakeLists.txt", "CMakePresets.json", "README.md",
-                                         "DEVELOPERS.md",  "LICENSE",           "qml",
-                                         "engine",         "tests",             "scenarios"};
+    const std::set<std::string> named = {"CMakeLists.txt", "CMakePresets.json",
+                                         "README.md",      "DEVELOPERS.md",
+                                         "LICENSE",        "qml",
+                                         "engine",         "tests",
+                                         "scenarios"};
     for (const auto& entry : fs::directory_iterator(CANDLEMARK_SOURCE_DIR)) {
         const auto name = entry.path().filename().string();
         EXPECT_TRUE(named.contains(name) || name.front() == '.' || name == "build") << name;

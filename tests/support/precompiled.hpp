@@ -2,13 +2,13 @@
 #pragma once
 
 #include <cmath>
+#include <gmock/gmock.h>
 #include <string>
 #include <vector>
 
-#include <gmock/gmock.h>
+#include "support/print_quantities.hpp"
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
-#include "support/print_quantities.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"

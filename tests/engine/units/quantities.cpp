@@ -7,7 +7,9 @@ namespace {
 using namespace units;
 
 template <class Left, class Right>
-concept addable = requires(Left left, Right right) { left + right; };
+concept addable = requires(Left left, Right right) {
+    left + right;
+};
 
 static_assert(addable<Voltage, Voltage>);
 static_assert(!addable<Voltage, Current>, "volts and amperes do not add");
