@@ -12,13 +12,17 @@ namespace units {
 // One thing a person can put right.
 struct Error {
     std::string where;   // the key, such as "pack[0].capacity"; empty where there is none
-    std::string found;   // what was found and why it cannot be used
+    std::string found;   // what was found and why it cannot be used, as a clause of its own
     std::string remedy;  // what would be right, such as "give charge, such as 100 Ah"
     std::string file = {};
     int line = 0;  // 1 is the first; 0 is unknown
 
     friend bool operator==(const Error&, const Error&) = default;
 };
+
+// The error as one line: `build.toml:12: pack[0].capacity: found 100 Wh, which is energy; give
+// charge, such as 100 Ah`. Parts that are empty are left out.
+[[nodiscard]] std::string print(const Error& error);
 
 using Errors = std::vector<Error>;
 

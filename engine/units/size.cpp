@@ -1,0 +1,102 @@
+#include "units/size.hpp"
+
+#include <charconv>
+
+#include "units/number.hpp"
+#include "units/quote.hpp"
+#include "units/text.hpp"
+
+namespace units {
+
+namespace {
+
+constexpr std::string_view remedy = "give a wire size, such as 12 AWG, 4/0 AWG or 2.5 mm2";
+
+tl::unexpected<Errors> refuse(std::string found) {
+    return fail({.where = "", .found = std::move(found), .remedy = std::string(remedy)});
+}
+
+// The number before AWG: "12", or "4/0" for four noughts.
+std::optional<int> gauge_number(std::string_view text) {
+    int number = 0;
+    const char* const end = text.data() + text.size();
+    const std::from_chars_result parsed = std::from_chars(text.data(), end, number);
+    if (parsed.ec != std::errc() || number < 0) {
+        return std::nullopt;
+    }
+    if (parsed.ptr == end) {
+        return number;
+    }
+    const bool noughts =
+        std::string_view(parsed.ptr, static_cast<std::size_t>(end - parsed.ptr)) == "/0";
+    return noughts && number >= 1 && number <= 4 ? std::optional(1 - number) : std::nullopt;
+}
+
+std::string print_gauge(AmericanGauge gauge) {
+    return gauge.number <= 0 ? fmt::format("{}/0 AWG", 1 - gauge.number)
+                             : fmt::format("{} AWG", gauge.number);
+}
+
+std::string_view trimmed(std::string_view text) {
+    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
+    return text.substr(0, text.find_last_not_of(' ') + 1);
+}
+
+Result<WireSize> read_gauge(std::string_view whole, std::string_view number) {
+    const std::optional<int> gauge = gauge_number(trimmed(number));
+    if (!gauge) {
+        return refuse(fmt::format("found '{}', which is not a gauge", quote(whole)));
+    }
+    if (*gauge > thinnest_gauge.number) {
+        return refuse(fmt::format("found '{}'; gauges go from 40 AWG, the thinnest, to 4/0 AWG",
+                                  quote(whole)));
+    }
+    return AmericanGauge{*gauge};
+}
+
+}  // namespace
+
+Result<WireSize> read_wire_size(std::string_view text) {
+    constexpr std::size_t longest = 200;  // bytes
+    if (text.size() > longest) {
+        return refuse(fmt::format("'{}' is too long to be a wire size", quote(text)));
+    }
+    constexpr std::string_view system = "AWG";
+    const std::string plain = in_plain_letters(text);
+    const std::string_view view = plain;
+    if (view.ends_with(system)) {
+        return read_gauge(view, view.substr(0, view.size() - system.size()));
+    }
+    if (view.starts_with(system)) {
+        return read_gauge(view, view.substr(system.size()));
+    }
+    if (gauge_number(view)) {
+        return refuse(fmt::format("{} has no unit", quote(view)));
+    }
+    if (!view.ends_with("mm2") && !view.ends_with("mm^2")) {
+        return refuse(fmt::format("found '{}', which is no wire size", quote(view)));
+    }
+    const Result<Area> area = read<Area>(view);
+    if (!area) {
+        return fail(area.error());
+    }
+    if (!(*area > Area())) {
+        return refuse(fmt::format("found {}, which leaves no metal", quote(view)));
+    }
+    return *area;
+}
+
+std::string print(const WireSize& size) {
+    const auto* const gauge = std::get_if<AmericanGauge>(&size);
+    if (gauge != nullptr) {
+        return print_gauge(*gauge);
+    }
+    return print_in(std::get<Area>(size), "mm2");
+}
+
+std::string show(const WireSize& size) {
+    const auto* const gauge = std::get_if<AmericanGauge>(&size);
+    return gauge != nullptr ? print_gauge(*gauge) : show(std::get<Area>(size));
+}
+
+}  // namespace units
