@@ -1,0 +1,350 @@
+#include "battery/advance.hpp"
+
+#include <cassert>
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+namespace battery {
+
+using namespace units;
+
+namespace advance_detail {
+
+namespace {
+
+constexpr double shortest = 1e-3;       // s: below it a turn or a tolerance is not split further
+constexpr double no_longer = 1e-6;      // s: below it a power that is not possible is an ending
+constexpr double found_within = 1e-10;  // s: how closely an instant is sought
+
+// One substep after another until the time is over or something ends it.
+template <class Demand>
+class Substeps {
+  public:
+    Substeps(const Prepared& pack, Demand demand, double time, Course& course)
+        : pack_(pack),
+          demand_(demand),
+          time_(time),
+          course_(course),
+          fall_(falling_level(pack, demand)),
+          rise_(rising_level(pack, demand)) {}
+
+    void run() {
+        double length = time_;
+        while (met_at_once(), course_.ending == Ending::completed && course_.time < time_) {
+            const double left = time_ - course_.time;
+            if (brimming()) {
+                keep_full(left);
+                continue;
+            }
+            length = step(std::min(left, length));
+        }
+    }
+
+  private:
+    const Prepared& pack_;
+    Demand demand_;
+    double time_;
+    Course& course_;
+    Level fall_;
+    double rise_;
+    int idle_steps_ = 0;  // in a row, each without time passing
+
+    const Piece& available_piece() const {
+        return pack_.open_circuit->piece(course_.state.available_piece);
+    }
+    const Piece& bound_piece() const {
+        return pack_.open_circuit->piece(course_.state.bound_piece);
+    }
+    double rested() const { return rested_voltage(pack_, course_.state); }
+    bool charging() const { return demand_.amount < 0.0; }
+
+    // The threshold the present state is on or beyond, if any. A power that cannot be had comes
+    // first, since then no voltage is there to compare.
+    void met_at_once() {
+        const double voltage = rested();
+        const double removed = course_.state.removed;
+        if (demand_.amount > 0.0) {
+            if (!drawn(pack_, demand_, voltage, pack_.resistance).possible)
+                course_.ending = Ending::cannot_be_delivered;
+            else if (voltage <= fall_.voltage)
+                course_.ending = fall_.ending;
+            else if (removed >= pack_.removed_above)
+                course_.ending = Ending::usable_limit;
+            return;
+        }
+        if (voltage >= rise_ && voltage_now() >= pack_.voltage_above)
+            course_.ending = Ending::voltage_restored;
+        else if (charging() && removed <= pack_.removed_below)
+            course_.ending = Ending::charge_restored;
+    }
+
+    // At the far end while resting or charging; a hair of rounding is forgiven.
+    double voltage_now() const {
+        const double voltage = rested();
+        const Drawn now = drawn_now(pack_, demand_, course_.state, voltage);
+        return voltage - now.current * pack_.resistance + 1e-9;
+    }
+
+    // The available well is full and more is offered than seeps on into the bound one.
+    bool brimming() const {
+        if (!charging() || course_.state.available < brim) return false;
+        const Drawn offered = drawn(pack_, demand_, rested(), pack_.resistance);
+        return pack_.coulombic * offered.current <= seeping(pack_, course_.state.head);
+    }
+
+    void keep_full(double left);
+    double step(double length);
+    double within_tolerance(double length, Trial& trial) const;
+    void before_turn(Trial& trial) const;
+    void before_crossings(Trial& trial);
+    template <class Beyond>
+    bool shorten_to(Trial& trial, Beyond beyond) const;
+    void take(const Trial& trial);
+};
+
+// method.md (9): the current dies away with the rate k c while the available well stays full.
+template <class Demand>
+void Substeps<Demand>::keep_full(double left) {
+    WellState& state = course_.state;
+    const double rate = pack_.rate * pack_.width;
+    // what rounding left above the brim goes to the head difference: charge is not made or lost
+    const double head = pack_.bound > 0.0 ? std::min(0.0, -state.removed / pack_.bound) : 0.0;
+    const double voltage = rested();
+    double length = left;
+    Ending ending = Ending::completed;
+    const auto end_at = [&](double wanted_head, Ending reason) {
+        if (!(wanted_head < 0.0) || wanted_head <= head) return;
+        const double instant = std::log(head / wanted_head) / rate;
+        if (instant < length) {
+            length = instant;
+            ending = reason;
+        }
+    };
+    const bool on_last = state.bound_piece + 1 == pack_.open_circuit->pieces();
+    if (pack_.bound > 0.0 && rate > 0.0 && head < 0.0) {
+        if (!on_last) end_at((bound_piece().high - 1.0) * pack_.total, Ending::completed);
+        end_at(-pack_.removed_below / pack_.bound, Ending::charge_restored);
+        end_at(-pack_.filled_to / pack_.bound, Ending::full);
+    }
+    const bool crosses = ending == Ending::completed && length < left;
+    const Decay d = decay(rate * length);
+    const double once = length * d.once;                            // integral of the decay
+    const double squared = length * d.once * 0.5 * (1.0 + d.left);  // and of its square
+    const double into = pack_.exchange * head;                      // at the start, negative
+    const double current = into / pack_.coulombic;
+    course_.flow.accepted +=
+        -current * voltage * once + current * current * pack_.resistance * squared;
+    course_.flow.in_resistance += current * current * pack_.resistance * squared;
+    course_.flow.in_charging += (into - current) * voltage * once;
+    course_.flow.charge_in -= current * once;
+    // the bound well stands at 1 + head / total
+    const Piece& bound = bound_piece();
+    course_.flow.between_wells += pack_.exchange * head *
+                                  ((bound.at_zero + bound.slope - voltage) * once +
+                                   bound.slope * head * pack_.per_total * squared);
+    state.head = head * d.left;
+    if (head < 0.0) state.removed = -pack_.bound * state.head;
+    state.available = 1.0;
+    state.bound = bound_of(pack_, state.removed, state.head);
+    idle_steps_ = 0;
+    if (crosses) ++state.bound_piece;
+    // rounding must not leave the state a hair short of what ended the time
+    if (ending == Ending::charge_restored)
+        state.removed = std::min(state.removed, pack_.removed_below);
+    if (ending == Ending::full) state.removed = std::min(state.removed, pack_.filled_to);
+    course_.time = length < left ? course_.time + length : time_;
+    course_.ending = ending;
+}
+
+// Cuts the trial until it is possible and the voltage changes by no more than the tolerance.
+//   gives  the length that the next substep may begin with
+template <class Demand>
+double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
+    const double slope = available_piece().slope;
+    for (;;) {
+        trial = try_for(pack_, course_.state, demand_, length);
+        if (!trial.possible) {
+            if (length < no_longer) return length;
+            length *= 0.5;
+            continue;
+        }
+        const double change = slope * std::abs(trial.available - course_.state.available) *
+                              trial.at_rest / trial.root;
+        if (change <= pack_.tolerance || length <= shortest)
+            return change > 0.0 ? length * std::min(4.0, 0.9 * pack_.tolerance / change)
+                                : std::numeric_limits<double>::infinity();
+        length = std::max(shortest, length * std::max(0.05, 0.9 * pack_.tolerance / change));
+    }
+}
+
+// Ends the trial where a well turns round, if it would leave its piece, pass a threshold or exceed
+// the tolerance at the turn. What is left beyond the turn is the next substep's.
+template <class Demand>
+void Substeps<Demand>::before_turn(Trial& trial) const {
+    const WellState& state = course_.state;
+    if (pack_.bound == 0.0 || pack_.rate == 0.0) return;
+    const double settled = trial.into * pack_.head_gain / pack_.rate;  // head in the end
+    const auto instant_of = [&](double head) {
+        const double ratio = (state.head - settled) / (head - settled);
+        return ratio > 1.0 ? std::log(ratio) / pack_.rate : 0.0;
+    };
+    const auto cut_at = [&](double instant) {
+        if (instant > shortest && instant < trial.time)
+            trial = try_for(pack_, state, demand_, instant);
+    };
+    if (shortfall_rise(pack_, state.head, trial.into) *
+            shortfall_rise(pack_, trial.head, trial.into) <
+        0.0) {
+        const double instant = instant_of(settled / pack_.bound);
+        const double removed = state.removed + trial.into * instant;
+        const double extreme = available_of(pack_, removed, settled / pack_.bound);
+        const double voltage = available_piece().at_zero + available_piece().slope * extreme;
+        const bool harmless =
+            on_piece(available_piece(), extreme) && voltage > fall_.voltage && voltage < rise_ &&
+            std::abs(voltage - rested()) * trial.at_rest <= pack_.tolerance * trial.root;
+        if (!harmless) cut_at(instant);
+    }
+    if (state.head * trial.head < 0.0) {
+        const double instant = instant_of(0.0);
+        if (!on_piece(bound_piece(), bound_of(pack_, state.removed + trial.into * instant, 0.0)))
+            cut_at(instant);
+    }
+}
+
+// Shortens the trial to the first instant at which `beyond` turns from below to at least zero.
+//   gives  whether it does within the trial
+template <class Demand>
+template <class Beyond>
+bool Substeps<Demand>::shorten_to(Trial& trial, Beyond beyond) const {
+    const auto after_time = [&](double length) {
+        const Trial there = try_for(pack_, course_.state, demand_, length);
+        return there.possible ? beyond(there) : std::numeric_limits<double>::max();
+    };
+    const double at_end = beyond(trial);
+    if (!(at_end > 0.0)) return false;
+    double from = 0.0;
+    double at_start = after_time(from);
+    if (at_start >= 0.0) {  // on the boundary already: does it leave, or come back later?
+        from = std::min(shortest, 0.5 * trial.time);
+        at_start = after_time(from);
+        if (at_start >= 0.0) {
+            trial = try_for(pack_, course_.state, demand_, 0.0);
+            return true;
+        }
+    }
+    std::uintmax_t steps = 100;
+    const double close = std::max(found_within, 4e-16 * trial.time);
+    const auto bracket = boost::math::tools::toms748_solve(
+        after_time, from, trial.time, at_start, at_end,
+        [&](double low, double high) { return high - low <= close; }, steps);
+    trial = try_for(pack_, course_.state, demand_, bracket.second);
+    return true;
+}
+
+// Ends the trial at the first knot or threshold that it meets, and says which.
+template <class Demand>
+void Substeps<Demand>::before_crossings(Trial& trial) {
+    WellState& state = course_.state;
+    const Piece available = available_piece();
+    const Piece bound = bound_piece();
+    const int last = pack_.open_circuit->pieces() - 1;
+    const auto voltage = [&](const Trial& there) {
+        return available.at_zero + available.slope * there.available;
+    };
+    int available_move = 0;
+    int bound_move = 0;
+    const auto meets = [&](int to_available, int to_bound, Ending ending, auto beyond) {
+        if (!shorten_to(trial, beyond)) return;
+        available_move = to_available;
+        bound_move = to_bound;
+        course_.ending = ending;
+    };
+    const bool stuck = idle_steps_ > 1;
+    const bool two_wells = pack_.bound > 0.0;
+    if (!stuck && state.available_piece > 0)
+        meets(-1, 0, Ending::completed,
+              [&](const Trial& t) { return available.low - t.available; });
+    if (!stuck && (state.available_piece < last || charging()))
+        meets(state.available_piece < last ? 1 : 0, 0, Ending::completed,
+              [&](const Trial& t) { return t.available - available.high; });
+    if (!stuck && two_wells && state.bound_piece > 0)
+        meets(0, -1, Ending::completed, [&](const Trial& t) { return bound.low - t.bound; });
+    if (!stuck && two_wells && state.bound_piece < last)
+        meets(0, 1, Ending::completed, [&](const Trial& t) { return t.bound - bound.high; });
+    meets(0, 0, fall_.ending, [&](const Trial& t) { return fall_.voltage - voltage(t); });
+    meets(0, 0, Ending::voltage_restored, [&](const Trial& t) { return voltage(t) - rise_; });
+    if (trial.into > 0.0)
+        meets(0, 0, Ending::usable_limit,
+              [&](const Trial& t) { return t.removed - pack_.removed_above; });
+    if (trial.into < 0.0) {
+        meets(0, 0, Ending::charge_restored,
+              [&](const Trial& t) { return pack_.removed_below - t.removed; });
+        if (state.removed > pack_.filled_to)
+            meets(0, 0, Ending::full, [&](const Trial& t) { return pack_.filled_to - t.removed; });
+    }
+    take(trial);
+    state.available_piece += available_move;
+    state.bound_piece = two_wells ? state.bound_piece + bound_move : state.available_piece;
+}
+
+template <class Demand>
+void Substeps<Demand>::take(const Trial& trial) {
+    WellState& state = course_.state;
+    add(course_.flow, pack_, state, trial);
+    state.removed = trial.removed;
+    state.head = trial.head;
+    state.available = trial.available;
+    state.bound = trial.bound;
+    const bool finishes = trial.time >= time_ - course_.time;
+    course_.time = finishes ? time_ : course_.time + trial.time;
+    course_.lowest = std::min(course_.lowest, rested());
+    idle_steps_ = trial.time > 0.0 ? 0 : idle_steps_ + 1;
+}
+
+template <class Demand>
+double Substeps<Demand>::step(double length) {
+    Trial trial;
+    if (idle_steps_ > 1) length = std::min(length, shortest);
+    const double next = within_tolerance(length, trial);
+    if (!trial.possible) {
+        course_.ending = Ending::cannot_be_delivered;
+        return length;
+    }
+    before_turn(trial);
+    before_crossings(trial);
+    return std::max(next, shortest);
+}
+
+}  // namespace
+
+template <class Demand>
+void run_in_substeps(const Prepared& pack, Demand demand, double time, Course& course) {
+    assert(time >= 0.0 && std::isfinite(time) && std::isfinite(demand.amount));
+    Substeps<Demand>(pack, demand, time, course).run();
+}
+
+template void run_in_substeps(const Prepared&, AtPower, double, Course&);
+template void run_in_substeps(const Prepared&, AtCurrent, double, Course&);
+
+}  // namespace advance_detail
+
+OperatingPoint operating_point(const Prepared& pack, const Wells& wells, Power power) {
+    const WellState state =
+        state_of(pack, wells.removed / coulomb, wells.head_difference / coulomb);
+    const double rested = rested_voltage(pack, state);
+    const Drawn now = advance_detail::drawn_now(pack, AtPower{power / watt}, state, rested);
+    const double current = now.possible ? now.current : 0.5 * rested / pack.resistance;
+    return {.voltage = (rested - current * pack.resistance) * volt,
+            .current = current * ampere,
+            .possible = now.possible};
+}
+
+std::optional<Power> largest_power(const Prepared& pack, const Wells& wells) {
+    if (pack.resistance == 0.0) return std::nullopt;
+    const WellState state =
+        state_of(pack, wells.removed / coulomb, wells.head_difference / coulomb);
+    const double rested = rested_voltage(pack, state);
+    return rested * rested / (4.0 * pack.resistance) * watt;
+}
+
+}  // namespace battery

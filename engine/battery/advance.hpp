@@ -1,0 +1,210 @@
+// Moves one pack on in time at a constant power (or current) until the time is over or a threshold
+// is met. A bank of n alike packs is one of them at an n-th of the power.
+#pragma once
+
+#include "battery/levels.hpp"
+#include "battery/prepared.hpp"
+#include "battery/substep.hpp"
+#include "units/quantities.hpp"
+
+namespace battery {
+
+// Where the energy went, each at least zero. With U for stored_energy, and nothing left out:
+//   U at start - U at end = delivered - accepted + in_resistance + between_wells + in_charging
+//   delivered, accepted   out of and into the far end of the path
+//   unaccepted            offered there and refused: by a limit, by a full pack, by the cold
+struct EnergyFlow {
+    units::Energy delivered{};
+    units::Energy accepted{};
+    units::Energy unaccepted{};
+    units::Energy in_resistance{};
+    units::Energy between_wells{};
+    units::Energy in_charging{};  // charge that did not arrive in the wells, at the rested voltage
+};
+
+//   ending        what was met first; the state is then at the threshold or a hair beyond it, so
+//                 that asking again for the same ends at once
+//   time          used, at most what was asked for
+//   voltage       at the far end of the path, at the end; the current likewise, positive out
+//   largest       greatest current of the time as a magnitude
+//   at_most       for cannot_be_delivered: the largest power there is at the end state
+struct Advanced {
+    Wells wells;
+    units::Duration time{};
+    Ending ending = Ending::completed;
+    EnergyFlow energy;
+    units::Charge charge_out{};  // at the terminals
+    units::Charge charge_in{};
+    units::Voltage voltage{};
+    units::Current current{};
+    units::Current largest{};
+    units::Power at_most{};
+};
+
+// Voltage and current at this moment at the far end of the path.
+//   possible  false when the power cannot be had: then it is the point of the largest power
+struct OperatingPoint {
+    units::Voltage voltage{};
+    units::Current current{};
+    bool possible = true;
+};
+
+namespace advance_detail {
+
+// What the loop over substeps keeps.
+struct Course {
+    WellState state;
+    double time = 0.0;
+    double lowest = 0.0;  // rested voltage of the available well
+    Flow flow = {};
+    Ending ending = Ending::completed;
+};
+
+// The general case: splits at knots, turns, tolerance and thresholds.
+template <class Demand>
+void run_in_substeps(const Prepared& pack, Demand demand, double time, Course& course);
+extern template void run_in_substeps(const Prepared&, AtPower, double, Course&);
+extern template void run_in_substeps(const Prepared&, AtCurrent, double, Course&);
+
+// Current while the available well is kept full: what seeps on into the bound one. (9)
+[[nodiscard]] inline double seeping(const Prepared& pack, double head) {
+    return std::min(0.0, pack.exchange * head);
+}
+
+inline constexpr double brim = 1.0 - 1e-13;  // fill from which the available well counts as full
+
+template <class Demand>
+[[nodiscard]] inline Drawn drawn_now(const Prepared& pack, Demand demand, const WellState& state,
+                                     double rested) {
+    Drawn now = drawn(pack, demand, rested, pack.resistance);
+    if (now.current < 0.0 && state.available >= brim)
+        now.current = std::max(now.current, seeping(pack, state.head) / pack.coulombic);
+    return now;
+}
+
+inline constexpr double slack = 1e-12;  // of fill: rounding, not physics
+
+[[nodiscard]] inline bool on_piece(const Piece& piece, double fill) {
+    return fill >= piece.low - slack && fill <= piece.high + slack;
+}
+
+// Whether the one trial for the whole time met nothing on its way.
+template <class Demand>
+[[nodiscard]] inline bool undisturbed(const Prepared& pack, Demand demand, const WellState& state,
+                                      const Trial& trial, double rested_before,
+                                      double rested_after) {
+    const double fall = falling_level(pack, demand).voltage;
+    const double rise = rising_level(pack, demand);
+    const double change = std::abs(rested_after - rested_before);
+    const bool turns = shortfall_rise(pack, state.head, trial.into) *
+                               shortfall_rise(pack, trial.head, trial.into) <
+                           0.0 ||
+                       state.head * trial.head < 0.0;
+    const bool limits_charge =
+        trial.into > 0.0
+            ? trial.removed < pack.removed_above && state.removed < pack.removed_above
+            : trial.removed > pack.removed_below && state.removed > pack.removed_below &&
+                  (trial.removed > pack.filled_to || state.removed <= pack.filled_to);
+    return trial.possible && !turns && limits_charge &&
+           change * trial.at_rest <= pack.tolerance * trial.root &&
+           on_piece(pack.open_circuit->piece(state.available_piece), trial.available) &&
+           on_piece(pack.open_circuit->piece(state.bound_piece), trial.bound) &&
+           std::min(rested_before, rested_after) > fall &&
+           std::max(rested_before, rested_after) < rise;
+}
+
+template <class Demand>
+[[nodiscard]] inline Course course_of(const Prepared& pack, Demand demand, const WellState& state,
+                                      double time) {
+    Course course{.state = state};
+    const double before = rested_voltage(pack, state);
+    course.lowest = before;
+    const Trial trial = try_for(pack, state, demand, time);
+    const Piece& piece = pack.open_circuit->piece(state.available_piece);
+    const double after_it = piece.at_zero + piece.slope * trial.available;
+    if (!undisturbed(pack, demand, state, trial, before, after_it)) [[unlikely]] {
+        run_in_substeps(pack, demand, time, course);
+        return course;
+    }
+    add(course.flow, pack, state, trial);
+    course.time = time;
+    course.lowest = std::min(before, after_it);
+    course.state.removed = trial.removed;
+    course.state.head = trial.head;
+    course.state.available = trial.available;
+    course.state.bound = trial.bound;
+    return course;
+}
+
+[[nodiscard]] inline double unaccepted(AtPower demand, const Course& course) {
+    return demand.amount < 0.0 ? std::max(0.0, -demand.amount * course.time - course.flow.accepted)
+                               : 0.0;
+}
+// What a current source refuses is no energy anybody offered.
+[[nodiscard]] inline double unaccepted(AtCurrent, const Course&) {
+    return 0.0;
+}
+
+template <class Demand>
+[[nodiscard]] inline Advanced reported(const Prepared& pack, Demand demand, const Course& course) {
+    using namespace units;
+    const double rested = rested_voltage(pack, course.state);
+    const Drawn at_end = drawn_now(pack, demand, course.state, rested);
+    const double current = at_end.possible ? at_end.current : 0.5 * rested / pack.resistance;
+    double largest = std::abs(current);
+    if (course.lowest < rested)
+        largest = std::max(largest,
+                           std::abs(drawn(pack, demand, course.lowest, pack.resistance).current));
+    Advanced result{.wells = {.removed = course.state.removed * coulomb,
+                              .head_difference = course.state.head * coulomb},
+                    .time = course.time * second,
+                    .ending = course.ending,
+                    .energy = {.delivered = course.flow.delivered * joule,
+                               .accepted = course.flow.accepted * joule,
+                               .unaccepted = unaccepted(demand, course) * joule,
+                               .in_resistance = course.flow.in_resistance * joule,
+                               .between_wells = course.flow.between_wells * joule,
+                               .in_charging = course.flow.in_charging * joule},
+                    .charge_out = course.flow.charge_out * coulomb,
+                    .charge_in = course.flow.charge_in * coulomb,
+                    .voltage = (rested - current * pack.resistance) * volt,
+                    .current = current * ampere,
+                    .largest = largest * ampere};
+    if (course.ending == Ending::cannot_be_delivered)
+        result.at_most = rested * rested / (4.0 * pack.resistance) * watt;
+    return result;
+}
+
+template <class Demand>
+[[nodiscard]] inline Advanced advance(const Prepared& pack, const Wells& wells, Demand demand,
+                                      double time) {
+    const WellState state =
+        state_of(pack, wells.removed / units::coulomb, wells.head_difference / units::coulomb);
+    return reported(pack, demand, course_of(pack, demand, state, time));
+}
+
+}  // namespace advance_detail
+
+//   power     at the far end of the path: positive is taken from the pack, negative offered to it
+//   time      not negative
+//   holds for any power and any time; method.md, "Accuracy"
+[[nodiscard]] inline Advanced advance(const Prepared& pack, const Wells& wells, units::Power power,
+                                      units::Duration time) {
+    return advance_detail::advance(pack, wells, AtPower{power / units::watt}, time / units::second);
+}
+
+// The same at a constant current, the way makers measure capacity.
+[[nodiscard]] inline Advanced advance(const Prepared& pack, const Wells& wells,
+                                      units::Current current, units::Duration time) {
+    return advance_detail::advance(pack, wells, AtCurrent{current / units::ampere},
+                                   time / units::second);
+}
+
+[[nodiscard]] OperatingPoint operating_point(const Prepared& pack, const Wells& wells,
+                                             units::Power power);
+
+// The largest power the pack can give at its far end at this moment; nothing when it has no
+// resistance to limit it.
+[[nodiscard]] std::optional<units::Power> largest_power(const Prepared& pack, const Wells& wells);
+
+}  // namespace battery

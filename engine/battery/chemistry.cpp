@@ -1,0 +1,197 @@
+#include "battery/chemistry.hpp"
+
+#include <cassert>
+#include <initializer_list>
+#include <vector>
+
+namespace battery {
+
+using namespace units;
+using scenario::Chemistry;
+
+namespace {
+
+constexpr std::string_view practice = "common practice, no source";
+
+// Widths, rates and totals: fitted to the makers' tables named; method.md, "Defaults".
+constexpr ChemistryDefaults flooded{
+    .name = "flooded lead-acid",
+    .cells = 6.0,
+    .nominal = 12.0 * volt,
+    .available = {Share(0.43), "fitted to the rate rows of [T-105 sheet]"},
+    .rate = {0.70 * per_hour, "fitted to the rate rows of [T-105 sheet]"},
+    .rated_over = {20.0 * hour, practice},
+    .resistance_of_100_ampere_hours = {0.011 * ohm, "from memory, weak"},
+    .charge_rate = {0.13 * per_hour, "from memory"},
+    .absorption = {14.82 * volt, "[T-105 sheet]"},
+    .floating = {13.50 * volt, "[T-105 sheet]"},
+    .pack_cut_off = {std::nullopt, "no protection of its own"},
+    .coldest_charge = {std::nullopt, "charging is not forbidden by cold"},
+    .usable = {Share(0.80), practice},
+    .coulombic = {Efficiency(0.85), "planning value, within [Stevens 1996] (from memory)"},
+    .self_discharge = {Share(0.06), "[Storage table]"},
+    .open_circuit_source =
+        "specific gravity rows of [T-105 sheet] + 0.845 V a cell; 0 % extrapolated"};
+
+constexpr ChemistryDefaults agm{
+    .name = "AGM",
+    .cells = 6.0,
+    .nominal = 12.0 * volt,
+    .available = {Share(0.345), "fitted to the rate rows of [MA12-100 sheet]"},
+    .rate = {1.02 * per_hour, "fitted to the rate rows of [MA12-100 sheet]"},
+    .rated_over = {20.0 * hour, practice},
+    .resistance_of_100_ampere_hours = {0.0066 * ohm, "fitted to the rate rows of [MA12-100 sheet]"},
+    .charge_rate = {0.30 * per_hour, "[MA12-100 sheet]"},
+    .absorption = {14.4 * volt, "[MA12-100 sheet], low end of 14.4 to 15.0 V"},
+    .floating = {13.5 * volt, "[MA12-100 sheet]"},
+    .pack_cut_off = {std::nullopt, "no protection of its own"},
+    .coldest_charge = {std::nullopt, "charging is not forbidden by cold"},
+    .usable = {Share(0.80), practice},
+    .coulombic = {Efficiency(0.90), "[ESS_PB25]"},
+    .self_discharge = {Share(0.03), "[Storage table]"},
+    .open_circuit_source = "[ESS_PB25]"};
+
+constexpr ChemistryDefaults gel{
+    .name = "gel",
+    .cells = 6.0,
+    .nominal = 12.0 * volt,
+    .available = {Share(0.63),
+                  "fitted to 20 h capacities and reserve times of four gel batteries, "
+                  "[Gel ratings]"},
+    .rate = {0.50 * per_hour, "assumed in the fit to [Gel ratings]"},
+    .rated_over = {20.0 * hour, practice},
+    .resistance_of_100_ampere_hours = {0.010 * ohm, "from memory, weak"},
+    .charge_rate = {0.20 * per_hour, "from memory"},
+    .absorption = {14.1 * volt, "from memory, low end of 14.1 to 14.4 V"},
+    .floating = {13.5 * volt, "from memory"},
+    .pack_cut_off = {std::nullopt, "no protection of its own"},
+    .coldest_charge = {std::nullopt, "charging is not forbidden by cold"},
+    .usable = {Share(0.80), practice},
+    .coulombic = {Efficiency(0.90), "[ESS_PB104], valve-regulated"},
+    .self_discharge = {Share(0.02), "[Storage table]"},
+    .open_circuit_source = "[ESS_PB104], a valve-regulated battery standing in for gel"};
+
+constexpr ChemistryDefaults lifepo4{
+    .name = "LiFePO4",
+    .cells = 4.0,
+    .nominal = 12.8 * volt,
+    .available = {Share(1.0), "nearly independent of the rate; common practice, no table found"},
+    .rate = {Frequency{}, "one well needs none"},
+    .rated_over = {5.0 * hour, practice},
+    .resistance_of_100_ampere_hours = {0.010 * ohm,
+                                       "from memory; makers' limit 20 milliohm at "
+                                       "100 Ah, [LFP 100 sheet]"},
+    .charge_rate = {0.50 * per_hour, "[LFP 100 sheet], recommended"},
+    .absorption = {14.4 * volt, "[LFP 100 sheet], low end of 14.4 to 14.6 V"},
+    .floating = {13.9 * volt, "[LFP 100 sheet]"},
+    .pack_cut_off = {10.0 * volt, "[LFP 100 sheet], 2.5 V a cell"},
+    .coldest_charge = {celsius(0.0), "[LFP 100 sheet], charge from 0 degC"},
+    .usable = {Share(0.90), practice},
+    .coulombic = {Efficiency(0.995), "[Li-ion efficiency 2019]"},
+    .self_discharge = {Share(0.03), "makers' limit, [LFP 100 sheet]"},
+    .open_circuit_source = "[Sunil 2025], cell measured at C/32, four in series"};
+
+struct Row {
+    double fill;
+    double volts;
+};
+
+OpenCircuit table(std::initializer_list<Row> rows, double cells) {
+    std::vector<Knot> knots;
+    for (const Row& row : rows)
+        knots.push_back({StateOfCharge(row.fill), cells * row.volts * volt});
+    const auto made = OpenCircuit::through(knots);
+    assert(made.has_value());
+    return *made;
+}
+
+// [T-105 sheet]: specific gravity at 100 … 10 %; a cell rests at that + 0.845 V. The row at 0 %
+// goes on by the last difference.
+OpenCircuit flooded_table() {
+    constexpr double offset = 0.845;
+    return table({{0.0, 1.048 + offset},
+                  {0.1, 1.073 + offset},
+                  {0.2, 1.098 + offset},
+                  {0.3, 1.124 + offset},
+                  {0.4, 1.148 + offset},
+                  {0.5, 1.172 + offset},
+                  {0.6, 1.195 + offset},
+                  {0.7, 1.217 + offset},
+                  {0.8, 1.238 + offset},
+                  {0.9, 1.258 + offset},
+                  {1.0, 1.277 + offset}},
+                 6.0);
+}
+
+// [ESS_PB25]: 12 V 26 Ah AGM
+OpenCircuit agm_table() {
+    return table({{0.0, 11.70},
+                  {0.1, 11.85},
+                  {0.2, 11.96},
+                  {0.3, 12.11},
+                  {0.4, 12.26},
+                  {0.5, 12.37},
+                  {0.6, 12.48},
+                  {0.7, 12.59},
+                  {0.8, 12.67},
+                  {0.9, 12.78},
+                  {1.0, 12.89}},
+                 1.0);
+}
+
+// [ESS_PB104]: 12 V 104 Ah valve-regulated
+OpenCircuit valve_regulated_table() {
+    return table({{0.0, 11.6}, {0.2, 12.0}, {0.4, 12.2}, {0.6, 12.4}, {0.8, 12.7}, {1.0, 13.0}},
+                 1.0);
+}
+
+// [Sunil 2025]: one cell
+OpenCircuit lifepo4_table() {
+    return table({{0.0, 2.0102},
+                  {0.0033, 2.4177},
+                  {0.0117, 2.7405},
+                  {0.0267, 2.9299},
+                  {0.0534, 3.0872},
+                  {0.0885, 3.1942},
+                  {0.2972, 3.2772},
+                  {0.9833, 3.3511},
+                  {0.995, 3.4180},
+                  {1.0, 3.5981}},
+                 4.0);
+}
+
+}  // namespace
+
+const ChemistryDefaults& defaults_of(Chemistry chemistry) {
+    switch (chemistry) {
+        case Chemistry::flooded:
+            return flooded;
+        case Chemistry::agm:
+            return agm;
+        case Chemistry::gel:
+            return gel;
+        case Chemistry::lifepo4:
+            break;
+    }
+    return lifepo4;
+}
+
+const OpenCircuit& open_circuit_of(Chemistry chemistry) {
+    static const OpenCircuit of_flooded = flooded_table();
+    static const OpenCircuit of_agm = agm_table();
+    static const OpenCircuit of_gel = valve_regulated_table();
+    static const OpenCircuit of_lifepo4 = lifepo4_table();
+    switch (chemistry) {
+        case Chemistry::flooded:
+            return of_flooded;
+        case Chemistry::agm:
+            return of_agm;
+        case Chemistry::gel:
+            return of_gel;
+        case Chemistry::lifepo4:
+            break;
+    }
+    return of_lifepo4;
+}
+
+}  // namespace battery

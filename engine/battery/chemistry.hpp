@@ -1,0 +1,53 @@
+// What is taken for a pack of a chemistry when the file is silent. All voltages and resistances are
+// those of a 12 V pack (six lead-acid cells, four LiFePO4 cells) at 25 degC.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "battery/open_circuit.hpp"
+#include "scenario/pack.hpp"
+#include "units/quantities.hpp"
+
+namespace battery {
+
+// A value with a key of references.md, or "common practice, no source".
+template <class T>
+struct Sourced {
+    T value{};
+    std::string_view source;
+};
+
+//   resistance      rested voltage to terminals of a 100 Ah pack; others have it in inverse
+//                   proportion to their capacity
+//   charge_rate     largest charging current over capacity
+//   pack_cut_off    at which the pack's own protection opens; nothing where there is none
+//   coldest_charge  below it no charge is accepted; nothing where charging is not forbidden
+//   usable          part of the stated capacity that an emergency may draw
+//   self_discharge  part lost in a month (30 days) of standing at 20 degC
+struct ChemistryDefaults {
+    std::string_view name;
+    double cells = 6.0;
+    units::Voltage nominal{};
+    Sourced<units::Share> available;
+    Sourced<units::Frequency> rate;
+    Sourced<units::Duration> rated_over;
+    Sourced<units::Resistance> resistance_of_100_ampere_hours;
+    Sourced<units::Frequency> charge_rate;
+    Sourced<units::Voltage> absorption;
+    Sourced<units::Voltage> floating;
+    Sourced<std::optional<units::Voltage>> pack_cut_off;
+    Sourced<std::optional<units::Temperature>> coldest_charge;
+    Sourced<units::Share> usable;
+    Sourced<units::Efficiency> coulombic;
+    Sourced<units::Share> self_discharge;
+    std::string_view open_circuit_source;
+};
+
+[[nodiscard]] const ChemistryDefaults& defaults_of(scenario::Chemistry chemistry);
+
+// Rested voltage of a 12 V pack. Gel has no table of its own: that of a valve-regulated 104 Ah
+// battery stands in for it.
+[[nodiscard]] const OpenCircuit& open_circuit_of(scenario::Chemistry chemistry);
+
+}  // namespace battery

@@ -1,0 +1,62 @@
+#include "battery/prepared.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <limits>
+
+namespace battery {
+
+using namespace units;
+
+namespace {
+
+constexpr double without_limit = std::numeric_limits<double>::infinity();
+
+double lowest_current(const Charging& charging) {
+    if (!charging.allowed) return 0.0;
+    return charging.largest ? -(*charging.largest).value() : -without_limit;
+}
+
+}  // namespace
+
+Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
+    const Kinetics& kinetics = arrangement.kinetics;
+    assert(arrangement.open_circuit != nullptr);
+    assert(kinetics.total > Charge{} && kinetics.rate >= Frequency{});
+    assert(kinetics.available > Share(0.0) && kinetics.available <= Share(1.0));
+    assert(arrangement.inner >= Resistance{} && arrangement.path >= Resistance{});
+    assert(arrangement.reachable > Share(0.0) && arrangement.reachable <= Share(1.0));
+    assert(arrangement.charging.coulombic > Efficiency(0.0) &&
+           arrangement.charging.coulombic <= Efficiency(1.0));
+    assert(tolerance > Voltage{});
+    const Stops& stops = arrangement.stops;
+    const double width = kinetics.available.value();
+    const double head_gain = two_well_detail::head_gain(kinetics);
+    const StateOfCharge empty(arrangement.reachable.complement().value());
+    return {.open_circuit = arrangement.open_circuit,
+            .total = kinetics.total / coulomb,
+            .per_total = 1.0 / (kinetics.total / coulomb),
+            .width = width,
+            .bound = 1.0 - width,
+            .head_gain = head_gain,
+            .bound_gain = (1.0 - width) * head_gain,
+            .rate = kinetics.rate / hertz,
+            .exchange = kinetics.rate / hertz * width * (1.0 - width),
+            .inner = arrangement.inner / ohm,
+            .path = arrangement.path / ohm,
+            .resistance = (arrangement.inner + arrangement.path) / ohm,
+            .coulombic = arrangement.charging.coulombic.value(),
+            .charge_floor = lowest_current(arrangement.charging),
+            .absorption = arrangement.charging.absorption.value_or(without_limit * volt) / volt,
+            .empty_voltage = arrangement.open_circuit->voltage(empty) / volt,
+            .cut_off = stops.cut_off.value_or(Voltage{}) / volt,
+            .pack_cut_off = stops.pack_cut_off.value_or(Voltage{}) / volt,
+            .current_above = stops.current_above.value_or(without_limit * ampere) / ampere,
+            .removed_above = stops.removed_above.value_or(without_limit * coulomb) / coulomb,
+            .voltage_above = stops.voltage_above.value_or(without_limit * volt) / volt,
+            .removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb,
+            .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
+            .tolerance = tolerance / volt};
+}
+
+}  // namespace battery

@@ -1,0 +1,87 @@
+// A pack behind its path, ready for the clock: everything that does not change from one step to
+// the next, worked out once. Make a new one when the temperature, the path or a limit changes.
+#pragma once
+
+#include <optional>
+
+#include "battery/open_circuit.hpp"
+#include "battery/two_well.hpp"
+#include "units/quantities.hpp"
+
+namespace battery {
+
+// How a pack may be charged. All values are of one pack.
+//   largest     current at the terminals, as a magnitude; nothing is no limit
+//   absorption  voltage at the far end of the path that charging holds and does not pass
+//   coulombic   part of the charge at the terminals that arrives in the wells, above 0 to 1
+struct Charging {
+    bool allowed = true;
+    std::optional<units::Current> largest = {};
+    std::optional<units::Voltage> absorption = {};
+    units::Efficiency coulombic{1.0};
+};
+
+// What ends a step early. Each is looked for only while it can happen: the first four and the
+// last while discharging, the others while resting or charging.
+struct Stops {
+    std::optional<units::Voltage> cut_off = {};  // at the far end of the path, reached from above
+    std::optional<units::Voltage> pack_cut_off = {};   // at the pack's own terminals
+    std::optional<units::Current> current_above = {};  // out of the pack
+    std::optional<units::Charge> removed_above = {};   // the usable part of the charge is drawn
+    std::optional<units::Voltage> voltage_above = {};  // at the far end of the path: a restart
+    std::optional<units::Charge> removed_below = {};   // that much is charged again
+    std::optional<units::Charge> filled_to = {};       // removed charge at which the pack counts as
+                                                  // full; ends a step only when it was above before
+};
+
+// What one pack, and what it feeds, is made of.
+//   inner      from the rested voltage to the pack's terminals
+//   path       from there to where power is taken: own lead, and a path shared by n packs n times
+//   reachable  part of the charge that the temperature lets out, above 0 to 1
+struct Arrangement {
+    Kinetics kinetics = {};
+    const OpenCircuit* open_circuit = nullptr;  // must outlive what is prepared from it
+    units::Resistance inner{};
+    units::Resistance path{};
+    units::Share reachable{1.0};
+    Charging charging = {};
+    Stops stops = {};
+};
+
+// Largest change of the voltage within one substep at constant current. Chosen by measurement:
+// method.md, "Accuracy".
+inline constexpr units::Voltage default_tolerance = 0.010 * units::volt;
+
+// Plain numbers in SI units for the inner loop; see Arrangement for what they mean. A limit that is
+// not there is an infinity, so that comparing with it is enough.
+struct Prepared {
+    const OpenCircuit* open_circuit = nullptr;
+    double total = 1.0;
+    double per_total = 1.0;
+    double width = 1.0;       // c
+    double bound = 0.0;       // 1 - c
+    double head_gain = 0.0;   // 1/c; 0 with one well
+    double bound_gain = 0.0;  // (1 - c)/c
+    double rate = 0.0;        // k
+    double exchange = 0.0;    // k c (1 - c)
+    double inner = 0.0;
+    double path = 0.0;
+    double resistance = 0.0;  // both
+    double coulombic = 1.0;
+    double charge_floor = 0.0;  // most negative current; 0 when charging is not allowed
+    double absorption = 0.0;
+    double empty_voltage = 0.0;  // rested voltage at which the available well is empty
+    double cut_off = 0.0;        // 0 is none, also for the next
+    double pack_cut_off = 0.0;
+    double current_above = 0.0;
+    double removed_above = 0.0;
+    double voltage_above = 0.0;
+    double removed_below = 0.0;
+    double filled_to = 0.0;
+    double tolerance = 0.0;
+};
+
+[[nodiscard]] Prepared prepare(const Arrangement& arrangement,
+                               units::Voltage tolerance = default_tolerance);
+
+}  // namespace battery

@@ -1,0 +1,214 @@
+#include "battery/advance.hpp"
+
+#include "battery/chemistry.hpp"
+
+namespace {
+
+using namespace battery;
+using namespace units;
+using scenario::Chemistry;
+
+Arrangement agm() {
+    return {.kinetics = {110.0 * ampere_hour, Share(0.345), 1.02 * per_hour},
+            .open_circuit = &open_circuit_of(Chemistry::agm),
+            .inner = 0.0066 * ohm,
+            .path = 0.002 * ohm,
+            .charging = {
+                .largest = 30.0 * ampere, .absorption = 14.4 * volt, .coulombic = Efficiency(0.9)}};
+}
+
+Arrangement lifepo4() {
+    return {.kinetics = {100.0 * ampere_hour, Share(1.0), Frequency{}},
+            .open_circuit = &open_circuit_of(Chemistry::lifepo4),
+            .inner = 0.010 * ohm,
+            .charging = {.largest = 50.0 * ampere, .absorption = 14.4 * volt}};
+}
+
+Wells at(const Arrangement& arrangement, double fill) {
+    return rested(arrangement.kinetics, StateOfCharge(fill));
+}
+
+TEST(advance, a_pack_at_rest_keeps_its_charge_for_60_days) {
+    const Arrangement pack = agm();
+    const Advanced later = advance(prepare(pack), at(pack, 0.4), Power{}, 60.0 * day);
+    EXPECT_EQ(later.wells, at(pack, 0.4));
+    EXPECT_EQ(later.time, 60.0 * day);
+    EXPECT_EQ(later.ending, Ending::completed);
+    EXPECT_EQ(later.current, Current{});
+}
+
+TEST(advance, power_times_time_is_delivered) {
+    const Advanced run = advance(prepare(agm()), Wells{}, 100.0 * watt, 3.0 * hour);
+    EXPECT_EQ(run.ending, Ending::completed);
+    EXPECT_NEAR(run.energy.delivered / watt_hour, 300.0, 1e-9);
+    EXPECT_NEAR(run.voltage * run.current / watt, 100.0, 1e-9);
+    EXPECT_GT(run.current, run.charge_out / run.time);  // the voltage falls, so the current rises
+    EXPECT_EQ(run.largest, run.current);
+}
+
+TEST(advance, at_a_cut_off_the_voltage_is_the_cut_off) {
+    Arrangement pack = agm();
+    pack.stops.cut_off = 11.4 * volt;
+    const Advanced run = advance(prepare(pack), Wells{}, 600.0 * watt, 10.0 * hour);
+    EXPECT_EQ(run.ending, Ending::cut_off);
+    EXPECT_NEAR(run.voltage / volt, 11.4, 1e-9);
+    EXPECT_GT(available_fill(pack.kinetics, run.wells), StateOfCharge(0.0));
+}
+
+TEST(advance, a_pack_cut_off_is_measured_before_the_path) {
+    Arrangement pack = agm();
+    pack.stops.pack_cut_off = 11.5 * volt;
+    const Advanced run = advance(prepare(pack), Wells{}, 600.0 * watt, 10.0 * hour);
+    EXPECT_EQ(run.ending, Ending::pack_cut_off);
+    EXPECT_NEAR((run.voltage + run.current * pack.path) / volt, 11.5, 1e-9);
+}
+
+TEST(advance, a_current_limit_ends_when_the_sagging_voltage_asks_for_it) {
+    Arrangement pack = agm();
+    pack.stops.current_above = 53.0 * ampere;
+    const Advanced run = advance(prepare(pack), Wells{}, 600.0 * watt, 10.0 * hour);
+    EXPECT_EQ(run.ending, Ending::current_limit);
+    EXPECT_NEAR(run.current / ampere, 53.0, 1e-8);
+}
+
+TEST(advance, empty_is_the_available_well_and_cold_makes_it_come_sooner) {
+    Arrangement pack = agm();
+    const Advanced warm = advance(prepare(pack), Wells{}, 50.0 * watt, 100.0 * hour);
+    pack.reachable = Share(0.8);
+    const Advanced cold = advance(prepare(pack), Wells{}, 50.0 * watt, 100.0 * hour);
+    EXPECT_EQ(warm.ending, Ending::available_well_empty);
+    EXPECT_NEAR(available_fill(pack.kinetics, warm.wells).value(), 0.0, 1e-12);
+    EXPECT_NEAR(available_fill(pack.kinetics, cold.wells).value(), 0.2, 1e-12);
+    EXPECT_LT(cold.time, warm.time);
+}
+
+TEST(advance, the_usable_limit_is_on_the_charge_removed) {
+    Arrangement pack = lifepo4();
+    pack.stops.removed_above = 90.0 * ampere_hour;
+    const Advanced run = advance(prepare(pack), Wells{}, 100.0 * watt, 60.0 * hour);
+    EXPECT_EQ(run.ending, Ending::usable_limit);
+    EXPECT_NEAR(run.wells.removed / ampere_hour, 90.0, 1e-9);
+    EXPECT_NEAR(run.charge_out / ampere_hour, 90.0, 1e-9);
+}
+
+TEST(advance, a_power_that_no_voltage_gives_is_refused_with_the_largest_that_there_is) {
+    const Arrangement pack = lifepo4();
+    const Advanced run = advance(prepare(pack), at(pack, 0.5), 6000.0 * watt, 1.0 * hour);
+    EXPECT_EQ(run.ending, Ending::cannot_be_delivered);
+    EXPECT_EQ(run.time, Duration{});
+    // 13.196 V behind 10 milliohm: E^2 / 4R by hand
+    EXPECT_NEAR(run.at_most / watt, 13.1962 * 13.1962 / 0.04, 0.1);
+}
+
+TEST(advance, collapse_comes_at_twice_the_root_of_resistance_times_power) {
+    const Arrangement pack = lifepo4();
+    const Advanced run = advance(prepare(pack), at(pack, 0.5), 4100.0 * watt, 10.0 * hour);
+    EXPECT_EQ(run.ending, Ending::cannot_be_delivered);
+    EXPECT_GT(run.time, Duration{});
+    const Voltage rested_then =
+        pack.open_circuit->voltage(available_fill(pack.kinetics, run.wells));
+    EXPECT_NEAR(rested_then / volt, 2.0 * std::sqrt(0.010 * 4100.0), 1e-6);
+}
+
+TEST(advance, charging_keeps_its_current_limit_and_counts_what_it_refused) {
+    const Arrangement pack = agm();
+    const Advanced run = advance(prepare(pack), at(pack, 0.3), -1000.0 * watt, 0.5 * hour);
+    EXPECT_NEAR(run.charge_in / ampere_hour, 15.0, 1e-9);
+    EXPECT_NEAR((at(pack, 0.3).removed - run.wells.removed) / ampere_hour, 13.5, 1e-9);
+    EXPECT_NEAR((run.energy.accepted + run.energy.unaccepted) / watt_hour, 500.0, 1e-9);
+    EXPECT_GT(run.energy.unaccepted, Energy{});
+}
+
+TEST(advance, charging_never_passes_the_absorption_voltage) {
+    const Arrangement pack = lifepo4();
+    Wells wells = at(pack, 0.97);
+    for (int step = 0; step < 300; ++step) {
+        const Advanced run = advance(prepare(pack), wells, -300.0 * watt, 30.0 * second);
+        wells = run.wells;
+        EXPECT_LE(run.voltage, 14.4 * volt + 0.001 * volt);
+    }
+    EXPECT_GT(available_fill(pack.kinetics, wells), StateOfCharge(0.995));
+}
+
+TEST(advance, lead_acid_tapers_once_its_available_well_is_full) {
+    const Arrangement pack = agm();
+    const Prepared prepared = prepare(pack);
+    const Advanced bulk = advance(prepared, at(pack, 0.6), -300.0 * watt, 1.5 * hour);
+    const Advanced later = advance(prepared, bulk.wells, -300.0 * watt, 2.0 * hour);
+    EXPECT_NEAR(available_fill(pack.kinetics, bulk.wells).value(), 1.0, 1e-12);
+    // time constant 1 / (k c), [battery method] (9)
+    EXPECT_NEAR(later.current / bulk.current, std::exp(-2.0 * 1.02 * 0.345), 1e-9);
+    EXPECT_LT(bound_fill(pack.kinetics, later.wells), StateOfCharge(1.0));
+}
+
+TEST(advance, a_full_pack_refuses_all_that_is_offered) {
+    const Arrangement pack = lifepo4();
+    const Advanced run = advance(prepare(pack), Wells{}, -100.0 * watt, 1.0 * hour);
+    EXPECT_EQ(run.energy.accepted, Energy{});
+    EXPECT_NEAR(run.energy.unaccepted / watt_hour, 100.0, 1e-12);
+    EXPECT_EQ(run.wells, Wells{});
+}
+
+TEST(advance, a_cold_pack_that_must_not_be_charged_takes_nothing) {
+    Arrangement pack = lifepo4();
+    pack.charging.allowed = false;
+    const Advanced run = advance(prepare(pack), at(pack, 0.5), -100.0 * watt, 1.0 * hour);
+    EXPECT_EQ(run.wells, at(pack, 0.5));
+    EXPECT_EQ(run.current, Current{});
+    EXPECT_NEAR(run.energy.unaccepted / watt_hour, 100.0, 1e-12);
+}
+
+TEST(advance, a_restart_voltage_is_met_while_resting_by_recovery) {
+    Arrangement pack = agm();
+    const Prepared drawn_down = prepare(pack);
+    const Advanced run = advance(drawn_down, Wells{}, 900.0 * watt, 40.0 * minute);
+    const Voltage resting = pack.open_circuit->voltage(available_fill(pack.kinetics, run.wells));
+    pack.stops.voltage_above = resting + 0.2 * volt;
+    const Advanced rest = advance(prepare(pack), run.wells, Power{}, 5.0 * hour);
+    EXPECT_EQ(rest.ending, Ending::voltage_restored);
+    EXPECT_NEAR(rest.voltage / volt, (resting + 0.2 * volt) / volt, 1e-9);
+    EXPECT_GT(rest.time, Duration{});
+}
+
+TEST(advance, a_restart_voltage_is_met_sooner_under_charge) {
+    Arrangement pack = lifepo4();
+    pack.stops.voltage_above = 12.9 * volt;
+    const Advanced run = advance(prepare(pack), at(pack, 0.03), -120.0 * watt, 5.0 * hour);
+    EXPECT_EQ(run.ending, Ending::voltage_restored);
+    EXPECT_NEAR(run.voltage / volt, 12.9, 1e-8);
+    EXPECT_LT(pack.open_circuit->voltage(available_fill(pack.kinetics, run.wells)), 12.9 * volt);
+}
+
+TEST(advance, charge_restored_and_full_are_met_on_the_way_up) {
+    Arrangement pack = agm();
+    pack.stops.removed_below = 30.0 * ampere_hour;
+    const Advanced restored = advance(prepare(pack), at(pack, 0.5), -200.0 * watt, 9.0 * hour);
+    EXPECT_EQ(restored.ending, Ending::charge_restored);
+    EXPECT_NEAR(restored.wells.removed / ampere_hour, 30.0, 1e-9);
+    pack.stops = {.filled_to = 1.0 * ampere_hour};
+    const Prepared prepared = prepare(pack);
+    const Advanced full = advance(prepared, restored.wells, -200.0 * watt, 60.0 * hour);
+    EXPECT_EQ(full.ending, Ending::full);
+    EXPECT_NEAR(full.wells.removed / ampere_hour, 1.0, 1e-9);
+    EXPECT_EQ(advance(prepared, full.wells, -200.0 * watt, 1.0 * hour).ending, Ending::completed);
+}
+
+TEST(advance, microwatts_and_no_time_are_no_trouble) {
+    const Arrangement pack = agm();
+    const Advanced tiny = advance(prepare(pack), at(pack, 0.5), 1e-6 * watt, 60.0 * day);
+    EXPECT_NEAR(tiny.energy.delivered / joule, 1e-6 * 60.0 * 86400.0, 1e-9);
+    const Advanced none = advance(prepare(pack), at(pack, 0.5), 100.0 * watt, Duration{});
+    EXPECT_EQ(none.wells, at(pack, 0.5));
+    EXPECT_EQ(none.ending, Ending::completed);
+}
+
+TEST(advance, without_resistance_the_voltage_is_the_rested_one) {
+    Arrangement pack = lifepo4();
+    pack.inner = Resistance{};
+    const Advanced run = advance(prepare(pack), at(pack, 0.5), 5000.0 * watt, 1.0 * minute);
+    EXPECT_EQ(run.ending, Ending::completed);
+    EXPECT_EQ(run.energy.in_resistance, Energy{});
+    EXPECT_FALSE(largest_power(prepare(pack), run.wells).has_value());
+}
+
+}  // namespace
