@@ -1,0 +1,301 @@
+#include "battery/pack_model.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "battery/chemistry.hpp"
+#include "battery/temperature.hpp"
+
+namespace battery {
+
+using namespace units;
+using scenario::Age;
+using scenario::Assumptions;
+using scenario::Chemistry;
+using scenario::Pack;
+
+namespace {
+
+// Collects what was taken, under the pack's key.
+class Taken {
+  public:
+    Taken(const std::string& where, Assumptions& list) : where_(where), list_(list) {}
+    void note(std::string_view key, std::string text, std::string_view source) {
+        list_.push_back({fmt::format("{}.{}", where_, key), std::move(text), std::string(source)});
+    }
+
+  private:
+    const std::string& where_;
+    Assumptions& list_;
+};
+
+Errors faults_of(const Pack& pack, const std::string& where, Temperature temperature) {
+    Errors errors;
+    const auto refuse_unless = [&](bool good, std::string_view key, const char* remedy) {
+        if (!good)
+            errors.push_back({.where = fmt::format("{}.{}", where, key),
+                              .found = "a value that no pack can have",
+                              .remedy = remedy});
+    };
+    const auto not_negative = [](const auto& quantity) {
+        return !quantity || (quantity->value() >= 0.0 && std::isfinite(quantity->value()));
+    };
+    const auto positive = [](const auto& quantity) {
+        return !quantity || (quantity->value() > 0.0 && std::isfinite(quantity->value()));
+    };
+    const auto part = [](const auto& share) {
+        return !share || (share->value() > 0.0 && share->value() <= 1.0);
+    };
+    refuse_unless(positive(std::optional(pack.capacity)), "capacity",
+                  "give charge above zero, such as 100 Ah");
+    refuse_unless(positive(pack.rated_over), "rated_over", "give a time such as 20 h");
+    refuse_unless(positive(pack.voltage), "voltage", "give a voltage such as 12 V");
+    refuse_unless(!pack.charge || (pack.charge->value() >= 0.0 && pack.charge->value() <= 1.0),
+                  "charge", "give 0 % to 100 %");
+    refuse_unless(part(pack.usable), "usable", "give above 0 % to 100 %");
+    refuse_unless(not_negative(pack.resistance), "resistance", "give a resistance such as 6 mohm");
+    refuse_unless(not_negative(pack.lead_resistance), "lead_resistance",
+                  "give a resistance such as 2 mohm");
+    refuse_unless(positive(pack.current_limit), "current_limit", "give a current such as 100 A");
+    refuse_unless(not_negative(pack.charge_limit), "charge_limit", "give a current such as 20 A");
+    refuse_unless(positive(pack.absorption_voltage), "absorption_voltage",
+                  "give a voltage such as 14.4 V");
+    refuse_unless(positive(pack.cutoff_voltage), "cutoff_voltage", "give a voltage such as 10 V");
+    refuse_unless(positive(pack.tested_capacity), "tested_capacity",
+                  "give charge above zero, such as 85 Ah");
+    if (pack.two_well) {
+        refuse_unless(positive(std::optional(pack.two_well->total)) &&
+                          not_negative(std::optional(pack.two_well->rate)) &&
+                          part(std::optional(pack.two_well->available)),
+                      "two_well", "give c above 0 to 1, k from 0 1/h and a total above zero");
+    }
+    const double degrees = in_celsius(temperature);
+    if (!(degrees > -80.0 && degrees < 100.0))
+        errors.push_back({.where = "outage.battery_temperature",
+                          .found = fmt::format("{:.0f} degC, at which no battery works", degrees),
+                          .remedy = "give the temperature of the cells, such as 5 degC"});
+    return errors;
+}
+
+// How many times a 12 V pack, such as 2 for 24 V or 25.6 V; cells where it is less than 9 V.
+double series_of(double nominal, const ChemistryDefaults& defaults) {
+    const double whole = defaults.nominal / volt;
+    if (nominal < 9.0)
+        return std::max(1.0, std::round(nominal * defaults.cells / whole)) / defaults.cells;
+    return std::max(1.0, std::round(nominal / whole));
+}
+
+struct Ageing {
+    double charge = 1.0;
+    double resistance = 1.0;
+};
+
+// End of life at 80 % of the capacity: [IEEE 485] (from memory); the rest from memory, weak.
+Ageing ageing_of(Age age) {
+    switch (age) {
+        case Age::fresh:
+            return {1.0, 1.0};
+        case Age::mid_life:
+            return {0.9, 1.15};
+        case Age::end_of_life:
+            break;
+    }
+    return {0.8, 1.5};
+}
+
+Ageing aged(const Pack& pack, Taken& taken) {
+    if (!pack.age && !pack.tested_capacity)
+        taken.note("age", "taken as new: full capacity and resistance as new",
+                   "common practice, no source");
+    Ageing ageing = ageing_of(pack.age.value_or(Age::fresh));
+    if (pack.tested_capacity) ageing.charge = *pack.tested_capacity / pack.capacity;
+    return ageing;
+}
+
+// Wells that give the rated charge when emptied evenly over the rated time. method.md (10)
+Kinetics kinetics_of(const Pack& pack, const ChemistryDefaults& defaults, double charge_factor,
+                     Taken& taken) {
+    if (pack.two_well)
+        return {.total = charge_factor * pack.two_well->total,
+                .available = pack.two_well->available,
+                .rate = pack.two_well->rate};
+    const Duration rated_over = pack.rated_over.value_or(defaults.rated_over.value);
+    if (!pack.rated_over)
+        taken.note("rated_over", fmt::format("taken as {:.0f} h", rated_over / hour),
+                   defaults.rated_over.source);
+    Kinetics kinetics{
+        .total = 1.0 * coulomb, .available = defaults.available.value, .rate = defaults.rate.value};
+    kinetics.total =
+        charge_factor * pack.capacity * (1.0 * coulomb / capacity_over(kinetics, rated_over));
+    if (kinetics.available < Share(1.0))
+        taken.note("two_well",
+                   fmt::format("taken for {}: c = {:.3f}, k = {:.2f} 1/h, total {:.1f} Ah",
+                               defaults.name, kinetics.available.value(), kinetics.rate / per_hour,
+                               kinetics.total / ampere_hour),
+                   defaults.available.source);
+    else
+        taken.note("two_well", "taken as one well: the charge does not depend on the rate",
+                   defaults.available.source);
+    return kinetics;
+}
+
+Resistance inner_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
+                    double factor, Taken& taken) {
+    if (pack.resistance) return factor * *pack.resistance;
+    const Resistance inner = series * (100.0 * ampere_hour / pack.capacity) *
+                             defaults.resistance_of_100_ampere_hours.value;
+    taken.note("resistance",
+               fmt::format("taken as {:.2f} mohm at 25 degC when new, typical of {} of {:.0f} Ah",
+                           inner / ohm * 1000.0, defaults.name, pack.capacity / ampere_hour),
+               defaults.resistance_of_100_ampere_hours.source);
+    return factor * inner;
+}
+
+Resistance lead_of(const Pack& pack, Taken& taken) {
+    if (pack.lead_resistance) return *pack.lead_resistance;
+    constexpr Resistance usual = 0.002 * ohm;
+    taken.note("lead_resistance", "taken as 2 mohm for the pack's leads and connector",
+               "common practice, no source");
+    return usual;
+}
+
+Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
+                     Temperature temperature, Taken& taken) {
+    Charging charging{.coulombic = defaults.coulombic.value};
+    Current largest = pack.charge_limit.value_or(defaults.charge_rate.value * pack.capacity);
+    if (!pack.charge_limit)
+        taken.note("charge_limit", fmt::format("taken as {:.1f} A", largest / ampere),
+                   defaults.charge_rate.source);
+    if (const auto rate = graded_charge_rate(pack.chemistry, temperature)) {
+        const Current graded = *rate * pack.capacity;
+        // A pack whose file lets it be charged this cold is not held to a grade of none.
+        const bool allowed_colder = pack.coldest_charge && temperature >= *pack.coldest_charge;
+        if (graded < largest && !(allowed_colder && graded == Current{})) {
+            largest = graded;
+            taken.note("charge_limit",
+                       fmt::format("held to {:.1f} A at {:.0f} degC", graded / ampere,
+                                   in_celsius(temperature)),
+                       "[APL48-50 manual], a 48 V module standing in for others");
+        }
+    }
+    charging.absorption = pack.absorption_voltage.value_or(series * defaults.absorption.value);
+    if (!pack.absorption_voltage)
+        taken.note("absorption_voltage",
+                   fmt::format("taken as {:.1f} V", *charging.absorption / volt),
+                   defaults.absorption.source);
+    const auto coldest = pack.coldest_charge ? pack.coldest_charge : defaults.coldest_charge.value;
+    if (coldest && !pack.coldest_charge)
+        taken.note("coldest_charge",
+                   fmt::format("no charge taken below {:.0f} degC", in_celsius(*coldest)),
+                   defaults.coldest_charge.source);
+    taken.note("charge",
+               fmt::format("{:.1f} % of the charge at the terminals is stored",
+                           100.0 * charging.coulombic.value()),
+               defaults.coulombic.source);
+    charging.allowed = largest > Current{} && !(coldest && temperature < *coldest);
+    charging.largest = largest;
+    return charging;
+}
+
+std::optional<Current> current_limit_of(const Pack& pack, Temperature temperature, Taken& taken) {
+    std::optional<Current> limit = pack.current_limit;
+    if (pack.chemistry != Chemistry::lifepo4) return limit;
+    if (!limit) {
+        limit = 1.0 * per_hour * pack.capacity;
+        taken.note("current_limit", fmt::format("taken as {:.0f} A", *limit / ampere),
+                   "[LFP 100 sheet], 100 A for 100 Ah");
+    }
+    const Frequency rate = *graded_discharge_rate(pack.chemistry, temperature);
+    const Current graded = rate * pack.capacity;
+    // where the grades hold nothing back, the maker's limit may be above them
+    if (graded < *limit && rate < 1.0 * per_hour) {
+        limit = graded;
+        taken.note("current_limit",
+                   fmt::format("held to {:.1f} A at {:.0f} degC", graded / ampere,
+                               in_celsius(temperature)),
+                   "[APL48-50 manual], a 48 V module standing in for others");
+    }
+    return limit;
+}
+
+Share usable_of(const Pack& pack, const ChemistryDefaults& defaults, Taken& taken) {
+    if (pack.usable) return *pack.usable;
+    taken.note(
+        "usable",
+        fmt::format("taken as {:.0f} % of the capacity in an emergency; daily use wants less",
+                    100.0 * defaults.usable.value.value()),
+        defaults.usable.source);
+    return defaults.usable.value;
+}
+
+void note_temperature(const TemperatureFactor& factor, std::string_view what,
+                      Temperature temperature, Taken& taken) {
+    if (factor.within_table && factor.factor == 1.0) return;
+    taken.note("chemistry",
+               fmt::format("{} at {:.0f} degC is {:.0f} % of that at 25 degC{}", what,
+                           in_celsius(temperature), 100.0 * factor.factor,
+                           factor.within_table ? "" : ", beyond the table: uncertain"),
+               factor.source);
+}
+
+}  // namespace
+
+Arrangement arranged(const PackModel& model, Resistance shared, const Stops& stops) {
+    Arrangement result{.kinetics = model.kinetics,
+                       .open_circuit = &model.open_circuit,
+                       .inner = model.inner,
+                       .path = model.lead + shared,
+                       .reachable = model.reachable,
+                       .charging = model.charging,
+                       .stops = stops};
+    if (!result.stops.pack_cut_off) result.stops.pack_cut_off = model.pack_cut_off;
+    if (!result.stops.current_above) result.stops.current_above = model.current_limit;
+    if (!result.stops.removed_above) result.stops.removed_above = model.usable;
+    return result;
+}
+
+Result<PackModel> pack_model(const Pack& pack, const std::string& where, Temperature temperature,
+                             Assumptions& assumptions) {
+    if (Errors errors = faults_of(pack, where, temperature); !errors.empty())
+        return fail(std::move(errors));
+    Taken taken(where, assumptions);
+    const ChemistryDefaults& defaults = defaults_of(pack.chemistry);
+    if (!pack.voltage)
+        taken.note("voltage", fmt::format("taken as {:.1f} V", defaults.nominal / volt),
+                   "common practice, no source");
+    const Voltage nominal = pack.voltage.value_or(defaults.nominal);
+    const double series = series_of(nominal / volt, defaults);
+    const Ageing ageing = aged(pack, taken);
+    const TemperatureFactor capacity = capacity_factor(pack.chemistry, temperature);
+    const TemperatureFactor resistance = resistance_factor(pack.chemistry, temperature);
+    note_temperature(capacity, "charge that can be drawn", temperature, taken);
+    note_temperature(resistance, "resistance", temperature, taken);
+
+    PackModel model;
+    model.chemistry = pack.chemistry;
+    model.kinetics = kinetics_of(pack, defaults, ageing.charge, taken);
+    model.open_circuit = open_circuit_of(pack.chemistry).scaled(series);
+    model.nominal = nominal;
+    model.capacity = ageing.charge * pack.capacity;
+    model.usable = usable_of(pack, defaults, taken).value() * model.capacity;
+    model.reachable = Share(capacity.factor);
+    model.inner = inner_of(pack, defaults, series, ageing.resistance * resistance.factor, taken);
+    model.lead = lead_of(pack, taken);
+    model.charging = charging_of(pack, defaults, series, temperature, taken);
+    model.pack_cut_off = pack.cutoff_voltage;
+    if (!pack.cutoff_voltage && defaults.pack_cut_off.value) {
+        model.pack_cut_off = series * *defaults.pack_cut_off.value;
+        taken.note("cutoff_voltage", fmt::format("taken as {:.1f} V", *model.pack_cut_off / volt),
+                   defaults.pack_cut_off.source);
+    }
+    model.current_limit = current_limit_of(pack, temperature, taken);
+    model.pulse = pack.pulse;
+    if (!pack.charge)
+        taken.note("charge", "taken as full at the start", "common practice, no source");
+    model.at_start = rested(model.kinetics, pack.charge.value_or(StateOfCharge(1.0)));
+    return model;
+}
+
+}  // namespace battery

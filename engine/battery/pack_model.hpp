@@ -1,0 +1,58 @@
+// A pack as the clock needs it, from a pack as a person describes it: what the file left open is
+// filled from its chemistry, and every value so filled is told.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "battery/open_circuit.hpp"
+#include "battery/prepared.hpp"
+#include "battery/two_well.hpp"
+#include "scenario/assumption.hpp"
+#include "scenario/pack.hpp"
+#include "units/quantities.hpp"
+#include "units/result.hpp"
+
+namespace battery {
+
+// One pack of its kind, at one temperature.
+//   kinetics       so scaled that an even discharge over the rated time gives `capacity`
+//   capacity       at the rated time and 25 degC, after ageing or as tested
+//   usable         removed charge at which the planned depth is reached
+//   reachable      part of the charge that the temperature lets out
+//   inner, lead    rested voltage to terminals, aged and at this temperature; the pack's own lead
+//   charging       limits at this temperature; the absorption voltage is that at the bus
+//   current_limit  continuous, of the pack's protection; nothing where it has none
+//   at_start       the charge the file gives, rested
+struct PackModel {
+    scenario::Chemistry chemistry{};
+    Kinetics kinetics;
+    OpenCircuit open_circuit;
+    units::Voltage nominal{};
+    units::Charge capacity{};
+    units::Charge usable{};
+    units::Share reachable{1.0};
+    units::Resistance inner{};
+    units::Resistance lead{};
+    Charging charging;
+    std::optional<units::Voltage> pack_cut_off;
+    std::optional<units::Current> current_limit;
+    std::vector<scenario::PulseLimit> pulse;
+    Wells at_start;
+};
+
+// What the clock steps, with a path of `shared` in front of the own lead (the shared resistance
+// times the number of packs) and `stops` beyond those of the pack itself. `model` must outlive it.
+[[nodiscard]] Arrangement arranged(const PackModel& model, units::Resistance shared,
+                                   const Stops& stops);
+
+//   where        key of the pack, such as "pack[0]", for errors and assumptions
+//   assumptions  appended to: one for each silent key that a value was taken for
+//   fails        at the key of each value that no pack can have
+[[nodiscard]] units::Result<PackModel> pack_model(const scenario::Pack& pack,
+                                                  const std::string& where,
+                                                  units::Temperature temperature,
+                                                  scenario::Assumptions& assumptions);
+
+}  // namespace battery

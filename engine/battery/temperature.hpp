@@ -1,0 +1,39 @@
+// What the temperature of the cells does: how much charge comes out, how fast it may go in and out,
+// how much more the pack resists. Outside its table a value goes on along the last two rows (never
+// to the better) and says so.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "scenario/pack.hpp"
+#include "units/quantities.hpp"
+
+namespace battery {
+
+struct TemperatureFactor {
+    double factor = 1.0;
+    bool within_table = true;
+    std::string_view source;
+};
+
+// Part of the charge at 25 degC that can be drawn, above 0 to 1. Above 25 degC no credit is taken.
+[[nodiscard]] TemperatureFactor capacity_factor(scenario::Chemistry chemistry,
+                                                units::Temperature temperature);
+
+// Resistance over that at 25 degC, at least 1.
+[[nodiscard]] TemperatureFactor resistance_factor(scenario::Chemistry chemistry,
+                                                  units::Temperature temperature);
+
+// Largest current over capacity that LiFePO4 cells should be charged or discharged with; 0 is not
+// at all. Nothing for lead-acid, which has no such grades. Source: [APL48-50 manual].
+[[nodiscard]] std::optional<units::Frequency> graded_charge_rate(scenario::Chemistry chemistry,
+                                                                 units::Temperature temperature);
+[[nodiscard]] std::optional<units::Frequency> graded_discharge_rate(scenario::Chemistry chemistry,
+                                                                    units::Temperature temperature);
+
+// Sizing multiplier of vented lead-acid cells, at least 0.85 within its table of -3.9 to 51.7 degC.
+//   source  [IEEE 485] table 1 (from memory)
+[[nodiscard]] TemperatureFactor vented_sizing_multiplier(units::Temperature temperature);
+
+}  // namespace battery

@@ -1,0 +1,154 @@
+#include "battery/pack_model.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "battery/advance.hpp"
+
+namespace {
+
+using namespace battery;
+using namespace units;
+using scenario::Chemistry;
+
+scenario::Pack agm() {
+    scenario::Pack pack;
+    pack.chemistry = Chemistry::agm;
+    pack.capacity = 100.0 * ampere_hour;
+    return pack;
+}
+
+scenario::Pack lifepo4() {
+    scenario::Pack pack;
+    pack.capacity = 100.0 * ampere_hour;
+    return pack;
+}
+
+PackModel made(const scenario::Pack& pack, double degrees = 25.0) {
+    scenario::Assumptions taken;
+    return pack_model(pack, "pack[0]", celsius(degrees), taken).value();
+}
+
+bool tells(const scenario::Assumptions& taken, std::string_view key) {
+    return std::any_of(taken.begin(), taken.end(),
+                       [&](const auto& each) { return each.where == key; });
+}
+
+TEST(pack_model, emptied_evenly_over_its_rated_time_it_gives_its_rated_charge) {
+    scenario::Pack pack = agm();
+    pack.rated_over = 20.0 * hour;
+    const PackModel model = made(pack);
+    EXPECT_NEAR(*time_to_empty(model.kinetics, Wells{}, 5.0 * ampere) / hour, 20.0, 1e-9);
+    pack.rated_over = 5.0 * hour;
+    EXPECT_NEAR(*time_to_empty(made(pack).kinetics, Wells{}, 20.0 * ampere) / hour, 5.0, 1e-9);
+}
+
+TEST(pack_model, every_silent_key_that_got_a_value_is_told_with_a_source) {
+    scenario::Assumptions taken;
+    ASSERT_TRUE(pack_model(lifepo4(), "pack[2]", celsius(25.0), taken).has_value());
+    for (const char* key : {"rated_over", "voltage", "charge", "two_well", "resistance",
+                            "lead_resistance", "charge_limit", "absorption_voltage",
+                            "cutoff_voltage", "coldest_charge", "usable", "age", "current_limit"})
+        EXPECT_TRUE(tells(taken, fmt::format("pack[2].{}", key))) << key;
+    for (const scenario::Assumption& each : taken) {
+        EXPECT_FALSE(each.text.empty());
+        EXPECT_FALSE(each.source.empty()) << each.text;
+    }
+}
+
+TEST(pack_model, what_the_file_says_is_taken_and_not_told) {
+    scenario::Pack pack = agm();
+    pack.rated_over = 20.0 * hour;
+    pack.voltage = 12.0 * volt;
+    pack.charge = StateOfCharge(0.5);
+    pack.two_well = {Share(0.4), 0.9 * per_hour, 112.0 * ampere_hour};
+    pack.resistance = 0.005 * ohm;
+    pack.lead_resistance = 0.001 * ohm;
+    pack.charge_limit = 20.0 * ampere;
+    pack.absorption_voltage = 14.6 * volt;
+    pack.cutoff_voltage = 10.8 * volt;
+    pack.usable = Share(0.5);
+    pack.age = scenario::Age::fresh;
+    scenario::Assumptions taken;
+    const PackModel model = pack_model(pack, "pack[0]", celsius(25.0), taken).value();
+    EXPECT_EQ(taken.size(), 1u);  // the coulombic efficiency, which has no key
+    EXPECT_EQ(model.kinetics, (Kinetics{112.0 * ampere_hour, Share(0.4), 0.9 * per_hour}));
+    EXPECT_EQ(model.inner, 0.005 * ohm);
+    EXPECT_EQ(model.usable, 50.0 * ampere_hour);
+    EXPECT_EQ(model.at_start.removed, 56.0 * ampere_hour);
+    EXPECT_EQ(model.pack_cut_off, 10.8 * volt);
+}
+
+TEST(pack_model, voltages_follow_the_number_in_series) {
+    scenario::Pack pack = lifepo4();
+    const Voltage one = made(pack).open_circuit.voltage(StateOfCharge(0.5));
+    for (const auto& [nominal, series] :
+         {std::pair{12.0, 1.0}, {24.0, 2.0}, {25.6, 2.0}, {48.0, 4.0}, {51.2, 4.0}, {6.4, 0.5}}) {
+        pack.voltage = nominal * volt;
+        const PackModel model = made(pack);
+        EXPECT_NEAR(model.open_circuit.voltage(StateOfCharge(0.5)) / one, series, 1e-12);
+        EXPECT_NEAR(*model.pack_cut_off / volt, 10.0 * series, 1e-9);
+        EXPECT_NEAR(*model.charging.absorption / volt, 14.4 * series, 1e-9);
+    }
+    scenario::Pack lead = agm();
+    lead.voltage = 6.0 * volt;
+    EXPECT_NEAR(made(lead).open_circuit.voltage(StateOfCharge(1.0)) / volt, 12.89 / 2.0, 1e-9);
+}
+
+TEST(pack_model, age_takes_charge_and_adds_resistance_unless_the_capacity_was_tested) {
+    scenario::Pack pack = agm();
+    const PackModel fresh = made(pack);
+    pack.age = scenario::Age::end_of_life;
+    const PackModel old = made(pack);
+    EXPECT_NEAR(old.kinetics.total / fresh.kinetics.total, 0.8, 1e-12);
+    EXPECT_NEAR(old.inner / fresh.inner, 1.5, 1e-12);
+    pack.tested_capacity = 71.0 * ampere_hour;
+    EXPECT_NEAR(made(pack).capacity / ampere_hour, 71.0, 1e-9);
+}
+
+TEST(pack_model, a_lithium_pack_below_its_limit_is_not_charged) {
+    EXPECT_FALSE(made(lifepo4(), -1.0).charging.allowed);
+    EXPECT_TRUE(made(lifepo4(), 1.0).charging.allowed);
+    EXPECT_NEAR(*made(lifepo4(), 3.0).charging.largest / ampere, 10.0, 1e-9);
+    scenario::Pack heated = lifepo4();
+    heated.coldest_charge = celsius(-20.0);
+    EXPECT_TRUE(made(heated, -10.0).charging.allowed);
+    scenario::Pack careful = lifepo4();
+    careful.coldest_charge = celsius(5.0);
+    EXPECT_FALSE(made(careful, 4.0).charging.allowed);
+    EXPECT_TRUE(made(agm(), -10.0).charging.allowed);
+}
+
+TEST(pack_model, cold_locks_charge_in_and_adds_resistance) {
+    const PackModel cold = made(agm(), 0.0);
+    EXPECT_NEAR(cold.reachable.value(), 0.84, 1e-12);
+    EXPECT_NEAR(cold.inner / made(agm()).inner, 1.175, 1e-12);
+    EXPECT_EQ(cold.kinetics, made(agm()).kinetics);
+}
+
+TEST(pack_model, impossible_values_are_refused_each_at_its_key) {
+    scenario::Pack pack = agm();
+    pack.capacity = Charge{};
+    pack.usable = Share(1.2);
+    pack.two_well = {Share(0.0), 1.0 * per_hour, 100.0 * ampere_hour};
+    scenario::Assumptions taken;
+    const auto refused = pack_model(pack, "pack[1]", celsius(25.0), taken);
+    ASSERT_FALSE(refused.has_value());
+    ASSERT_EQ(refused.error().size(), 3u);
+    EXPECT_EQ(refused.error()[0].where, "pack[1].capacity");
+    EXPECT_EQ(refused.error()[1].where, "pack[1].usable");
+    EXPECT_EQ(refused.error()[2].where, "pack[1].two_well");
+    EXPECT_TRUE(taken.empty());
+}
+
+TEST(pack_model, arranged_behind_its_path_it_keeps_its_own_limits) {
+    const PackModel model = made(lifepo4());
+    const Arrangement bank = arranged(model, 0.0015 * ohm, {.cut_off = 10.5 * volt});
+    EXPECT_NEAR(bank.path / ohm, 0.0035, 1e-15);
+    EXPECT_EQ(*bank.stops.removed_above, 90.0 * ampere_hour);
+    const Advanced run = advance(prepare(bank), model.at_start, 100.0 * watt, 60.0 * hour);
+    EXPECT_EQ(run.ending, Ending::usable_limit);
+}
+
+}  // namespace
