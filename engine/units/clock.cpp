@@ -4,7 +4,7 @@
 #include <charconv>
 #include <cstdint>
 
-#include "units/number.hpp"
+#include "units/plain_letters.hpp"
 #include "units/quote.hpp"
 
 namespace units {
@@ -114,19 +114,20 @@ Result<Duration> time_behind_date(std::string_view whole, std::string_view text)
     return since_midnight(*time) + *seconds * second;
 }
 
-// One end of a span, or a time of day that stands alone.
-Result<Duration> read_end(std::string_view whole, std::string_view text, std::string_view remedy,
-                          bool may_be_24) {
+enum class Place { alone, start_of_span, end_of_span };
+
+// A time of day that stands alone, or one end of a span.
+Result<Duration> read_end(std::string_view whole, std::string_view text, Place place) {
+    const bool alone = place == Place::alone;
+    const std::string_view remedy = alone ? time_remedy : span_remedy;
     std::string_view left = text;
     const std::optional<HourAndMinute> time = take_hour_and_minute(left);
     if (!time || !left.empty()) {
-        return refuse(
-            fmt::format("'{}' is not {}", quote(whole),
-                        may_be_24 || text != whole ? "a span of the day" : "a time of day"),
-            remedy);
+        const std::string_view wanted = alone ? "a time of day" : "a span of the day";
+        return refuse(fmt::format("'{}' is not {}", quote(whole), wanted), remedy);
     }
     const bool end_of_day = time->hour == 24 && time->minute == 0;
-    if (end_of_day && !may_be_24) {
+    if (end_of_day && place != Place::end_of_span) {
         return refuse(fmt::format("'{}': 24:00 can only end a span", quote(whole)),
                       "write 00:00 for midnight");
     }
@@ -136,11 +137,6 @@ Result<Duration> read_end(std::string_view whole, std::string_view text, std::st
                       remedy);
     }
     return since_midnight(*time);
-}
-
-std::string_view trimmed(std::string_view text) {
-    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
-    return text.substr(0, text.find_last_not_of(' ') + 1);
 }
 
 std::int64_t whole_minutes(Duration time) {
@@ -193,7 +189,7 @@ std::string print(LocalTime time) {
 
 Result<Duration> read_time_of_day(std::string_view text) {
     const std::string_view time = trimmed(text);
-    return read_end(time, time, time_remedy, false);
+    return read_end(time, time, Place::alone);
 }
 
 Result<DailySpan> read_daily_span(std::string_view text) {
@@ -205,9 +201,9 @@ Result<DailySpan> read_daily_span(std::string_view text) {
         return refuse(fmt::format("'{}' is not a span of the day", quote(whole)), span_remedy);
     }
     const Result<Duration> from =
-        read_end(whole, trimmed(whole.substr(0, dash)), span_remedy, false);
+        read_end(whole, trimmed(whole.substr(0, dash)), Place::start_of_span);
     const Result<Duration> until =
-        read_end(whole, trimmed(whole.substr(dash + mark.size())), span_remedy, true);
+        read_end(whole, trimmed(whole.substr(dash + mark.size())), Place::end_of_span);
     if (!from) {
         return fail(from.error());
     }

@@ -32,8 +32,8 @@ Written written_number(std::string_view text) {
     while (end < text.size()) {
         const bool separator = separators.find(text[end]) != std::string_view::npos;
         const bool digit_follows = digits_at(text, end + 1) > 0;
-        const bool decimal_mark = text[end] == '.' || text[end] == ',';
-        if (!is_digit(text[end]) && !(separator && (digit_follows || (decimal_mark && end > 0)))) {
+        if (!is_digit(text[end]) &&
+            !(separator && (digit_follows || (text[end] == '.' && end > 0)))) {
             break;
         }
         ++end;
@@ -192,37 +192,6 @@ double rounded_to(double number, int digits) {
     double value = number;
     std::from_chars(text.data(), written.ptr, value);
     return value;
-}
-
-std::string in_plain_letters(std::string_view text) {
-    struct Written {
-        std::string_view fancy;
-        std::string_view plain;
-    };
-    static constexpr std::array spellings = {
-        Written{"\t", " "},       Written{"\u00a0", " "}, Written{"\u2009", " "},
-        Written{"\u202f", " "},   Written{"−", "-"},      Written{"\u2126", "ohm"},
-        Written{"\u03a9", "ohm"}, Written{"\u00b5", "u"}, Written{"\u03bc", "u"},
-        Written{"°", "deg"},      Written{"²", "2"},      Written{"³", "3"},
-        Written{"½", "1/2"},      Written{"¼", "1/4"},    Written{"¾", "3/4"}};
-    std::string plain;
-    while (!text.empty()) {
-        const auto* const found = std::ranges::find_if(
-            spellings, [&](const Written& spelling) { return text.starts_with(spelling.fancy); });
-        if (found == spellings.end()) {
-            plain += text.front();
-            text.remove_prefix(1);
-            continue;
-        }
-        const bool mixed_number = found->plain.find('/') != std::string_view::npos &&
-                                  !plain.empty() && is_digit(plain.back());
-        plain += mixed_number ? " " : "";
-        plain += found->plain;
-        text.remove_prefix(found->fancy.size());
-    }
-    const std::size_t last = plain.find_last_not_of(' ');
-    plain.erase(last == std::string::npos ? 0 : last + 1);
-    return std::string(without_leading_spaces(plain));
 }
 
 }  // namespace units

@@ -21,8 +21,4 @@ struct LeadingNumber {
 // The finite number to so many significant digits, 1 to 17.
 [[nodiscard]] double rounded_to(double number, int digits);
 
-// The text with one way of writing for each thing: one plain space for every kind of space, "-" for
-// every minus, "ohm", "u", "deg", "2" and "1/2" for Ω, µ, °, ² and ½; nothing at either end.
-[[nodiscard]] std::string in_plain_letters(std::string_view text);
-
 }  // namespace units

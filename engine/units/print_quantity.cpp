@@ -43,12 +43,11 @@ std::string print_si(Dimension dimension, double value) {
     std::optional<std::string> shortest;
     std::string_view its_unit;
     for (const std::string_view spelling : text_of(dimension).customary) {
-        if (spelling.empty() && shortest) {
-            break;
-        }
         const NamedUnit* const unit = find_unit(dimension, spelling);
-        const std::optional<std::string> number =
-            unit == nullptr ? std::nullopt : exact_number(*unit, value, dimension);
+        if (unit == nullptr || unit->dimension != written_as(dimension)) {
+            continue;  // one of the places left empty
+        }
+        const std::optional<std::string> number = exact_number(*unit, value, dimension);
         if (number && (!shortest || number->size() < shortest->size())) {
             shortest = number;
             its_unit = spelling;

@@ -15,6 +15,7 @@ struct ShownUnit {
     std::string_view name;
     double numerator = 1.0;
     double denominator = 1.0;
+    double smallest = 1.0;  // number shown in it while there is a smaller unit
 };
 
 using Units = std::span<const ShownUnit>;
@@ -32,14 +33,14 @@ constexpr Ladder<4> currents = {{{"µA", 1, 1e6}, {"mA", 1, 1e3}, {"A"}, {"kA", 
 constexpr Ladder<5> resistances = {
     {{"µΩ", 1, 1e6}, {"mΩ", 1, 1e3}, {"Ω"}, {"kΩ", 1e3}, {"MΩ", 1e6}}};
 constexpr Ladder<1> differences = {{{"K"}}};
-constexpr Ladder<3> lengths = {{{"mm", 1, 1e3}, {"m"}, {"km", 1e3}}};
-constexpr Ladder<2> areas = {{{"mm²", 1, 1e6}, {"m²", 1}}};
+constexpr Ladder<3> lengths = {{{"mm", 1, 1e3}, {"m", 1, 1, 0.1}, {"km", 1e3}}};
+constexpr Ladder<2> areas = {{{"mm²", 1, 1e6}, {"m²", 1, 1, 0.01}}};
 constexpr Ladder<3> volumes = {{{"mL", 1, 1e6}, {"L", 1, 1e3}, {"m³"}}};
 constexpr Ladder<3> masses = {{{"g", 1, 1e3}, {"kg"}, {"t", 1e3}}};
 constexpr Ladder<1> angles = {{{"°", 3.14159265358979323846, 180}}};
 constexpr Ladder<2> irradiances = {{{"W/m²"}, {"kW/m²", 1e3}}};
 constexpr Ladder<2> irradiations = {{{"Wh/m²", 3.6e3}, {"kWh/m²", 3.6e6}}};
-constexpr Ladder<3> frequencies = {{{"per hour", 1, 3600}, {"Hz"}, {"kHz", 1e3}}};
+constexpr Ladder<3> frequencies = {{{"per hour", 1, 3600}, {"Hz", 1, 1, 0.1}, {"kHz", 1e3}}};
 constexpr Ladder<1> angular_velocities = {{{"rpm", 3.14159265358979323846, 30}}};
 constexpr Ladder<2> torques = {{{"mN m", 1, 1e3}, {"N m"}}};
 constexpr Ladder<2> inertias = {{{"g m²", 1, 1e3}, {"kg m²"}}};
@@ -106,19 +107,13 @@ Units units_of(Dimension dimension) {
     return bare;
 }
 
-// Decimals that leave so many significant digits; none for a number with more before the point.
 std::string to_significant(double number, int significant) {
-    if (number == 0.0) {
+    const double shown = rounded_to(number, significant);
+    if (shown == 0.0) {
         return "0";
     }
-    const auto exponent = static_cast<int>(std::floor(std::log10(std::abs(number))));
-    const int decimals = std::max(significant - 1 - exponent, 0);
-    const double unit_of_last_digit = std::pow(10.0, std::max(exponent - significant + 1, 0));
-    std::string text =
-        fmt::format("{:.{}f}", std::round(number / unit_of_last_digit) * unit_of_last_digit, 0);
-    if (exponent < significant - 1) {
-        text = fmt::format("{:.{}f}", number, decimals);
-    }
+    const auto exponent = static_cast<int>(std::floor(std::log10(std::abs(shown))));
+    std::string text = fmt::format("{:.{}f}", shown, std::max(significant - 1 - exponent, 0));
     if (text.find('.') != std::string::npos) {
         text.erase(text.find_last_not_of('0') + 1);
         text.erase(text.find_last_not_of('.') + 1);
@@ -145,12 +140,12 @@ double number_in(const ShownUnit& unit, double value) {
     return value * unit.denominator / unit.numerator;
 }
 
-// The largest unit in which the rounded number is at least 1; what is less than a thousandth of
+// The largest unit in which the rounded number is not too small; what is less than a thousandth of
 // the smallest unit is nothing.
 std::string with_best_unit(Units choices, double value, int significant) {
     const ShownUnit* best = &choices.front();
     for (const ShownUnit& unit : choices) {
-        if (std::abs(rounded_to(number_in(unit, value), significant)) >= 1.0) {
+        if (std::abs(rounded_to(number_in(unit, value), significant)) >= unit.smallest) {
             best = &unit;
         }
     }
@@ -193,11 +188,14 @@ std::string show_duration(double seconds, int significant) {
     return hours_left == 0.0 ? whole_days : fmt::format("{} {:.0f} h", whole_days, hours_left);
 }
 
-// A chance that only rounds to certainty is not shown as certain.
+// A chance that only rounds to certainty or to nothing is not shown as that.
 std::string show_probability(double value, int significant) {
+    if (value > 0.0 && value < 0.001) {
+        return "under 0.1 %";
+    }
     const std::string text = with_best_unit(percents, value, significant);
     if (text == "100 %" && value < 1.0) {
-        return "over 99.9 %";
+        return value < 0.999 ? "over 99 %" : "over 99.9 %";
     }
     return text;
 }

@@ -2,7 +2,7 @@
 
 #include <charconv>
 
-#include "units/number.hpp"
+#include "units/plain_letters.hpp"
 #include "units/quote.hpp"
 #include "units/text.hpp"
 
@@ -37,9 +37,10 @@ std::string print_gauge(AmericanGauge gauge) {
                              : fmt::format("{} AWG", gauge.number);
 }
 
-std::string_view trimmed(std::string_view text) {
-    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
-    return text.substr(0, text.find_last_not_of(' ') + 1);
+// What follows the last digit or space before the unit: "mm2" of "2.5 mm2".
+std::string_view unit_of(std::string_view text) {
+    const std::string_view without_its_power = text.substr(0, text.empty() ? 0 : text.size() - 1);
+    return text.substr(without_its_power.find_last_of(" 0123456789") + 1);
 }
 
 Result<WireSize> read_gauge(std::string_view whole, std::string_view number) {
@@ -73,7 +74,8 @@ Result<WireSize> read_wire_size(std::string_view text) {
     if (gauge_number(view)) {
         return refuse(fmt::format("{} has no unit", quote(view)));
     }
-    if (!view.ends_with("mm2") && !view.ends_with("mm^2")) {
+    const std::string_view unit = unit_of(view);
+    if (unit != "mm2" && unit != "mm^2" && unit != "m2") {
         return refuse(fmt::format("found '{}', which is no wire size", quote(view)));
     }
     const Result<Area> area = read<Area>(view);

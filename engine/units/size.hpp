@@ -24,7 +24,7 @@ inline constexpr AmericanGauge thickest_gauge = AmericanGauge{-3};
 // A gauge, or the nominal metal cross-section, positive.
 using WireSize = std::variant<AmericanGauge, Area>;
 
-// "12 AWG", "4/0 AWG", "2.5 mm2".
+// "12 AWG", "4/0 AWG", "2.5 mm2", or m2 for that matter.
 //   fails   with an empty `where`; sizes in other units of area are refused
 [[nodiscard]] Result<WireSize> read_wire_size(std::string_view text);
 

@@ -16,6 +16,14 @@ namespace units {
 [[nodiscard]] std::string print_si_in(Dimension dimension, double value, std::string_view unit);
 [[nodiscard]] std::string show_si(Dimension dimension, double value, int significant);
 
+// The remedy for whatever is not a quantity of this kind: "give charge, such as 100 Ah".
+[[nodiscard]] std::string what_to_give(Dimension wanted);
+
+template <Written Quantity>
+[[nodiscard]] std::string what_to_give() {
+    return what_to_give(DimensionOf<Quantity>::value);
+}
+
 // A number and a unit, such as "1.9 kWh", "1/2 hp", "-4 degC", "450 kWh/yr" for power,
 // "4.5 kWh/m2/d" for a day's irradiation; "90 %" or "0.9" for a fraction; "120.50" for a price.
 // Durations, lengths and masses may be sums: "2 d 6 h", "3 ft 6 in".

@@ -1,6 +1,5 @@
 #include "units/unit_table.hpp"
 
-#include <cctype>
 #include <numbers>
 
 namespace units {
@@ -208,90 +207,10 @@ constexpr std::array table = {
     NamedUnit{"", price},
 };
 
-constexpr std::array kinds = {
-    DimensionText{power, "power", "100 W", "W", {"W"}, "W", "W"},
-    DimensionText{apparent_power, "apparent power", "1000 VA", "VA", {"VA"}, "V.A", "VA"},
-    DimensionText{reactive_power, "reactive power", "500 var", "var", {"var"}, "var", "var"},
-    DimensionText{energy, "energy", "1.9 kWh", "J", {"Wh", "kWh"}, "W.h", "Wh"},
-    DimensionText{charge, "charge", "100 Ah", "C", {"Ah"}, "A.h", "Ah"},
-    DimensionText{voltage, "voltage", "12.8 V", "V", {"V"}, "V", "V"},
-    DimensionText{current, "current", "15 A", "A", {"A", "mA"}, "A", "A"},
-    DimensionText{resistance, "resistance", "4 mohm", "ohm", {"ohm", "mohm"}, "Ohm", "ohm"},
-    DimensionText{temperature, "temperature", "25 degC", "K", {"degC"}, "Cel", "degC"},
-    DimensionText{temperature_difference, "a temperature difference", "5 K", "K", {"K"}, "K", "K"},
-    DimensionText{duration, "duration", "20 h", "s", {"h", "d", "min", "s"}, "h", "h"},
-    DimensionText{length, "length", "3 ft", "m", {"m", "ft"}, "m", "m"},
-    DimensionText{area, "area", "16 mm2", "m2", {"m2", "mm2"}, "m2", "m2"},
-    DimensionText{volume, "volume", "2 L", "m3", {"L", "m3"}, "L", "L"},
-    DimensionText{mass, "mass", "20 kg", "kg", {"kg", "lb"}, "kg", "kg"},
-    DimensionText{angle, "angle", "45 deg", "rad", {"deg"}, "deg", "deg"},
-    DimensionText{irradiance, "irradiance", "1000 W/m2", "W/m2", {"W/m2"}, "W/m2", "W/m2"},
-    DimensionText{
-        irradiation, "irradiation", "4.5 kWh/m2", "J/m2", {"kWh/m2", "Wh/m2"}, "W.h/m2", "Wh/m2"},
-    DimensionText{frequency, "frequency", "60 Hz", "Hz", {"Hz", "1/h", "1/min"}, "Hz", "Hz"},
-    DimensionText{angular_velocity,
-                  "angular velocity",
-                  "1725 rpm",
-                  "rad/s",
-                  {"rpm", "rad/s"},
-                  "rad/s",
-                  "rad/s"},
-    DimensionText{torque, "torque", "2 N m", "N m", {"N m"}, "N.m", "N m"},
-    DimensionText{inertia, "moment of inertia", "0.01 kg m2", "kg m2", {"kg m2"}, "kg.m2", "kg m2"},
-    DimensionText{force, "force", "50 N", "N", {"N", "lbf"}, "N", "N"},
-    DimensionText{fraction, "a fraction", "90 % or 0.9", "", {"%"}, "%", "%"},
-    DimensionText{probability, "a chance", "90 % or 0.9", "", {"%"}, "%", "%"},
-    DimensionText{power_factor, "a power factor", "0.8", "", {""}, "1", ""},
-    DimensionText{price, "a price", "120.50", "", {""}, "1", ""},
-};
-
-std::string in_small_letters(std::string_view text) {
-    std::string small(text);
-    for (char& letter : small) {
-        letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-    }
-    return small;
-}
-
-// Letters to insert, remove or exchange, or neighbours to swap, to make one of the other.
-int edit_distance(std::string_view from, std::string_view to) {
-    std::vector<std::vector<int>> distance(from.size() + 1, std::vector<int>(to.size() + 1));
-    for (std::size_t i = 0; i <= from.size(); ++i) {
-        for (std::size_t j = 0; j <= to.size(); ++j) {
-            if (i == 0 || j == 0) {
-                distance[i][j] = static_cast<int>(i + j);
-                continue;
-            }
-            const int exchanged = distance[i - 1][j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1);
-            distance[i][j] = std::min({exchanged, distance[i - 1][j] + 1, distance[i][j - 1] + 1});
-            if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1]) {
-                distance[i][j] = std::min(distance[i][j], distance[i - 2][j - 2] + 1);
-            }
-        }
-    }
-    return distance[from.size()][to.size()];
-}
-
 }  // namespace
-
-const DimensionText& text_of(Dimension dimension) {
-    return kinds.at(static_cast<std::size_t>(dimension));
-}
 
 std::span<const NamedUnit> unit_table() {
     return table;
-}
-
-Dimension written_as(Dimension wanted) {
-    switch (wanted) {
-        case temperature_difference:
-            return temperature;
-        case probability:
-        case power_factor:
-            return fraction;
-        default:
-            return wanted;
-    }
 }
 
 const NamedUnit* find_unit(Dimension wanted, std::string_view spelling) {
@@ -320,42 +239,6 @@ double number_of(const NamedUnit& unit, double value, Dimension wanted) {
         return value * unit.denominator / unit.numerator;
     }
     return (value - unit.shift) * unit.denominator / unit.numerator - unit.offset;
-}
-
-std::vector<std::string_view> similar_units(Dimension wanted, std::string_view misspelt) {
-    struct Similar {
-        int distance;
-        bool another_kind;
-        std::string_view spelling;
-    };
-    constexpr std::size_t longest = 16;  // no unit is longer; spares the comparison of long garbage
-    if (misspelt.empty() || misspelt.size() > longest) {
-        return {};
-    }
-    const std::string small = in_small_letters(misspelt);
-    std::vector<Similar> found;
-    for (const NamedUnit& unit : table) {
-        if (unit.spelling.empty()) {
-            continue;
-        }
-        const int distance = edit_distance(small, in_small_letters(unit.spelling));
-        const int allowed = std::min(misspelt.size(), unit.spelling.size()) < 3 ? 0 : 1;
-        if (distance <= allowed) {
-            found.push_back({distance, unit.dimension != written_as(wanted), unit.spelling});
-        }
-    }
-    std::ranges::stable_sort(found, [](const Similar& a, const Similar& b) {
-        return std::tie(a.distance, a.another_kind) < std::tie(b.distance, b.another_kind);
-    });
-    std::vector<std::string_view> spellings;
-    for (const Similar& similar : found) {
-        const bool as_good = similar.distance == found.front().distance &&
-                             similar.another_kind == found.front().another_kind;
-        if (as_good && spellings.size() < 3) {
-            spellings.push_back(similar.spelling);
-        }
-    }
-    return spellings;
 }
 
 }  // namespace units

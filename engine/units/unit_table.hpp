@@ -41,6 +41,7 @@ struct DimensionText {
 // The kind of quantity whose units a wanted kind is written in: % serves every fraction.
 [[nodiscard]] Dimension written_as(Dimension wanted);
 
+// The unit of that spelling: of the wanted kind, else of any kind, else null.
 [[nodiscard]] const NamedUnit* find_unit(Dimension wanted, std::string_view spelling);
 
 // The SI value of so many of the unit, and the reverse (rounded). A difference has no offset.
