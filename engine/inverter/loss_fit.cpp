@@ -112,7 +112,7 @@ double worst_miss(const LossShares& shares, const std::vector<CurvePoint>& point
 
 bool is_sound(const LossShares& shares) {
     const auto [idle, linear, quadratic] = shares;
-    if (idle < 0.0 || quadratic < 0.0) {
+    if (idle < 0.0 || quadratic < 0.0 || linear <= -1.0) {
         return false;
     }
     // A falling start is sound while the parabola stays above nought.

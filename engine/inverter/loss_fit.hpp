@@ -22,7 +22,8 @@ struct CurvePoint {
 // The largest distance between a stated and the fitted efficiency.
 [[nodiscard]] double worst_miss(const LossShares& shares, const std::vector<CurvePoint>& points);
 
-// Every loss is above nought and every efficiency below 1 at every load above nought.
+// At every load above nought the loss is above nought, the efficiency below 1, and a larger load
+// takes more from the battery.
 [[nodiscard]] bool is_sound(const LossShares& shares);
 
 // The constants nearest to the points, unhindered; absent where the points do not decide them.

@@ -45,6 +45,7 @@ TEST(loss_fit, no_constant_falls_below_nought_when_told_so) {
 TEST(loss_fit, a_curve_whose_loss_dips_below_nought_is_unsound) {
     EXPECT_TRUE(inverter::is_sound({0.02, -0.02, 0.11}));
     EXPECT_FALSE(inverter::is_sound({0.001, -0.03, 0.11}));  // 0.03^2 > 4 * 0.001 * 0.11
+    EXPECT_FALSE(inverter::is_sound({0.3, -1.1, 2.0}));      // a larger load would take less
     EXPECT_FALSE(inverter::is_sound({-0.001, 0.1, 0.1}));
     EXPECT_FALSE(inverter::is_sound({0.01, 0.1, -0.01}));
 }
