@@ -10,7 +10,6 @@ namespace inverter {
 
 namespace {
 
-using units::ampere;
 using units::ohm;
 using units::second;
 using units::volt;

@@ -14,7 +14,8 @@ double between(double low, double high) {
 
 // Absent when the figures drawn contradict one another.
 std::optional<inverter::Model> any_model() {
-    scenario::Inverter described{.continuous = between(100.0, 6000.0) * watt};
+    scenario::Inverter described;
+    described.continuous = between(100.0, 6000.0) * watt;
     if (*rc::gen::arbitrary<bool>()) {
         described.idle = between(0.0, 0.03) * described.continuous;
     }
@@ -71,7 +72,8 @@ TEST(inverter_properties, points_taken_from_any_lossy_curve_give_it_back) {
         const auto drawn = [&](double power) {
             return power + idle + linear * power + quadratic * power * power / rating;
         };
-        scenario::Inverter described{.continuous = rating * watt};
+        scenario::Inverter described;
+        described.continuous = rating * watt;
         if (*rc::gen::arbitrary<bool>()) {
             described.idle = idle * watt;
         }

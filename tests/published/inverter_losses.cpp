@@ -9,7 +9,8 @@ using units::watt;
 
 inverter::Model model(double continuous, std::optional<double> idle,
                       std::vector<std::pair<double, double>> efficiency) {
-    scenario::Inverter described{.continuous = continuous * watt};
+    scenario::Inverter described;
+    described.continuous = continuous * watt;
     if (idle) {
         described.idle = *idle * watt;
     }

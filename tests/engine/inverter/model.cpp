@@ -4,22 +4,28 @@
 
 namespace {
 
-using units::ampere;
 using units::volt;
 using units::watt;
 
+scenario::Inverter rated(double power) {
+    scenario::Inverter described;
+    described.continuous = power * watt;
+    return described;
+}
+
 scenario::Inverter stated() {
-    return {.continuous = 2400.0 * watt,
-            .continuous_apparent = 2600.0 * units::volt_ampere,
-            .idle = 18.0 * watt,
-            .efficiency = {{units::Share(0.5), units::Efficiency(0.91)},
-                           {units::Share(1.0), units::Efficiency(0.88)}},
-            .cutoff_voltage = 10.8 * volt,
-            .restart_voltage = 12.4 * volt,
-            .cutoff_delay = 1.0 * units::second,
-            .output_voltage = 115.0 * volt,
-            .waveform = scenario::Waveform::quasi_square,
-            .cable_resistance = 2e-3 * units::ohm};
+    scenario::Inverter described = rated(2400.0);
+    described.continuous_apparent = 2600.0 * units::volt_ampere;
+    described.idle = 18.0 * watt;
+    described.efficiency = {{units::Share(0.5), units::Efficiency(0.91)},
+                            {units::Share(1.0), units::Efficiency(0.88)}};
+    described.cutoff_voltage = 10.8 * volt;
+    described.restart_voltage = 12.4 * volt;
+    described.cutoff_delay = 1.0 * units::second;
+    described.output_voltage = 115.0 * volt;
+    described.waveform = scenario::Waveform::quasi_square;
+    described.cable_resistance = 2e-3 * units::ohm;
+    return described;
 }
 
 inverter::Model model(const scenario::Inverter& described, double bus = 12.8) {
@@ -42,7 +48,7 @@ TEST(inverter_model, what_the_file_states_leaves_no_assumption) {
 
 TEST(inverter_model, every_default_leaves_an_assumption_with_a_source) {
     scenario::Assumptions assumed;
-    ASSERT_TRUE(inverter::model_of({.continuous = 3000.0 * watt}, 12.8 * volt, assumed));
+    ASSERT_TRUE(inverter::model_of(rated(3000.0), 12.8 * volt, assumed));
     EXPECT_EQ(assumed.size(), 9U);
     for (const scenario::Assumption& each : assumed) {
         EXPECT_EQ(each.where.substr(0, 9), "inverter.");
@@ -52,13 +58,13 @@ TEST(inverter_model, every_default_leaves_an_assumption_with_a_source) {
 }
 
 TEST(inverter_model, an_assumed_idle_is_a_range) {
-    const inverter::Model made = model({.continuous = 3000.0 * watt});
+    const inverter::Model made = model(rated(3000.0));
     EXPECT_NEAR(made.idle_low / watt, 10.0, 1e-9);
     EXPECT_NEAR(made.idle_high / watt, 60.0, 1e-9);
 }
 
 TEST(inverter_model, low_voltage_defaults_follow_the_bank) {
-    const scenario::Inverter silent{.continuous = 3000.0 * watt};
+    const scenario::Inverter silent = rated(3000.0);
     EXPECT_EQ(model(silent, 12.0).cutoff_voltage, 10.5 * volt);
     EXPECT_EQ(model(silent, 12.8).restart_voltage, 12.5 * volt);
     EXPECT_EQ(model(silent, 24.0).cutoff_voltage, 21.0 * volt);
