@@ -1,0 +1,69 @@
+// What all loads together draw, and when: the change points of the whole outage.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "outage/demand_hours.hpp"
+#include "outage/demand_power.hpp"
+#include "outage/plan.hpp"
+#include "scenario/assumption.hpp"
+#include "scenario/scenario.hpp"
+#include "units/quantities.hpp"
+#include "units/result.hpp"
+
+namespace outage {
+
+// Which end of every load's range.
+enum class Case { low, likely, high };
+
+// Holds from `from` until the next step's, the last until the outage ends.
+struct DemandStep {
+    units::Duration from{};              // after the outage starts
+    units::Power ac{};                   // at the inverter's outlets
+    units::ReactivePower ac_reactive{};  // lagging
+    units::Power direct{};               // at the bus: 12 V and USB loads with their adaptors
+    units::Power direct_useful{};        // the part of `direct` that reaches the loads
+    bool inverter_on = false;            // by its daily hours; `ac` is zero while it is off
+
+    friend bool operator==(const DemandStep&, const DemandStep&) = default;
+};
+
+// Items of one load that switch at the same moments.
+struct Strand {
+    int items = 1;
+    Spans on;
+};
+
+struct PlannedLoad {
+    std::string name;
+    scenario::Outlet from{};
+    int priority = 3;
+    int count = 1;
+    LoadPower power;              // of one item
+    Spans may_run;                // by hours and days alone
+    Spans refused;                // of may_run: the inverter is switched off
+    std::vector<Strand> strands;  // what is drawn; items of a cycling load follow one another
+};
+
+struct Demand {
+    units::Duration lasts{};
+    Spans inverter_on;
+    std::vector<PlannedLoad> loads;  // in the file's order
+    scenario::Assumptions assumptions;
+};
+
+// When each load of the scenario runs.
+//   fails      at "outage.lasts" when it is not above zero; at "load[i].…" for what load_power
+//              refuses, days below 1, a count below 1, a cycle of under a second; at "inverter"
+//              when a load needs one and there is none
+[[nodiscard]] units::Result<Demand> plan_demand(const scenario::Scenario& scenario);
+
+// Sorted, the first at 0; changes at one instant are one step; equal neighbours are joined.
+// The order of the loads is of no account, to the last bit.
+[[nodiscard]] std::vector<DemandStep> demand_steps(const Demand& demand, Case which);
+
+// Each load's part, from its hours and not from the steps; in the file's order.
+[[nodiscard]] std::vector<LoadUse> load_uses(const Demand& demand);
+
+}  // namespace outage

@@ -1,0 +1,254 @@
+#include "outage/demand_findings.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include "units/clock.hpp"
+#include "units/text.hpp"
+
+namespace outage {
+
+namespace {
+
+using scenario::Finding;
+using scenario::Findings;
+using scenario::Outlet;
+using scenario::Severity;
+using units::Duration;
+using units::Energy;
+using units::Power;
+
+const char* const practice = "common practice, no source";
+
+// Below this an inverter that sleeps until it is needed may never wake: 5 to 40 W, common practice,
+// no source.
+constexpr Power small_load = 40.0 * units::watt;
+
+// The shortest reading that a cycling load's mean may rest on: common practice, no source.
+constexpr Duration shortest_reading = 12.0 * units::hour;
+
+std::string of_load(const std::string& name) {
+    return "load " + name;
+}
+
+Power running(const PlannedLoad& load) {
+    return static_cast<double>(load.count) * load.power.likely;
+}
+
+std::string names(const std::vector<std::string>& list) {
+    return fmt::format("{}", fmt::join(list, ", "));
+}
+
+Energy drawn_within(const PlannedLoad& load, const Spans& spans) {
+    Energy sum{};
+    for (const Strand& strand : load.strands) {
+        sum +=
+            static_cast<double>(strand.items) * load.power.likely * total(common(strand.on, spans));
+    }
+    return sum;
+}
+
+// Loads that would run at hours in which the inverter is switched off.
+void find_refused(const scenario::Scenario& scenario, const Demand& demand, Findings& findings) {
+    for (std::size_t i = 0; i < demand.loads.size(); ++i) {
+        const PlannedLoad& load = demand.loads[i];
+        if (load.refused.empty()) {
+            continue;
+        }
+        const Span& first = load.refused.front();
+        const units::LocalTime starts = scenario.outage.starts;
+        const bool medical = is_medical(scenario.loads[i]);
+        findings.push_back(
+            {.severity = medical ? Severity::stop : Severity::caution,
+             .where = of_load(load.name),
+             .text = fmt::format(
+                 "may run for {} in which the inverter is switched off, first from {} "
+                 "to {}; it gets nothing then{}",
+                 units::show(total(load.refused)), units::show_clock(starts + first.from),
+                 units::show_clock(starts + first.until),
+                 has_compressor(scenario.loads[i])
+                     ? ", and makes up for the missing cold when it runs again"
+                     : ""),
+             .mend = "change its hours or the inverter's, or run it from 12 V",
+             .source = practice});
+    }
+}
+
+// Hours in which the inverter stands on for loads that a 12 V or USB outlet could feed.
+void find_idle_hours(const Demand& demand, const inverter::Model& inverter, Findings& findings) {
+    Spans large;
+    Spans any;
+    for (const PlannedLoad& load : demand.loads) {
+        if (load.from == Outlet::ac) {
+            any = either(any, load.may_run);
+            large = running(load) > small_load ? either(large, load.may_run) : large;
+        }
+    }
+    const Power idle = inverter.losses.idle;
+    const Duration unused = total(without(demand.inverter_on, any));
+    if (unused >= units::hour) {
+        findings.push_back({.severity = Severity::note,
+                            .where = "inverter",
+                            .text = fmt::format(
+                                "stays on for {} with nothing to feed: {} idle, {} in all",
+                                units::show(unused), units::show(idle), units::show(idle * unused)),
+                            .mend = "switch it off in those hours and list them as off",
+                            .source = "inverter/method.md (1)"});
+    }
+    const Spans alone = common(without(demand.inverter_on, large), any);
+    std::vector<std::string> kept_on_by;
+    Energy useful{};
+    for (const PlannedLoad& load : demand.loads) {
+        const Energy energy = load.from == Outlet::ac ? drawn_within(load, alone) : Energy{};
+        if (energy > Energy{}) {
+            kept_on_by.push_back(load.name);
+            useful += energy;
+        }
+    }
+    const Energy spent = idle * total(alone);
+    if (!kept_on_by.empty() && 2.0 * spent >= useful) {
+        findings.push_back(
+            {.severity = Severity::note,
+             .where = "inverter",
+             .text =
+                 fmt::format("stays on for {} only for {}: {} idle takes {} beside the {} of use",
+                             units::show(total(alone)), names(kept_on_by), units::show(idle),
+                             units::show(spent), units::show(useful)),
+             .mend = "feed it from a 12 V or USB outlet and switch the inverter off in those hours",
+             .source = "inverter/method.md (1)"});
+    }
+}
+
+bool minds_the_waveform(const scenario::Load& load) {
+    return has_compressor(load) ||
+           (load.motor && load.motor->kind == scenario::MotorKind::permanent_split_fan);
+}
+
+void find_waveform(const scenario::Load& load, Findings& findings) {
+    const bool medical = is_medical(load);
+    if (load.from != Outlet::ac || (!medical && !minds_the_waveform(load))) {
+        return;
+    }
+    findings.push_back(
+        {.severity = medical ? Severity::stop : Severity::caution,
+         .where = of_load(load.name),
+         .text = medical
+                     ? "a medical device on a quasi-square wave: makers warn that it may fail"
+                     : "a compressor or capacitor motor on a quasi-square wave: it runs hotter, "
+                       "with less torque, and may not start",
+         .mend = "use a sine-wave inverter, or the device's own 12 V lead",
+         .source = "[Inverter manuals] waveform warnings"});
+}
+
+// Draws that are known less well than they look.
+void find_doubtful_draw(const scenario::Load& load, Findings& findings) {
+    if (!load.draw) {
+        return;
+    }
+    const auto* const metered = std::get_if<scenario::MeteredUse>(&*load.draw);
+    if (metered && metered->over < shortest_reading && (load.runs || load.motor)) {
+        findings.push_back(
+            {.severity = Severity::caution,
+             .where = of_load(load.name),
+             .text = fmt::format("metered over {} only: its cycles and defrosting may be missed",
+                                 units::show(metered->over)),
+             .mend = "run the meter for 24 h, defrosting included",
+             .source = practice});
+    }
+    if (!std::holds_alternative<scenario::Nameplate>(*load.draw)) {
+        return;
+    }
+    if (has_compressor(load) && !load.runs) {
+        findings.push_back(
+            {.severity = Severity::caution,
+             .where = of_load(load.name),
+             .text =
+                 "the nameplate is counted at all hours, though it cycles: far more than it uses",
+             .mend = "meter it for 24 h, or give its cycle; refrigerators run about a third of the "
+                     "time",
+             .source = "[DOE appliances] refrigerator rule"});
+    } else {
+        findings.push_back({.severity = Severity::note,
+                            .where = of_load(load.name),
+                            .text = "the nameplate tells the most it takes, not what it uses",
+                            .mend = "meter it to narrow the range",
+                            .source = practice});
+    }
+}
+
+// The same loads with every cycle at its on-time: what may coincide.
+Demand at_their_worst(const Demand& demand) {
+    Demand worst = demand;
+    for (PlannedLoad& load : worst.loads) {
+        load.strands = {{.items = load.count, .on = without(load.may_run, load.refused)}};
+    }
+    return worst;
+}
+
+void find_coincident_peak(const scenario::Scenario& scenario, const Demand& demand,
+                          const inverter::Model& inverter, Findings& findings) {
+    const Demand worst = at_their_worst(demand);
+    const std::vector<DemandStep> steps = demand_steps(worst, Case::likely);
+    const auto apparent = [](const DemandStep& step) {
+        return inverter::apparent(step.ac, step.ac_reactive);
+    };
+    const auto peak = std::ranges::max_element(steps, {}, apparent);
+    if (peak == steps.end() || inverter::carries(inverter, peak->ac, apparent(*peak))) {
+        return;
+    }
+    std::vector<std::string> together;
+    for (const PlannedLoad& load : worst.loads) {
+        const Spans now{{.from = peak->from, .until = peak->from + units::second}};
+        if (load.from == Outlet::ac && !common(load.strands.front().on, now).empty()) {
+            together.push_back(load.name);
+        }
+    }
+    const bool one_alone = together.size() == 1;
+    findings.push_back(
+        {.severity = one_alone ? Severity::stop : Severity::caution,
+         .where = one_alone ? of_load(together.front()) : "inverter",
+         .text = fmt::format(
+             "{} may run together at {}: {:.3g} W, {:.3g} VA; it carries {:.3g} W and "
+             "{:.3g} VA",
+             names(together), units::show_clock(scenario.outage.starts + peak->from),
+             peak->ac / units::watt, apparent(*peak) / units::volt_ampere,
+             inverter.continuous / units::watt, inverter.continuous_apparent / units::volt_ampere),
+         .mend = "run them one after another, or use a larger inverter",
+         .source = "the inverter's continuous rating"});
+}
+
+void find_never_running(const PlannedLoad& load, Findings& findings) {
+    if (load.may_run.empty()) {
+        findings.push_back({.severity = Severity::note,
+                            .where = of_load(load.name),
+                            .text = "never runs in this outage",
+                            .mend = "check its hours and days",
+                            .source = practice});
+    }
+}
+
+}  // namespace
+
+Findings demand_findings(const scenario::Scenario& scenario, const Demand& demand,
+                         const std::optional<inverter::Model>& inverter) {
+    Findings findings;
+    find_refused(scenario, demand, findings);
+    if (inverter) {
+        find_coincident_peak(scenario, demand, *inverter, findings);
+        find_idle_hours(demand, *inverter, findings);
+    }
+    for (const scenario::Load& load : scenario.loads) {
+        if (inverter && inverter->waveform == scenario::Waveform::quasi_square) {
+            find_waveform(load, findings);
+        }
+        find_doubtful_draw(load, findings);
+    }
+    for (const PlannedLoad& load : demand.loads) {
+        find_never_running(load, findings);
+    }
+    return findings;
+}
+
+}  // namespace outage

@@ -1,0 +1,255 @@
+#include "outage/demand_power.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include <fmt/format.h>
+
+#include "units/text.hpp"
+
+namespace outage {
+
+namespace {
+
+using units::watt;
+
+const char* const practice = "common practice, no source";
+
+template <class... Cases>
+struct Overloaded : Cases... {
+    using Cases::operator()...;
+};
+
+struct FactorRange {
+    double low = 1.0;
+    double likely = 1.0;
+    double high = 1.0;
+};
+
+// Power factor at full load by kind of motor: common practice, no source.
+FactorRange factor_of(scenario::MotorKind kind) {
+    using scenario::MotorKind;
+    switch (kind) {
+        case MotorKind::split_phase:
+            return {0.55, 0.60, 0.65};
+        case MotorKind::capacitor_start:
+            return {0.60, 0.675, 0.75};
+        case MotorKind::permanent_split_fan:
+            return {0.70, 0.825, 0.95};
+        case MotorKind::permanent_split_compressor:
+            return {0.90, 0.935, 0.97};
+        case MotorKind::compressor_rsir:
+            return {0.55, 0.65, 0.75};
+        case MotorKind::compressor_csir:
+            return {0.60, 0.775, 0.95};
+        case MotorKind::submersible:
+            return {0.65, 0.80, 0.95};
+        case MotorKind::shaded_pole:
+            return {0.50, 0.575, 0.65};
+        case MotorKind::universal:
+            return {0.85, 0.91, 0.97};
+        case MotorKind::electronic:
+            return {0.55, 0.765, 0.98};
+        case MotorKind::direct_current:
+            return {1.0, 1.0, 1.0};
+    }
+    return {};
+}
+
+// Any appliance whose plate gives volts and amperes only: common practice, no source.
+constexpr FactorRange unknown_factor{0.6, 0.8, 1.0};
+
+const scenario::Nameplate* nameplate_of(const scenario::Load& load) {
+    return load.draw ? std::get_if<scenario::Nameplate>(&*load.draw) : nullptr;
+}
+
+FactorRange power_factor(const scenario::Load& load, const std::string& where,
+                         scenario::Assumptions& assumed) {
+    if (load.from != scenario::Outlet::ac) {
+        return {};
+    }
+    const scenario::Nameplate* const plate = nameplate_of(load);
+    const auto stated = plate && plate->power_factor ? plate->power_factor : load.power_factor;
+    if (stated) {
+        return {stated->value(), stated->value(), stated->value()};
+    }
+    const FactorRange range = load.motor ? factor_of(load.motor->kind)
+                              : plate    ? unknown_factor
+                                         : FactorRange{};
+    assumed.push_back({where + ".power_factor",
+                       range.low == range.high
+                           ? fmt::format("power factor {:.3g}", range.likely)
+                           : fmt::format("power factor {:.3g}, between {:.3g} and {:.3g}",
+                                         range.likely, range.low, range.high),
+                       practice});
+    return range;
+}
+
+// How far the true power may lie from the figure, as a share of it: common practice, no source.
+double width_of(scenario::Evidence evidence) {
+    switch (evidence) {
+        case scenario::Evidence::metered:
+            return 0.05;
+        case scenario::Evidence::label:
+            return 0.25;
+        case scenario::Evidence::guess:
+            return 0.50;
+    }
+    return 0.50;
+}
+
+double width(const scenario::Load& load, const std::string& where, scenario::Assumptions& assumed) {
+    if (load.evidence) {
+        return width_of(*load.evidence);
+    }
+    const bool metered = std::holds_alternative<scenario::MeteredUse>(*load.draw);
+    const double share =
+        width_of(metered ? scenario::Evidence::metered : scenario::Evidence::label);
+    assumed.push_back({where + ".evidence",
+                       metered ? "a plug-in meter's reading: within 5 %"
+                               : "a figure from a label: within 25 %; a meter narrows it to 5 %",
+                       practice});
+    return share;
+}
+
+units::Efficiency converter(const scenario::Load& load, const std::string& where,
+                            scenario::Assumptions& assumed) {
+    if (load.from == scenario::Outlet::ac) {
+        return units::Efficiency(1.0);
+    }
+    if (load.converter_efficiency) {
+        return *load.converter_efficiency;
+    }
+    if (load.from == scenario::Outlet::usb) {
+        assumed.push_back(
+            {where + ".converter_efficiency", "a USB adaptor passes on 90 %", practice});
+        return units::Efficiency(0.90);
+    }
+    assumed.push_back(
+        {where + ".converter_efficiency", "runs on 12 V as it comes, with no adaptor", practice});
+    return units::Efficiency(1.0);
+}
+
+void must_be_part_of_one(double value, const std::string& where, units::Errors& errors) {
+    if (!(value > 0.0 && value <= 1.0)) {
+        errors.push_back({where, fmt::format("{:.4g}", value),
+                          "give a value above 0 and at most 1, such as 0.9"});
+    }
+}
+
+template <class Quantity>
+void must_not_be_negative(Quantity value, const std::string& where, units::Errors& errors) {
+    if (value < Quantity()) {
+        errors.push_back({where, units::show(value) + " is below zero", "give zero or more"});
+    }
+}
+
+units::Errors unusable(const scenario::Load& load, const std::string& where) {
+    units::Errors errors;
+    if (!load.draw) {
+        errors.push_back(
+            {where, "nothing says how much it takes", "give power, metered, label or nameplate"});
+        return errors;
+    }
+    std::visit(Overloaded{
+                   [&](const scenario::StatedPower& stated) {
+                       must_not_be_negative(stated.power, where + ".power", errors);
+                   },
+                   [&](const scenario::MeteredUse& metered) {
+                       must_not_be_negative(metered.energy, where + ".metered.energy", errors);
+                       if (!(metered.over > units::Duration())) {
+                           errors.push_back({where + ".metered.over", "no time passed",
+                                             "give how long the meter ran, such as 24 h"});
+                       }
+                   },
+                   [&](const scenario::YearlyLabel& label) {
+                       must_not_be_negative(label.average, where + ".label", errors);
+                   },
+                   [&](const scenario::Nameplate& plate) {
+                       must_not_be_negative(plate.voltage, where + ".nameplate.voltage", errors);
+                       must_not_be_negative(plate.current, where + ".nameplate.current", errors);
+                       if (plate.power_factor) {
+                           must_be_part_of_one(plate.power_factor->value(),
+                                               where + ".nameplate.power_factor", errors);
+                       }
+                   },
+               },
+               *load.draw);
+    if (load.power_factor) {
+        must_be_part_of_one(load.power_factor->value(), where + ".power_factor", errors);
+    }
+    if (load.converter_efficiency) {
+        must_be_part_of_one(load.converter_efficiency->value(), where + ".converter_efficiency",
+                            errors);
+    }
+    if (load.runs && !(load.runs->on > units::Duration() && load.runs->every >= load.runs->on)) {
+        errors.push_back({where + ".runs",
+                          units::show(load.runs->on) + " of every " + units::show(load.runs->every),
+                          "give a time above zero of every longer time, such as 15 min of 45 min"});
+    }
+    return errors;
+}
+
+LoadPower around(units::Power likely, double width, std::string from_what) {
+    return {.low = (1.0 - width) * likely,
+            .likely = likely,
+            .high = (1.0 + width) * likely,
+            .from_what = std::move(from_what)};
+}
+
+LoadPower from_nameplate(const scenario::Nameplate& plate, const FactorRange& factor,
+                         double width) {
+    const units::Power most = plate.voltage * plate.current;
+    return {.low = (1.0 - width) * factor.low * most,
+            .likely = factor.likely * most,
+            .high = factor.high * most,
+            .from_what = "nameplate " + units::show(plate.voltage) + ", " +
+                         units::show(plate.current) + ": the most it takes"};
+}
+
+}  // namespace
+
+units::Result<LoadPower> load_power(const scenario::Load& load, const std::string& where,
+                                    scenario::Assumptions& assumed) {
+    units::Errors errors = unusable(load, where);
+    if (!errors.empty()) {
+        return units::fail(std::move(errors));
+    }
+    const FactorRange factor = power_factor(load, where, assumed);
+    const double share = width(load, where, assumed);
+    // A mean over whole cycles is spread over the part of each cycle in which the load runs.
+    const double running_over_mean = load.runs ? double(load.runs->every / load.runs->on) : 1.0;
+    LoadPower power = std::visit(
+        Overloaded{
+            [&](const scenario::StatedPower& stated) {
+                return around(stated.power, share, "stated " + units::show(stated.power));
+            },
+            [&](const scenario::MeteredUse& metered) {
+                return around(running_over_mean * (metered.energy / metered.over), share,
+                              "metered " + units::show(metered.energy) + " over " +
+                                  units::show(metered.over));
+            },
+            [&](const scenario::YearlyLabel& label) {
+                return around(running_over_mean * label.average, share,
+                              "yearly label, " + units::show(label.average) + " on average");
+            },
+            [&](const scenario::Nameplate& plate) { return from_nameplate(plate, factor, share); },
+        },
+        *load.draw);
+    power.factor = units::PowerFactor(factor.likely);
+    power.converter = converter(load, where, assumed);
+    return power;
+}
+
+bool is_medical(const scenario::Load& load) {
+    return load.medical.value_or(load.priority == 1);
+}
+
+bool has_compressor(const scenario::Load& load) {
+    using scenario::MotorKind;
+    return load.motor && (load.motor->kind == MotorKind::compressor_rsir ||
+                          load.motor->kind == MotorKind::compressor_csir ||
+                          load.motor->kind == MotorKind::permanent_split_compressor);
+}
+
+}  // namespace outage

@@ -1,0 +1,178 @@
+#include "outage/demand_findings.hpp"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using scenario::Finding;
+using scenario::Outlet;
+using scenario::Severity;
+using units::day;
+using units::hour;
+using units::watt;
+
+scenario::Load load(std::string name, double power, Outlet from = Outlet::ac) {
+    scenario::Load made;
+    made.name = std::move(name);
+    made.from = from;
+    made.draw = scenario::StatedPower{power * watt};
+    made.evidence = scenario::Evidence::metered;
+    return made;
+}
+
+scenario::Scenario with(std::vector<scenario::Load> loads) {
+    scenario::Scenario scenario;
+    scenario.outage.starts = units::LocalTime(20'000.0 * day + 18.0 * hour);
+    scenario.outage.lasts = 2.0 * day;
+    scenario.inverter.emplace().continuous = 2400.0 * watt;
+    scenario.inverter->idle = 18.0 * watt;
+    scenario.loads = std::move(loads);
+    return scenario;
+}
+
+scenario::Findings findings(const scenario::Scenario& scenario) {
+    scenario::Assumptions assumed;
+    std::optional<inverter::Model> model;
+    if (scenario.inverter) {
+        model = inverter::model_of(*scenario.inverter, 12.8 * units::volt, assumed).value();
+    }
+    return outage::demand_findings(scenario, outage::plan_demand(scenario).value(), model);
+}
+
+// The text of the finding that holds `words`; empty when there is none.
+const Finding* finding(const scenario::Findings& all, std::string_view words) {
+    for (const Finding& each : all) {
+        if (each.text.find(words) != std::string::npos) {
+            return &each;
+        }
+    }
+    return nullptr;
+}
+
+void set_motor(scenario::Load& load, scenario::MotorKind kind) {
+    load.motor.emplace().kind = kind;
+}
+
+TEST(demand_findings, an_ordinary_plan_has_none) {
+    EXPECT_TRUE(findings(with({load("refrigerator", 61)})).empty());
+}
+
+TEST(demand_findings, a_load_asked_for_while_the_inverter_is_off_is_named_with_its_hours) {
+    scenario::Scenario scenario = with({load("router", 50)});
+    scenario.inverter->off = {{.from = 23.0 * hour, .until = 6.0 * hour}};
+    const scenario::Findings all = findings(scenario);
+    const Finding* const found = finding(all, "inverter is switched off");
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->severity, Severity::caution);
+    EXPECT_EQ(found->where, "load router");
+    EXPECT_NE(found->text.find("14 h"), std::string::npos) << found->text;
+    EXPECT_NE(found->text.find("23:00"), std::string::npos) << found->text;
+}
+
+TEST(demand_findings, a_medical_load_asked_for_while_the_inverter_is_off_stops) {
+    scenario::Load breathing = load("CPAP", 50);
+    breathing.medical = true;
+    scenario::Scenario scenario = with({breathing});
+    scenario.inverter->off = {{.from = 23.0 * hour, .until = 6.0 * hour}};
+    EXPECT_EQ(findings(scenario).front().severity, Severity::stop);
+}
+
+TEST(demand_findings, an_inverter_kept_on_for_a_small_load_is_told_in_numbers) {
+    // 12 W for 48 h is 576 Wh; 18 W idle for 48 h is 864 Wh.
+    const scenario::Findings all = findings(with({load("router", 12)}));
+    const Finding* const found = finding(all, "only for router");
+    ASSERT_TRUE(found);
+    EXPECT_NE(found->text.find("864 Wh"), std::string::npos) << found->text;
+    EXPECT_NE(found->text.find("576 Wh"), std::string::npos) << found->text;
+}
+
+TEST(demand_findings, a_small_load_beside_a_refrigerator_costs_no_idle_of_its_own) {
+    EXPECT_FALSE(finding(findings(with({load("router", 12), load("fridge", 61)})), "only for"));
+}
+
+TEST(demand_findings, an_inverter_on_for_nothing_is_told_in_numbers) {
+    const scenario::Findings all = findings(with({load("lamp", 5, Outlet::twelve_volt)}));
+    const Finding* const found = finding(all, "nothing to feed");
+    ASSERT_TRUE(found);
+    EXPECT_NE(found->text.find("864 Wh"), std::string::npos) << found->text;
+}
+
+TEST(demand_findings, a_quasi_square_wave_is_no_matter_for_a_lamp) {
+    scenario::Load fridge = load("fridge", 100);
+    set_motor(fridge, scenario::MotorKind::compressor_rsir);
+    scenario::Load breathing = load("CPAP", 50);
+    breathing.priority = 1;
+    scenario::Scenario scenario = with({load("lamp", 60), fridge, breathing});
+    EXPECT_FALSE(finding(findings(scenario), "quasi-square"));
+    scenario.inverter->waveform = scenario::Waveform::quasi_square;
+    const scenario::Findings all = findings(scenario);
+    ASSERT_EQ(all.size(), 2U);
+    EXPECT_EQ(all[0].where, "load fridge");
+    EXPECT_EQ(all[0].severity, Severity::caution);
+    EXPECT_EQ(all[1].where, "load CPAP");
+    EXPECT_EQ(all[1].severity, Severity::stop);
+}
+
+TEST(demand_findings, a_short_reading_of_a_cycling_load_is_doubted) {
+    scenario::Load fridge = load("fridge", 1);
+    set_motor(fridge, scenario::MotorKind::compressor_rsir);
+    fridge.draw = scenario::MeteredUse{300.0 * units::watt_hour, 3.0 * hour};
+    EXPECT_TRUE(finding(findings(with({fridge})), "metered over 3 h"));
+    fridge.draw = scenario::MeteredUse{1900.0 * units::watt_hour, 31.0 * hour};
+    EXPECT_FALSE(finding(findings(with({fridge})), "metered over"));
+}
+
+TEST(demand_findings, a_nameplate_taken_for_the_mean_is_doubted) {
+    scenario::Load fridge = load("fridge", 1);
+    fridge.draw = scenario::Nameplate{120.0 * units::volt, 5.0 * units::ampere, {}};
+    set_motor(fridge, scenario::MotorKind::compressor_rsir);
+    const scenario::Findings all = findings(with({fridge}));
+    const Finding* const found = finding(all, "counted at all hours");
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->severity, Severity::caution);
+    fridge.runs = scenario::DutyCycle{900.0 * units::second, 2700.0 * units::second, {}};
+    EXPECT_EQ(finding(findings(with({fridge})), "counted at all hours"), nullptr);
+}
+
+TEST(demand_findings, loads_that_may_coincide_are_held_against_the_continuous_rating) {
+    scenario::Load kettle = load("kettle", 1500);
+    kettle.hours = {{.from = 7.0 * hour, .until = 8.0 * hour}};
+    scenario::Load oven = load("oven", 1400);
+    oven.hours = {{.from = 7.5 * hour, .until = 8.0 * hour}};
+    const scenario::Findings all = findings(with({load("lamp", 45), kettle, oven}));
+    const Finding* const found = finding(all, "may run together");
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->severity, Severity::caution);
+    EXPECT_NE(found->text.find("lamp, kettle, oven"), std::string::npos) << found->text;
+    EXPECT_NE(found->text.find("07:30"), std::string::npos) << found->text;
+    oven.hours = {{.from = 8.0 * hour, .until = 9.0 * hour}};
+    EXPECT_FALSE(finding(findings(with({load("lamp", 45), kettle, oven})), "together"));
+}
+
+TEST(demand_findings, cycles_that_need_not_coincide_may) {
+    scenario::Load one = load("one", 1300);
+    one.runs =
+        scenario::DutyCycle{60.0 * units::second, 600.0 * units::second, 0.0 * units::second};
+    scenario::Load other = load("other", 1300);
+    other.runs =
+        scenario::DutyCycle{60.0 * units::second, 600.0 * units::second, 300.0 * units::second};
+    EXPECT_TRUE(finding(findings(with({one, other})), "may run together"));
+}
+
+TEST(demand_findings, volt_amperes_count_as_well_as_watts) {
+    scenario::Load pump = load("pump", 2000);
+    pump.power_factor = units::PowerFactor(0.7);
+    const scenario::Findings all = findings(with({pump}));
+    const Finding* const found = finding(all, "may run together");
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->severity, Severity::stop);
+    EXPECT_EQ(found->where, "load pump");
+}
+
+TEST(demand_findings, a_load_that_never_runs_is_named) {
+    scenario::Load late = load("late", 45);
+    late.days = {9};
+    EXPECT_TRUE(finding(findings(with({load("fridge", 61), late})), "never runs"));
+}
+
+}  // namespace
