@@ -63,7 +63,9 @@ class OpenCircuit {
     [[nodiscard]] int pieces() const { return count_; }
     [[nodiscard]] const Piece& piece(int index) const { return pieces_[index]; }
     [[nodiscard]] int piece_of(double fill) const {
-        const int cell = fill <= 0.0 ? 0 : fill >= 1.0 ? cells - 1 : static_cast<int>(fill * cells);
+        const int cell = !(fill > 0.0) ? 0
+                         : fill >= 1.0 ? cells - 1
+                                       : static_cast<int>(fill * cells);
         int index = first_[cell];
         while (index + 1 < count_ && fill > pieces_[index].high)
             ++index;
