@@ -12,7 +12,7 @@ namespace outage {
 enum class LimitedBy { none, charge, low_voltage, pack_limit, fuse, inverter_limit };
 
 // Every joule of one outage. All entries are at least zero except residual.
-//   identity  stored_at_start + sun_stored_raw … see method.md (3):
+//   identity  method.md (3)
 //             in - out - losses - change of store = residual
 struct Ledger {
     units::Energy loads{};           // delivered to appliances
@@ -74,8 +74,8 @@ struct Event {
 };
 
 struct Course {
-    units::Duration lasts{};  // until the first appliance goes without; the outage when none does
-    bool survives = false;    // no appliance went without
+    units::Duration lasts{};  // until the supply first fails; the whole outage when it never does
+    bool survives = false;    // it never failed
     LimitedBy limited_by = LimitedBy::none;
     Ledger ledger;
     std::vector<TracePoint> trace;

@@ -1,0 +1,436 @@
+#include "outage/clock.hpp"
+
+#include <cassert>
+#include <stdexcept>
+
+#include "battery/advance.hpp"
+
+namespace outage {
+
+namespace {
+
+using namespace units;
+
+// Common practice, no source; method.md, "The clock".
+constexpr Duration inverter_rest = 5.0 * minute;
+constexpr double charge_to_come_back = 0.05;  // of the rated charge
+constexpr double counts_as_full = 0.005;      // of the rated charge
+
+enum class Supply {
+    serving,
+    waiting_for_charge,  // empty, cut off or at the usable limit
+    tripped,             // over current; until less is asked for
+    blown,               // a fuse
+};
+
+// What is taken at the bus, and what of it appliances get.
+struct Taken {
+    Power wanted{};
+    Power served{};
+    Power ac{};  // served through the inverter
+    Power at_inverter{};
+    Power idle{};
+    Power direct{};
+    Power converter{};  // lost in adaptors
+    [[nodiscard]] Power at_bus() const { return at_inverter + direct; }
+};
+
+class Clock {
+  public:
+    Clock(const Unit& unit, Duration midnight, Keep keep, std::vector<SunOfDay>* days)
+        : unit_(unit), midnight_(midnight), keep_(keep), days_(days), wells_(unit.bank.at_start) {
+        course_.limited_by = LimitedBy::none;
+        course_.lowest_voltage = std::numeric_limits<Voltage>::infinity();
+        auto stops = protection();
+        serving_direct_ = prepared(stops);
+        if (unit_.inverter) stops.cut_off = unit_.inverter->cutoff_voltage;
+        serving_ac_ = prepared(stops);
+        stops.cut_off.reset();
+        if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
+        inverter_resting_ = prepared(stops);
+        idle_ = prepared({.filled_to = counts_as_full * unit_.bank.rated});
+        waiting_ = idle_;
+        course_.ledger.stored_at_start = stored();
+    }
+
+    void until(Duration end, const DemandStep& demand, const SunChange& sun) {
+        note_switching(demand);
+        int without_progress = 0;
+        while (now_ < end) {
+            const Duration before = now_;
+            one_leg(end, demand, sun);
+            without_progress = now_ > before ? 0 : without_progress + 1;
+            if (without_progress > 64) throw std::logic_error("the outage clock stands still");
+        }
+    }
+
+    Course finish(Duration lasts) {
+        auto& ledger = course_.ledger;
+        ledger.stored_at_end = stored();
+        course_.survives = !failed_;
+        if (course_.survives) course_.lasts = lasts;
+        const Energy in = ledger.stored_at_start + ledger.sun_offered;
+        const Energy out = ledger.loads + ledger.inverter_loss + ledger.converter_loss +
+                           ledger.wiring_loss + ledger.battery_loss + ledger.sun_unused +
+                           ledger.stored_at_end;
+        ledger.residual = in - out;
+        const Energy largest = std::max(in, out);
+        if (largest > 0.0 * joule) ledger.relative_residual = abs(ledger.residual) / largest;
+        if (keep_.trace) add_trace_point(last_taken_, last_sun_, last_sun_taken_);
+        return std::move(course_);
+    }
+
+  private:
+    const Unit& unit_;
+    Duration midnight_;
+    Keep keep_;
+    std::vector<SunOfDay>* days_;
+
+    Duration now_{};
+    battery::Wells wells_;
+    Supply supply_ = Supply::serving;
+    bool inverter_rests_ = false;
+    Duration rests_until_{};
+    bool overloaded_ = false;
+    bool inverter_was_on_ = true;
+    bool first_step_ = true;
+    Power tripped_at_{};
+    bool failed_ = false;
+    Taken last_taken_;
+    Power last_sun_{};
+    Power last_sun_taken_{};
+    Course course_;
+
+    battery::Prepared serving_ac_;
+    battery::Prepared serving_direct_;
+    battery::Prepared inverter_resting_;
+    battery::Prepared idle_;
+    battery::Prepared waiting_;
+
+    [[nodiscard]] double count() const { return static_cast<double>(unit_.bank.count); }
+
+    [[nodiscard]] battery::Prepared prepared(const battery::Stops& stops) const {
+        auto setup = unit_.bank.setup;
+        setup.stops = stops;
+        return battery::prepare(setup);
+    }
+
+    [[nodiscard]] battery::Stops protection() const {
+        const auto& bank = unit_.bank;
+        battery::Stops stops;
+        stops.pack_cut_off = bank.cut_off;
+        if (bank.current_limit) stops.current_above = bank.current_limit;
+        if (bank.fuse && (!stops.current_above || *bank.fuse < *stops.current_above))
+            stops.current_above = bank.fuse;
+        stops.removed_above = bank.usable;
+        stops.filled_to = counts_as_full * bank.rated;
+        return stops;
+    }
+
+    [[nodiscard]] Energy stored() const {
+        const auto& setup = unit_.bank.setup;
+        return count() * battery::stored_energy(setup.kinetics, *setup.open_circuit, wells_);
+    }
+
+    [[nodiscard]] StateOfCharge charge() const {
+        return StateOfCharge(std::max(0.0, 1.0 - wells_.removed / unit_.bank.rated));
+    }
+
+    void note(EventKind kind, Power power = {}, Power at_most = {}, Current current = {}) {
+        if (!keep_.trace) return;
+        course_.events.push_back(
+            {.at = now_, .kind = kind, .power = power, .at_most = at_most, .current = current});
+    }
+
+    void note_switching(const DemandStep& demand) {
+        if (!unit_.inverter) return;
+        if (!first_step_ && demand.inverter_on != inverter_was_on_)
+            note(demand.inverter_on ? EventKind::inverter_switched_on
+                                    : EventKind::inverter_switched_off);
+        // Switching it off and on by hand clears its cut-off.
+        if (!demand.inverter_on) inverter_rests_ = false;
+        inverter_was_on_ = demand.inverter_on;
+        first_step_ = false;
+    }
+
+    void note_overload(const DemandStep& demand) {
+        const bool over = unit_.inverter && demand.inverter_on &&
+                          !inverter::carries(*unit_.inverter, demand.ac,
+                                             inverter::apparent(demand.ac, demand.ac_reactive));
+        if (over && !overloaded_) {
+            note(EventKind::inverter_overload, demand.ac);
+            fails(LimitedBy::inverter_limit);
+        }
+        if (!over && overloaded_) note(EventKind::inverter_overload_over, demand.ac);
+        overloaded_ = over;
+    }
+
+    [[nodiscard]] bool inverter_runs(const DemandStep& demand) const {
+        return unit_.inverter && demand.inverter_on && !inverter_rests_ && !overloaded_ &&
+               supply_ == Supply::serving;
+    }
+
+    [[nodiscard]] Taken taken(const DemandStep& demand) const {
+        Taken taken;
+        taken.wanted = (demand.inverter_on ? demand.ac : Power{}) + demand.direct_useful;
+        if (supply_ != Supply::serving) return taken;
+        taken.direct = demand.direct;
+        taken.converter = demand.direct - demand.direct_useful;
+        taken.served = demand.direct_useful;
+        if (!inverter_runs(demand)) return taken;
+        taken.ac = demand.ac;
+        taken.at_inverter = inverter::dc_power(*unit_.inverter, demand.ac,
+                                               inverter::apparent(demand.ac, demand.ac_reactive));
+        taken.idle = unit_.inverter->losses.idle;
+        taken.served += demand.ac;
+        return taken;
+    }
+
+    // What may have come back by itself at this moment.
+    void try_to_come_back(const DemandStep& demand, const SunChange& sun) {
+        if (supply_ == Supply::tripped && demanded(demand) < tripped_at_) come_back();
+        if (!inverter_rests_ || now_ < rests_until_ || supply_ != Supply::serving) return;
+        const auto taken_now = taken(demand);
+        const auto point = battery::operating_point(serving_direct_, wells_,
+                                                    (taken_now.at_bus() - sun.offered) / count());
+        if (point.possible && point.voltage >= unit_.inverter->restart_voltage) inverter_on_again();
+    }
+
+    [[nodiscard]] Power demanded(const DemandStep& demand) const {
+        Power ac{};
+        if (unit_.inverter && demand.inverter_on && !overloaded_)
+            ac = inverter::dc_power(*unit_.inverter, demand.ac,
+                                    inverter::apparent(demand.ac, demand.ac_reactive));
+        return ac + demand.direct;
+    }
+
+    void come_back() {
+        supply_ = Supply::serving;
+        inverter_rests_ = false;
+        note(EventKind::supply_back);
+    }
+
+    void inverter_on_again() {
+        inverter_rests_ = false;
+        note(EventKind::inverter_on_again);
+    }
+
+    [[nodiscard]] const battery::Prepared& conditions(const DemandStep& demand) const {
+        switch (supply_) {
+            case Supply::waiting_for_charge:
+                return waiting_;
+            case Supply::tripped:
+            case Supply::blown:
+                return idle_;
+            case Supply::serving:
+                break;
+        }
+        if (inverter_runs(demand)) return serving_ac_;
+        return inverter_rests_ && now_ >= rests_until_ ? inverter_resting_ : serving_direct_;
+    }
+
+    // As far as conditions hold, at most to the end.
+    void one_leg(Duration end, const DemandStep& demand, const SunChange& sun) {
+        note_overload(demand);
+        try_to_come_back(demand, sun);
+        const Taken now_taken = taken(demand);
+        const Power net = now_taken.at_bus() - sun.offered;
+        Duration leg = end - now_;
+        const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
+        if (rest_ends_first) leg = rests_until_ - now_;
+        const auto& pack = conditions(demand);
+        const Energy stored_before = keep_.trace ? stored() : Energy{};
+        const auto point = keep_.trace ? battery::operating_point(pack, wells_, net / count())
+                                       : battery::OperatingPoint{};
+        const auto charge_before = charge();
+        const auto step = battery::advance(pack, wells_, net / count(), leg);
+        const Power sun_taken = account(step, now_taken, sun);
+        if (keep_.trace && step.time > Duration{})
+            course_.trace.push_back({.at = now_,
+                                     .stored = stored_before,
+                                     .charge = charge_before,
+                                     .voltage = point.voltage,
+                                     .current = count() * point.current,
+                                     .wanted = now_taken.wanted,
+                                     .served = now_taken.served,
+                                     .sun_offered = sun.offered,
+                                     .sun_taken = sun_taken});
+        add_unserved(now_taken, step.time);
+        wells_ = step.wells;
+        if (step.ending == battery::Ending::completed) {
+            now_ = rest_ends_first ? rests_until_ : end;
+        } else {
+            now_ = std::min(end, now_ + step.time);
+            handle(step, demand, net);
+        }
+        last_taken_ = now_taken;
+        last_sun_ = sun.offered;
+        last_sun_taken_ = sun_taken;
+    }
+
+    // The supply fails now, wholly or in part; only the first time counts. method.md (2)
+    void fails(LimitedBy cause) {
+        if (failed_) return;
+        failed_ = true;
+        course_.lasts = now_;
+        course_.limited_by = cause;
+    }
+
+    void add_unserved(const Taken& taken, Duration time) {
+        if (!(taken.wanted > taken.served)) return;
+        course_.without += time;
+        course_.ledger.unserved += (taken.wanted - taken.served) * time;
+    }
+
+    // Adds the leg to the ledger; gives the mean power taken from the sun.
+    Power account(const battery::Advanced& step, const Taken& taken, const SunChange& sun) {
+        auto& ledger = course_.ledger;
+        const Duration time = step.time;
+        const double inner_share =
+            unit_.bank.setup.inner / (unit_.bank.setup.inner + unit_.bank.setup.path);
+        const Energy in_resistance = count() * step.energy.in_resistance;
+        ledger.loads += taken.served * time;
+        ledger.inverter_loss += (taken.at_inverter - taken.ac) * time;
+        ledger.idle += taken.idle * time;
+        ledger.converter_loss += taken.converter * time;
+        ledger.wiring_loss += (1.0 - inner_share) * in_resistance;
+        ledger.battery_loss += inner_share * in_resistance +
+                               count() * (step.energy.between_wells + step.energy.in_charging);
+        const Energy offered = sun.offered * time;
+        const Energy stored_now = count() * step.energy.accepted;
+        const Energy unused = count() * step.energy.unaccepted;
+        const Energy used = std::min(sun.offered, taken.at_bus()) * time;
+        ledger.sun_offered += offered;
+        ledger.sun_clipped += sun.clipped * time;
+        ledger.sun_used += used;
+        ledger.sun_stored += stored_now;
+        ledger.sun_unused += unused;
+        if (time > Duration{}) {
+            course_.lowest_voltage = std::min(course_.lowest_voltage, step.voltage);
+            course_.highest_pack_current = std::max(course_.highest_pack_current, step.largest);
+        }
+        if (days_ != nullptr && sun.offered + sun.clipped > Power{}) {
+            auto& day = day_of(now_ + 0.5 * time);
+            day.offered += offered;
+            day.taken += used + stored_now;
+            day.unused += unused;
+            day.clipped += sun.clipped * time;
+        }
+        return time > Duration{} ? (used + stored_now) / time : Power{};
+    }
+
+    SunOfDay& day_of(Duration when) {
+        const double days = std::floor((when - midnight_) / units::day) + 1.0;
+        const auto index = static_cast<std::size_t>(std::max(0.0, days));
+        if (days_->size() <= index) days_->resize(index + 1);
+        return (*days_)[index];
+    }
+
+    void handle(const battery::Advanced& step, const DemandStep& demand, Power net) {
+        using battery::Ending;
+        switch (step.ending) {
+            case Ending::completed:
+                break;
+            case Ending::cut_off:
+                note(EventKind::inverter_off_low_voltage, net);
+                rest_inverter();
+                break;
+            case Ending::cannot_be_delivered:
+                note(EventKind::cannot_be_delivered, net, count() * step.at_most);
+                if (inverter_runs(demand)) {
+                    rest_inverter();
+                } else {
+                    wait_for_charge(LimitedBy::low_voltage);
+                }
+                break;
+            case Ending::available_well_empty:
+                note(EventKind::packs_empty);
+                wait_for_charge(LimitedBy::charge);
+                break;
+            case Ending::usable_limit:
+                note(EventKind::packs_at_usable_limit);
+                wait_for_charge(LimitedBy::charge);
+                break;
+            case Ending::pack_cut_off:
+                note(EventKind::packs_cut_off);
+                wait_for_charge(LimitedBy::low_voltage);
+                break;
+            case Ending::current_limit:
+                over_current(step, demand, net);
+                break;
+            case Ending::voltage_restored:
+                inverter_on_again();
+                break;
+            case Ending::charge_restored:
+                come_back();
+                break;
+            case Ending::full:
+                note(EventKind::packs_full);
+                break;
+        }
+    }
+
+    void rest_inverter() {
+        inverter_rests_ = true;
+        rests_until_ = now_ + inverter_rest;
+        fails(LimitedBy::low_voltage);
+    }
+
+    void wait_for_charge(LimitedBy cause) {
+        supply_ = Supply::waiting_for_charge;
+        fails(cause);
+        auto stops = battery::Stops{.filled_to = counts_as_full * unit_.bank.rated};
+        stops.removed_below = wells_.removed - charge_to_come_back * unit_.bank.rated;
+        waiting_ = prepared(stops);
+    }
+
+    void over_current(const battery::Advanced& step, const DemandStep& demand, Power net) {
+        const auto& bank = unit_.bank;
+        const bool fuse_first =
+            bank.fuse && (!bank.current_limit || *bank.fuse < *bank.current_limit);
+        note(fuse_first ? EventKind::fuse_opens : EventKind::packs_over_current, net, {},
+             step.largest);
+        supply_ = fuse_first ? Supply::blown : Supply::tripped;
+        fails(fuse_first ? LimitedBy::fuse : LimitedBy::pack_limit);
+        tripped_at_ = demanded(demand);
+    }
+
+    void add_trace_point(const Taken& taken, Power sun, Power sun_taken) {
+        const auto point =
+            battery::operating_point(idle_, wells_, (taken.at_bus() - sun) / count());
+        course_.trace.push_back({.at = now_,
+                                 .stored = stored(),
+                                 .charge = charge(),
+                                 .voltage = point.voltage,
+                                 .current = count() * point.current,
+                                 .wanted = taken.wanted,
+                                 .served = taken.served,
+                                 .sun_offered = sun,
+                                 .sun_taken = sun_taken});
+    }
+};
+
+}  // namespace
+
+Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const SunChange> sun,
+           Duration lasts, Duration midnight, Keep keep, std::vector<SunOfDay>* days) {
+    assert(!demand.empty());
+    static const SunChange none{};
+    Clock clock(unit, midnight, keep, days);
+    std::size_t step = 0;
+    std::size_t light = 0;
+    for (Duration now{}; now < lasts;) {
+        Duration next = lasts;
+        if (step + 1 < demand.size()) next = std::min(next, demand[step + 1].from);
+        if (light + 1 < sun.size()) next = std::min(next, sun[light + 1].from);
+        clock.until(next, demand[step], sun.empty() ? none : sun[light]);
+        now = next;
+        while (step + 1 < demand.size() && demand[step + 1].from <= now)
+            ++step;
+        while (light + 1 < sun.size() && sun[light + 1].from <= now)
+            ++light;
+    }
+    return clock.finish(lasts);
+}
+
+}  // namespace outage

@@ -1,0 +1,142 @@
+// What holds for every outage: the ledger closes, more packs never shorten it, more loads never
+// lengthen it. Units, demands and skies are generated, sensible and silly ones alike.
+#include <cstdio>
+
+#include "support/holds.hpp"
+
+#include "battery/chemistry.hpp"
+#include "outage/clock.hpp"
+#include "scenario/pack.hpp"
+
+namespace {
+
+using namespace units;
+
+struct Generated {
+    outage::Unit unit;
+    std::vector<outage::DemandStep> demand;
+    std::vector<outage::SunChange> sun;
+    Duration lasts{};
+};
+
+double between(double low, double high) {
+    return low + (high - low) * (*rc::gen::inRange(0, 1'000'001) / 1e6);
+}
+
+bool once_in(int times) {
+    return *rc::gen::inRange(0, times) == 0;
+}
+
+outage::Unit any_unit() {
+    const auto chemistry =
+        *rc::gen::element(scenario::Chemistry::flooded, scenario::Chemistry::agm,
+                          scenario::Chemistry::gel, scenario::Chemistry::lifepo4);
+    const auto& defaults = battery::defaults_of(chemistry);
+    const double hours = between(20.0, 300.0);
+    const bool one_well = !(defaults.available.value.value() < 1.0);
+    outage::Unit unit;
+    auto& bank = unit.bank;
+    bank.setup.kinetics = {.total = hours * (one_well ? 1.0 : 1.1) * ampere_hour,
+                           .available = defaults.available.value,
+                           .rate = defaults.rate.value};
+    bank.setup.open_circuit = &battery::open_circuit_of(chemistry);
+    bank.setup.inner = between(0.2, 1.5) / hours * ohm;
+    bank.setup.path = between(0.0, 0.004) * ohm;
+    bank.setup.reachable = Share(between(0.6, 1.0));
+    bank.setup.charging = {.allowed = !once_in(6),
+                           .largest = between(0.05, 0.6) * hours * ampere,
+                           .absorption = between(14.1, 14.8) * volt,
+                           .coulombic = Efficiency(between(0.8, 1.0))};
+    bank.count = *rc::gen::inRange(1, 9);
+    bank.rated = hours * ampere_hour;
+    bank.usable = between(0.3, 1.0) * hours * ampere_hour;
+    if (!once_in(3)) bank.cut_off = between(8.0, 10.0) * volt;
+    if (once_in(2)) bank.current_limit = between(0.3, 2.0) * hours * ampere;
+    if (once_in(4)) bank.fuse = between(0.3, 2.0) * hours * ampere;
+    bank.at_start = {.removed = (once_in(3) ? between(0.0, 0.9) : 0.0) * hours * ampere_hour};
+    if (!once_in(5))
+        unit.inverter = inverter::Model{
+            .continuous = 2500.0 * watt,
+            .continuous_apparent = 2500.0 * volt_ampere,
+            .losses = {.idle = between(5.0, 40.0) * watt,
+                       .linear = between(0.0, 0.1),
+                       .quadratic = between(0.0, 0.1),
+                       .rating = 2500.0 * watt},
+            .cutoff_voltage = between(10.0, 11.0) * volt,
+            .restart_voltage = between(12.0, 12.8) * volt,
+        };
+    return unit;
+}
+
+Generated any_outage() {
+    Generated generated{.unit = any_unit()};
+    generated.lasts = between(0.5, 8.0) * day;
+    const int steps = *rc::gen::inRange(1, 120);
+    const double most = once_in(4) ? 2600.0 : 300.0;
+    for (int i = 0; i < steps; ++i) {
+        const double at = i == 0 ? 0.0 : between(0.0, 1.0);
+        const Power ac = (once_in(3) ? 0.0 : between(0.0, most)) * watt;
+        const Power direct = (once_in(3) ? 0.0 : between(0.0, 120.0)) * watt;
+        generated.demand.push_back({.from = at * generated.lasts,
+                                    .ac = ac,
+                                    .ac_reactive = ReactivePower(between(0.0, 0.5) * ac),
+                                    .direct = direct,
+                                    .direct_useful = between(0.7, 1.0) * direct,
+                                    .inverter_on = !once_in(5)});
+    }
+    std::sort(generated.demand.begin(), generated.demand.end(),
+              [](const auto& a, const auto& b) { return a.from < b.from; });
+    if (once_in(4)) return generated;
+    for (double hours = 0.0; hours * hour < generated.lasts; hours += 1.0)
+        generated.sun.push_back(
+            {.from = hours * hour,
+             .offered = std::max(0.0, std::sin(0.2618 * hours)) * between(0.0, 400.0) * watt});
+    return generated;
+}
+
+outage::Course course_of(const Generated& generated) {
+    return outage::run(generated.unit, generated.demand, generated.sun, generated.lasts, 6.0 * hour,
+                       {.trace = false});
+}
+
+TEST(outage_properties, the_ledger_closes_for_ten_thousand_outages) {
+    double worst = 0.0;
+    EXPECT_TRUE(tested::holds_for(10'000, [&worst] {
+        const auto course = course_of(any_outage());
+        worst = std::max(worst, course.ledger.relative_residual);
+        RC_ASSERT(std::isfinite(course.ledger.relative_residual));
+        RC_ASSERT(course.ledger.relative_residual < 1e-9);
+        RC_ASSERT(std::isfinite(course.lasts / hour));
+        RC_ASSERT(course.lasts >= Duration{});
+    }));
+    std::printf("largest relative residual: %.2e\n", worst);
+}
+
+// Only while nothing opens on current: a cascade of protection is told by other tests.
+TEST(outage_properties, more_packs_never_shorten_an_outage) {
+    EXPECT_TRUE(tested::holds_for(2'000, [] {
+        auto generated = any_outage();
+        generated.unit.bank.current_limit.reset();
+        generated.unit.bank.fuse.reset();
+        const auto few = course_of(generated);
+        ++generated.unit.bank.count;
+        const auto more = course_of(generated);
+        RC_ASSERT(more.lasts / second >= few.lasts / second - 1.0);
+    }));
+}
+
+TEST(outage_properties, more_load_never_lengthens_an_outage) {
+    EXPECT_TRUE(tested::holds_for(2'000, [] {
+        auto generated = any_outage();
+        const auto light = course_of(generated);
+        for (auto& step : generated.demand) {
+            const Power more = between(0.0, 60.0) * watt;
+            step.direct += more;
+            step.direct_useful += more;
+        }
+        const auto heavy = course_of(generated);
+        RC_ASSERT(heavy.lasts / second <= light.lasts / second + 1.0);
+    }));
+}
+
+}  // namespace
