@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <iterator>
-#include <numeric>
 
 #include <fmt/format.h>
 
@@ -106,26 +104,27 @@ Power chosen(const LoadPower& power, Case which) {
     return power.likely;
 }
 
-// What one strand adds to a step while it is on.
-struct Share {
-    const Strand* strand = nullptr;
+struct Draw {
     Power ac{};
     Power reactive{};
     Power direct{};
     Power direct_useful{};
 };
 
+// What one strand adds to a step while it is on.
+struct Share {
+    const Strand* strand = nullptr;
+    Draw draw;
+};
+
 Share share_of(const PlannedLoad& load, const Strand& strand, Case which) {
     const Power useful = static_cast<double>(strand.items) * chosen(load.power, which);
     if (load.from != scenario::Outlet::ac) {
-        return {.strand = &strand,
-                .direct = useful / load.power.converter.value(),
-                .direct_useful = useful};
+        const Power at_the_bus = useful / load.power.converter.value();
+        return {&strand, {.direct = at_the_bus, .direct_useful = useful}};
     }
     const double factor = load.power.factor.value();
-    return {.strand = &strand,
-            .ac = useful,
-            .reactive = useful * std::sqrt(1.0 / (factor * factor) - 1.0)};
+    return {&strand, {.ac = useful, .reactive = useful * std::sqrt(1.0 / (factor * factor) - 1.0)}};
 }
 
 // In an order of their own, so that sums do not hang on the order of the file.
@@ -137,71 +136,72 @@ std::vector<Share> shares_of(const Demand& demand, Case which) {
         }
     }
     const auto key = [](const Share& share) {
-        return std::array{share.ac.value(), share.reactive.value(), share.direct.value(),
-                          share.direct_useful.value()};
+        return std::array{share.draw.ac, share.draw.reactive, share.draw.direct,
+                          share.draw.direct_useful};
     };
     std::ranges::stable_sort(shares, {}, key);
     return shares;
 }
 
-struct Change {
-    Duration at{};
-    std::size_t strand = 0;
+// Walks along one strand's switching moments.
+class Walk {
+  public:
+    explicit Walk(const Spans& spans) : spans_(&spans) {}
+
+    [[nodiscard]] bool on() const { return passed_ % 2 != 0; }
+
+    // The next moment at which it switches; `otherwise` behind the last.
+    [[nodiscard]] Duration next(Duration otherwise) const {
+        if (passed_ / 2 == spans_->size()) {
+            return otherwise;
+        }
+        const Span& span = (*spans_)[passed_ / 2];
+        return on() ? span.until : span.from;
+    }
+    void pass() { ++passed_; }
+
+  private:
+    const Spans* spans_;
+    std::size_t passed_ = 0;
 };
 
-void append_changes(const Spans& spans, std::size_t strand, std::vector<Change>& changes) {
-    for (const Span& span : spans) {
-        changes.push_back({span.from, strand});
-        changes.push_back({span.until, strand});
+// Summed anew at each change: nothing is carried along that could drift.
+Draw sum_of(const std::vector<Draw>& drawn) {
+    Draw sum;
+    for (const Draw& draw : drawn) {
+        sum.ac += draw.ac;
+        sum.reactive += draw.reactive;
+        sum.direct += draw.direct;
+        sum.direct_useful += draw.direct_useful;
     }
+    return sum;
 }
 
-// Every strand's changes are sorted already: merge neighbours, then pairs of pairs, and so on.
-std::vector<Change> merged(std::vector<Change> changes, std::vector<std::size_t> runs) {
-    const auto earlier = [](const Change& a, const Change& b) { return a.at < b.at; };
-    std::vector<Change> other(changes.size());
-    while (runs.size() > 2) {
-        std::vector<std::size_t> longer{0};
-        for (std::size_t i = 0; i + 1 < runs.size(); i += 2) {
-            const auto begin = changes.begin();
-            const auto first = begin + static_cast<std::ptrdiff_t>(runs[i]);
-            const auto middle = begin + static_cast<std::ptrdiff_t>(runs[i + 1]);
-            const auto last =
-                i + 2 < runs.size() ? begin + static_cast<std::ptrdiff_t>(runs[i + 2]) : middle;
-            std::merge(first, middle, middle, last,
-                       other.begin() + static_cast<std::ptrdiff_t>(runs[i]), earlier);
-            longer.push_back(static_cast<std::size_t>(last - begin));
-        }
-        changes.swap(other);
-        runs = std::move(longer);
-    }
-    return changes;
-}
-
-DemandStep step_at(Duration from, const std::vector<Share>& shares, const std::vector<char>& on) {
-    DemandStep step{.from = from, .inverter_on = on[shares.size()] != 0};
-    Power reactive{};
-    for (std::size_t i = 0; i < shares.size(); ++i) {
-        if (on[i] != 0) {
-            step.ac += shares[i].ac;
-            reactive += shares[i].reactive;
-            step.direct += shares[i].direct;
-            step.direct_useful += shares[i].direct_useful;
-        }
-    }
-    step.ac_reactive = units::ReactivePower(reactive);
-    return step;
-}
-
-void append(std::vector<DemandStep>& steps, DemandStep step) {
+void append(std::vector<DemandStep>& steps, Duration from, const Draw& sum, bool inverter_on) {
+    const DemandStep step{.from = from,
+                          .ac = sum.ac,
+                          .ac_reactive = units::ReactivePower(sum.reactive),
+                          .direct = sum.direct,
+                          .direct_useful = sum.direct_useful,
+                          .inverter_on = inverter_on};
     if (!steps.empty()) {
         DemandStep as_before = steps.back();
-        as_before.from = step.from;
+        as_before.from = from;
         if (as_before == step) {
             return;
         }
     }
     steps.push_back(step);
+}
+
+std::size_t most_steps(const Demand& demand) {
+    std::size_t spans = demand.inverter_on.size();
+    for (const PlannedLoad& load : demand.loads) {
+        for (const Strand& strand : load.strands) {
+            spans += strand.on.size();
+        }
+    }
+    return 2 * spans + 1;
 }
 
 }  // namespace
@@ -245,23 +245,30 @@ units::Result<Demand> plan_demand(const scenario::Scenario& scenario) {
 
 std::vector<DemandStep> demand_steps(const Demand& demand, Case which) {
     const std::vector<Share> shares = shares_of(demand, which);
-    std::vector<Change> changes;
-    std::vector<std::size_t> runs{0};
-    for (std::size_t i = 0; i <= shares.size(); ++i) {
-        append_changes(i < shares.size() ? shares[i].strand->on : demand.inverter_on, i, changes);
-        runs.push_back(changes.size());
+    std::vector<Walk> walks;
+    for (const Share& share : shares) {
+        walks.emplace_back(share.strand->on);
     }
-    changes = merged(std::move(changes), std::move(runs));
+    walks.emplace_back(demand.inverter_on);
+    std::vector<Duration> next(
+        walks.size());                      // zero: each walk is looked at when the outage starts
+    std::vector<Draw> drawn(walks.size());  // nothing while a strand is off
     std::vector<DemandStep> steps;
-    steps.reserve(changes.size() + 1);
-    std::vector<char> on(shares.size() + 1, 0);
-    auto change = changes.begin();
-    for (Duration now{}; now < demand.lasts;) {
-        for (; change != changes.end() && change->at <= now; ++change) {
-            on[change->strand] ^= 1;
+    steps.reserve(most_steps(demand));
+    for (Duration now{}; now < demand.lasts; now = *std::ranges::min_element(next)) {
+        for (std::size_t i = 0; i < walks.size(); ++i) {
+            if (next[i] > now) {
+                continue;
+            }
+            if (walks[i].next(demand.lasts) <= now) {
+                walks[i].pass();
+            }
+            next[i] = walks[i].next(demand.lasts);
+            if (i < shares.size()) {
+                drawn[i] = walks[i].on() ? shares[i].draw : Draw{};
+            }
         }
-        append(steps, step_at(now, shares, on));
-        now = change != changes.end() ? change->at : demand.lasts;
+        append(steps, now, sum_of(drawn), walks.back().on());
     }
     return steps;
 }
