@@ -67,15 +67,15 @@ extern template void run_in_substeps(const Prepared&, AtPower, double, Course&);
 extern template void run_in_substeps(const Prepared&, AtCurrent, double, Course&);
 
 // Current while the available well is kept full: what seeps on into the bound one. (9)
-[[nodiscard]] inline double seeping(const Prepared& pack, double head) {
+[[nodiscard, gnu::always_inline]] inline double seeping(const Prepared& pack, double head) {
     return std::min(0.0, pack.exchange * head);
 }
 
 inline constexpr double brim = 1.0 - 1e-13;  // fill from which the available well counts as full
 
 template <class Demand>
-[[nodiscard]] inline Drawn drawn_now(const Prepared& pack, Demand demand, const WellState& state,
-                                     double rested) {
+[[nodiscard, gnu::always_inline]] inline Drawn drawn_now(const Prepared& pack, Demand demand,
+                                                         const WellState& state, double rested) {
     Drawn now = drawn(pack, demand, rested, pack.resistance);
     if (now.current < 0.0 && state.available >= brim)
         now.current = std::max(now.current, seeping(pack, state.head) / pack.coulombic);
@@ -84,17 +84,16 @@ template <class Demand>
 
 inline constexpr double slack = 1e-12;  // of fill: rounding, not physics
 
-[[nodiscard]] inline bool on_piece(const Piece& piece, double fill) {
+[[nodiscard, gnu::always_inline]] inline bool on_piece(const Piece& piece, double fill) {
     return fill >= piece.low - slack && fill <= piece.high + slack;
 }
 
 // Whether the one trial for the whole time met nothing on its way.
 template <class Demand>
-[[nodiscard]] inline bool undisturbed(const Prepared& pack, Demand demand, const WellState& state,
-                                      const Trial& trial, double rested_before,
-                                      double rested_after) {
-    const double fall = falling_level(pack, demand).voltage;
-    const double rise = rising_level(pack, demand);
+[[nodiscard, gnu::always_inline]] inline bool undisturbed(const Prepared& pack, Demand demand,
+                                                          const WellState& state,
+                                                          const Trial& trial, double rested_before,
+                                                          double rested_after) {
     const double change = std::abs(rested_after - rested_before);
     const bool turns = shortfall_rise(pack, state.head, trial.into) *
                                shortfall_rise(pack, trial.head, trial.into) <
@@ -109,13 +108,13 @@ template <class Demand>
            change * trial.at_rest <= pack.tolerance * trial.root &&
            on_piece(pack.open_circuit->piece(state.available_piece), trial.available) &&
            on_piece(pack.open_circuit->piece(state.bound_piece), trial.bound) &&
-           std::min(rested_before, rested_after) > fall &&
-           std::max(rested_before, rested_after) < rise;
+           far_from_levels(pack, demand, std::min(rested_before, rested_after),
+                           std::max(rested_before, rested_after), trial.current);
 }
 
 template <class Demand>
-[[nodiscard]] inline Course course_of(const Prepared& pack, Demand demand, const WellState& state,
-                                      double time) {
+[[nodiscard, gnu::always_inline]] inline Course course_of(const Prepared& pack, Demand demand,
+                                                          const WellState& state, double time) {
     Course course{.state = state};
     const double before = rested_voltage(pack, state);
     course.lowest = before;
@@ -136,17 +135,18 @@ template <class Demand>
     return course;
 }
 
-[[nodiscard]] inline double unaccepted(AtPower demand, const Course& course) {
+[[nodiscard, gnu::always_inline]] inline double unaccepted(AtPower demand, const Course& course) {
     return demand.amount < 0.0 ? std::max(0.0, -demand.amount * course.time - course.flow.accepted)
                                : 0.0;
 }
 // What a current source refuses is no energy anybody offered.
-[[nodiscard]] inline double unaccepted(AtCurrent, const Course&) {
+[[nodiscard, gnu::always_inline]] inline double unaccepted(AtCurrent, const Course&) {
     return 0.0;
 }
 
 template <class Demand>
-[[nodiscard]] inline Advanced reported(const Prepared& pack, Demand demand, const Course& course) {
+[[nodiscard, gnu::always_inline]] inline Advanced reported(const Prepared& pack, Demand demand,
+                                                           const Course& course) {
     using namespace units;
     const double rested = rested_voltage(pack, course.state);
     const Drawn at_end = drawn_now(pack, demand, course.state, rested);
@@ -176,8 +176,8 @@ template <class Demand>
 }
 
 template <class Demand>
-[[nodiscard]] inline Advanced advance(const Prepared& pack, const Wells& wells, Demand demand,
-                                      double time) {
+[[nodiscard, gnu::always_inline]] inline Advanced advance(const Prepared& pack, const Wells& wells,
+                                                          Demand demand, double time) {
     const WellState state =
         state_of(pack, wells.removed / units::coulomb, wells.head_difference / units::coulomb);
     return reported(pack, demand, course_of(pack, demand, state, time));
@@ -188,14 +188,16 @@ template <class Demand>
 //   power     at the far end of the path: positive is taken from the pack, negative offered to it
 //   time      not negative
 //   holds for any power and any time; method.md, "Accuracy"
-[[nodiscard]] inline Advanced advance(const Prepared& pack, const Wells& wells, units::Power power,
-                                      units::Duration time) {
+[[nodiscard, gnu::always_inline]] inline Advanced advance(const Prepared& pack, const Wells& wells,
+                                                          units::Power power,
+                                                          units::Duration time) {
     return advance_detail::advance(pack, wells, AtPower{power / units::watt}, time / units::second);
 }
 
 // The same at a constant current, the way makers measure capacity.
-[[nodiscard]] inline Advanced advance(const Prepared& pack, const Wells& wells,
-                                      units::Current current, units::Duration time) {
+[[nodiscard, gnu::always_inline]] inline Advanced advance(const Prepared& pack, const Wells& wells,
+                                                          units::Current current,
+                                                          units::Duration time) {
     return advance_detail::advance(pack, wells, AtCurrent{current / units::ampere},
                                    time / units::second);
 }

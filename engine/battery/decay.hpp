@@ -25,7 +25,7 @@ namespace decay_detail {
 inline constexpr double series_below = 0.25;
 
 // sum of (-x)^n / (n + 3)!, n = 0..10; the first term left out is below 2e-17 of the sum
-inline double series(double x) {
+[[gnu::always_inline]] inline double series(double x) {
     constexpr double term[] = {1.0 / 6.0,         1.0 / 24.0,        1.0 / 120.0,
                                1.0 / 720.0,       1.0 / 5040.0,      1.0 / 40320.0,
                                1.0 / 362880.0,    1.0 / 3628800.0,   1.0 / 39916800.0,
@@ -40,7 +40,7 @@ inline double series(double x) {
 
 }  // namespace decay_detail
 
-[[nodiscard]] inline Decay decay(double x) {
+[[nodiscard, gnu::always_inline]] inline Decay decay(double x) {
     Decay result;
     if (x < decay_detail::series_below) {
         result.thrice = decay_detail::series(x);

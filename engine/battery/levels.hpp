@@ -84,4 +84,24 @@ struct Level {
     return rising_level(pack, demand.amount, demand.amount);
 }
 
+// Whether no threshold can be met while the rested voltage stays between these two at about this
+// current. May say no where none is met, never yes where one is. method.md (25)
+[[nodiscard, gnu::always_inline]] inline bool far_from_levels(const Prepared& pack, AtPower demand,
+                                                              double lowest, double highest,
+                                                              double current) {
+    const double power = demand.amount;
+    if (power > 0.0)
+        return lowest > pack.empty_voltage &&
+               lowest > pack.near_voltage + pack.near_per_watt * power &&
+               lowest > pack.limit_voltage + pack.limit_per_watt * power &&
+               lowest * lowest > 4.0 * pack.resistance * power;
+    constexpr double swing = 1.05;  // of the current about its mean
+    return highest - swing * pack.resistance * current < pack.voltage_above;
+}
+[[nodiscard, gnu::always_inline]] inline bool far_from_levels(const Prepared& pack,
+                                                              AtCurrent demand, double lowest,
+                                                              double highest, double) {
+    return lowest > falling_level(pack, demand).voltage && highest < rising_level(pack, demand);
+}
+
 }  // namespace battery

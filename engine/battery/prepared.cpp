@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 #include <limits>
 
 namespace battery {
@@ -15,6 +16,19 @@ constexpr double without_limit = std::numeric_limits<double>::infinity();
 double lowest_current(const Charging& charging) {
     if (!charging.allowed) return 0.0;
     return charging.largest ? -(*charging.largest).value() : -without_limit;
+}
+
+// method.md (25). A current limit beyond half the full voltage over the resistance is never met:
+// the power cannot be delivered before.
+void add_glance(Prepared& pack) {
+    pack.near_voltage = std::max(pack.cut_off, pack.pack_cut_off);
+    if (pack.near_voltage > 0.0) pack.near_per_watt = pack.resistance / pack.near_voltage;
+    const double drop = pack.resistance * pack.current_above;
+    const double full = pack.open_circuit->voltage(StateOfCharge(1.0)) / volt;
+    if (std::isfinite(pack.current_above) && drop <= 0.5 * full) {
+        pack.limit_voltage = drop;
+        pack.limit_per_watt = 1.0 / pack.current_above;
+    }
 }
 
 }  // namespace
@@ -33,30 +47,33 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
     const double width = kinetics.available.value();
     const double head_gain = two_well_detail::head_gain(kinetics);
     const StateOfCharge empty(arrangement.reachable.complement().value());
-    return {.open_circuit = arrangement.open_circuit,
-            .total = kinetics.total / coulomb,
-            .per_total = 1.0 / (kinetics.total / coulomb),
-            .width = width,
-            .bound = 1.0 - width,
-            .head_gain = head_gain,
-            .bound_gain = (1.0 - width) * head_gain,
-            .rate = kinetics.rate / hertz,
-            .exchange = kinetics.rate / hertz * width * (1.0 - width),
-            .inner = arrangement.inner / ohm,
-            .path = arrangement.path / ohm,
-            .resistance = (arrangement.inner + arrangement.path) / ohm,
-            .coulombic = arrangement.charging.coulombic.value(),
-            .charge_floor = lowest_current(arrangement.charging),
-            .absorption = arrangement.charging.absorption.value_or(without_limit * volt) / volt,
-            .empty_voltage = arrangement.open_circuit->voltage(empty) / volt,
-            .cut_off = stops.cut_off.value_or(Voltage{}) / volt,
-            .pack_cut_off = stops.pack_cut_off.value_or(Voltage{}) / volt,
-            .current_above = stops.current_above.value_or(without_limit * ampere) / ampere,
-            .removed_above = stops.removed_above.value_or(without_limit * coulomb) / coulomb,
-            .voltage_above = stops.voltage_above.value_or(without_limit * volt) / volt,
-            .removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb,
-            .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
-            .tolerance = tolerance / volt};
+    Prepared result{
+        .open_circuit = arrangement.open_circuit,
+        .total = kinetics.total / coulomb,
+        .per_total = 1.0 / (kinetics.total / coulomb),
+        .width = width,
+        .bound = 1.0 - width,
+        .head_gain = head_gain,
+        .bound_gain = (1.0 - width) * head_gain,
+        .rate = kinetics.rate / hertz,
+        .exchange = kinetics.rate / hertz * width * (1.0 - width),
+        .inner = arrangement.inner / ohm,
+        .path = arrangement.path / ohm,
+        .resistance = (arrangement.inner + arrangement.path) / ohm,
+        .coulombic = arrangement.charging.coulombic.value(),
+        .charge_floor = lowest_current(arrangement.charging),
+        .absorption = arrangement.charging.absorption.value_or(without_limit * volt) / volt,
+        .empty_voltage = arrangement.open_circuit->voltage(empty) / volt,
+        .cut_off = stops.cut_off.value_or(Voltage{}) / volt,
+        .pack_cut_off = stops.pack_cut_off.value_or(Voltage{}) / volt,
+        .current_above = stops.current_above.value_or(without_limit * ampere) / ampere,
+        .removed_above = stops.removed_above.value_or(without_limit * coulomb) / coulomb,
+        .voltage_above = stops.voltage_above.value_or(without_limit * volt) / volt,
+        .removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb,
+        .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
+        .tolerance = tolerance / volt};
+    add_glance(result);
+    return result;
 }
 
 }  // namespace battery

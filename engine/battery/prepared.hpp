@@ -79,6 +79,13 @@ struct Prepared {
     double removed_below = 0.0;
     double filled_to = 0.0;
     double tolerance = 0.0;
+    // For a glance whether any falling threshold is near, without a root or a quotient: the rested
+    // voltage must stay above near_voltage + near_per_watt * power and limit_voltage +
+    // limit_per_watt * power; method.md (25).
+    double near_voltage = 0.0;
+    double near_per_watt = 0.0;
+    double limit_voltage = 0.0;
+    double limit_per_watt = 0.0;
 };
 
 [[nodiscard]] Prepared prepare(const Arrangement& arrangement,

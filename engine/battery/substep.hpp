@@ -30,14 +30,17 @@ struct WellState {
     int bound_piece = 0;
 };
 
-[[nodiscard]] inline double available_of(const Prepared& pack, double removed, double head) {
+[[nodiscard, gnu::always_inline]] inline double available_of(const Prepared& pack, double removed,
+                                                             double head) {
     return 1.0 - (removed + pack.bound * head) * pack.per_total;
 }
-[[nodiscard]] inline double bound_of(const Prepared& pack, double removed, double head) {
+[[nodiscard, gnu::always_inline]] inline double bound_of(const Prepared& pack, double removed,
+                                                         double head) {
     return 1.0 - (removed - pack.width * head) * pack.per_total;
 }
 
-[[nodiscard]] inline WellState state_of(const Prepared& pack, double removed, double head) {
+[[nodiscard, gnu::always_inline]] inline WellState state_of(const Prepared& pack, double removed,
+                                                            double head) {
     WellState state{.removed = removed,
                     .head = head,
                     .available = available_of(pack, removed, head),
@@ -47,7 +50,8 @@ struct WellState {
     return state;
 }
 
-[[nodiscard]] inline double rested_voltage(const Prepared& pack, const WellState& state) {
+[[nodiscard, gnu::always_inline]] inline double rested_voltage(const Prepared& pack,
+                                                               const WellState& state) {
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
     return piece.at_zero + piece.slope * state.available;
 }
@@ -59,8 +63,10 @@ struct MeanVoltage {
     double per_ampere = 0.0;
 };
 
-[[nodiscard]] inline MeanVoltage mean_voltage(const Prepared& pack, const WellState& state,
-                                              const Decay& decayed, double time) {
+[[nodiscard, gnu::always_inline]] inline MeanVoltage mean_voltage(const Prepared& pack,
+                                                                  const WellState& state,
+                                                                  const Decay& decayed,
+                                                                  double time) {
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
     const double mean_fill =
         1.0 - (state.removed + pack.bound * state.head * decayed.once) * pack.per_total;
@@ -78,20 +84,22 @@ struct Drawn {
 };
 
 // The voltage that absorption leaves for the resistance, as a current not above 0.
-[[nodiscard]] inline double absorption_current(const Prepared& pack, double voltage,
-                                               double resistance) {
+[[nodiscard, gnu::always_inline]] inline double absorption_current(const Prepared& pack,
+                                                                   double voltage,
+                                                                   double resistance) {
     if (voltage >= pack.absorption) return 0.0;
     return (voltage - pack.absorption) / resistance;  // minus infinity without resistance
 }
 
-[[nodiscard]] inline double within_charge_limits(const Prepared& pack, double current,
-                                                 double voltage, double resistance) {
+[[nodiscard, gnu::always_inline]] inline double within_charge_limits(const Prepared& pack,
+                                                                     double current, double voltage,
+                                                                     double resistance) {
     return std::max({current, pack.charge_floor, absorption_current(pack, voltage, resistance)});
 }
 
 // From a source of this voltage behind this resistance. (13)
-[[nodiscard]] inline Drawn drawn(const Prepared& pack, AtPower demand, double voltage,
-                                 double resistance) {
+[[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtPower demand,
+                                                     double voltage, double resistance) {
     const double under_root = voltage * voltage - 4.0 * resistance * demand.amount;
     if (!(under_root >= 0.0)) return {.possible = false};
     const double root = std::sqrt(under_root);
@@ -100,8 +108,8 @@ struct Drawn {
     return {.current = current, .root = root};
 }
 
-[[nodiscard]] inline Drawn drawn(const Prepared& pack, AtCurrent demand, double voltage,
-                                 double resistance) {
+[[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtCurrent demand,
+                                                     double voltage, double resistance) {
     double current = demand.amount;
     if (current < 0.0) current = within_charge_limits(pack, current, voltage, resistance);
     return {.current = current, .root = voltage};
@@ -124,8 +132,8 @@ struct Trial {
 };
 
 template <class Demand>
-[[nodiscard]] inline Trial try_for(const Prepared& pack, const WellState& state, Demand demand,
-                                   double time) {
+[[nodiscard, gnu::always_inline]] inline Trial try_for(const Prepared& pack, const WellState& state,
+                                                       Demand demand, double time) {
     Trial trial{.time = time, .decayed = decay(pack.rate * time)};
     const MeanVoltage mean = mean_voltage(pack, state, trial.decayed, time);
     const double arriving = demand.amount < 0.0 ? pack.coulombic : 1.0;
@@ -146,8 +154,9 @@ template <class Demand>
 }
 
 // Where a charge falls from the bound well's voltage to the available one's, it heats. (18)
-[[nodiscard]] inline double lost_between_wells(const Prepared& pack, const WellState& state,
-                                               const Trial& trial) {
+[[nodiscard, gnu::always_inline]] inline double lost_between_wells(const Prepared& pack,
+                                                                   const WellState& state,
+                                                                   const Trial& trial) {
     const Piece& available = pack.open_circuit->piece(state.available_piece);
     const Piece& bound = pack.open_circuit->piece(state.bound_piece);
     const Decay& d = trial.decayed;
@@ -171,10 +180,12 @@ template <class Demand>
 }
 
 // Rate of rise of the head difference and, in charge, of the available well's shortfall.
-[[nodiscard]] inline double head_rise(const Prepared& pack, double head, double into) {
+[[nodiscard, gnu::always_inline]] inline double head_rise(const Prepared& pack, double head,
+                                                          double into) {
     return into * pack.head_gain - pack.rate * head;
 }
-[[nodiscard]] inline double shortfall_rise(const Prepared& pack, double head, double into) {
+[[nodiscard, gnu::always_inline]] inline double shortfall_rise(const Prepared& pack, double head,
+                                                               double into) {
     return into + pack.bound * head_rise(pack, head, into);
 }
 
@@ -189,7 +200,8 @@ struct Flow {
     double charge_in = 0.0;
 };
 
-inline void add(Flow& flow, const Prepared& pack, const WellState& state, const Trial& trial) {
+[[gnu::always_inline]] inline void add(Flow& flow, const Prepared& pack, const WellState& state,
+                                       const Trial& trial) {
     const double charge = trial.current * trial.time;
     const double energy = charge * (trial.mean_rested - trial.current * pack.resistance);
     flow.in_resistance += charge * trial.current * pack.resistance;
