@@ -1,0 +1,164 @@
+#include "solar/places.hpp"
+
+#include <cassert>
+
+#include "solar/csv.hpp"
+
+namespace solar {
+
+extern const std::string_view places_text;  // from places.csv, by embed_places.cmake
+
+namespace {
+
+using namespace units;
+
+// Columns of places.csv.
+enum Column {
+    name,
+    country,
+    latitude,
+    longitude,
+    elevation,
+    utc_offset,
+    zone,
+    sun,
+    clear = sun + 12,
+    warmth = clear + 12,
+    status = warmth + 12,
+    source,
+    columns
+};
+
+KnownPlace read_row(const std::vector<std::string_view>& cells) {
+    const auto value = [&](int column) { return number(cells[std::size_t(column)]).value(); };
+    KnownPlace place;
+    place.name = cells[name];
+    place.country = cells[country];
+    place.at = {.latitude = value(latitude) * degree, .longitude = value(longitude) * degree};
+    place.elevation = value(elevation) * metre;
+    place.utc_offset = value(utc_offset) * hour;
+    place.source = cells[source];
+    std::array<Temperature, 12> temperature;
+    bool warmth_is_known = true;
+    for (int month = 0; month < 12; ++month) {
+        const auto i = std::size_t(month);
+        place.irradiation[i] = value(sun + month) * kilowatt_hour_per_square_metre;
+        place.clearness[i] = Clearness(value(clear + month));
+        const std::optional<double> mean = number(cells[std::size_t(warmth + month)]);
+        warmth_is_known = warmth_is_known && mean;
+        temperature[i] = celsius(mean.value_or(0.0));
+    }
+    if (warmth_is_known) place.temperature = temperature;
+    return place;
+}
+
+std::vector<KnownPlace> read_places(std::string_view text) {
+    std::vector<KnownPlace> places;
+    places.reserve(128);
+    std::vector<std::string_view> cells;
+    static_cast<void>(take_line(text));  // headings
+    while (!text.empty()) {
+        split_cells(take_line(text), cells);
+        assert(cells.size() == columns);
+        places.push_back(read_row(cells));
+    }
+    return places;
+}
+
+char lower(char letter) {
+    return letter >= 'A' && letter <= 'Z' ? char(letter - 'A' + 'a') : letter;
+}
+
+bool begins_with(std::string_view name, std::string_view beginning) {
+    return name.size() >= beginning.size() &&
+           std::equal(beginning.begin(), beginning.end(), name.begin(),
+                      [](char a, char b) { return lower(a) == lower(b); });
+}
+
+// Letters to change, add or leave out so that `typed` becomes the beginning of `name`.
+int changes_needed(std::string_view typed, std::string_view name) {
+    std::vector<int> row(name.size() + 1);
+    for (std::size_t j = 0; j <= name.size(); ++j)
+        row[j] = int(j);
+    for (std::size_t i = 1; i <= typed.size(); ++i) {
+        int diagonal = row[0];
+        row[0] = int(i);
+        for (std::size_t j = 1; j <= name.size(); ++j) {
+            const int change = diagonal + (lower(typed[i - 1]) == lower(name[j - 1]) ? 0 : 1);
+            diagonal = row[j];
+            row[j] = std::min({change, row[j] + 1, row[j - 1] + 1});
+        }
+    }
+    return *std::min_element(row.begin(), row.end());
+}
+
+std::string listed(const std::vector<std::string_view>& names) {
+    constexpr std::size_t at_most = 5;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(names.size(), at_most); ++i)
+        text += fmt::format("{}\"{}\"", i == 0 ? "" : ", ", names[i]);
+    if (names.size() > at_most) text += fmt::format(" or {} more", names.size() - at_most);
+    return text;
+}
+
+std::vector<std::string_view> names_like(std::string_view typed) {
+    std::vector<std::pair<int, std::string_view>> ranked;
+    for (const KnownPlace& place : known_places())
+        ranked.emplace_back(changes_needed(typed, place.name), place.name);
+    std::stable_sort(ranked.begin(), ranked.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<std::string_view> names;
+    for (std::size_t i = 0; i < 3 && i < ranked.size(); ++i)
+        names.push_back(ranked[i].second);
+    return names;
+}
+
+}  // namespace
+
+const std::vector<KnownPlace>& known_places() {
+    static const std::vector<KnownPlace> places = read_places(places_text);
+    return places;
+}
+
+Result<KnownPlace> known_place(std::string_view typed) {
+    std::vector<std::string_view> fitting;
+    const KnownPlace* found = nullptr;
+    for (const KnownPlace& place : known_places()) {
+        if (!begins_with(place.name, typed)) continue;
+        if (place.name.size() == typed.size()) return place;
+        fitting.push_back(place.name);
+        found = &place;
+    }
+    if (fitting.size() == 1 && !typed.empty()) return *found;
+    if (fitting.empty())
+        return fail({.where = "place.name",
+                     .found = fmt::format("\"{}\" is not a built-in place", typed),
+                     .remedy = fmt::format("one of {}, or give latitude, longitude, elevation, "
+                                           "utc_offset and irradiation",
+                                           listed(names_like(typed)))});
+    return fail(
+        {.where = "place.name",
+         .found = fmt::format("\"{}\" is the beginning of {} places", typed, fitting.size()),
+         .remedy = fmt::format("write out one of {}", listed(fitting))});
+}
+
+Length distance_between(Coordinates a, Coordinates b) {
+    const double phi_a = a.latitude / radian;
+    const double phi_b = b.latitude / radian;
+    const double half_phi = std::sin(0.5 * (phi_b - phi_a));
+    const double half_lambda = std::sin(0.5 * ((b.longitude - a.longitude) / radian));
+    const double haversine =
+        half_phi * half_phi + std::cos(phi_a) * std::cos(phi_b) * half_lambda * half_lambda;
+    return 2.0 * 6371000.0 * std::asin(std::min(1.0, std::sqrt(haversine))) * metre;
+}
+
+NearbyPlace nearest_known_place(Coordinates at) {
+    const auto& places = known_places();
+    const auto nearest =
+        std::min_element(places.begin(), places.end(), [&](const auto& a, const auto& b) {
+            return distance_between(a.at, at) < distance_between(b.at, at);
+        });
+    return {*nearest, distance_between(nearest->at, at)};
+}
+
+}  // namespace solar

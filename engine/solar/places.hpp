@@ -1,0 +1,46 @@
+// The built-in places: monthly sun and warmth, each with where its figures come from.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "solar/irradiation.hpp"
+#include "solar/sun_position.hpp"
+#include "units/quantities.hpp"
+#include "units/result.hpp"
+
+namespace solar {
+
+struct KnownPlace {
+    std::string_view name;     // "Chicago IL"
+    std::string_view country;  // two letters, ISO 3166
+    Coordinates at;
+    units::Length elevation;
+    units::Duration utc_offset;                      // standard time, east positive
+    std::array<units::Irradiation, 12> irradiation;  // of a mean day on level ground
+    std::array<Clearness, 12> clearness;
+    std::optional<std::array<units::Temperature, 12>> temperature;  // monthly means
+    std::string_view source;
+};
+
+// In the order of places.csv, which is compiled in. Read once, on the first call.
+[[nodiscard]] const std::vector<KnownPlace>& known_places();
+
+// By name or the beginning of one, whatever the case.
+//   fails  at "place.name": unknown (the nearest names are suggested) or the beginning of several
+[[nodiscard]] units::Result<KnownPlace> known_place(std::string_view name);
+
+struct NearbyPlace {
+    KnownPlace place;
+    units::Length distance;  // along the ground
+};
+
+[[nodiscard]] NearbyPlace nearest_known_place(Coordinates at);
+
+// Great-circle distance on a sphere of 6371 km.
+[[nodiscard]] units::Length distance_between(Coordinates a, Coordinates b);
+
+}  // namespace solar
