@@ -1,0 +1,95 @@
+#include "solar/weather.hpp"
+
+#include <Random123/philox.h>
+#include <numbers>
+
+#include <boost/math/special_functions/erf.hpp>
+
+namespace solar {
+
+namespace {
+
+using namespace units;
+
+enum Purpose : std::uint32_t { of_a_day, of_the_climate };
+
+double normal_score(double probability) {
+    return -std::numbers::sqrt2 * boost::math::erfc_inv(2.0 * probability);
+}
+
+double probability_of(double score) {
+    return 0.5 * std::erfc(-score / std::numbers::sqrt2);
+}
+
+// The range of probabilities a first day is drawn from. Ours: a storm's day is among the dullest
+// tenth, a clear one in the brighter half.
+double first_score(FirstSky sky, double drawn) {
+    if (sky == FirstSky::after_storm) return normal_score(0.10 * drawn);
+    if (sky == FirstSky::clear) return normal_score(0.5 + 0.5 * drawn);
+    return normal_score(drawn);
+}
+
+}  // namespace
+
+WeatherModel weather_model(std::optional<scenario::Cause> cause,
+                           scenario::Assumptions& assumptions) {
+    WeatherModel model;
+    switch (cause.value_or(scenario::Cause::unknown)) {
+        case scenario::Cause::storm:
+            model.first_sky = FirstSky::after_storm;
+            assumptions.push_back(
+                {"outage.cause", "the first day is among the dullest tenth", "ours"});
+            break;
+        case scenario::Cause::clear:
+            model.first_sky = FirstSky::clear;
+            assumptions.push_back(
+                {"outage.cause", "the first day is in the brighter half", "ours"});
+            break;
+        case scenario::Cause::unknown:
+            break;
+    }
+    assumptions.push_back({"place.irradiation",
+                           "day-to-day persistence 0.29; the table's means are off by 5 %, one "
+                           "standard deviation, the same for all days of a sequence",
+                           "[Graham 1988], from memory; the 5 % is ours"});
+    return model;
+}
+
+double uniform(SequenceName sequence, std::uint32_t day, std::uint32_t purpose) {
+    const r123::Philox4x32::ctr_type counter{{day, sequence.number, purpose, 0}};
+    const r123::Philox4x32::key_type key{
+        {std::uint32_t(sequence.seed), std::uint32_t(sequence.seed >> 32)}};
+    const auto drawn = r123::Philox4x32{}(counter, key);
+    const std::uint64_t bits = (std::uint64_t(drawn[1]) << 32 | drawn[0]) >> 12;
+    return (double(bits) + 0.5) * 0x1p-52;
+}
+
+std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, int days,
+                                       const WeatherModel& model, SequenceName sequence) {
+    const double spread = model.climate_error;
+    const double climate = std::exp(spread * normal_score(uniform(sequence, 0, of_the_climate)) -
+                                    0.5 * spread * spread);
+    std::vector<Clearness> clearness;
+    clearness.reserve(std::size_t(std::max(0, days)));
+    const double fresh = std::sqrt(1.0 - model.persistence * model.persistence);
+    const LocalTime midnight = midnight_before(first);
+    double score = 0.0;
+    std::optional<ClearnessDistribution> distribution;
+    Clearness of_the_month{};
+    for (int number = 0; number < days; ++number) {
+        const Clearness mean = site.mean_clearness(midnight + double(number) * day);
+        if (!distribution || mean != of_the_month) {
+            of_the_month = mean;
+            distribution.emplace(Clearness(mean.value() * climate), site.elevation);
+        }
+        const double drawn = uniform(sequence, std::uint32_t(number), of_a_day);
+        if (number == 0 || (model.first_sky != FirstSky::unknown && number < model.first_days))
+            score = first_score(model.first_sky, drawn);
+        else
+            score = model.persistence * score + fresh * normal_score(drawn);
+        clearness.push_back(distribution->quantile(Probability(probability_of(score))));
+    }
+    return clearness;
+}
+
+}  // namespace solar

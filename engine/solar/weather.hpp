@@ -1,0 +1,47 @@
+// Sequences of daily clearness: dull days follow dull days, and storms begin outages.
+#pragma once
+
+#include <chrono>
+#include <cstdint>
+#include <vector>
+
+#include "scenario/scenario.hpp"
+#include "solar/clearness_distribution.hpp"
+#include "solar/site.hpp"
+#include "units/time.hpp"
+
+namespace solar {
+
+// What is known of the sky on the first days.
+enum class FirstSky {
+    unknown,      // any day of the month
+    after_storm,  // the dullest tenth of days
+    clear,        // the brighter half of days
+};
+
+struct WeatherModel {
+    FirstSky first_sky = FirstSky::unknown;
+    int first_days = 1;           // for which first_sky holds; ours
+    double persistence = 0.29;    // of normal scores from day to day, 0 to 0.6; [Graham 1988]
+    double climate_error = 0.05;  // relative, of the table's means: one draw a sequence; ours
+};
+
+[[nodiscard]] WeatherModel weather_model(std::optional<scenario::Cause> cause,
+                                         scenario::Assumptions& assumptions);
+
+// Names one sequence of random numbers: the same pair gives the same days, bit for bit, whatever
+// was drawn before, in whatever thread.
+struct SequenceName {
+    std::uint64_t seed = 1;
+    std::uint32_t number = 0;
+};
+
+// A random number in the open interval 0 to 1 for each place in a sequence. [Salmon 2011]
+[[nodiscard]] double uniform(SequenceName sequence, std::uint32_t day, std::uint32_t purpose);
+
+// Clearness of `days` local days from the one that holds `first`. method.md (40) to (43)
+[[nodiscard]] std::vector<Clearness> daily_clearness(const Site& site, units::LocalTime first,
+                                                     int days, const WeatherModel& model,
+                                                     SequenceName sequence);
+
+}  // namespace solar
