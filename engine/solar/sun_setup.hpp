@@ -1,0 +1,32 @@
+// Everything the sun's side of an outage needs, from what a scenario says.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "scenario/scenario.hpp"
+#include "solar/placement.hpp"
+#include "solar/site.hpp"
+#include "solar/weather_file.hpp"
+#include "units/result.hpp"
+
+namespace solar {
+
+struct SunSetup {
+    Site site;
+    std::vector<PanelGroup> groups;
+    ControllerModel controller;
+    std::shared_ptr<const WeatherYear> hours;  // of a weather file; empty without one
+    scenario::Findings findings;
+    scenario::Assumptions assumptions;
+};
+
+// The weather file's months stand for the place when one is given; the person's own latitude and
+// figures still win over it.
+//   folder  against which place.weather_file is taken; empty: the working folder
+//   fails   at the key of "place" or with the lines of the weather file
+[[nodiscard]] units::Result<SunSetup> sun_setup(const scenario::Scenario& scenario,
+                                                const std::string& folder);
+
+}  // namespace solar

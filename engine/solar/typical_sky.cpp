@@ -1,0 +1,100 @@
+#include "solar/typical_sky.hpp"
+
+#include <boost/math/quadrature/gauss.hpp>
+
+#include "solar/sun_track.hpp"
+
+namespace solar {
+
+namespace {
+
+using namespace units;
+
+// A clearness and the share of days it stands for.
+struct WeightedSky {
+    Clearness clearness;
+    double weight;
+};
+
+// Fifteen skies of a month by Gauss-Legendre over the share of darker days; method.md (45).
+std::array<WeightedSky, 15> skies_of_month(const ClearnessDistribution& distribution) {
+    using Rule = boost::math::quadrature::gauss<double, 15>;
+    std::array<WeightedSky, 15> skies;
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < Rule::abscissa().size(); ++i) {
+        const double x = Rule::abscissa()[i];
+        for (const double side : {-x, x}) {
+            skies[next++] = {distribution.quantile(Probability(0.5 + 0.5 * side)),
+                             0.5 * Rule::weights()[i]};
+            if (x == 0.0) break;
+        }
+    }
+    return skies;
+}
+
+void add(SunStep& to, const SunStep& step, double weight) {
+    to.on_plane += weight * step.on_plane;
+    to.offered += weight * step.offered;
+    to.clipped += weight * step.clipped;
+    to.current += weight * step.current;
+}
+
+}  // namespace
+
+SunSeries SunTrack::under(const Sky& sky, const ControllerModel& controller) const {
+    if (const auto* hourly = std::get_if<HourlySky>(&sky))
+        return under_hours(*hourly->year, controller);
+    SunSeries series;
+    series.reserve(steps_.size());
+    for (std::size_t number = 0; number < days_.size(); ++number) {
+        std::vector<WeightedSky> skies;
+        if (std::holds_alternative<TypicalSky>(sky)) {
+            const auto all = skies_of_month(skies_[number]);
+            skies.assign(all.begin(), all.end());
+        } else if (const auto* quantile = std::get_if<QuantileSky>(&sky)) {
+            skies = {{skies_[number].quantile(quantile->darker), 1.0}};
+        } else {
+            const auto& days = std::get<GivenSky>(sky).days;
+            skies = {{days.empty() ? Clearness{} : days[std::min(number, days.size() - 1)], 1.0}};
+        }
+        for (std::size_t i = day_begins_[number]; i < day_begins_[number + 1]; ++i) {
+            SunStep step{.start = steps_[i].start, .duration = steps_[i].duration};
+            if (steps_[i].lit)
+                for (const auto& [clearness, weight] : skies)
+                    add(step, lit(i, day_light(number, clearness), controller), weight);
+            series.push_back(step);
+        }
+    }
+    return series;
+}
+
+SunSeries sun_offered(const Site& site, std::span<const PanelGroup> groups,
+                      const ControllerModel& controller, LocalTime from, Duration lasts,
+                      const Sky& sky) {
+    return SunTrack(site, groups, from, lasts).under(sky, controller);
+}
+
+SunSum sum(std::span<const SunStep> series) {
+    SunSum total;
+    for (const SunStep& step : series) {
+        total.offered += step.offered * step.duration;
+        total.clipped += step.clipped * step.duration;
+        total.on_plane += Irradiation(step.on_plane * step.duration);
+    }
+    return total;
+}
+
+DayRange day_range(const Site& site, std::span<const PanelGroup> groups,
+                   const ControllerModel& controller, LocalTime day_held) {
+    const SunTrack track(site, groups, midnight_before(day_held), day);
+    const ClearnessDistribution skies(site.mean_clearness(day_held), site.elevation);
+    const auto at = [&](double darker) {
+        return track.day_sum(0, skies.quantile(Probability(darker)), controller).offered;
+    };
+    return {.low = at(0.10),
+            .likely = at(0.50),
+            .high = at(0.90),
+            .mean = sum(track.under(TypicalSky{}, controller)).offered};
+}
+
+}  // namespace solar

@@ -1,0 +1,414 @@
+#include "solar/weather_file.hpp"
+
+#include <fstream>
+#include <iterator>
+
+#include "solar/csv.hpp"
+
+namespace solar {
+
+namespace {
+
+using namespace units;
+
+constexpr std::size_t most_errors = 20;
+constexpr double brightest = 1500.0;  // W/m2; the solar constant is 1367
+constexpr std::array<int, 12> days_in_month{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
+using Cells = std::vector<std::string_view>;
+
+// Columns counted from 0; absent where the file has none.
+struct Columns {
+    std::size_t global, direct, diffuse, air;
+    std::optional<std::size_t> ground;
+    std::size_t needed;  // cells a row must have
+};
+
+struct Reader {
+    const std::string& file;
+    WeatherYear year;
+    Columns columns{};
+    Errors errors;
+    int line = 0;
+
+    void refuse(std::string where, std::string found, std::string remedy) {
+        if (errors.size() < most_errors)
+            errors.push_back({.where = std::move(where),
+                              .found = std::move(found),
+                              .remedy = std::move(remedy),
+                              .file = file,
+                              .line = line});
+    }
+    [[nodiscard]] bool is_full() const { return errors.size() >= most_errors; }
+
+    // A number within bounds from a cell; an error and absence otherwise.
+    std::optional<double> within(const Cells& cells, std::size_t column, const char* name,
+                                 double low, double high) {
+        const std::string_view cell = column < cells.size() ? cells[column] : std::string_view{};
+        const std::optional<double> value = number(cell);
+        if (value && *value >= low && *value <= high) return value;
+        refuse(fmt::format("column {} ({})", column + 1, name),
+               fmt::format("found \"{}\"", cell.substr(0, 40)),
+               fmt::format("give a number from {:g} to {:g}", low, high));
+        return std::nullopt;
+    }
+};
+
+bool begins_with_number(std::string_view text) {
+    return !text.empty() && text.front() >= '0' && text.front() <= '9';
+}
+
+// -9900 and -99 stand for missing in TMY3, 9999 and 999 in EPW: [TMY3 manual], [EPW].
+bool light_is_missing(double value) {
+    return value <= -99.0 || value >= 9999.0;
+}
+
+std::optional<Irradiance> light(Reader& reader, const Cells& cells, std::size_t column,
+                                const char* name) {
+    const std::optional<double> value = number(cells[column]);
+    if (value && light_is_missing(*value)) return std::nullopt;
+    if (value && *value >= 0.0 && *value <= brightest) return *value * watt_per_square_metre;
+    if (reader.year.format == WeatherFormat::epw && cells[column].empty()) return std::nullopt;
+    static_cast<void>(reader.within(cells, column, name, 0.0, brightest));
+    return std::nullopt;
+}
+
+std::optional<Temperature> air(Reader& reader, const Cells& cells) {
+    const std::size_t column = reader.columns.air;
+    const std::optional<double> value = number(cells[column]);
+    if (value && (*value <= -99.0 || *value >= 99.9)) return std::nullopt;
+    if (!value && cells[column].empty()) return std::nullopt;
+    const std::optional<double> degrees = reader.within(cells, column, "dry bulb", -90.0, 70.0);
+    return degrees ? std::optional(celsius(*degrees)) : std::nullopt;
+}
+
+std::optional<Albedo> ground(const Reader& reader, const Cells& cells) {
+    if (!reader.columns.ground || *reader.columns.ground >= cells.size()) return std::nullopt;
+    const std::optional<double> value = number(cells[*reader.columns.ground]);
+    // 999 and -9900 are missing; 0 is written where it was not measured
+    if (!value || *value <= 0.0 || *value > 1.0) return std::nullopt;
+    return Albedo(*value);
+}
+
+void add_hour(Reader& reader, const Cells& cells, double month, double date, double hour) {
+    const int most = month == 2.0 ? 29 : days_in_month[std::size_t(month) - 1];
+    if (date > most)
+        reader.refuse("date", fmt::format("month {:g} has no day {:g}", month, date),
+                      "give a day of the month");
+    if (cells.size() < reader.columns.needed) {
+        reader.refuse("row", fmt::format("{} cells", cells.size()),
+                      fmt::format("give at least {}", reader.columns.needed));
+        return;
+    }
+    const Columns& columns = reader.columns;
+    reader.year.hours.push_back({.month = int(month),
+                                 .date = int(date),
+                                 .hour = int(hour),
+                                 .global = light(reader, cells, columns.global, "global"),
+                                 .direct = light(reader, cells, columns.direct, "direct"),
+                                 .diffuse = light(reader, cells, columns.diffuse, "diffuse"),
+                                 .air = air(reader, cells),
+                                 .ground = ground(reader, cells)});
+}
+
+void read_coordinates(Reader& reader, const Cells& cells, std::size_t offset, std::size_t latitude,
+                      std::size_t longitude, std::size_t elevation) {
+    const auto hours = reader.within(cells, offset, "UTC offset", -12.0, 14.0);
+    const auto north = reader.within(cells, latitude, "latitude", -90.0, 90.0);
+    const auto east = reader.within(cells, longitude, "longitude", -180.0, 180.0);
+    const auto up = reader.within(cells, elevation, "elevation", -500.0, 9000.0);
+    if (!hours || !north || !east || !up) return;
+    reader.year.utc_offset = *hours * hour;
+    reader.year.at = {.latitude = *north * degree, .longitude = *east * degree};
+    reader.year.elevation = *up * metre;
+    double apart = std::abs(*hours - *east / 15.0);
+    apart = std::min(apart, 24.0 - apart);
+    if (apart > 3.0)
+        reader.refuse(
+            fmt::format("column {} (UTC offset)", offset + 1),
+            fmt::format("{:+g} h at longitude {:g}, {:.1f} h from the sun", *hours, *east, apart),
+            "west is negative in both");
+}
+
+// --- TMY3: a station line, a line of headings, rows with a date and a time.
+
+std::optional<std::size_t> column_headed(const Cells& headings, std::string_view beginning) {
+    for (std::size_t i = 0; i < headings.size(); ++i)
+        if (headings[i].starts_with(beginning)) return i;
+    return std::nullopt;
+}
+
+std::size_t needed_column(Reader& reader, const Cells& headings, std::string_view beginning) {
+    const auto found = column_headed(headings, beginning);
+    if (!found)
+        reader.refuse("headings", fmt::format("no column begins with \"{}\"", beginning),
+                      "give the headings of a TMY3 file on line 2");
+    return found.value_or(0);
+}
+
+struct DateAndTime {
+    double month, date, hour;
+};
+
+// "01/31/1988" and "24:00", also "1/31/1988" and "24:00:00" as spreadsheets save them.
+std::optional<DateAndTime> date_and_time(std::string_view date, std::string_view time) {
+    const std::size_t first = date.find('/');
+    const std::size_t second = first == std::string_view::npos ? first : date.find('/', first + 1);
+    const std::size_t colon = time.find(':');
+    if (second == std::string_view::npos || colon == std::string_view::npos) return std::nullopt;
+    const auto month = number(date.substr(0, first));
+    const auto day_of_month = number(date.substr(first + 1, second - first - 1));
+    const auto hour_of_day = number(time.substr(0, colon));
+    const auto whole = [](const std::optional<double>& value, double low, double high) {
+        return value && *value >= low && *value <= high && *value == std::floor(*value);
+    };
+    if (!whole(month, 1, 12) || !whole(day_of_month, 1, 31) || !whole(hour_of_day, 0, 24))
+        return std::nullopt;
+    return DateAndTime{*month, *day_of_month, *hour_of_day};
+}
+
+void read_tmy3_row(Reader& reader, const Cells& cells) {
+    if (cells.size() < 2) {
+        reader.refuse("row", "no date and time", "give a row of 68 or 71 cells");
+        return;
+    }
+    const auto when = date_and_time(cells[0], cells[1]);
+    if (!when || when->hour < 1.0) {
+        reader.refuse(
+            "column 1 and 2 (date, time)",
+            fmt::format("found \"{}\" \"{}\"", cells[0].substr(0, 20), cells[1].substr(0, 20)),
+            "give MM/DD/YYYY and the hour's end, 01:00 to 24:00");
+        return;
+    }
+    add_hour(reader, cells, when->month, when->date, when->hour);
+}
+
+void read_tmy3(Reader& reader, std::string_view first_line, std::string_view text) {
+    Cells cells;
+    split_cells(first_line, cells);
+    reader.year.format = WeatherFormat::tmy3;
+    reader.line = 1;
+    if (cells.size() < 7) {
+        reader.refuse("station", fmt::format("{} cells on line 1", cells.size()),
+                      "give station, name, state, UTC offset, latitude, longitude, elevation");
+        return;
+    }
+    reader.year.station = std::string(cells[1]);
+    read_coordinates(reader, cells, 3, 4, 5, 6);
+    reader.line = 2;
+    Cells headings;
+    split_cells(take_line(text), headings);
+    reader.columns.global = needed_column(reader, headings, "GHI (");
+    reader.columns.direct = needed_column(reader, headings, "DNI (");
+    reader.columns.diffuse = needed_column(reader, headings, "DHI (");
+    reader.columns.air = needed_column(reader, headings, "Dry-bulb (");
+    reader.columns.ground = column_headed(headings, "Alb (");
+    reader.columns.needed = 1 + std::max({reader.columns.global, reader.columns.direct,
+                                          reader.columns.diffuse, reader.columns.air});
+    if (!reader.errors.empty()) return;
+    while (!text.empty() && !reader.is_full()) {
+        ++reader.line;
+        const std::string_view line = take_line(text);
+        if (line.find_first_not_of(" ,\t") == std::string_view::npos) continue;
+        split_cells(line, cells);
+        read_tmy3_row(reader, cells);
+    }
+}
+
+// --- EPW: eight lines of heading, rows of numbers.
+
+void read_epw_row(Reader& reader, const Cells& cells) {
+    const auto month = reader.within(cells, 1, "month", 1.0, 12.0);
+    const auto date = reader.within(cells, 2, "day", 1.0, 31.0);
+    const auto hour_of_day = reader.within(cells, 3, "hour", 1.0, 24.0);
+    if (month && date && hour_of_day)
+        add_hour(reader, cells, std::floor(*month), std::floor(*date), std::floor(*hour_of_day));
+}
+
+void read_epw(Reader& reader, std::string_view first_line, std::string_view text) {
+    Cells cells;
+    split_cells(first_line, cells);
+    reader.year.format = WeatherFormat::epw;
+    reader.line = 1;
+    if (cells.size() < 10) {
+        reader.refuse("LOCATION", fmt::format("{} cells on line 1", cells.size()),
+                      "give LOCATION, city, state, country, source, station, latitude, longitude, "
+                      "UTC offset, elevation");
+        return;
+    }
+    reader.year.station = std::string(cells[1]);
+    read_coordinates(reader, cells, 8, 6, 7, 9);
+    reader.columns = {
+        .global = 13, .direct = 14, .diffuse = 15, .air = 6, .ground = 32, .needed = 16};
+    while (!text.empty() && !reader.is_full()) {
+        ++reader.line;
+        const std::string_view line = take_line(text);
+        if (line.find_first_not_of(" ,\t") == std::string_view::npos) continue;
+        if (!begins_with_number(line) && reader.line <= 8) continue;  // headings
+        split_cells(line, cells);
+        read_epw_row(reader, cells);
+    }
+}
+
+// The calendar must run through the year once, whatever the years' numbers.
+void check_calendar(Reader& reader) {
+    const auto& hours = reader.year.hours;
+    reader.line = 0;
+    if (hours.size() != 8760 && hours.size() != 8784) {
+        reader.refuse("rows", fmt::format("{} hours", hours.size()),
+                      "give 8760, or 8784 in a leap year");
+        return;
+    }
+    const bool leap = hours.size() == 8784;
+    std::size_t next = 0;
+    for (int month = 1; month <= 12; ++month)
+        for (int date = 1; date <= days_in_month[std::size_t(month - 1)] + (leap && month == 2);
+             ++date)
+            for (int of_day = 1; of_day <= 24; ++of_day, ++next) {
+                const HourOfWeather& found = hours[next];
+                if (found.month == month && found.date == date && found.hour == of_day) continue;
+                reader.refuse(
+                    "rows",
+                    fmt::format("hour {} of the year is {}/{} {}:00, not {}/{} {}:00", next + 1,
+                                found.month, found.date, found.hour, month, date, of_day),
+                    "give every hour from 1 January 1:00 to 31 December 24:00 once, in order");
+                return;
+            }
+}
+
+}  // namespace
+
+Result<WeatherYear> read_weather(std::string_view text, const std::string& file) {
+    Reader reader{.file = file, .year = {}, .errors = {}};
+    if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // byte order mark
+    const std::string_view first = take_line(text);
+    if (first.starts_with("LOCATION"))
+        read_epw(reader, first, text);
+    else if (begins_with_number(first) && first.find(',') != std::string_view::npos)
+        read_tmy3(reader, first, text);
+    else {
+        reader.line = 1;
+        reader.refuse("format",
+                      fmt::format("the first line begins with \"{}\"", first.substr(0, 30)),
+                      "give an EPW file (LOCATION, …) or a TMY3 file (station number, name, …)");
+    }
+    if (reader.errors.empty()) check_calendar(reader);
+    if (!reader.errors.empty()) return fail(std::move(reader.errors));
+    return std::move(reader.year);
+}
+
+Result<WeatherYear> read_weather_file(const std::string& path) {
+    std::ifstream stream(path, std::ios::binary);
+    const std::string text{std::istreambuf_iterator<char>(stream), {}};
+    if (!stream || text.empty())
+        return fail({.where = "place.weather_file",
+                     .found = fmt::format("\"{}\" cannot be read or is empty", path),
+                     .remedy = "give the path of an EPW or TMY3 file, relative to the scenario",
+                     .file = path});
+    return read_weather(text, path);
+}
+
+namespace {
+
+// Any common year; a 29 February falls on 1 March, which the sun does not notice.
+Instant instant_of(const WeatherYear& year, const HourOfWeather& row, double hours_before_end) {
+    const auto date = std::chrono::year(2026) / row.month / row.date;
+    const std::chrono::sys_days days = date;
+    return instant(
+        local_time(std::chrono::year_month_day(days), (row.hour - hours_before_end) * hour),
+        year.utc_offset);
+}
+
+double closure(const WeatherYear& year, double hours_before_end) {
+    Irradiance sum{};
+    Irradiance global{};
+    for (const HourOfWeather& row : year.hours) {
+        if (!row.global || !row.direct || !row.diffuse) continue;
+        global += *row.global;
+        if (*row.global == Irradiance{} && *row.direct == Irradiance{}) continue;
+        const SunPosition sun = sun_position(year.at, instant_of(year, row, hours_before_end));
+        sum += *row.direct * std::max(0.0, std::cos(sun.zenith / radian)) + *row.diffuse;
+    }
+    return global > Irradiance{} ? double(sum / global) : 0.0;
+}
+
+Irradiation in_an_hour(const std::optional<Irradiance>& light) {
+    return Irradiation(light.value_or(Irradiance{}) * hour);
+}
+
+}  // namespace
+
+WeatherSummary summary(const WeatherYear& year) {
+    WeatherSummary found;
+    found.station = year.station;
+    found.hours = int(year.hours.size());
+    double warmth = 0.0;
+    int warm_hours = 0;
+    std::vector<Irradiation> days(year.hours.size() / 24);
+    std::array<int, 12> days_of{};
+    for (std::size_t i = 0; i < year.hours.size(); ++i) {
+        const HourOfWeather& row = year.hours[i];
+        if (!row.global || !row.direct || !row.diffuse) ++found.missing;
+        found.global += in_an_hour(row.global);
+        found.direct += in_an_hour(row.direct);
+        found.diffuse += in_an_hour(row.diffuse);
+        days[i / 24] += in_an_hour(row.global);
+        const auto month = std::size_t(row.month - 1);
+        found.monthly[month] += in_an_hour(row.global);
+        days_of[month] += row.hour == 24;
+        if (!row.air) continue;
+        warmth += in_celsius(*row.air);
+        ++warm_hours;
+        found.coldest = std::min(found.coldest.value_or(*row.air), *row.air);
+        found.warmest = std::max(found.warmest.value_or(*row.air), *row.air);
+    }
+    if (warm_hours > 0) found.mean = celsius(warmth / warm_hours);
+    for (std::size_t month = 0; month < 12; ++month)
+        if (days_of[month] > 0) found.monthly[month] /= double(days_of[month]);
+    const auto worst = std::min_element(days.begin(), days.end());
+    found.worst_day = *worst;
+    const HourOfWeather& first_hour = year.hours[std::size_t(worst - days.begin()) * 24];
+    found.worst_day_month = first_hour.month;
+    found.worst_day_date = first_hour.date;
+    found.worst_three_days = days[0] + days[1] + days[2];
+    for (std::size_t i = 1; i + 2 < days.size(); ++i)
+        found.worst_three_days =
+            std::min<Irradiation>(found.worst_three_days, days[i] + days[i + 1] + days[i + 2]);
+    found.closure = closure(year, 0.5);
+    found.closure_at_the_hours_end = closure(year, 0.0);
+    found.half_an_hour_off =
+        std::abs(found.closure_at_the_hours_end - 1.0) + 0.005 < std::abs(found.closure - 1.0);
+    return found;
+}
+
+Site site_of(const WeatherYear& year) {
+    const WeatherSummary sums = summary(year);
+    Site made{.name = year.station,
+              .at = year.at,
+              .elevation = year.elevation,
+              .utc_offset = year.utc_offset,
+              .temperature = {},
+              .daily_range = {},
+              .source = fmt::format("hourly weather file of {}", year.station)};
+    std::array<double, 12> warmth{};
+    std::array<int, 12> hours{};
+    for (const HourOfWeather& row : year.hours)
+        if (row.air) {
+            warmth[std::size_t(row.month - 1)] += in_celsius(*row.air);
+            ++hours[std::size_t(row.month - 1)];
+        }
+    bool all_known = true;
+    std::array<Temperature, 12> means;
+    for (std::size_t month = 0; month < 12; ++month) {
+        const Irradiation outside = extraterrestrial_of_month(year.at.latitude, int(month) + 1);
+        const bool is_lit = outside > 0.1e6 * joule / square_metre;
+        made.clearness[month] = Clearness(
+            is_lit ? std::clamp(double(sums.monthly[month] / outside), 0.02, 0.85) : 0.40);
+        all_known = all_known && hours[month] > 0;
+        means[month] = celsius(hours[month] > 0 ? warmth[month] / hours[month] : 0.0);
+    }
+    if (all_known) made.temperature = means;
+    return made;
+}
+
+}  // namespace solar

@@ -1,0 +1,79 @@
+// Hourly weather files a person brings along: TMY3 comma-separated text and EPW.
+//   formats  [TMY3 manual], layout read; [EPW], positions read, missing codes from memory
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "solar/site.hpp"
+#include "solar/sun_position.hpp"
+#include "units/result.hpp"
+
+namespace solar {
+
+// One hour of local standard time. Absent means the file holds its code for "missing".
+struct HourOfWeather {
+    int month = 1;                             // 1 to 12
+    int date = 1;                              // 1 to 31
+    int hour = 1;                              // 1 to 24: the hour that ends then
+    std::optional<units::Irradiance> global;   // on level ground, mean of the hour
+    std::optional<units::Irradiance> direct;   // square on to the sun
+    std::optional<units::Irradiance> diffuse;  // of the sky on level ground
+    std::optional<units::Temperature> air;
+    std::optional<Albedo> ground;
+};
+
+enum class WeatherFormat { tmy3, epw };
+
+// A year without a number: months may come from different years. 8760 hours in the file's order,
+// or 8784 with a 29 February.
+struct WeatherYear {
+    WeatherFormat format = WeatherFormat::tmy3;
+    std::string station;
+    Coordinates at;
+    units::Duration utc_offset{};
+    units::Length elevation{};
+    std::vector<HourOfWeather> hours;
+};
+
+// From the text of a file; the format is seen from its first line.
+//   file   its name, for errors
+//   fails  with every bad cell up to the first 20, each with its line (1 is the first) and, in
+//          `where`, the row's column heading; with the number of hours when it is not a year's
+[[nodiscard]] units::Result<WeatherYear> read_weather(std::string_view text,
+                                                      const std::string& file);
+[[nodiscard]] units::Result<WeatherYear> read_weather_file(const std::string& path);
+
+// What a year amounts to.
+struct WeatherSummary {
+    std::string station;
+    int hours = 0;
+    int missing = 0;  // hours without usable light: they count as dark
+    units::Irradiation global{};
+    units::Irradiation direct{};
+    units::Irradiation diffuse{};
+    std::optional<units::Temperature> coldest;
+    std::optional<units::Temperature> mean;
+    std::optional<units::Temperature> warmest;
+    units::Irradiation worst_day{};  // on level ground
+    int worst_day_month = 1;
+    int worst_day_date = 1;
+    units::Irradiation worst_three_days{};  // in a row, their sum
+    // Direct light on level ground plus diffuse, over global, with the sun at the middle of each
+    // hour, and at its end. Near 1 when the clock is right.
+    double closure = 0.0;
+    double closure_at_the_hours_end = 0.0;
+    bool half_an_hour_off = false;  // the end fits better by more than 0.005
+
+    std::array<units::Irradiation, 12> monthly{};  // global of a mean day of each month
+};
+
+[[nodiscard]] WeatherSummary summary(const WeatherYear& year);
+
+// The site a file describes: its months' means as clearness and temperature.
+[[nodiscard]] Site site_of(const WeatherYear& year);
+
+}  // namespace solar

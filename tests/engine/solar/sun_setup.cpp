@@ -1,0 +1,88 @@
+#include "solar/sun_setup.hpp"
+
+#include <filesystem>
+#include <fstream>
+
+#include "support/weather_text.hpp"
+
+#include "solar/typical_sky.hpp"
+
+namespace {
+
+using namespace units;
+using namespace solar;
+
+scenario::Scenario four_january_days() {
+    scenario::Scenario scenario{};
+    scenario.outage.starts = local_time(std::chrono::year(2026) / 1 / 14, 18.0 * hour);
+    scenario.outage.lasts = 4.0 * day;
+    scenario.place.name = "Chicago IL";
+    scenario::Panel panel{};
+    panel.count = 3;
+    panel.power = 100.0 * watt;
+    panel.placement = scenario::Placement::fixed;
+    panel.tilt = 45.0 * degree;
+    scenario.panels = {panel};
+    scenario.controller.emplace().input_limit = 520.0 * watt;
+    return scenario;
+}
+
+TEST(sun_setup, a_scenario_becomes_a_site_its_panels_and_their_controller) {
+    const auto setup = sun_setup(four_january_days(), "");
+    ASSERT_TRUE(setup);
+    EXPECT_EQ(setup->site.name, "Chicago IL");
+    ASSERT_EQ(setup->groups.size(), 1u);
+    EXPECT_EQ(setup->groups[0].count, 3);
+    EXPECT_EQ(*setup->controller.input_limit, 520.0 * watt);
+    EXPECT_FALSE(setup->assumptions.empty());
+}
+
+TEST(sun_setup, a_scenario_without_panels_needs_no_controller_and_assumes_none) {
+    scenario::Scenario scenario = four_january_days();
+    scenario.panels.clear();
+    scenario.controller.reset();
+    const auto setup = sun_setup(scenario, "");
+    ASSERT_TRUE(setup);
+    for (const auto& assumption : setup->assumptions)
+        EXPECT_NE(assumption.where, "charge_controller");
+}
+
+TEST(sun_setup, panels_in_series_too_many_for_the_controller_stop_the_plan) {
+    scenario::Scenario scenario = four_january_days();
+    scenario.panels[0].in_series = 3;
+    scenario.controller->voltage_limit = 55.0 * volt;
+    const auto setup = sun_setup(scenario, "");
+    ASSERT_TRUE(setup);
+    ASSERT_EQ(setup->findings.size(), 1u);
+    EXPECT_EQ(setup->findings[0].severity, scenario::Severity::stop);
+}
+
+TEST(sun_setup, a_weather_file_is_found_beside_the_scenario_and_gives_its_hours) {
+    const auto folder = std::filesystem::temp_directory_path() / "candlemark_sun_setup";
+    std::filesystem::create_directories(folder);
+    std::ofstream(folder / "station.epw") << test_support::epw_text(test_support::plain_hour);
+    scenario::Scenario scenario = four_january_days();
+    scenario.place = {};
+    scenario.place.weather_file = "station.epw";
+    const auto setup = sun_setup(scenario, folder.string());
+    ASSERT_TRUE(setup) << setup.error()[0].found;
+    EXPECT_EQ(setup->site.name, "Made Up Field");
+    ASSERT_TRUE(setup->hours);
+    const SunSeries series =
+        sun_offered(setup->site, setup->groups, setup->controller, scenario.outage.starts,
+                    scenario.outage.lasts, HourlySky{setup->hours});
+    EXPECT_GT(sum(series).offered, Energy{});
+    scenario.place.weather_file = "missing.epw";
+    EXPECT_FALSE(sun_setup(scenario, folder.string()));
+    std::filesystem::remove_all(folder);
+}
+
+TEST(sun_setup, an_unknown_place_is_an_error_at_its_name) {
+    scenario::Scenario scenario = four_january_days();
+    scenario.place.name = "Atlantis";
+    const auto setup = sun_setup(scenario, "");
+    ASSERT_FALSE(setup);
+    EXPECT_EQ(setup.error()[0].where, "place.name");
+}
+
+}  // namespace

@@ -1,0 +1,182 @@
+#include "solar/weather_file.hpp"
+
+#include "support/weather_text.hpp"
+
+#include "solar/typical_sky.hpp"
+
+namespace {
+
+using namespace units;
+using namespace solar;
+using test_support::epw_text;
+using test_support::MadeHour;
+using test_support::plain_hour;
+using test_support::tmy3_text;
+
+std::string with(std::string text, const std::string& from, const std::string& to) {
+    const std::size_t at = text.find(from);
+    EXPECT_NE(at, std::string::npos) << from;
+    return text.replace(at, from.size(), to);
+}
+
+Errors errors_of(const std::string& text) {
+    const auto year = read_weather(text, "field.csv");
+    EXPECT_FALSE(year);
+    return year ? Errors{} : year.error();
+}
+
+TEST(weather_file, both_formats_of_one_year_give_equal_sums) {
+    for (const char* line_end : {"\n", "\r\n"}) {
+        const auto tmy3 = read_weather(tmy3_text(plain_hour, line_end), "a");
+        const auto epw = read_weather(epw_text(plain_hour, line_end), "b");
+        ASSERT_TRUE(tmy3) << tmy3.error()[0].found;
+        ASSERT_TRUE(epw) << epw.error()[0].found;
+        EXPECT_EQ(tmy3->format, WeatherFormat::tmy3);
+        EXPECT_EQ(epw->format, WeatherFormat::epw);
+        for (const WeatherYear& year : {*tmy3, *epw}) {
+            const WeatherSummary sums = summary(year);
+            EXPECT_EQ(sums.hours, 8760);
+            EXPECT_EQ(sums.missing, 0);
+            EXPECT_NEAR(sums.global / kilowatt_hour_per_square_metre, 0.350 * 8 * 365, 1e-6);
+            EXPECT_NEAR(sums.direct / kilowatt_hour_per_square_metre, 0.500 * 8 * 365, 1e-6);
+            EXPECT_NEAR(sums.diffuse / kilowatt_hour_per_square_metre, 0.100 * 8 * 365, 1e-6);
+            EXPECT_NEAR(in_celsius(*sums.mean), 7.5, 0.05);
+            EXPECT_NEAR(in_celsius(*sums.coldest), -5.0, 0.05);
+            EXPECT_NEAR(in_celsius(*sums.warmest), 20.0, 0.05);
+        }
+        EXPECT_EQ(tmy3->station, "MADE UP, FIELD");
+        EXPECT_NEAR(tmy3->hours[0].ground->value(), 0.16, 1e-12);
+        EXPECT_FALSE(epw->hours[0].ground);  // 999.000
+    }
+}
+
+TEST(weather_file, the_worst_days_are_found) {
+    const auto made = [](int day, int hour) {
+        MadeHour hour_made = plain_hour(day, hour);
+        if (day == 40) hour_made.global *= 0.1;  // 10 February
+        if (day >= 300 && day < 303) hour_made.global *= 0.3;
+        return hour_made;
+    };
+    const WeatherSummary sums = summary(read_weather(epw_text(made), "").value());
+    EXPECT_EQ(sums.worst_day_month, 2);
+    EXPECT_EQ(sums.worst_day_date, 10);
+    EXPECT_NEAR(sums.worst_day / kilowatt_hour_per_square_metre, 0.28, 1e-9);
+    EXPECT_NEAR(sums.worst_three_days / kilowatt_hour_per_square_metre, 3 * 0.84, 1e-9);
+}
+
+TEST(weather_file, codes_for_missing_light_and_warmth_are_never_energy) {
+    const auto made = [](int day, int hour) {
+        if (day == 100 && hour == 12) return MadeHour{9999.0, 9999.0, 9999.0, 99.9};
+        return plain_hour(day, hour);
+    };
+    const WeatherYear epw = read_weather(epw_text(made), "").value();
+    EXPECT_FALSE(epw.hours[100 * 24 + 11].global || epw.hours[100 * 24 + 11].air);
+    EXPECT_EQ(summary(epw).missing, 1);
+    EXPECT_NEAR(summary(epw).global / kilowatt_hour_per_square_metre, 0.350 * (8 * 365 - 1), 1e-6);
+    const auto saved_again = [](int day, int hour) {
+        if (day == 100 && hour == 12) return MadeHour{-9900.0, -9900.0, -9900.0, -9900.0};
+        return plain_hour(day, hour);
+    };
+    EXPECT_EQ(summary(read_weather(tmy3_text(saved_again), "").value()).missing, 1);
+}
+
+TEST(weather_file, a_file_saved_again_by_a_spreadsheet_is_read) {
+    std::string text = tmy3_text(plain_hour);
+    text = with(text, "01/01/1971,24:00", "1/1/1971,24:00:00");
+    text = with(text, "01/01/1971,01:00", "1/1/1971,1:00");
+    text = with(text, "\"MADE UP, FIELD\",IL,-6.0,40.000,-90.000,200",
+                "MADE UP FIELD,IL,-6,40,-90,200,,,,");
+    const auto year = read_weather(text, "");
+    ASSERT_TRUE(year) << year.error()[0].where << year.error()[0].found;
+    EXPECT_EQ(year->station, "MADE UP FIELD");
+}
+
+TEST(weather_file, every_bad_cell_is_named_with_its_line_and_column) {
+    std::string text = epw_text(plain_hour);
+    text = with(text, "1971,1,1,12,60,?9,-4", "1971,1,1,12,60,?9,hot-4");
+    text = with(text, "1973,3,1,12,60,", "1973,13,1,12,60,");
+    const Errors errors = errors_of(text);
+    ASSERT_EQ(errors.size(), 2u);
+    EXPECT_EQ(errors[0].line, 8 + 12);
+    EXPECT_NE(errors[0].where.find("column 7"), std::string::npos);
+    EXPECT_NE(errors[0].found.find("hot"), std::string::npos);
+    EXPECT_EQ(errors[1].line, 8 + (31 + 28) * 24 + 12);
+    EXPECT_NE(errors[1].where.find("column 2"), std::string::npos);
+}
+
+TEST(weather_file, light_below_nothing_or_above_the_sun_is_refused) {
+    for (const double light : {-5.0, 1600.0}) {
+        const auto made = [light](int day, int hour) {
+            MadeHour hour_made = plain_hour(day, hour);
+            if (day == 3 && hour == 12) hour_made.global = light;
+            return hour_made;
+        };
+        EXPECT_EQ(errors_of(tmy3_text(made))[0].line, 2 + 3 * 24 + 12);
+        EXPECT_EQ(errors_of(epw_text(made))[0].line, 8 + 3 * 24 + 12);
+    }
+}
+
+TEST(weather_file, a_year_must_be_whole_and_in_order) {
+    const std::string whole = epw_text(plain_hour);
+    EXPECT_EQ(errors_of(whole.substr(0, whole.size() / 2 + 10)).empty(), false);
+    std::string twice = with(whole, "1971,1,1,2,", "1971,1,1,1,");
+    EXPECT_NE(errors_of(twice)[0].found.find("hour 2 of the year"), std::string::npos);
+}
+
+TEST(weather_file, a_clock_far_from_its_longitude_is_refused) {
+    EXPECT_NE(errors_of(with(epw_text(plain_hour), "-90.000,-6.0", "-90.000,6.0"))[0].where.find(
+                  "UTC offset"),
+              std::string::npos);
+    EXPECT_FALSE(errors_of(with(epw_text(plain_hour), "40.000,", "140.000,")).empty());
+}
+
+TEST(weather_file, something_else_is_no_weather_file) {
+    EXPECT_EQ(errors_of("")[0].where, "format");
+    EXPECT_EQ(errors_of("name,value\n1,2\n")[0].where, "format");
+    EXPECT_FALSE(read_weather_file("no/such/file.epw"));
+    EXPECT_FALSE(errors_of("725300,a,b,-6,40,-90,200\nno,headings\n").empty());
+}
+
+TEST(weather_file, a_site_of_a_file_keeps_its_months) {
+    const WeatherYear year = read_weather(epw_text(plain_hour), "").value();
+    const Site site = site_of(year);
+    for (int month = 1; month <= 12; ++month)
+        EXPECT_NEAR(site.clearness[std::size_t(month - 1)].value() *
+                        (extraterrestrial_of_month(site.at.latitude, month) /
+                         kilowatt_hour_per_square_metre),
+                    2.8, 1e-6);
+    EXPECT_TRUE(site.temperature);
+}
+
+TEST(weather_file, flat_panels_collect_what_the_file_says_fell_on_the_ground) {
+    // Light made from the sun's own height, so that it closes: 500 direct, 100 diffuse.
+    const Coordinates place{40.0 * degree, -90.0 * degree};
+    const auto made = [&](int day, int hour) {
+        double height = 0.0;
+        for (int part = 0; part < 60; ++part) {
+            const LocalTime when =
+                local_time(std::chrono::year(2026) / 1 / 1, double(day) * 24.0 * units::hour) +
+                (hour - 1 + (part + 0.5) / 60.0) * units::hour;
+            height +=
+                std::max(0.0,
+                         std::cos(sun_position(place, instant(when, -6.0 * units::hour)).zenith /
+                                  radian)) /
+                60.0;
+        }
+        const double lit = height > 0.02 ? 1.0 : 0.0;
+        return MadeHour{lit * (500.0 * height + 100.0), lit * 500.0, lit * 100.0, 10.0};
+    };
+    const auto year = std::make_shared<const WeatherYear>(read_weather(epw_text(made), "").value());
+    const std::array group{PanelGroup{.model = {},
+                                      .aims = {{{}, {}, 180.0 * degree}},
+                                      .out = {},
+                                      .shade = {},
+                                      .covered_days = {}}};
+    const LocalTime june = local_time(std::chrono::year(2026) / 6 / 1, {});
+    const SunSum sums =
+        sum(sun_offered(site_of(*year), group, {}, june, 30.0 * day, HourlySky{year}));
+    EXPECT_NEAR(sums.on_plane / (30.0 * summary(*year).monthly[5]), 1.0, 0.01);
+    EXPECT_GT(sums.offered, Energy{});
+}
+
+}  // namespace
