@@ -1,0 +1,13 @@
+// The bytes of a file, read whole and written whole.
+#pragma once
+
+#include <string>
+
+#include "units/result.hpp"
+
+namespace scenario {
+
+//   fails   when the file is missing, a folder, not readable, or larger than document.hpp allows
+[[nodiscard]] units::Result<std::string> bytes_of_file(const std::string& path);
+
+}  // namespace scenario

@@ -1,0 +1,340 @@
+#include "scenario/forms.hpp"
+
+#include <algorithm>
+#include <chrono>
+
+#include "units/quote.hpp"
+
+namespace scenario {
+namespace {
+
+using Kind = Node::Kind;
+
+std::string found_kind(const Node& node) {
+    switch (node.kind) {
+        case Kind::whole:
+        case Kind::real:
+            return fmt::format("found {}, which is a bare number", shown(node));
+        case Kind::truth:
+            return fmt::format("found {}, which is yes or no", shown(node));
+        case Kind::time:
+        case Kind::clock:
+            return fmt::format("found {}, which is a time", shown(node));
+        default:
+            return fmt::format("found {}", shown(node));
+    }
+}
+
+// What the units part says is wrong, at this place.
+template <class T>
+std::optional<T> or_refuse(Reading& reading, const Spot& spot, units::Result<T> result) {
+    if (result) {
+        return std::move(*result);
+    }
+    for (units::Error& error : result.error()) {
+        reading.refuse(spot, std::move(error.found), std::move(error.remedy));
+    }
+    return std::nullopt;
+}
+
+// "100 Ah" gives "Ah".
+std::string_view unit_of(std::string_view example) {
+    const std::size_t space = example.find(' ');
+    return space == std::string_view::npos ? std::string_view() : example.substr(space + 1);
+}
+
+bool is_number(const Node& node) {
+    return node.kind == Kind::whole || node.kind == Kind::real;
+}
+
+bool is_fraction(units::Dimension dimension) {
+    using enum units::Dimension;
+    return dimension == fraction || dimension == probability || dimension == power_factor;
+}
+
+// A number may stand without quotes only where there is no unit it could lack. A whole number is
+// not taken for a fraction: 90 might be 90 %, and 1 might be 1 %.
+bool may_be_bare(const Node& node, units::Dimension dimension) {
+    return dimension == units::Dimension::price ||
+           (is_fraction(dimension) && node.kind == Kind::real);
+}
+
+void refuse_bare_number(Reading& reading, const Spot& spot, const QuantityWords& words) {
+    const std::string number = shown(*spot.node);
+    if (!std::isfinite(spot.node->number)) {
+        reading.refuse(
+            spot, fmt::format("found {}, which is not a number that can be worked with", number),
+            fmt::format("give a value, such as \"{}\"", words.example));
+        return;
+    }
+    const std::string_view unit = unit_of(words.example);
+    reading.refuse(spot, fmt::format("found {0} without a unit: {0} what?", number),
+                   fmt::format("write the unit in the quotes too, such as \"{}{}{}\"", number,
+                               unit.empty() ? "" : " ", unit));
+}
+
+// "4.2 h/d" without its "/d", so that what is left is the quantity itself.
+std::string_view without_per(std::string_view text, std::string_view per) {
+    if (per.empty()) {
+        return text;
+    }
+    const std::size_t slash = text.rfind('/');
+    if (slash == std::string_view::npos) {
+        return text;
+    }
+    std::string_view behind = text.substr(slash + 1);
+    while (behind.starts_with(' ')) {
+        behind.remove_prefix(1);
+    }
+    const std::string_view wanted = per.substr(1);
+    const bool same = behind == wanted || (wanted == "d" && behind == "day") ||
+                      (wanted == "K" && (behind == "degC" || behind == "°C")) ||
+                      (wanted == "month" && behind == "mo");
+    return same ? text.substr(0, slash) : text;
+}
+
+std::string range_of(const QuantityWords& words) {
+    const std::string most = units::print_si(words.dimension, words.most);
+    const std::string least = units::print_si(words.dimension, words.least);
+    return words.least_is_allowed ? fmt::format("from {} to {}", least, most)
+                                  : fmt::format("more than {}, at most {}", least, most);
+}
+
+}  // namespace
+
+std::optional<double> read_quantity(Reading& reading, const Spot& spot,
+                                    const QuantityWords& words) {
+    const Node& node = *spot.node;
+    if (is_number(node) && (!may_be_bare(node, words.dimension) || !std::isfinite(node.number))) {
+        refuse_bare_number(reading, spot, words);
+        return std::nullopt;
+    }
+    if (!is_number(node) && node.kind != Kind::text) {
+        reading.refuse(spot, found_kind(node), fmt::format("write \"{}\"", words.example));
+        return std::nullopt;
+    }
+    const units::Result<double> read =
+        is_number(node) ? units::Result<double>(node.number)
+                        : units::read_si(words.dimension, without_per(node.text, words.per));
+    const std::optional<double> value = or_refuse(reading, spot, read);
+    if (!value) {
+        return std::nullopt;
+    }
+    // Written so that a value that is not a number is outside.
+    const bool inside = words.least_is_allowed ? *value >= words.least && *value <= words.most
+                                               : *value > words.least && *value <= words.most;
+    if (!inside) {
+        const bool little = *value <= words.least;
+        reading.refuse(
+            spot, fmt::format("found {}, which is too {}", shown(node), little ? "little" : "much"),
+            fmt::format("give {}, such as \"{}\"", range_of(words), words.example));
+        return std::nullopt;
+    }
+    return value;
+}
+
+std::string print_quantity(const QuantityWords& words, double si) {
+    if (words.dimension == units::Dimension::price) {
+        return fmt::format("{}", si);
+    }
+    return fmt::format("\"{}{}\"", units::print_si(words.dimension, si), words.per);
+}
+
+std::string example_of(const QuantityWords& words) {
+    const bool bare = words.dimension == units::Dimension::price;
+    return bare ? std::string(words.example) : fmt::format("\"{}\"", words.example);
+}
+
+std::optional<int> WholeForm::read(Reading& reading, const Spot& spot) const {
+    const Node& node = *spot.node;
+    const std::string range =
+        fmt::format("give a whole number from {} to {}, without quotes", least, most);
+    if (node.kind != Kind::whole) {
+        reading.refuse(spot, found_kind(node), range);
+        return std::nullopt;
+    }
+    if (node.whole < least || node.whole > most) {
+        const bool little = node.whole < least;
+        reading.refuse(
+            spot, fmt::format("found {}, which is too {}", shown(node), little ? "little" : "much"),
+            range);
+        return std::nullopt;
+    }
+    return static_cast<int>(node.whole);
+}
+
+std::optional<bool> TruthForm::read(Reading& reading, const Spot& spot) const {
+    if (spot.node->kind != Kind::truth) {
+        reading.refuse(spot, found_kind(*spot.node), "write true or false, without quotes");
+        return std::nullopt;
+    }
+    return spot.node->truth;
+}
+
+std::optional<std::string> WordsForm::read(Reading& reading, const Spot& spot) const {
+    const Node& node = *spot.node;
+    if (node.kind != Kind::text) {
+        reading.refuse(spot, found_kind(node),
+                       fmt::format("give words in quotes, such as {}", example()));
+        return std::nullopt;
+    }
+    const bool blank = node.text.find_first_not_of(' ') == std::string::npos;
+    if (blank && !may_be_empty) {
+        reading.refuse(spot, "found no words between the quotes",
+                       fmt::format("write for instance {}", example()));
+        return std::nullopt;
+    }
+    if (node.text.size() > longest) {
+        reading.refuse(spot, fmt::format("found {} bytes of text", node.text.size()),
+                       fmt::format("give at most {}", longest));
+        return std::nullopt;
+    }
+    const auto is_control = [](char c) {
+        return static_cast<unsigned char>(c) < 0x20 || c == 0x7F;
+    };
+    if (std::ranges::any_of(node.text, is_control)) {
+        reading.refuse(
+            spot,
+            fmt::format("found {}, which has a line end or another control character", shown(node)),
+            "write one line");
+        return std::nullopt;
+    }
+    return node.text;
+}
+
+std::string WordsForm::print(const std::string& value) const {
+    return in_quotes(value);
+}
+
+std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
+                                       const std::vector<std::string_view>& words) {
+    const Node& node = *spot.node;
+    if (node.kind == Kind::text) {
+        const auto chosen = std::ranges::find(words, node.text);
+        if (chosen != words.end()) {
+            return static_cast<std::size_t>(chosen - words.begin());
+        }
+    }
+    const std::string_view nearest = node.kind == Kind::text ? nearest_word(node.text, words) : "";
+    reading.refuse(spot, found_kind(node),
+                   fmt::format("give one of {}{}", fmt::join(words, ", "),
+                               nearest.empty() ? "" : fmt::format("; did you mean {}?", nearest)));
+    return std::nullopt;
+}
+
+std::optional<std::string> OneTextForm::read(Reading& reading, const Spot& spot) const {
+    const std::optional<std::size_t> chosen = read_choice(reading, spot, words);
+    return chosen ? std::optional(std::string(words[*chosen])) : std::nullopt;
+}
+
+std::optional<units::LocalTime> MomentForm::read(Reading& reading, const Spot& spot) const {
+    const Node& node = *spot.node;
+    std::optional<units::LocalTime> moment;
+    if (node.kind == Kind::text) {
+        moment = or_refuse(reading, spot, units::read_local_time(node.text));
+        if (!moment) {
+            return std::nullopt;
+        }
+    } else if (node.kind == Kind::time && !node.has_offset) {
+        moment = node.time;
+    } else {
+        reading.refuse(spot,
+                       node.has_offset
+                           ? fmt::format("found {}, with an offset from UTC", shown(node))
+                           : found_kind(node),
+                       fmt::format("give local standard time at the place, such as {}", example()));
+        return std::nullopt;
+    }
+    const auto year = static_cast<int>(units::date_of(*moment).year());
+    constexpr int first_year = 1900;  // common practice, no source: solar formulas hold there
+    constexpr int last_year = 2199;
+    if (year < first_year || year > last_year) {
+        reading.refuse(spot, fmt::format("found {}, in the year {}", shown(node), year),
+                       fmt::format("give a time in the years {} to {}", first_year, last_year));
+        return std::nullopt;
+    }
+    return moment;
+}
+
+std::optional<units::Duration> TimeOfDayForm::read(Reading& reading, const Spot& spot) const {
+    const Node& node = *spot.node;
+    if (node.kind == Kind::text) {
+        return or_refuse(reading, spot, units::read_time_of_day(node.text));
+    }
+    const bool in_minutes = std::fmod(node.since_midnight / units::second, 60.0) == 0.0;
+    if (node.kind != Kind::clock || !in_minutes) {
+        reading.refuse(spot, found_kind(node),
+                       fmt::format("give a time of day, such as {}", example()));
+        return std::nullopt;
+    }
+    return node.since_midnight;
+}
+
+std::optional<units::DailySpan> SpanForm::read(Reading& reading, const Spot& spot) const {
+    if (spot.node->kind != Kind::text) {
+        reading.refuse(spot, found_kind(*spot.node),
+                       fmt::format("give a span of the day, such as {}", example()));
+        return std::nullopt;
+    }
+    return or_refuse(reading, spot, units::read_daily_span(spot.node->text));
+}
+
+std::optional<units::WireSize> WireSizeForm::read(Reading& reading, const Spot& spot) const {
+    if (spot.node->kind != Kind::text) {
+        reading.refuse(spot, found_kind(*spot.node),
+                       "give a wire size, such as \"16 AWG\" or \"2.5 mm2\"");
+        return std::nullopt;
+    }
+    return or_refuse(reading, spot, units::read_wire_size(spot.node->text));
+}
+
+bool is_list_within(Reading& reading, const Spot& spot, std::size_t most,
+                    std::string_view example) {
+    const Node& node = *spot.node;
+    if (node.kind != Kind::list) {
+        if (node.kind == Kind::text || node.kind == Kind::whole) {
+            return true;
+        }
+        reading.refuse(spot, found_kind(node), fmt::format("give a list, such as {}", example));
+        return false;
+    }
+    if (node.items.empty()) {
+        reading.refuse(spot, "found an empty list",
+                       "take the key out, or give a list such as " + std::string(example));
+        return false;
+    }
+    if (node.items.size() > most) {
+        reading.refuse(spot, fmt::format("found {}", shown(node)),
+                       fmt::format("give at most {}", most));
+        return false;
+    }
+    return true;
+}
+
+bool is_list_of_months(Reading& reading, const Spot& spot, std::string_view example) {
+    const Node& node = *spot.node;
+    if (node.kind == Kind::list && node.items.size() == 12) {
+        return true;
+    }
+    reading.refuse(
+        spot, found_kind(node),
+        fmt::format("give a list of twelve values, January first, each such as {}", example));
+    return false;
+}
+
+std::string in_quotes(std::string_view text) {
+    std::string quoted = "\"";
+    for (const char c : text) {
+        if (c == '"' || c == '\\') {
+            quoted += '\\';
+            quoted += c;
+        } else if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) {
+            quoted += fmt::format("\\u{:04X}", static_cast<unsigned char>(c));
+        } else {
+            quoted += c;
+        }
+    }
+    return quoted + '"';
+}
+
+}  // namespace scenario

@@ -1,0 +1,283 @@
+// How the value of one key is written: the forms a value may take in the file. A form reads a
+// value from its node, or tells the reading what is wrong; and prints it as it stands after the =.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "scenario/reading.hpp"
+#include "units/clock.hpp"
+#include "units/size.hpp"
+#include "units/text.hpp"
+
+namespace scenario {
+
+// A quantity without its type: what it is measured in, and from where to where it may go.
+struct QuantityWords {
+    units::Dimension dimension{};
+    double least = 0.0;  // SI
+    double most = 0.0;   // SI
+    bool least_is_allowed = true;
+    std::string_view example;   // "100 Ah"
+    std::string_view per = {};  // may follow the unit: "/d" in "4.2 h/d"
+};
+[[nodiscard]] std::optional<double> read_quantity(Reading&, const Spot&, const QuantityWords&);
+[[nodiscard]] std::string print_quantity(const QuantityWords&, double si);
+[[nodiscard]] std::string example_of(const QuantityWords&);
+
+template <units::Written Quantity>
+struct QuantityForm {
+    using Value = Quantity;
+    QuantityWords words;
+
+    [[nodiscard]] std::string example() const { return example_of(words); }
+    [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
+        const std::optional<double> si = read_quantity(reading, spot, words);
+        return si ? std::optional(units::from_si<Quantity>(*si)) : std::nullopt;
+    }
+    [[nodiscard]] std::string print(const Value& value) const {
+        return print_quantity(words, units::in_si(value));
+    }
+    // The same form with a suffix that may follow, such as "/d".
+    [[nodiscard]] QuantityForm followed_by(std::string_view per) const {
+        QuantityForm form = *this;
+        form.words.per = per;
+        return form;
+    }
+};
+
+// From least to most, both allowed.
+template <units::Written Quantity>
+[[nodiscard]] QuantityForm<Quantity> from_to(Quantity least, Quantity most,
+                                             std::string_view example) {
+    return {{.dimension = units::DimensionOf<Quantity>::value,
+             .least = units::in_si(least),
+             .most = units::in_si(most),
+             .least_is_allowed = true,
+             .example = example}};
+}
+
+// More than nothing, at most `most`.
+template <units::Written Quantity>
+[[nodiscard]] QuantityForm<Quantity> positive_to(Quantity most, std::string_view example) {
+    QuantityForm<Quantity> form = from_to(Quantity(), most, example);
+    form.words.least_is_allowed = false;
+    return form;
+}
+
+struct WholeForm {
+    using Value = int;
+    int least = 1;
+    int most = 1000;
+
+    [[nodiscard]] std::string example() const { return std::to_string(least); }
+    [[nodiscard]] std::optional<int> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const int& value) const { return std::to_string(value); }
+};
+
+struct TruthForm {
+    using Value = bool;
+
+    [[nodiscard]] std::string example() const { return "true"; }
+    [[nodiscard]] std::optional<bool> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const bool& value) const { return value ? "true" : "false"; }
+};
+
+// One line of a person's own words.
+struct WordsForm {
+    using Value = std::string;
+    std::string_view sample = "cabin lights";
+    std::size_t longest = 200;  // bytes
+    bool may_be_empty = false;
+
+    [[nodiscard]] std::string example() const { return '"' + std::string(sample) + '"'; }
+    [[nodiscard]] std::optional<std::string> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const std::string& value) const;
+};
+
+[[nodiscard]] std::optional<std::size_t> read_choice(Reading&, const Spot&,
+                                                     const std::vector<std::string_view>& words);
+
+// One of a few words.
+template <class Kind>
+struct ChoiceForm {
+    using Value = Kind;
+    std::vector<std::string_view> words;
+    std::vector<Kind> kinds;
+
+    [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
+    [[nodiscard]] std::optional<Kind> read(Reading& reading, const Spot& spot) const {
+        const std::optional<std::size_t> chosen = read_choice(reading, spot, words);
+        return chosen ? std::optional(kinds[*chosen]) : std::nullopt;
+    }
+    [[nodiscard]] std::string print(const Kind& value) const {
+        for (std::size_t i = 0; i < kinds.size(); ++i) {
+            if (kinds[i] == value) {
+                return '"' + std::string(words[i]) + '"';
+            }
+        }
+        return "\"\"";
+    }
+};
+
+template <class Kind>
+[[nodiscard]] ChoiceForm<Kind> one_of(
+    const std::vector<std::pair<std::string_view, Kind>>& choices) {
+    ChoiceForm<Kind> form;
+    for (const auto& [word, kind] : choices) {
+        form.words.push_back(word);
+        form.kinds.push_back(kind);
+    }
+    return form;
+}
+
+// A text out of a few, kept as text.
+struct OneTextForm {
+    using Value = std::string;
+    std::vector<std::string_view> words;
+
+    [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
+    [[nodiscard]] std::optional<std::string> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const std::string& value) const { return '"' + value + '"'; }
+};
+
+// A date and time of local standard time; a date alone is its midnight.
+struct MomentForm {
+    using Value = units::LocalTime;
+
+    [[nodiscard]] std::string example() const { return "2026-01-14T18:00:00"; }
+    [[nodiscard]] std::optional<units::LocalTime> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const units::LocalTime& value) const {
+        return units::print(value);
+    }
+};
+
+// A time of day in whole minutes, since midnight.
+struct TimeOfDayForm {
+    using Value = units::Duration;
+
+    [[nodiscard]] std::string example() const { return "\"06:00\""; }
+    [[nodiscard]] std::optional<units::Duration> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const units::Duration& value) const {
+        return '"' + units::show_time(value) + '"';
+    }
+};
+
+struct SpanForm {
+    using Value = units::DailySpan;
+
+    [[nodiscard]] std::string example() const { return "\"06:00-07:00\""; }
+    [[nodiscard]] std::optional<units::DailySpan> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const units::DailySpan& value) const {
+        return '"' + units::print(value) + '"';
+    }
+};
+
+struct WireSizeForm {
+    using Value = units::WireSize;
+
+    [[nodiscard]] std::string example() const { return "\"16 AWG\""; }
+    [[nodiscard]] std::optional<units::WireSize> read(Reading&, const Spot&) const;
+    [[nodiscard]] std::string print(const units::WireSize& value) const {
+        return '"' + units::print(value) + '"';
+    }
+};
+
+// A value that is the only member of its struct.
+template <class Only, class Inner>
+struct OnlyMemberForm {
+    using Value = Only;
+    Inner inner;
+
+    [[nodiscard]] std::string example() const { return inner.example(); }
+    [[nodiscard]] std::optional<Only> read(Reading& reading, const Spot& spot) const {
+        const auto value = inner.read(reading, spot);
+        return value ? std::optional(Only{*value}) : std::nullopt;
+    }
+    [[nodiscard]] std::string print(const Only& only) const {
+        const auto& [value] = only;
+        return inner.print(value);
+    }
+};
+template <class Only, class Inner>
+[[nodiscard]] OnlyMemberForm<Only, Inner> as(Inner inner) {
+    return {std::move(inner)};
+}
+
+// Whether the node is a list of at most so many; one value without brackets passes as a list of
+// one.
+[[nodiscard]] bool is_list_within(Reading&, const Spot&, std::size_t most,
+                                  std::string_view example);
+
+// Several values of one form; leaving the key out is the only way to have none.
+template <class Inner>
+struct ListForm {
+    using Value = std::vector<typename Inner::Value>;
+    Inner inner;
+    std::size_t most = 48;
+
+    [[nodiscard]] std::string example() const { return '[' + inner.example() + ']'; }
+    [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
+        if (!is_list_within(reading, spot, most, example())) {
+            return std::nullopt;
+        }
+        Value values;
+        const bool one = spot.node->kind != Node::Kind::list;
+        for (std::size_t i = 0; i < (one ? 1 : spot.node->items.size()); ++i) {
+            const Spot item = one ? spot : spot.at(spot.node->items[i], i);
+            if (auto value = inner.read(reading, item)) {
+                values.push_back(std::move(*value));
+            }
+        }
+        return values;
+    }
+    [[nodiscard]] std::string print(const Value& values) const {
+        std::string text = "[";
+        for (const auto& value : values) {
+            text += (text.size() > 1 ? ", " : "") + inner.print(value);
+        }
+        return text + ']';
+    }
+};
+template <class Inner>
+[[nodiscard]] ListForm<Inner> list_of(Inner inner, std::size_t most = 48) {
+    return {std::move(inner), most};
+}
+
+[[nodiscard]] bool is_list_of_months(Reading&, const Spot&, std::string_view example);
+
+// Twelve values, January first.
+template <class Inner>
+struct MonthlyForm {
+    using Value = std::array<typename Inner::Value, 12>;
+    Inner inner;
+
+    [[nodiscard]] std::string example() const { return '[' + inner.example() + ", … 12 in all]"; }
+    [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
+        if (!is_list_of_months(reading, spot, inner.example())) {
+            return std::nullopt;
+        }
+        Value months{};
+        for (std::size_t i = 0; i < months.size(); ++i) {
+            const auto value = inner.read(reading, spot.at(spot.node->items[i], i));
+            months[i] = value.value_or(typename Inner::Value{});
+        }
+        return months;
+    }
+    [[nodiscard]] std::string print(const Value& months) const {
+        return ListForm<Inner>{inner}.print({months.begin(), months.end()});
+    }
+};
+template <class Inner>
+[[nodiscard]] MonthlyForm<Inner> monthly(Inner inner) {
+    return {std::move(inner)};
+}
+
+// Text in quotes as TOML wants it.
+[[nodiscard]] std::string in_quotes(std::string_view text);
+
+}  // namespace scenario

@@ -1,0 +1,90 @@
+// The keys of [inverter]. Limits without a source are common practice: what no portable unit
+// reaches, so that a slip of the pen is told.
+#include "scenario/tables.hpp"
+
+namespace scenario {
+namespace {
+
+void check_inverter(Reading& reading, const Spot& spot, const Inverter& inverter) {
+    const Node& node = *spot.node;
+    const bool surge_read = inverter.surge && inverter.continuous > units::Power();
+    if (surge_read && *inverter.surge < inverter.continuous) {
+        reading.refuse(
+            spot.at(*node.find("surge"), "surge"),
+            fmt::format("found {}, which is less than the continuous rating, {}",
+                        units::print(*inverter.surge), units::print(inverter.continuous)),
+            "give the short-time rating, or take the key out");
+    }
+    if (inverter.restart_voltage && inverter.cutoff_voltage &&
+        *inverter.restart_voltage <= *inverter.cutoff_voltage) {
+        reading.refuse(spot.at(*node.find("restart_voltage"), "restart_voltage"),
+                       fmt::format("found {}, which is not above the cutoff voltage, {}",
+                                   units::print(*inverter.restart_voltage),
+                                   units::print(*inverter.cutoff_voltage)),
+                       "give the voltage at which it switches on again, such as \"12.5 V\"");
+    }
+    const Node* points = node.find("efficiency");
+    for (std::size_t i = 1; i < inverter.efficiency.size(); ++i) {
+        if (inverter.efficiency[i].at <= inverter.efficiency[i - 1].at) {
+            reading.refuse(spot.at(*points, "efficiency"),
+                           fmt::format("found {} after {}", units::print(inverter.efficiency[i].at),
+                                       units::print(inverter.efficiency[i - 1].at)),
+                           "give the points in order of rising load, each once");
+            return;
+        }
+    }
+}
+
+}  // namespace
+
+template <>
+const Description<EfficiencyPoint>& describe<EfficiencyPoint>() {
+    static const Description<EfficiencyPoint> description = {
+        .silent = "",
+        .keys = keys_of(key<&EfficiencyPoint::at>({.name = "at", .demand = Demand::required},
+                                                  positive_to(units::Share(1.0), "50 %")),
+                        key<&EfficiencyPoint::is>({.name = "is", .demand = Demand::required},
+                                                  positive_to(units::Efficiency(1.0), "0.90")))};
+    return description;
+}
+
+template <>
+const Description<Inverter>& describe<Inverter>() {
+    static const Description<Inverter> description = {
+        .silent = "taken by the inverter part, and told there",
+        .keys = keys_of(
+            key<&Inverter::continuous>({.name = "continuous", .demand = Demand::required},
+                                       positive_to(100'000.0 * units::watt, "2400 W")),
+            key<&Inverter::continuous_apparent>(
+                {.name = "continuous_apparent"},
+                positive_to(100'000.0 * units::volt_ampere, "3000 VA")),
+            key<&Inverter::surge>({.name = "surge"},
+                                  positive_to(200'000.0 * units::watt, "4800 W")),
+            key<&Inverter::surge_lasts>({.name = "surge_lasts"},
+                                        positive_to(1.0 * units::hour, "1 s")),
+            key<&Inverter::idle>({.name = "idle"},
+                                 from_to(units::Power(), 5000.0 * units::watt, "18 W")),
+            key<&Inverter::efficiency>({.name = "efficiency"},
+                                       list_of(TableForm<EfficiencyPoint>(), 64)),
+            key<&Inverter::cutoff_voltage>({.name = "cutoff_voltage"},
+                                           positive_to(100.0 * units::volt, "10.5 V")),
+            key<&Inverter::restart_voltage>({.name = "restart_voltage"},
+                                            positive_to(100.0 * units::volt, "12.5 V")),
+            key<&Inverter::cutoff_delay>({.name = "cutoff_delay"},
+                                         from_to(units::Duration(), 1.0 * units::hour, "5 s")),
+            key<&Inverter::output_voltage>(
+                {.name = "output_voltage"},
+                from_to(50.0 * units::volt, 500.0 * units::volt, "120 V")),
+            key<&Inverter::waveform>({.name = "waveform"},
+                                     one_of<Waveform>({{"sine", Waveform::sine},
+                                                       {"quasi_square", Waveform::quasi_square}})),
+            key<&Inverter::cable_resistance>(
+                {.name = "cable_resistance"},
+                from_to(units::Resistance(), 1.0 * units::ohm, "1 mohm")),
+            key<&Inverter::off>({.name = "off", .silent = "never switched off"},
+                                list_of(SpanForm()))),
+        .check = check_inverter};
+    return description;
+}
+
+}  // namespace scenario

@@ -1,0 +1,209 @@
+// The keys of [[load]]. Limits without a source are common practice: what no portable unit
+// reaches, so that a slip of the pen is told.
+#include "scenario/tables.hpp"
+
+namespace scenario {
+namespace {
+
+constexpr std::string_view fuse_is_a_limit =
+    "a fuse or breaker rating says at what current the circuit opens, not what the load draws";
+constexpr std::string_view give_a_draw =
+    "give power from the label, or metered = {energy = \"1.9 kWh\", over = \"31 h\"} from a "
+    "plug-in "
+    "meter; the rating belongs to [[circuit]], as links = [{fuse = \"15 A\"}]";
+
+// A reading shorter than this may miss whole cycles, and the defrost of a refrigerator.
+//   common practice, no source
+constexpr units::Duration shortest_metering = 12.0 * units::hour;
+
+int draws_written(const Node& load) {
+    int written = 0;
+    for (const std::string_view way : {"power", "metered", "label", "nameplate"}) {
+        written += load.find(way) == nullptr ? 0 : 1;
+    }
+    return written;
+}
+
+void check_draw(Reading& reading, const Spot& spot, const Load& load) {
+    const int written = draws_written(*spot.node);
+    if (written > 1) {
+        reading.refuse(spot,
+                       fmt::format("found {} of power, metered, label and nameplate", written),
+                       "keep the one you trust most: metered before label, label before nameplate");
+    }
+    const bool motor_tells =
+        load.motor && (load.motor->horsepower || load.motor->full_load_current);
+    const bool limit_written = std::ranges::any_of(
+        describe<Load>().mistakes,
+        [&](const Mistake& mistake) { return spot.node->find(mistake.name) != nullptr; });
+    if (written == 0 && !load.like && spot.node->find("like") == nullptr && !limit_written) {
+        if (motor_tells) {
+            reading.warn(spot, "the motor is described, what it draws while running is not",
+                         "give power = \"900 W\", or metered, so that its hours count");
+        } else if (spot.node->find("motor") == nullptr || !load.motor) {
+            reading.demand(spot, "power", "\"60 W\" (or metered, label, nameplate, like)");
+        } else {
+            reading.demand(spot, "power", "\"900 W\" (or horsepower inside motor)");
+        }
+    }
+}
+
+void check_load(Reading& reading, const Spot& spot, const Load& load) {
+    check_draw(reading, spot, load);
+    const auto* metered = load.draw ? std::get_if<MeteredUse>(&*load.draw) : nullptr;
+    const bool cycles = load.runs.has_value() || load.motor.has_value();
+    if (metered != nullptr && cycles && metered->over < shortest_metering) {
+        reading.warn(
+            spot.at(*spot.node->find("metered"), "metered"),
+            fmt::format("a load that cycles was metered for only {}", units::show(metered->over)),
+            "meter it for a day or more, defrost included");
+    }
+}
+
+void check_metered(Reading& reading, const Spot& spot, const MeteredUse& metered) {
+    const units::Power most = 100'000.0 * units::watt;
+    if (metered.over > units::Duration() && metered.energy / metered.over > most) {
+        reading.refuse(spot,
+                       fmt::format("found {} on average, which is too much",
+                                   units::show(metered.energy / metered.over)),
+                       "check the two numbers and their units");
+    }
+}
+
+void check_runs(Reading& reading, const Spot& spot, const DutyCycle& runs) {
+    const bool both_read = runs.on > units::Duration() && runs.every > units::Duration();
+    if (both_read && runs.on > runs.every) {
+        reading.refuse(spot,
+                       fmt::format("found on for {} out of every {}", units::show(runs.on),
+                                   units::show(runs.every)),
+                       "give the on-time first: {on = \"15 min\", every = \"45 min\"}");
+    }
+}
+
+}  // namespace
+
+template <>
+const Description<MeteredUse>& describe<MeteredUse>() {
+    static const Description<MeteredUse> description = {
+        .silent = "",
+        .keys = keys_of(key<&MeteredUse::energy>({.name = "energy", .demand = Demand::required},
+                                                 positive_to(1e6 * units::watt_hour, "1.9 kWh")),
+                        key<&MeteredUse::over>({.name = "over", .demand = Demand::required},
+                                               positive_to(366.0 * units::day, "31 h"))),
+        .check = check_metered};
+    return description;
+}
+
+template <>
+const Description<Nameplate>& describe<Nameplate>() {
+    static const Description<Nameplate> description = {
+        .silent = "taken from the kind of load, and told there",
+        .keys =
+            keys_of(key<&Nameplate::voltage>({.name = "voltage", .demand = Demand::required},
+                                             positive_to(500.0 * units::volt, "120 V")),
+                    key<&Nameplate::current>({.name = "current", .demand = Demand::required},
+                                             positive_to(1000.0 * units::ampere, "1.5 A")),
+                    key<&Nameplate::power_factor>({.name = "power_factor"},
+                                                  positive_to(units::PowerFactor(1.0), "0.8")))};
+    return description;
+}
+
+template <>
+const Description<DutyCycle>& describe<DutyCycle>() {
+    static const Description<DutyCycle> description = {
+        .silent = "at the start of the outage",
+        .keys = keys_of(
+            key<&DutyCycle::on>({.name = "on", .demand = Demand::required},
+                                positive_to(60.0 * units::day, "15 min")),
+            key<&DutyCycle::every>({.name = "every", .demand = Demand::required},
+                                   positive_to(60.0 * units::day, "45 min")),
+            key<&DutyCycle::starts_at>({.name = "starts_at"},
+                                       from_to(units::Duration(), 60.0 * units::day, "10 min"))),
+        .check = check_runs};
+    return description;
+}
+
+template <>
+const Description<Motor>& describe<Motor>() {
+    using enum MotorKind;
+    static const Description<Motor> description = {
+        .silent = "taken by the motor part, and told there",
+        .keys = keys_of(
+            key<&Motor::kind>(
+                {.name = "kind", .silent = "split_phase"},
+                one_of<MotorKind>({{"split_phase", split_phase},
+                                   {"capacitor_start", capacitor_start},
+                                   {"permanent_split_fan", permanent_split_fan},
+                                   {"permanent_split_compressor", permanent_split_compressor},
+                                   {"compressor_rsir", compressor_rsir},
+                                   {"compressor_csir", compressor_csir},
+                                   {"submersible", submersible},
+                                   {"shaded_pole", shaded_pole},
+                                   {"universal", universal},
+                                   {"electronic", electronic},
+                                   {"direct_current", direct_current}})),
+            key<&Motor::locked_rotor_current>({.name = "locked_rotor_current"},
+                                              positive_to(5000.0 * units::ampere, "11 A")),
+            key<&Motor::horsepower>({.name = "horsepower"},
+                                    positive_to(50'000.0 * units::watt, "1/2 hp")),
+            key<&Motor::code_letter>({.name = "code_letter"},
+                                     OneTextForm{{"A", "B", "C", "D", "E", "F", "G", "H", "J", "K",
+                                                  "L", "M", "N", "P", "R", "S", "T", "U", "V"}}),
+            key<&Motor::full_load_current>({.name = "full_load_current"},
+                                           positive_to(1000.0 * units::ampere, "9.8 A")),
+            key<&Motor::voltage>({.name = "voltage"}, positive_to(500.0 * units::volt, "115 V")),
+            key<&Motor::soft_start>({.name = "soft_start"}, TruthForm()))};
+    return description;
+}
+
+template <>
+const Description<Load>& describe<Load>() {
+    static const Description<Load> description = {
+        .silent = "taken from the kind of load, and told there",
+        .keys = keys_of(
+            key<&Load::name>({.name = "name", .demand = Demand::required},
+                             WordsForm{.sample = "refrigerator"}),
+            key<&Load::from>(
+                {.name = "from", .silent = "ac"},
+                one_of<Outlet>(
+                    {{"ac", Outlet::ac}, {"12V", Outlet::twelve_volt}, {"usb", Outlet::usb}})),
+            key_of_kind<&Load::draw>({.name = "power", .silent = "its draw is given another way"},
+                                     as<StatedPower>(positive_to(100'000.0 * units::watt, "60 W"))),
+            key_of_kind<&Load::draw>({.name = "metered", .silent = "its draw is given another way"},
+                                     TableForm<MeteredUse>()),
+            key_of_kind<&Load::draw>(
+                {.name = "label", .silent = "its draw is given another way"},
+                as<YearlyLabel>(positive_to(20'000.0 * units::watt, "450 kWh/yr"))),
+            key_of_kind<&Load::draw>(
+                {.name = "nameplate", .silent = "its draw is given another way"},
+                TableForm<Nameplate>()),
+            key<&Load::runs>({.name = "runs", .silent = "all the time within its hours"},
+                             TableForm<DutyCycle>()),
+            key<&Load::hours>({.name = "hours", .silent = "at all hours"}, list_of(SpanForm())),
+            key<&Load::days>({.name = "days", .silent = "every day"},
+                             list_of(WholeForm{1, 60}, 60)),
+            key<&Load::count>({.name = "count", .silent = "one"}, WholeForm{1, 1000}),
+            key<&Load::priority>({.name = "priority", .silent = "3, word and light"},
+                                 WholeForm{1, 5}),
+            key<&Load::evidence>({.name = "evidence", .silent = "as its draw is given"},
+                                 one_of<Evidence>({{"metered", Evidence::metered},
+                                                   {"label", Evidence::label},
+                                                   {"guess", Evidence::guess}})),
+            key<&Load::power_factor>({.name = "power_factor"},
+                                     positive_to(units::PowerFactor(1.0), "0.8")),
+            key<&Load::converter_efficiency>({.name = "converter_efficiency"},
+                                             positive_to(units::Efficiency(1.0), "0.9")),
+            key<&Load::medical>({.name = "medical", .silent = "not medical"}, TruthForm()),
+            key<&Load::like>(
+                {.name = "like", .silent = "nothing is taken from the list of appliances"},
+                WordsForm{.sample = "refrigerator"}),
+            key<&Load::motor>({.name = "motor", .silent = "no motor"}, TableForm<Motor>())),
+        .mistakes = {{"fuse", fuse_is_a_limit, give_a_draw},
+                     {"breaker", fuse_is_a_limit, give_a_draw},
+                     {"fuse_rating", fuse_is_a_limit, give_a_draw},
+                     {"breaker_rating", fuse_is_a_limit, give_a_draw}},
+        .check = check_load};
+    return description;
+}
+
+}  // namespace scenario

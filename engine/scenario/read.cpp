@@ -1,0 +1,122 @@
+#include "scenario/read.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include "scenario/document.hpp"
+#include "scenario/file.hpp"
+#include "scenario/overridden.hpp"
+#include "scenario/tables.hpp"
+#include "units/quote.hpp"
+
+namespace scenario {
+namespace {
+
+// Whether the rest of the file can be read as this version means it.
+bool is_known_format(Reading& reading, const Spot& root) {
+    const Node* format = root.node->find("format");
+    if (format == nullptr) {
+        return true;  // its absence is told with the other keys that are demanded
+    }
+    const Spot spot = root.at(*format, "format");
+    const bool number = format->kind == Node::Kind::whole || format->kind == Node::Kind::real;
+    if (!number || !(format->number >= 1.0)) {
+        reading.refuse(spot, fmt::format("found {}", shown(*format)),
+                       fmt::format("write format = {}", format_version));
+        return true;
+    }
+    if (format->number >= format_version + 1) {
+        reading.refuse(
+            spot,
+            fmt::format("found {}, which is newer than this program, which reads format {}",
+                        shown(*format), format_version),
+            "use a newer version of this program; its keys may mean something else there");
+        return false;
+    }
+    return true;
+}
+
+units::Errors empty_file(std::string_view file_name) {
+    return {units::Error{
+        .where = "",
+        .found = "the file is empty",
+        .remedy =
+            fmt::format("begin with format = {}, then [outage] and a [[pack]]", format_version),
+        .file = std::string(file_name)}};
+}
+
+bool is_blank(std::string_view bytes) {
+    return bytes.find_first_not_of(" \t\r\n") == std::string_view::npos || bytes == "\xEF\xBB\xBF";
+}
+
+}  // namespace
+
+units::Result<Override> read_override(std::string_view text) {
+    bool quoted = false;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        quoted = text[at] == '"' ? !quoted : quoted;
+        if (text[at] == '=' && !quoted && at > 0) {
+            return Override{.key = std::string(text.substr(0, at)),
+                            .value = std::string(text.substr(at + 1))};
+        }
+    }
+    return units::fail(
+        units::Error{.where = "--set",
+                     .found = fmt::format("found '{}', which has no =", units::quote(text)),
+                     .remedy = "write KEY=VALUE, such as pack.main.count=2"});
+}
+
+units::Result<ReadScenario> read_scenario(std::string_view bytes, std::string file_name,
+                                          Overrides overrides) {
+    if (is_blank(bytes) && overrides.empty()) {
+        return units::fail(empty_file(file_name));
+    }
+    Salvage salvage = salvage_document(bytes, file_name);
+    Overridden overridden;
+    if (salvage.errors.empty() && !overrides.empty()) {
+        overridden = override_values(bytes, std::move(salvage.document), overrides);
+        salvage.document = std::move(overridden.document);
+    }
+    if (!salvage.whole) {
+        return units::fail(std::move(salvage.errors));
+    }
+    Reading reading(file_name, std::move(salvage.lost_keys));
+    const Spot root = {.node = &salvage.document, .path = ""};
+    Scenario scenario;
+    if (is_known_format(reading, root)) {
+        scenario = read_table<Scenario>(reading, root);
+    }
+    units::Errors errors = std::move(salvage.errors);
+    std::ranges::move(overridden.errors, std::back_inserter(errors));
+    units::Errors warnings = std::move(reading.warnings());
+    attribute(overridden, reading.errors());
+    attribute(overridden, warnings);
+    std::ranges::move(reading.errors(), std::back_inserter(errors));
+    // A word misspelt in the file is left out with a warning; on the command line it is an error,
+    // since the one value asked for would silently not hold.
+    std::ranges::copy_if(warnings, std::back_inserter(errors), [&](const units::Error& warning) {
+        return is_override(warning) && warning.found.find("not known") != std::string::npos;
+    });
+    if (!errors.empty()) {
+        std::ranges::stable_sort(errors, {}, &units::Error::line);
+        return units::fail(std::move(errors));
+    }
+    std::ranges::stable_sort(warnings, {}, &units::Error::line);
+    return ReadScenario{.scenario = std::move(scenario),
+                        .warnings = std::move(warnings),
+                        .text = std::string(bytes),
+                        .file_name = std::move(file_name),
+                        .overrides = std::move(overrides)};
+}
+
+units::Result<ReadScenario> read_scenario_file(const std::string& path, Overrides overrides) {
+    const units::Result<std::string> bytes = bytes_of_file(path);
+    if (!bytes) {
+        return units::fail(bytes.error());
+    }
+    return read_scenario(*bytes, path, std::move(overrides));
+}
+
+}  // namespace scenario

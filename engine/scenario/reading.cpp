@@ -1,0 +1,104 @@
+#include "scenario/reading.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+#include <fmt/format.h>
+
+#include "units/quote.hpp"
+
+namespace scenario {
+namespace {
+
+// Letters to insert, delete or replace, or neighbours to swap, to make one word of another.
+std::size_t letters_apart(std::string_view a, std::string_view b) {
+    std::vector<std::size_t> before(b.size() + 1);
+    std::vector<std::size_t> above(b.size() + 1);
+    std::vector<std::size_t> row(b.size() + 1);
+    std::iota(above.begin(), above.end(), std::size_t{0});
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        row[0] = i;
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            row[j] = std::min(
+                {above[j] + 1, row[j - 1] + 1, above[j - 1] + (a[i - 1] != b[j - 1] ? 1 : 0)});
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
+                row[j] = std::min(row[j], before[j - 2] + 1);
+            }
+        }
+        before.swap(above);
+        above.swap(row);
+    }
+    return above[b.size()];
+}
+
+}  // namespace
+
+Spot Spot::at(const Node& value, std::string_view key) const {
+    return {.node = &value,
+            .path = path.empty() ? std::string(key) : fmt::format("{}.{}", path, key),
+            .owner = owner};
+}
+
+Spot Spot::at(const Node& item, std::size_t index) const {
+    return {.node = &item, .path = fmt::format("{}[{}]", path, index), .owner = owner};
+}
+
+units::Error Reading::told(const Spot& spot, std::string found, std::string remedy) const {
+    return {.where = spot.path,
+            .found =
+                spot.owner.empty() ? std::move(found) : fmt::format("in {}, {}", spot.owner, found),
+            .remedy = std::move(remedy),
+            .file = file_name_,
+            .line = spot.node == nullptr ? 0 : spot.node->line};
+}
+
+void Reading::refuse(const Spot& spot, std::string found, std::string remedy) {
+    errors_.push_back(told(spot, std::move(found), std::move(remedy)));
+}
+
+void Reading::warn(const Spot& spot, std::string found, std::string remedy) {
+    warnings_.push_back(told(spot, std::move(found), std::move(remedy)));
+}
+
+void Reading::demand(const Spot& table, std::string_view key, std::string_view example) {
+    if (std::ranges::find(lost_keys_, key) != lost_keys_.end()) {
+        return;
+    }
+    Spot missing = table;
+    missing.path = table.path.empty() ? std::string(key) : fmt::format("{}.{}", table.path, key);
+    refuse(missing, "nothing is given here, and it has no default",
+           fmt::format("add a line such as {} = {}", key, example));
+}
+
+std::string shown(const Node& node) {
+    switch (node.kind) {
+        case Node::Kind::text:
+            return fmt::format("\"{}\"", units::quote(node.text));
+        case Node::Kind::table:
+            return "a table";
+        case Node::Kind::list:
+            return fmt::format("a list of {}", node.items.size());
+        default:
+            return units::quote(node.text);
+    }
+}
+
+std::string_view nearest_word(std::string_view written,
+                              const std::vector<std::string_view>& known) {
+    std::string_view nearest;
+    constexpr std::size_t longest_word = 64;
+    if (written.size() > longest_word) {
+        return nearest;
+    }
+    std::size_t least = std::max<std::size_t>(2, written.size() / 3) + 1;
+    for (const std::string_view word : known) {
+        const std::size_t apart = letters_apart(written, word);
+        if (apart < least && apart < word.size()) {
+            least = apart;
+            nearest = word;
+        }
+    }
+    return nearest;
+}
+
+}  // namespace scenario

@@ -1,0 +1,52 @@
+// What the reading of one file gathers on the way: everything that is wrong, and everything odd.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "scenario/document.hpp"
+#include "units/result.hpp"
+
+namespace scenario {
+
+// A value of the file and how a person would point at it.
+struct Spot {
+    const Node* node = nullptr;
+    std::string path;        // "pack[1].capacity"
+    std::string owner = {};  // "pack \"expansion\""; empty where nothing has a name
+
+    [[nodiscard]] Spot at(const Node& value, std::string_view key) const;  // of a table
+    [[nodiscard]] Spot at(const Node& item, std::size_t index) const;      // of a list
+};
+
+class Reading {
+  public:
+    explicit Reading(std::string file_name, std::vector<std::string> lost_keys = {})
+        : file_name_(std::move(file_name)), lost_keys_(std::move(lost_keys)) {}
+
+    void refuse(const Spot& spot, std::string found, std::string remedy);
+    void warn(const Spot& spot, std::string found, std::string remedy);
+    // Nothing is demanded that stood on a line which could not be read.
+    void demand(const Spot& table, std::string_view key, std::string_view example);
+
+    [[nodiscard]] units::Errors& errors() { return errors_; }
+    [[nodiscard]] units::Errors& warnings() { return warnings_; }
+
+  private:
+    [[nodiscard]] units::Error told(const Spot& spot, std::string found, std::string remedy) const;
+
+    std::string file_name_;
+    std::vector<std::string> lost_keys_;
+    units::Errors errors_;
+    units::Errors warnings_;
+};
+
+// The value as a sentence may show it: `"100 Wh"`, `100`, `a list of 3`, `a table`.
+[[nodiscard]] std::string shown(const Node& node);
+
+// The known word nearest to what was written; empty when none is near.
+[[nodiscard]] std::string_view nearest_word(std::string_view written,
+                                            const std::vector<std::string_view>& known);
+
+}  // namespace scenario

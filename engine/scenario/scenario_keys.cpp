@@ -1,0 +1,122 @@
+// The keys at the top of the file, and what its tables must be to one another.
+#include <array>
+
+#include "scenario/tables.hpp"
+#include "units/quote.hpp"
+
+namespace scenario {
+namespace {
+
+// `format` is not a value of the scenario; read.cpp looks at it before anything else.
+class FormatKey : public Key<Scenario> {
+  public:
+    FormatKey() : Key<Scenario>({.name = "format", .demand = Demand::required}) {}
+
+    [[nodiscard]] std::string example() const override { return "1"; }
+    void read(Reading&, const Spot&, Scenario&) const override {}
+    [[nodiscard]] std::optional<std::string> print(const Scenario&) const override { return "1"; }
+    [[nodiscard]] std::optional<std::string> print_block(const Scenario&) const override {
+        return std::nullopt;
+    }
+    void list(Rows& rows, const Stop& stop, const Scenario&) const override {
+        rows.push_back({.key = stop.path, .value = "1", .node = stop.node, .silent = stop.silent});
+    }
+    void copy(const Scenario&, Scenario&) const override {}
+};
+
+const Node* name_in(const Node& list, std::size_t index) {
+    return index < list.items.size() ? list.items[index].find("name") : nullptr;
+}
+
+template <class Table>
+void refuse_equal_names(Reading& reading, const Spot& root, std::string_view label,
+                        const std::vector<Table>& tables) {
+    const Node* list = root.node->find(label);
+    for (std::size_t later = 1; later < tables.size(); ++later) {
+        const auto first = std::ranges::find(tables, tables[later].name, &Table::name);
+        const auto earlier = static_cast<std::size_t>(first - tables.begin());
+        if (earlier >= later || tables[later].name.empty()) {
+            continue;
+        }
+        const Node* name = name_in(*list, later);
+        const Node* earlier_name = name_in(*list, earlier);
+        reading.refuse(
+            root.at(*list, label).at(list->items[later], later).at(*name, "name"),
+            fmt::format("found {}, which the {} on line {} is named already", shown(*name), label,
+                        earlier_name == nullptr ? 0 : earlier_name->line),
+            "give each a name of its own; count says how many are alike");
+    }
+}
+
+// A circuit may feed loads, packs, chargers, or parts of the unit there is one of.
+std::vector<std::string_view> what_can_be_fed(const Scenario& scenario) {
+    std::vector<std::string_view> names = {"inverter", "charge_controller", "charge controller",
+                                           "panels", "panel"};
+    const auto add = [&](const auto& tables) {
+        for (const auto& table : tables) {
+            names.emplace_back(table.name);
+        }
+    };
+    add(scenario.loads);
+    add(scenario.packs);
+    add(scenario.chargers);
+    return names;
+}
+
+void warn_of_unknown_feeds(Reading& reading, const Spot& root, const Scenario& scenario) {
+    const std::vector<std::string_view> known = what_can_be_fed(scenario);
+    for (std::size_t i = 0; i < scenario.circuits.size(); ++i) {
+        for (const std::string& fed : scenario.circuits[i].feeds) {
+            if (std::ranges::find(known, fed) != known.end()) {
+                continue;
+            }
+            const Node* list = root.node->find("circuit");
+            const Spot circuit = root.at(*list, "circuit").at(list->items[i], i);
+            const std::string_view nearest = nearest_word(fed, known);
+            reading.warn(
+                circuit.at(*circuit.node->find("feeds"), "feeds"),
+                fmt::format("nothing in this file is named '{}'", units::quote(fed)),
+                nearest.empty()
+                    ? "name a load, a pack, a charger, inverter, charge_controller or panels"
+                    : fmt::format("did you mean {}?", nearest));
+        }
+    }
+}
+
+void check_scenario(Reading& reading, const Spot& root, const Scenario& scenario) {
+    refuse_equal_names(reading, root, "pack", scenario.packs);
+    refuse_equal_names(reading, root, "charger", scenario.chargers);
+    refuse_equal_names(reading, root, "load", scenario.loads);
+    refuse_equal_names(reading, root, "circuit", scenario.circuits);
+    warn_of_unknown_feeds(reading, root, scenario);
+}
+
+}  // namespace
+
+template <>
+const Description<Scenario>& describe<Scenario>() {
+    static const Description<Scenario> description = {
+        .silent = "none",
+        .keys = keys_of(
+            AKey<Scenario>(std::make_unique<const FormatKey>()),
+            key<&Scenario::title>({.name = "title"}, WordsForm{.sample = "Ice storm, four nights",
+                                                               .may_be_empty = true}),
+            key<&Scenario::outage>({.name = "outage", .demand = Demand::required},
+                                   TableForm<Outage>()),
+            key<&Scenario::place>({.name = "place"}, TableForm<Place>()),
+            key<&Scenario::packs>({.name = "pack", .demand = Demand::required},
+                                  TablesForm<Pack>{"pack", 64}),
+            key<&Scenario::inverter>({.name = "inverter"}, TableForm<Inverter>()),
+            key<&Scenario::panels>({.name = "panel"}, TablesForm<Panel>{"panel", 64}),
+            key<&Scenario::controller>({.name = "charge_controller"},
+                                       TableForm<ChargeController>()),
+            key<&Scenario::chargers>({.name = "charger"}, TablesForm<Charger>{"charger", 64}),
+            key<&Scenario::loads>({.name = "load"}, TablesForm<Load>{"load", 200}),
+            key<&Scenario::circuits>({.name = "circuit"}, TablesForm<Circuit>{"circuit", 200}),
+            key<&Scenario::storage>({.name = "storage"}, TableForm<Storage>()),
+            key<&Scenario::goal>({.name = "goal"}, TableForm<Goal>())),
+        .check = check_scenario};
+    return description;
+}
+
+}  // namespace scenario

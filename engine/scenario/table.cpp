@@ -1,0 +1,66 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "scenario/tables.hpp"
+#include "units/quote.hpp"
+
+namespace scenario {
+
+void warn_of_unknown_key(Reading& reading, const Spot& table, const Entry& entry,
+                         const std::vector<std::string_view>& known) {
+    Spot spot = table.at(entry.value, units::quote(entry.key));
+    const std::string_view nearest = nearest_word(entry.key, known);
+    reading.warn(spot, "this key is not known and was left out",
+                 nearest.empty() ? "it is kept in the file when that is saved"
+                                 : fmt::format("did you mean {}?", nearest));
+}
+
+void refuse_no_table(Reading& reading, const Spot& spot, std::string_view example) {
+    const bool doubled =
+        spot.node->kind == Node::Kind::list && spot.node->form == Node::Form::header;
+    if (doubled) {
+        reading.refuse(spot, fmt::format("found [[{}]], though there is only one", spot.path),
+                       fmt::format("write [{}], once", spot.path));
+        return;
+    }
+    reading.refuse(spot, fmt::format("found {}", shown(*spot.node)),
+                   fmt::format("give several keys together, such as {}", example));
+}
+
+bool is_list_of_tables(Reading& reading, const Spot& spot, std::string_view label,
+                       std::size_t most) {
+    const Node& node = *spot.node;
+    const std::string remedy = fmt::format("write [[{}]] in double brackets above each", label);
+    if (node.kind == Node::Kind::table && node.form == Node::Form::header) {
+        reading.refuse(spot, fmt::format("found [{}], though there may be several", label), remedy);
+        return false;
+    }
+    if (node.kind != Node::Kind::list) {
+        reading.refuse(spot, fmt::format("found {}", shown(node)), remedy);
+        return false;
+    }
+    if (node.items.size() > most) {
+        reading.refuse(spot, fmt::format("found {} entries", node.items.size()),
+                       fmt::format("give at most {}; count says how many are alike", most));
+        return false;
+    }
+    for (std::size_t i = 0; i < node.items.size(); ++i) {
+        if (node.items[i].kind != Node::Kind::table) {
+            reading.refuse(spot.at(node.items[i], i), fmt::format("found {}", shown(node.items[i])),
+                           remedy);
+            return false;
+        }
+    }
+    return true;
+}
+
+std::string key_in_path(std::string_view name) {
+    const bool plain = std::ranges::none_of(name, [](char c) {
+        return c == '.' || c == '[' || c == ']' || c == '"' || c == '=' || c == '\\';
+    });
+    const bool outer_space = name.starts_with(' ') || name.ends_with(' ');
+    return plain && !outer_space && !name.empty() ? std::string(name) : in_quotes(name);
+}
+
+}  // namespace scenario
