@@ -13,6 +13,8 @@
 
 namespace outage {
 
+struct Ready;
+
 // One load's part in the likely course.
 struct LoadUse {
     std::string name;
@@ -56,9 +58,10 @@ struct Plan {
 //              unlike chemistries on one bus; each at its key
 //   source     method.md of this folder
 [[nodiscard]] units::Result<Plan> plan_outage(const scenario::Scenario& scenario);
+[[nodiscard]] Plan plan_outage(const Ready& ready);
 
 // How long the likely course lasts when `more` packs like the last kind are added: one entry for
-// each of 1 … more packs.
+// each of 1 … more packs, ending with the first that survives.
 struct MorePacks {
     int packs = 0;  // all together
     units::Duration lasts{};
@@ -66,5 +69,6 @@ struct MorePacks {
 };
 [[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const scenario::Scenario& scenario,
                                                            int more);
+[[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int more);
 
 }  // namespace outage

@@ -1,0 +1,109 @@
+#include "outage/plan.hpp"
+
+#include "outage/ready.hpp"
+#include "solar/sun_position.hpp"
+
+namespace outage {
+
+namespace {
+
+using namespace units;
+
+// Sunrises and sunsets of the outage, for whoever draws the nights.
+std::vector<Event> sun_events(const solar::Site& site, const scenario::Outage& outage) {
+    std::vector<Event> events;
+    const auto add = [&](const std::optional<LocalTime>& when, EventKind kind) {
+        if (!when) return;
+        const Duration at = *when - outage.starts;
+        if (at >= Duration{} && at <= outage.lasts) events.push_back({.at = at, .kind = kind});
+    };
+    const auto last = outage.starts + outage.lasts;
+    for (auto day_start = midnight_before(outage.starts); day_start <= last;
+         day_start = day_start + day) {
+        const auto light = solar::rise_and_set(site.at, day_start, site.utc_offset);
+        add(light.rises, EventKind::sunrise);
+        add(light.sets, EventKind::sunset);
+    }
+    return events;
+}
+
+void add_sun_events(Course& course, const Ready& ready) {
+    if (!ready.site) return;
+    const auto more = sun_events(*ready.site, ready.outage);
+    course.events.insert(course.events.end(), more.begin(), more.end());
+    std::stable_sort(course.events.begin(), course.events.end(),
+                     [](const Event& a, const Event& b) { return a.at < b.at; });
+}
+
+std::vector<SunDay> sun_days(const std::vector<SunOfDay>& days) {
+    std::vector<SunDay> told;
+    for (std::size_t i = 0; i < days.size(); ++i)
+        told.push_back({.day = static_cast<int>(i) + 1,
+                        .offered = days[i].offered,
+                        .taken = days[i].taken,
+                        .clipped = days[i].clipped,
+                        .unused = days[i].unused});
+    return told;
+}
+
+Energy usable_at_start(const Ready& ready) {
+    const auto& bank = ready.units[static_cast<std::size_t>(End::likely)].bank;
+    const auto& pack = *ready.pack;
+    const battery::Wells at_limit{.removed = std::max(bank.usable, bank.at_start.removed)};
+    const auto one = battery::stored_energy(pack.kinetics, pack.open_circuit, bank.at_start) -
+                     battery::stored_energy(pack.kinetics, pack.open_circuit, at_limit);
+    return static_cast<double>(bank.count) * one;
+}
+
+bool differ(const Course& a, const Course& b) {
+    return abs(a.lasts - b.lasts) > 1.0 * second || a.survives != b.survives ||
+           abs(a.ledger.stored_at_end - b.ledger.stored_at_end) > 1.0 * watt_hour;
+}
+
+}  // namespace
+
+Plan plan_outage(const Ready& ready) {
+    Plan plan;
+    std::vector<SunOfDay> days;
+    plan.likely = run(ready, End::likely, {}, &days);
+    plan.earliest = run(ready, End::earliest);
+    plan.latest = run(ready, End::latest);
+    add_sun_events(plan.likely, ready);
+    plan.uncertain = differ(plan.earliest, plan.likely) || differ(plan.latest, plan.likely);
+    plan.loads = load_uses(ready.demand);
+    plan.sun = sun_days(days);
+    const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
+    if (unit.inverter) plan.inverter_idle = unit.inverter->losses.idle;
+    plan.packs = unit.bank.count;
+    plan.usable_at_start = usable_at_start(ready);
+    plan.findings = ready.findings;
+    plan.assumptions = ready.assumptions;
+    return plan;
+}
+
+Result<Plan> plan_outage(const scenario::Scenario& scenario) {
+    const auto ready = make_ready(scenario);
+    if (!ready) return fail(ready.error());
+    return plan_outage(*ready);
+}
+
+std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int more) {
+    std::vector<MorePacks> longer;
+    const auto likely = static_cast<std::size_t>(End::likely);
+    const int now = ready.units[likely].bank.count;
+    for (int count = now + 1; count <= now + more; ++count) {
+        const auto course =
+            run(with_packs(ready, End::likely, count), ready.steps[likely], ready.sun[likely],
+                ready.outage.lasts, ready.midnight, {.trace = false});
+        longer.push_back({.packs = count, .lasts = course.lasts, .survives = course.survives});
+        if (course.survives) break;
+    }
+    return longer;
+}
+
+std::vector<MorePacks> lasts_with_more_packs(const scenario::Scenario& scenario, int more) {
+    const auto ready = make_ready(scenario);
+    return ready ? lasts_with_more_packs(*ready, more) : std::vector<MorePacks>{};
+}
+
+}  // namespace outage

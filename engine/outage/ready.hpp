@@ -1,0 +1,47 @@
+// A scenario made ready for the clock: models, demand and skies, worked out once for any number
+// of runs.
+#pragma once
+
+#include <array>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "battery/pack_model.hpp"
+#include "outage/clock.hpp"
+#include "outage/demand.hpp"
+#include "outage/sky.hpp"
+#include "scenario/scenario.hpp"
+#include "solar/site.hpp"
+#include "units/result.hpp"
+
+namespace outage {
+
+// Index of the three ends a plan is run at.
+enum class End { earliest, likely, latest };
+
+struct Ready {
+    scenario::Outage outage;
+    std::shared_ptr<const battery::PackModel> pack;  // the kind that all packs are of
+    std::array<Unit, 3> units;                       // by End: only the inverter's idle differs
+    units::Resistance shared_path{};                 // carries the current of all packs
+    Demand demand;
+    std::array<std::vector<DemandStep>, 3> steps;  // by End
+    std::array<std::vector<SunChange>, 3> sun;     // by End
+    std::optional<solar::Site> site;
+    units::Duration midnight{};  // from the start to the first midnight
+    scenario::Findings findings;
+    scenario::Assumptions assumptions;
+};
+
+//   fails      with every reason why the scenario cannot be planned, each at its key
+[[nodiscard]] units::Result<Ready> make_ready(const scenario::Scenario& scenario);
+
+// One run of the clock.
+[[nodiscard]] Course run(const Ready& ready, End end, Keep keep = {},
+                         std::vector<SunOfDay>* days = nullptr);
+
+// The same unit with more (or fewer) packs; at least one.
+[[nodiscard]] Unit with_packs(const Ready& ready, End end, int count);
+
+}  // namespace outage

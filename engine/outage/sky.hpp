@@ -1,0 +1,30 @@
+// The skies of a plan: likely, dull and bright, as changes of what the sun offers.
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "outage/unit.hpp"
+#include "scenario/scenario.hpp"
+#include "solar/controller.hpp"
+#include "solar/placement.hpp"
+#include "solar/site.hpp"
+
+namespace outage {
+
+enum class SkyEnd { dull, likely, bright };
+
+// What the sun offers over the outage.
+//   dull, bright  every day at the quantile of clearness that makes the mean of all days of the
+//                 outage fall there once in ten times; method.md (6)
+//   a storm       darkens the first local day to the darkest tenth of days, its middle, whichever
+//                 end is asked for; method.md (7)
+[[nodiscard]] std::vector<SunChange> sun_changes(const solar::Site& site,
+                                                 std::span<const solar::PanelGroup> groups,
+                                                 const solar::ControllerModel& controller,
+                                                 const scenario::Outage& outage, SkyEnd end);
+
+// Share of days darker than each day of a dull run of this many days. method.md (6)
+[[nodiscard]] units::Probability dull_quantile(double days);
+
+}  // namespace outage
