@@ -51,6 +51,10 @@ class Clock {
         idle_ = prepared({.filled_to = counts_as_full * unit_.bank.rated});
         waiting_ = idle_;
         course_.ledger.stored_at_start = stored();
+        if (wells_.removed >= unit_.bank.usable) {
+            note(EventKind::packs_at_usable_limit);
+            wait_for_charge(LimitedBy::charge);
+        }
     }
 
     void until(Duration end, const DemandStep& demand, const SunChange& sun) {
@@ -380,7 +384,8 @@ class Clock {
         supply_ = Supply::waiting_for_charge;
         fails(cause);
         auto stops = battery::Stops{.filled_to = counts_as_full * unit_.bank.rated};
-        stops.removed_below = wells_.removed - charge_to_come_back * unit_.bank.rated;
+        stops.removed_below =
+            std::min(wells_.removed, unit_.bank.usable) - charge_to_come_back * unit_.bank.rated;
         waiting_ = prepared(stops);
     }
 

@@ -114,7 +114,7 @@ TEST(outage_properties, the_ledger_closes_for_ten_thousand_outages) {
 
 // Only while nothing opens on current: a cascade of protection is told by other tests.
 TEST(outage_properties, more_packs_never_shorten_an_outage) {
-    EXPECT_TRUE(tested::holds_for(2'000, [] {
+    EXPECT_TRUE(tested::holds_for(10'000, [] {
         auto generated = any_outage();
         generated.unit.bank.current_limit.reset();
         generated.unit.bank.fuse.reset();
@@ -126,7 +126,7 @@ TEST(outage_properties, more_packs_never_shorten_an_outage) {
 }
 
 TEST(outage_properties, more_load_never_lengthens_an_outage) {
-    EXPECT_TRUE(tested::holds_for(2'000, [] {
+    EXPECT_TRUE(tested::holds_for(10'000, [] {
         auto generated = any_outage();
         const auto light = course_of(generated);
         for (auto& step : generated.demand) {

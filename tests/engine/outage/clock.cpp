@@ -208,6 +208,22 @@ TEST(clock, after_the_usable_limit_the_supply_waits_for_a_twentieth_of_the_charg
     EXPECT_NEAR((back->at - 2.0 * hour) / hour, 5.0 * 13.2 / 100.0, 0.02);
 }
 
+TEST(clock, packs_that_start_beyond_their_usable_limit_do_not_begin) {
+    auto unit = lithium_unit(1);
+    unit.bank.at_start = {.removed = 95.0 * ampere_hour};
+    const std::vector demand{from({}, {}, 50.0 * watt)};
+    const std::vector<outage::SunChange> sun{{.from = {}, .offered = 100.0 * watt}};
+    const auto course = outage::run(unit, demand, sun, 4.0 * hour, 1.0 * hour);
+    EXPECT_DOUBLE_EQ(course.lasts / hour, 0.0);
+    EXPECT_EQ(course.limited_by, LimitedBy::charge);
+    // It begins when 10 Ah are back: 95 Ah out must become 85 Ah, the limit less a twentieth.
+    const auto back =
+        std::find_if(course.events.begin(), course.events.end(),
+                     [](const auto& event) { return event.kind == EventKind::supply_back; });
+    ASSERT_NE(back, course.events.end());
+    EXPECT_NEAR(back->at / hour, 10.0 * 13.1 / 100.0, 0.03);
+}
+
 TEST(clock, switching_the_inverter_off_saves_its_idle_draw) {
     auto on = from({}, {});
     auto off = from({}, {});
