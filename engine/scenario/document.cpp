@@ -4,12 +4,33 @@
 #include <cmath>
 #include <optional>
 
-#define TOML_EXCEPTIONS 0
+// The library takes some of its own states for granted that a text such as [1,,2] brings about.
+// They are looked at in every build and end the parsing like any other mistake of the text.
+namespace {
+struct UnmetAssumption {};
+}  // namespace
+#undef NDEBUG
+#define TOML_ASSERT(expression)      \
+    do {                             \
+        if (!(expression)) {         \
+            throw UnmetAssumption(); \
+        }                            \
+    } while (false)
+#define TOML_EXCEPTIONS 1
 #define TOML_ENABLE_FORMATTERS 0
 #define TOML_ENABLE_UNRELEASED_FEATURES 0
 #define TOML_MAX_NESTED_VALUES 32
 #include <fmt/format.h>
+
+#if defined(__GNUC__) && !defined(__clang__)
+// Where the library promises not to throw, an unmet assumption ends the program, as assert does.
+#pragma GCC diagnostic push
+#pragma GCC diagnostic ignored "-Wterminate"
+#endif
 #include <toml++/toml.h>
+#if defined(__GNUC__) && !defined(__clang__)
+#pragma GCC diagnostic pop
+#endif
 
 #include "scenario/syntax.hpp"
 #include "units/quote.hpp"
@@ -155,21 +176,47 @@ struct Complaint {
 };
 using Parsed = tl::expected<Node, Complaint>;
 
-Parsed parse(std::string_view text) {
-    const toml::parse_result result = toml::parse(text);
-    if (result.failed()) {
-        return tl::unexpected(
-            Complaint{.words = std::string(result.error().description()),
-                      .line = static_cast<int>(result.error().source().begin.line)});
+bool meets_assumptions(std::string_view text) {
+    try {
+        (void)toml::parse(text);
+    } catch (const toml::parse_error&) {
+        return true;
+    } catch (const UnmetAssumption&) {
+        return false;
     }
-    Places places(text);
-    Node file;
-    file.kind = Node::Kind::table;
-    file.form = Node::Form::file;
-    file.end = text.size();
-    file.line = 1;
-    take_entries(file, result.table(), places);
-    return file;
+    return true;
+}
+
+// The first line with which the text no longer meets the library's assumptions.
+int line_of_unmet_assumption(std::string_view text) {
+    const std::vector<std::size_t> begins = beginnings_of_lines(text);
+    std::size_t met = 0;
+    std::size_t unmet = begins.size();
+    while (unmet - met > 1) {
+        const std::size_t lines = met + (unmet - met) / 2;
+        (meets_assumptions(text.substr(0, begins[lines])) ? met : unmet) = lines;
+    }
+    return static_cast<int>(unmet);
+}
+
+Parsed parse(std::string_view text) {
+    try {
+        const toml::table table = toml::parse(text);
+        Places places(text);
+        Node file;
+        file.kind = Node::Kind::table;
+        file.form = Node::Form::file;
+        file.end = text.size();
+        file.line = 1;
+        take_entries(file, table, places);
+        return file;
+    } catch (const toml::parse_error& error) {
+        return tl::unexpected(Complaint{.words = std::string(error.description()),
+                                        .line = static_cast<int>(error.source().begin.line)});
+    } catch (const UnmetAssumption&) {
+        return tl::unexpected(Complaint{.words = "a comma, bracket or value out of place",
+                                        .line = line_of_unmet_assumption(text)});
+    }
 }
 
 }  // namespace

@@ -10,7 +10,16 @@
 namespace scenario {
 namespace {
 
-// Letters to insert, delete or replace, or neighbours to swap, to make one word of another.
+char small(char letter) {
+    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+}
+
+bool same(char a, char b) {
+    return small(a) == small(b);
+}
+
+// Letters to insert, delete or replace, or neighbours to swap, to make one word of another,
+// capital or small.
 std::size_t letters_apart(std::string_view a, std::string_view b) {
     std::vector<std::size_t> before(b.size() + 1);
     std::vector<std::size_t> above(b.size() + 1);
@@ -20,8 +29,8 @@ std::size_t letters_apart(std::string_view a, std::string_view b) {
         row[0] = i;
         for (std::size_t j = 1; j <= b.size(); ++j) {
             row[j] = std::min(
-                {above[j] + 1, row[j - 1] + 1, above[j - 1] + (a[i - 1] != b[j - 1] ? 1 : 0)});
-            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
+                {above[j] + 1, row[j - 1] + 1, above[j - 1] + (same(a[i - 1], b[j - 1]) ? 0 : 1)});
+            if (i > 1 && j > 1 && same(a[i - 1], b[j - 2]) && same(a[i - 2], b[j - 1])) {
                 row[j] = std::min(row[j], before[j - 2] + 1);
             }
         }
