@@ -51,7 +51,7 @@ class Clock {
         idle_ = prepared({.filled_to = counts_as_full * unit_.bank.rated});
         waiting_ = idle_;
         course_.ledger.stored_at_start = stored();
-        if (wells_.removed >= unit_.bank.usable) {
+        if (wells_.removed >= most_removed()) {
             note(EventKind::packs_at_usable_limit);
             wait_for_charge(LimitedBy::charge);
         }
@@ -129,6 +129,12 @@ class Clock {
         stops.removed_above = bank.usable;
         stops.filled_to = counts_as_full * bank.rated;
         return stops;
+    }
+
+    // Charge that may be taken out by choice and by temperature, when drawn slowly.
+    [[nodiscard]] Charge most_removed() const {
+        const auto& setup = unit_.bank.setup;
+        return std::min(unit_.bank.usable, setup.reachable.value() * setup.kinetics.total);
     }
 
     [[nodiscard]] Energy stored() const {
@@ -385,7 +391,7 @@ class Clock {
         fails(cause);
         auto stops = battery::Stops{.filled_to = counts_as_full * unit_.bank.rated};
         stops.removed_below =
-            std::min(wells_.removed, unit_.bank.usable) - charge_to_come_back * unit_.bank.rated;
+            std::min(wells_.removed, most_removed()) - charge_to_come_back * unit_.bank.rated;
         waiting_ = prepared(stops);
     }
 
