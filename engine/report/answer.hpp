@@ -83,6 +83,7 @@ struct Series {
     std::string name;  // "hours", "events", "loads", "sun_days"
     std::string title;
     std::vector<Column> columns;
+    bool brief = false;  // printed as a table on the first screen of text
 };
 
 // What is pinned to an hour of the chart.
@@ -100,19 +101,19 @@ struct DaysChart {
     double lasts = 0.0;   // h, to the end of the outage
     double top = 0.0;     // W.h, what all packs hold when full
     double usable = 0.0;  // W.h, what may be used of it at the start
-    std::vector<double> at;
-    std::vector<double> earliest;  // stored, every uncertain input at its hungry end
-    std::vector<double> likely;    // stored
-    std::vector<double> latest;    // stored, every uncertain input at its frugal end
-    std::vector<double> wanted;    // by the loads
-    std::vector<double> served;
-    std::vector<double> sun;  // offered by the panels
+    std::vector<double> at = {};
+    std::vector<double> earliest = {};  // stored, every uncertain input at its hungry end
+    std::vector<double> likely = {};    // stored
+    std::vector<double> latest = {};    // stored, every uncertain input at its frugal end
+    std::vector<double> wanted = {};    // by the loads
+    std::vector<double> served = {};
+    std::vector<double> sun = {};  // offered by the panels
     struct Span {
         double from = 0.0;
         double to = 0.0;
     };
-    std::vector<Span> nights;     // between sunset and sunrise, clipped to the outage
-    std::vector<Marker> markers;  // in time order
+    std::vector<Span> nights = {};     // between sunset and sunrise, clipped to the outage
+    std::vector<Marker> markers = {};  // in time order
 };
 
 struct Answer {

@@ -1,0 +1,91 @@
+#include "command_line/arguments.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include <CLI/CLI.hpp>
+
+#include "command_line/version.hpp"
+
+namespace command_line {
+
+namespace {
+
+constexpr const char* about =
+    "Plans a hand-built emergency power unit before the lights go out: a battery in a case, an\n"
+    "inverter, packs that plug in, a few panels. Describe yours in a text file and ask.\n";
+
+constexpr const char* example =
+    "\nExample:\n"
+    "  candlemark outage storm.toml\n"
+    "  candlemark outage storm.toml --set pack.expansion.count=4\n"
+    "  candlemark outage storm.toml --as csv > hours.csv\n"
+    "\nExit status: 0 answered; 1 answered, and something must be mended first (STOP);\n"
+    "2 the file or the command cannot be used; 3 a fault of this program.\n"
+    "\nArithmetic, not approval. Local codes and licensed practice decide.";
+
+const std::map<std::string, Face> faces{
+    {"text", Face::text}, {"json", Face::json}, {"csv", Face::csv}};
+
+void add_common_options(CLI::App& command, Request& request) {
+    command.add_option("FILE", request.file, "The scenario file; - reads standard input")
+        ->required();
+    command
+        .add_option_function<std::string>(
+            "--as", [&request](const std::string& face) { request.face = faces.at(face); },
+            "text for people, json for programs, csv for spreadsheets")
+        ->check(CLI::IsMember({"text", "json", "csv"}))
+        ->type_name("text|json|csv");
+    command
+        .add_option("--set", request.set,
+                    "Takes this value instead of the file's, such as\n"
+                    "load.refrigerator.count=2 or 'outage.lasts=\"3 d\"'; may be given again")
+        ->type_name("KEY=VALUE")
+        ->allow_extra_args(false);
+    command.add_option("--seed", request.seed, "Number that chooses the chance weathers (1)")
+        ->type_name("N");
+    command.add_flag("--full", request.full,
+                     "Prints everything: findings with remedies, the working, what was assumed");
+    command.add_flag("--ascii", request.ascii, "Draws with plain ASCII characters only");
+}
+
+CLI::App* add_command(CLI::App& program, Request& request, Question question, const char* name,
+                      const char* what) {
+    CLI::App* command = program.add_subcommand(name, what);
+    add_common_options(*command, request);
+    command->callback([&request, question] { request.question = question; });
+    return command;
+}
+
+}  // namespace
+
+std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arguments) {
+    Request request;
+    CLI::App program(about, "candlemark");
+    program.footer(example);
+    program.set_version_flag("--version", "candlemark " + std::string(version));
+    program.require_subcommand(1);
+    add_command(program, request, Question::outage, "outage",
+                "How long does it last, hour by hour, and what do the panels give back?")
+        ->footer("\nExample:\n  candlemark outage storm.toml --set outage.lasts=\"3 d\" --full");
+    add_command(program, request, Question::read, "read", "What did you understand of my file?")
+        ->footer("\nExample:\n  candlemark read storm.toml --full");
+    if (arguments.empty()) {
+        return Notice{.text = program.help(), .is_error = true};
+    }
+    try {
+        program.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+    } catch (const CLI::CallForHelp&) {
+        const auto chosen = program.get_subcommands();
+        return Notice{.text = chosen.empty() ? program.help() : chosen.front()->help("candlemark")};
+    } catch (const CLI::CallForVersion&) {
+        return Notice{.text = "candlemark " + std::string(version) + "\n"};
+    } catch (const CLI::ParseError& error) {
+        return Notice{.text = std::string("candlemark: ") + error.what() +
+                              "\nAsk candlemark --help for what can be asked.\n",
+                      .is_error = true};
+    }
+    return request;
+}
+
+}  // namespace command_line

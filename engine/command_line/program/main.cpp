@@ -1,0 +1,23 @@
+#include <csignal>
+#include <cstring>
+#include <string>
+#include <unistd.h>
+#include <vector>
+
+#include "command_line/run.hpp"
+#include "command_line/surroundings.hpp"
+
+int main(int count, char** arguments) {
+    using namespace command_line;
+    std::signal(SIGPIPE, SIG_IGN);
+    const Outcome outcome = run(std::vector<std::string>(arguments + 1, arguments + count),
+                                surroundings_of_this_process());
+    (void)write_all(STDERR_FILENO, outcome.errors);
+    if (write_all(STDOUT_FILENO, outcome.output) == Written::failed) {
+        (void)write_all(STDERR_FILENO,
+                        std::string("candlemark: the answer could not be written: ") +
+                            std::strerror(errno) + "\n");
+        return static_cast<int>(Status::unusable);
+    }
+    return static_cast<int>(outcome.status);
+}

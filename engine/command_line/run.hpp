@@ -1,0 +1,37 @@
+// The command line as a function: arguments in; texts and an exit status out.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "units/result.hpp"
+
+namespace command_line {
+
+// Exit status; scripts rely on these numbers.
+enum class Status {
+    answered = 0,  // nothing stands in the way
+    stop = 1,      // answered, and at least one finding is a stop
+    unusable = 2,  // the arguments or the file cannot be used
+    defect = 3,    // a fault of the program
+};
+
+// What the program finds around it.
+struct Surroundings {
+    std::function<units::Result<std::string>()> standard_input;
+    int columns = 80;     // of the terminal
+    bool utf8 = false;    // the locale's characters
+    bool colour = false;  // standard output is a terminal and NO_COLOR is not set
+};
+
+struct Outcome {
+    Status status = Status::answered;
+    std::string output = {};  // for standard output
+    std::string errors = {};  // for standard error
+};
+
+//   takes   the arguments without the program's name
+[[nodiscard]] Outcome run(const std::vector<std::string>& arguments, const Surroundings& around);
+
+}  // namespace command_line

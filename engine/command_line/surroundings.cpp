@@ -1,0 +1,95 @@
+#include "command_line/surroundings.hpp"
+
+#include <array>
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <sys/ioctl.h>
+#include <unistd.h>
+
+namespace command_line {
+
+namespace {
+
+std::string_view environment(const char* name) {
+    const char* value = std::getenv(name);
+    return value == nullptr ? std::string_view() : std::string_view(value);
+}
+
+// The first of these that is set decides. [POSIX] 8.2
+bool locale_is_utf8() {
+    for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
+        const auto value = environment(name);
+        if (!value.empty()) {
+            return value.find("UTF-8") != std::string_view::npos ||
+                   value.find("utf8") != std::string_view::npos ||
+                   value.find("UTF8") != std::string_view::npos ||
+                   value.find("utf-8") != std::string_view::npos;
+        }
+    }
+    return false;
+}
+
+int terminal_columns() {
+    winsize size{};
+    if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0) {
+        return size.ws_col;
+    }
+    const int columns = std::atoi(std::string(environment("COLUMNS")).c_str());
+    return columns > 0 && columns < 1000 ? columns : 80;
+}
+
+constexpr std::size_t largest_input = 16U << 20U;  // bytes; a scenario is a few thousand
+
+units::Result<std::string> all_of_standard_input() {
+    std::string text;
+    std::array<char, 65536> chunk{};
+    while (true) {
+        const ssize_t count = read(STDIN_FILENO, chunk.data(), chunk.size());
+        if (count == 0) {
+            return text;
+        }
+        if (count < 0) {
+            if (errno == EINTR) {
+                continue;
+            }
+            return units::fail({.where = "",
+                                .found = std::string("cannot be read: ") + std::strerror(errno),
+                                .remedy = "give a scenario file",
+                                .file = "standard input"});
+        }
+        text.append(chunk.data(), static_cast<std::size_t>(count));
+        if (text.size() > largest_input) {
+            return units::fail({.where = "",
+                                .found = "is larger than 16 MB",
+                                .remedy = "give a scenario file, which is a few kB of text",
+                                .file = "standard input"});
+        }
+    }
+}
+
+}  // namespace
+
+Surroundings surroundings_of_this_process() {
+    return {.standard_input = all_of_standard_input,
+            .columns = terminal_columns(),
+            .utf8 = locale_is_utf8(),
+            .colour = isatty(STDOUT_FILENO) == 1 && environment("NO_COLOR").empty() &&
+                      environment("TERM") != "dumb"};
+}
+
+Written write_all(int descriptor, std::string_view text) {
+    while (!text.empty()) {
+        const ssize_t count = write(descriptor, text.data(), text.size());
+        if (count >= 0) {
+            text.remove_prefix(static_cast<std::size_t>(count));
+        } else if (errno == EPIPE) {
+            return Written::reader_gone;
+        } else if (errno != EINTR) {
+            return Written::failed;
+        }
+    }
+    return Written::whole;
+}
+
+}  // namespace command_line

@@ -1,0 +1,19 @@
+// The hazards a scenario touches, in the order of how fast they hurt.
+#pragma once
+
+#include <vector>
+
+#include "report/answer.hpp"
+#include "scenario/scenario.hpp"
+
+namespace report {
+
+[[nodiscard]] std::vector<Caution> cautions_for(const scenario::Scenario& scenario);
+
+// A load somebody's life or health depends on.
+[[nodiscard]] bool is_medical(const scenario::Load& load);
+
+// A load that is usually wired into the house: a furnace blower, a well or sump pump.
+[[nodiscard]] bool is_usually_hard_wired(const scenario::Load& load);
+
+}  // namespace report

@@ -1,0 +1,108 @@
+#include "report/csv.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace report {
+
+namespace {
+
+std::string field(std::string_view text) {
+    if (text.find_first_of(",\"\r\n") == std::string_view::npos) {
+        return std::string(text);
+    }
+    std::string quoted = "\"";
+    for (const char letter : text) {
+        quoted += letter;
+        if (letter == '"') {
+            quoted += '"';
+        }
+    }
+    return quoted + "\"";
+}
+
+std::string field(double value) {
+    return std::isfinite(value) ? fmt::format("{:.7g}", value) : std::string();
+}
+
+std::string line(const std::vector<std::string>& fields) {
+    return fmt::format("{}\r\n", fmt::join(fields, ","));
+}
+
+std::size_t length(const Column& column) {
+    return std::visit([](const auto& points) { return points.size(); }, column.points);
+}
+
+std::string table(const Series& series) {
+    std::vector<std::string> fields;
+    std::size_t rows = 0;
+    for (const auto& column : series.columns) {
+        fields.push_back(field(column.unit.empty()
+                                   ? column.heading
+                                   : fmt::format("{} [{}]", column.heading, column.unit)));
+        rows = std::max(rows, length(column));
+    }
+    std::string text = line(fields);
+    for (std::size_t row = 0; row < rows; ++row) {
+        fields.clear();
+        for (const auto& column : series.columns) {
+            fields.push_back(std::visit(
+                [row](const auto& points) {
+                    return row < points.size() ? field(points[row]) : std::string();
+                },
+                column.points));
+        }
+        text += line(fields);
+    }
+    return text;
+}
+
+void add_lines(std::string& text, const std::string& key, const Value& value);
+
+struct LinesOf {
+    std::string& text;
+    const std::string& key;
+
+    void operator()(const Absent& absent) const {
+        text += line({field(key), "", field(absent.reason)});
+    }
+    void operator()(bool yes) const { text += line({field(key), yes ? "true" : "false", ""}); }
+    void operator()(std::int64_t count) const {
+        text += line({field(key), std::to_string(count), ""});
+    }
+    void operator()(const std::string& words) const {
+        text += line({field(key), field(words), ""});
+    }
+    void operator()(const Quantity& quantity) const {
+        text += line({field(key), field(quantity.value), field(quantity.unit)});
+    }
+    void operator()(const List& list) const {
+        for (std::size_t place = 0; place < list.size(); ++place) {
+            add_lines(text, fmt::format("{}[{}]", key, place), list[place]);
+        }
+    }
+    void operator()(const Members& members) const {
+        for (const auto& member : members) {
+            add_lines(text, key.empty() ? member.key : key + "." + member.key, member.value);
+        }
+    }
+};
+
+void add_lines(std::string& text, const std::string& key, const Value& value) {
+    std::visit(LinesOf{text, key}, value.held);
+}
+
+}  // namespace
+
+std::string in_csv(const Answer& answer) {
+    if (!answer.series.empty()) {
+        return table(answer.series.front());
+    }
+    std::string text = line({"key", "value", "unit"});
+    LinesOf{text, ""}(answer.values);
+    return text;
+}
+
+}  // namespace report

@@ -1,0 +1,145 @@
+#include "report/json.hpp"
+
+#include <cmath>
+#include <cstdlib>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace report {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// Ten significant digits: more would print the noise of the last bits.
+Json number(double value) {
+    if (!std::isfinite(value)) {
+        return nullptr;
+    }
+    return std::strtod(fmt::format("{:.10g}", value).c_str(), nullptr);
+}
+
+Json json_of(const Quantity& quantity) {
+    return {{"value", number(quantity.value)}, {"unit", quantity.unit}};
+}
+
+Json json_of(const Value& value);
+
+Json json_of(const Members& members) {
+    Json result = Json::object();
+    Json reasons = Json::object();
+    for (const auto& member : members) {
+        result[member.key] = json_of(member.value);
+        if (const auto* absent = std::get_if<Absent>(&member.value.held)) {
+            reasons[member.key] = absent->reason;
+        }
+    }
+    if (!reasons.empty()) {
+        result["why_null"] = std::move(reasons);
+    }
+    return result;
+}
+
+Json json_of(const List& list) {
+    Json result = Json::array();
+    for (const auto& value : list) {
+        result.push_back(json_of(value));
+    }
+    return result;
+}
+
+struct JsonOf {
+    Json operator()(const Absent&) const { return nullptr; }
+    Json operator()(bool yes) const { return yes; }
+    Json operator()(std::int64_t count) const { return count; }
+    Json operator()(const std::string& words) const { return words; }
+    Json operator()(const Quantity& quantity) const { return json_of(quantity); }
+    Json operator()(const List& list) const { return json_of(list); }
+    Json operator()(const Members& members) const { return json_of(members); }
+};
+
+Json json_of(const Value& value) {
+    return std::visit(JsonOf{}, value.held);
+}
+
+Json json_of(const PinnedFinding& pinned) {
+    const auto& finding = pinned.finding;
+    Json result{{"severity", word_for(finding.severity)},
+                {"where", finding.where},
+                {"text", finding.text},
+                {"mend", finding.mend},
+                {"source", finding.source}};
+    if (pinned.at) {
+        result["at"] = {{"value", number(*pinned.at / units::hour)}, {"unit", "h"}};
+    }
+    return result;
+}
+
+Json json_of(const WorkingRow& row) {
+    return {{"section", row.section},           {"quantity", row.quantity},
+            {"value", number(row.value.value)}, {"unit", row.value.unit},
+            {"formula", row.formula},           {"source", row.source}};
+}
+
+Json json_of(const Column& column) {
+    Json result{{"name", column.name}, {"heading", column.heading}};
+    if (const auto* numbers = std::get_if<std::vector<double>>(&column.points)) {
+        result["unit"] = column.unit;
+        Json points = Json::array();
+        for (const double value : *numbers) {
+            points.push_back(number(value));
+        }
+        result["points"] = std::move(points);
+    } else {
+        result["points"] = std::get<std::vector<std::string>>(column.points);
+    }
+    return result;
+}
+
+Json json_of(const Series& series) {
+    Json columns = Json::array();
+    for (const auto& column : series.columns) {
+        columns.push_back(json_of(column));
+    }
+    return {{"name", series.name}, {"title", series.title}, {"columns", std::move(columns)}};
+}
+
+Json json_of(const scenario::Assumption& assumption) {
+    return {{"where", assumption.where}, {"text", assumption.text}, {"source", assumption.source}};
+}
+
+Json json_of(const Caution& caution) {
+    return {{"hazard", caution.hazard}, {"text", caution.text}, {"source", caution.source}};
+}
+
+template <class Entry>
+Json array_of(const std::vector<Entry>& entries) {
+    Json result = Json::array();
+    for (const auto& entry : entries) {
+        result.push_back(json_of(entry));
+    }
+    return result;
+}
+
+}  // namespace
+
+std::string in_json(const Answer& answer) {
+    Json values = Json::object();
+    values["title"] = answer.title;
+    values["sentences"] = answer.sentences;
+    values.update(json_of(answer.values));
+    values["closing"] = answer.closing;
+    const Json whole{{"candlemark", 1},
+                     {"question", answer.question},
+                     {"answer", std::move(values)},
+                     {"findings", array_of(answer.findings)},
+                     {"working", array_of(answer.working)},
+                     {"assumptions", array_of(answer.assumptions)},
+                     {"cautions", array_of(answer.cautions)},
+                     {"series", array_of(answer.series)}};
+    // Bytes of the file that are not UTF-8 are replaced, not refused: the answer matters more.
+    return whole.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace report

@@ -1,0 +1,16 @@
+// An answer for programs: one JSON object in UTF-8, the keys in the order of the answer.
+//   {"candlemark":1,"question":…,"answer":{…},"findings":[…],"working":[…],"assumptions":[…],
+//    "cautions":[…],"series":[…]}
+// A quantity is {"value":26.8,"unit":"h"} with a UCUM unit, to ten significant digits.
+// A key without a value is null, and "why_null" beside it holds the reason under the same key.
+#pragma once
+
+#include <string>
+
+#include "report/answer.hpp"
+
+namespace report {
+
+[[nodiscard]] std::string in_json(const Answer& answer);
+
+}  // namespace report

@@ -1,0 +1,158 @@
+#include "report/outage_answer.hpp"
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "report/cautions.hpp"
+#include "report/clock_words.hpp"
+#include "report/outage_findings.hpp"
+#include "report/outage_sentences.hpp"
+#include "report/outage_series.hpp"
+#include "report/outage_working.hpp"
+#include "report/shown.hpp"
+
+namespace report {
+
+namespace {
+
+using outage::Course;
+using outage::Ledger;
+using outage::MorePacks;
+using outage::Plan;
+using scenario::Scenario;
+
+template <class Written>
+Value value_of(Written quantity) {
+    return quantity_or_reason(shown(quantity), "the number is not finite");
+}
+
+Members ending(const Scenario& scenario, units::Duration lasts, bool survives) {
+    return {{.key = "lasts", .label = "lasts", .value = value_of(lasts)},
+            {.key = "ends_at",
+             .label = "until",
+             .value = {time_in_iso(scenario.outage.starts + lasts)}},
+            {.key = "survives", .label = "lasts the whole outage", .value = {survives}}};
+}
+
+// Members in the order in which a person follows energy through the unit.
+Members energy(const Ledger& ledger) {
+    return {{"stored_at_start", "stored at the start", value_of(ledger.stored_at_start)},
+            {"sun_offered", "offered by the sun", value_of(ledger.sun_offered)},
+            {"sun_used", "sun straight into loads", value_of(ledger.sun_used)},
+            {"sun_stored", "sun into the packs", value_of(ledger.sun_stored)},
+            {"sun_unused", "sun not taken", value_of(ledger.sun_unused)},
+            {"sun_clipped", "turned away by the controller", value_of(ledger.sun_clipped)},
+            {"loads", "to the loads", value_of(ledger.loads)},
+            {"inverter_loss", "lost in the inverter", value_of(ledger.inverter_loss)},
+            {"idle", "of it with nothing plugged in", value_of(ledger.idle)},
+            {"converter_loss", "lost in adaptors", value_of(ledger.converter_loss)},
+            {"wiring_loss", "lost in the wiring", value_of(ledger.wiring_loss)},
+            {"battery_loss", "lost in the packs", value_of(ledger.battery_loss)},
+            {"stored_at_end", "stored at the end", value_of(ledger.stored_at_end)},
+            {"unserved", "wanted and not served", value_of(ledger.unserved)},
+            {"residual", "not explained", value_of(ledger.residual)}};
+}
+
+Value next_packs(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more) {
+    if (more.empty()) {
+        return {Absent{plan.likely.survives ? "it lasts the whole outage as it is"
+                                            : "more packs were not tried"}};
+    }
+    List list;
+    for (const auto& entry : more) {
+        Members members = ending(scenario, entry.lasts, entry.survives);
+        members.insert(members.begin(),
+                       {"packs", "packs together", {static_cast<std::int64_t>(entry.packs)}});
+        list.push_back({std::move(members)});
+    }
+    return {std::move(list)};
+}
+
+void add_chances(Members& values, const std::optional<Chances>& chances) {
+    if (!chances) {
+        const Absent reason{"one course of weather was run, not many"};
+        values.push_back({"likely", "over many weathers", {reason}});
+        values.push_back({"chance_of_lasting", "chance of lasting", {reason}});
+        return;
+    }
+    values.push_back(
+        {"likely",
+         "over many weathers",
+         {Members{{"p10", "nine in ten last longer", value_of(chances->p10)},
+                  {"p50", "half last longer", value_of(chances->p50)},
+                  {"p90", "one in ten lasts longer", value_of(chances->p90)},
+                  {"outages", "outages tried", {static_cast<std::int64_t>(chances->outages)}}}}});
+    values.push_back({"chance_of_lasting", "chance of lasting", value_of(chances->of_lasting)});
+}
+
+Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
+                  const std::optional<Chances>& chances) {
+    const Course& likely = plan.likely;
+    Members values = ending(scenario, likely.lasts, likely.survives);
+    values.push_back({"limited_by", "limited by", {std::string(word_for(likely.limited_by))}});
+    values.push_back({"earliest",
+                      "if every doubtful figure turns out badly",
+                      {ending(scenario, plan.earliest.lasts, plan.earliest.survives)}});
+    values.push_back({"latest",
+                      "if every doubtful figure turns out well",
+                      {ending(scenario, plan.latest.lasts, plan.latest.survives)}});
+    values.push_back({"energy", "energy", {energy(likely.ledger)}});
+    add_chances(values, chances);
+    values.push_back({"packs", "packs", {static_cast<std::int64_t>(plan.packs)}});
+    values.push_back({"next_packs", "with more packs", next_packs(scenario, plan, more)});
+    values.push_back(
+        {"usable_at_start", "left to use at the start", value_of(plan.usable_at_start)});
+    values.push_back(
+        {"charge_at_end", "how full at the end", value_of(likely.trace.back().charge)});
+    values.push_back({"without", "time in which something goes without", value_of(likely.without)});
+    values.push_back({"lowest_voltage", "lowest voltage", value_of(likely.lowest_voltage)});
+    values.push_back({"highest_pack_current", "highest current of a pack",
+                      value_of(likely.highest_pack_current)});
+    return values;
+}
+
+// The account must close to rounding; more is a fault in the program, not in the scenario.
+constexpr double largest_residual = 1e-9;  // relative; outage/method.md
+
+std::optional<std::string> defect_of(const Plan& plan) {
+    for (const auto* course : {&plan.likely, &plan.earliest, &plan.latest}) {
+        const double residual = std::abs(course->ledger.relative_residual);
+        if (!(residual <= largest_residual)) {
+            return fmt::format(
+                "the energy account does not close: {:.2g} of it is not explained. "
+                "Do not rely on this answer; please report it with the scenario",
+                residual);
+        }
+    }
+    return std::nullopt;
+}
+
+std::string chance_sentence(const Chances& chances) {
+    return fmt::format("Of a hundred such outages it lasts through about {:.0f}.",
+                       std::floor(100.0 * chances.of_lasting.value()));
+}
+
+}  // namespace
+
+Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
+                     const std::optional<Chances>& chances) {
+    Answer answer{.question = "outage",
+                  .title = scenario.title,
+                  .sentences = outage_sentences(scenario, plan, more),
+                  .values = values_of(scenario, plan, more, chances),
+                  .findings = outage_findings(scenario, plan),
+                  .working = outage_working(plan),
+                  .assumptions = plan.assumptions,
+                  .cautions = cautions_for(scenario),
+                  .series = outage_series(scenario, plan),
+                  .days = days_chart(scenario, plan),
+                  .closing = std::string(closing_line),
+                  .defect = defect_of(plan)};
+    if (chances) {
+        answer.sentences.push_back(chance_sentence(*chances));
+    }
+    return answer;
+}
+
+}  // namespace report

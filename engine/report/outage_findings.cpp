@@ -1,0 +1,340 @@
+#include "report/outage_findings.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include <fmt/format.h>
+
+#include "report/cautions.hpp"
+#include "report/clock_words.hpp"
+#include "report/shown.hpp"
+
+namespace report {
+
+namespace {
+
+using outage::Course;
+using outage::Event;
+using outage::EventKind;
+using outage::Plan;
+using scenario::Outlet;
+using scenario::Scenario;
+using scenario::Severity;
+using units::Duration;
+
+constexpr std::string_view from_the_course = "hour by hour over the outage";
+
+struct Finder {
+    const Scenario& scenario;
+    const Plan& plan;
+    std::vector<PinnedFinding> findings;
+
+    void add(Severity severity, std::string where, std::string text, std::string mend,
+             std::optional<Duration> at = {}, std::string_view source = from_the_course) {
+        findings.push_back(
+            {.finding = {.severity = severity,
+                         .where = std::move(where),
+                         .text = std::move(text),
+                         .mend = std::move(mend),
+                         .source = std::string(source)},
+             .at = at,
+             .when = at ? weekday_and_time(scenario.outage.starts + *at) : std::string()});
+    }
+
+    const Event* first(EventKind kind) const {
+        const auto found = std::ranges::find(plan.likely.events, kind, &Event::kind);
+        return found == plan.likely.events.end() ? nullptr : &*found;
+    }
+
+    std::string how_often(EventKind kind) const {
+        const auto times = std::ranges::count(plan.likely.events, kind, &Event::kind);
+        return times > 1 ? fmt::format(", {} times in all", times) : "";
+    }
+};
+
+// ---- What stands in the way of the power itself.
+
+void find_overload(Finder& finder) {
+    if (const Event* event = finder.first(EventKind::inverter_overload)) {
+        const auto rating =
+            finder.scenario.inverter ? finder.scenario.inverter->continuous : units::Power{};
+        finder.add(
+            Severity::stop, "inverter",
+            fmt::format("The loads ask for {} and the inverter gives {}{}.", in_words(event->power),
+                        in_words(rating), finder.how_often(EventKind::inverter_overload)),
+            "Run the large loads one after another, or fit a larger inverter.", event->at);
+    }
+}
+
+void find_undeliverable(Finder& finder) {
+    if (const Event* event = finder.first(EventKind::cannot_be_delivered)) {
+        finder.add(Severity::stop, "packs",
+                   fmt::format("{} is asked of the packs; they can give at most {} before the "
+                               "voltage collapses{}.",
+                               in_words(event->power), in_words(event->at_most),
+                               finder.how_often(EventKind::cannot_be_delivered)),
+                   "Add a pack in parallel, shorten or thicken the leads, or drop a large load.",
+                   event->at);
+    }
+}
+
+void find_over_current(Finder& finder) {
+    if (const Event* event = finder.first(EventKind::packs_over_current)) {
+        finder.add(
+            Severity::stop, "packs",
+            fmt::format("A pack has to give {}, more than its protection allows{}.",
+                        in_words(event->current), finder.how_often(EventKind::packs_over_current)),
+            "Add a pack in parallel or drop a large load at this hour.", event->at);
+    }
+    if (const Event* event = finder.first(EventKind::fuse_opens)) {
+        finder.add(Severity::stop, "fuse",
+                   fmt::format("A fuse opens at {}; what it feeds stays off until somebody "
+                               "replaces it.",
+                               in_words(event->current)),
+                   "Lower the draw. A larger fuse only where wire, switch and connector allow it.",
+                   event->at);
+    }
+}
+
+void find_low_voltage(Finder& finder) {
+    if (const Event* event = finder.first(EventKind::inverter_off_low_voltage)) {
+        finder.add(Severity::caution, "inverter",
+                   fmt::format("The inverter switches off on low voltage{}.",
+                               finder.how_often(EventKind::inverter_off_low_voltage)),
+                   "Add a pack, shorten or thicken the main cable, or drop a load at this hour.",
+                   event->at);
+    }
+}
+
+void find_empty_packs(Finder& finder) {
+    struct Ending {
+        EventKind kind;
+        std::string_view text;
+    };
+    constexpr std::array endings{
+        Ending{EventKind::packs_empty, "The packs are empty"},
+        Ending{EventKind::packs_at_usable_limit, "The packs reach the share you allow to be used"},
+        Ending{EventKind::packs_cut_off, "The packs' own low-voltage protection opens"}};
+    for (const auto& ending : endings) {
+        if (const Event* event = finder.first(ending.kind)) {
+            finder.add(Severity::caution, "packs",
+                       fmt::format("{}{}.", ending.text, finder.how_often(ending.kind)),
+                       "Add packs or panels, or switch off comfort and work loads from the first "
+                       "hour.",
+                       event->at);
+        }
+    }
+}
+
+// ---- Who goes without.
+
+bool cuts(EventKind kind, Outlet from) {
+    switch (kind) {
+        case EventKind::packs_empty:
+        case EventKind::packs_at_usable_limit:
+        case EventKind::packs_cut_off:
+        case EventKind::packs_over_current:
+        case EventKind::fuse_opens:
+            return true;
+        case EventKind::inverter_off_low_voltage:
+        case EventKind::inverter_overload:
+        case EventKind::cannot_be_delivered:
+            return from == Outlet::ac;
+        default:
+            return false;
+    }
+}
+
+std::optional<Duration> supply_lost(const Course& course, Outlet from) {
+    const auto event = std::ranges::find_if(
+        course.events, [from](const Event& candidate) { return cuts(candidate.kind, from); });
+    return event == course.events.end() ? std::nullopt : std::optional(event->at);
+}
+
+void find_loads_without(Finder& finder) {
+    const Course& course = finder.plan.likely;
+    if (course.survives) {
+        return;
+    }
+    std::vector<std::string> others;
+    for (const auto& load : finder.scenario.loads) {
+        const auto lost = supply_lost(course, load.from);
+        if (!lost) {
+            continue;
+        }
+        if (is_medical(load)) {
+            finder.add(Severity::stop, "load " + load.name,
+                       fmt::format("Life and health: {} has no supply from this hour on, or for a "
+                                   "part of what follows.",
+                                   load.name),
+                       "Plan a second way for it before anything else, and add packs until it "
+                       "lasts.",
+                       std::max(*lost, course.lasts));
+        } else {
+            others.push_back(load.name);
+        }
+    }
+    if (!others.empty()) {
+        finder.add(Severity::caution, "loads",
+                   fmt::format("Without supply for {} in all, {} not served: {}.",
+                               in_words(course.without, 2), in_words(course.ledger.unserved),
+                               fmt::join(others, ", ")),
+                   "See how far more packs carry, or drop what can wait.", course.lasts);
+    }
+}
+
+void find_early_end(Finder& finder) {
+    const Plan& plan = finder.plan;
+    if (plan.uncertain && plan.likely.survives && !plan.earliest.survives) {
+        finder.add(Severity::caution, "loads",
+                   fmt::format("If every doubtful figure turns out badly, it lasts {} instead of "
+                               "the whole outage.",
+                               in_words(plan.earliest.lasts)),
+                   "Measure the largest load with a plug-in meter for a day, or add a pack.",
+                   plan.earliest.lasts);
+    }
+}
+
+// ---- What is lost or close.
+
+// Below this much charge at the end, a little more cold or cloud ends it early.
+constexpr double little_left = 0.10;  // common practice, no source
+
+void find_low_margin(Finder& finder) {
+    const Course& course = finder.plan.likely;
+    if (course.survives && !course.trace.empty() &&
+        course.trace.back().charge.value() < little_left) {
+        finder.add(Severity::caution, "packs",
+                   fmt::format("Only {} of the charge is left at the end.",
+                               in_words(course.trace.back().charge, 2)),
+                   "Add a pack, or drop a load, to have something in hand.",
+                   finder.scenario.outage.lasts, "common practice, no source");
+    }
+}
+
+bool too_cold_to_charge(const scenario::Pack& pack, units::Temperature temperature) {
+    const auto coldest = pack.coldest_charge.value_or(units::celsius(0.0));
+    return pack.chemistry == scenario::Chemistry::lifepo4 && temperature <= coldest;
+}
+
+void find_cold_charging(Finder& finder) {
+    const auto& temperature = finder.scenario.outage.battery_temperature;
+    const auto& ledger = finder.plan.likely.ledger;
+    if (!temperature || finder.scenario.panels.empty()) {
+        return;
+    }
+    for (const auto& pack : finder.scenario.packs) {
+        if (too_cold_to_charge(pack, *temperature)) {
+            finder.add(Severity::caution, "pack " + pack.name,
+                       fmt::format("LiFePO4 at {} takes no charge; {} of sun is lost.",
+                                   in_words(*temperature), in_words(ledger.sun_unused)),
+                       "Keep the packs in a warm room.", std::nullopt,
+                       "pack.coldest_charge, 0 degC unless given");
+            return;
+        }
+    }
+}
+
+void find_unused_sun(Finder& finder) {
+    const auto& ledger = finder.plan.likely.ledger;
+    const auto& temperature = finder.scenario.outage.battery_temperature;
+    const bool cold = temperature && std::ranges::any_of(finder.scenario.packs, [&](auto& pack) {
+                          return too_cold_to_charge(pack, *temperature);
+                      });
+    if (!cold && ledger.sun_unused > 0.1 * ledger.sun_offered &&
+        ledger.sun_unused > 50.0 * units::watt_hour) {
+        const Event* full = finder.first(EventKind::packs_full);
+        finder.add(Severity::note, "panels",
+                   fmt::format("{} of {} from the sun finds the packs full.",
+                               in_words(ledger.sun_unused), in_words(ledger.sun_offered)),
+                   "Move loads that can wait into the sunny hours, or add a pack.",
+                   full ? std::optional(full->at) : std::nullopt);
+    }
+    if (ledger.sun_clipped > 0.05 * ledger.sun_offered &&
+        ledger.sun_clipped > 50.0 * units::watt_hour) {
+        finder.add(Severity::note, "charge_controller",
+                   fmt::format("The charge controller turns away {} that the panels could give.",
+                               in_words(ledger.sun_clipped)),
+                   "A controller with a higher input limit would pass it.");
+    }
+}
+
+// Idle draw that takes more than this of all that leaves the packs is worth a word.
+constexpr double much_idle = 0.15;  // common practice, no source
+
+void find_idle_draw(Finder& finder) {
+    const auto& ledger = finder.plan.likely.ledger;
+    const auto spent = ledger.loads + ledger.inverter_loss + ledger.converter_loss +
+                       ledger.wiring_loss + ledger.battery_loss;
+    if (ledger.idle > much_idle * spent && spent > units::Energy{}) {
+        finder.add(Severity::note, "inverter",
+                   fmt::format("With nothing plugged in the inverter still draws {}: {} over the "
+                               "outage, {} of all that is used.",
+                               in_words(finder.plan.inverter_idle), in_words(ledger.idle),
+                               in_words(units::Share(ledger.idle / spent), 2)),
+                   "Switch it off in hours without AC loads, and feed small loads from 12 V or "
+                   "USB.");
+    }
+}
+
+}  // namespace
+
+std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan& plan) {
+    Finder finder{.scenario = scenario, .plan = plan, .findings = {}};
+    for (const auto& finding : plan.findings) {
+        finder.findings.push_back({.finding = finding});
+    }
+    find_loads_without(finder);
+    find_overload(finder);
+    find_undeliverable(finder);
+    find_over_current(finder);
+    find_low_voltage(finder);
+    find_empty_packs(finder);
+    find_early_end(finder);
+    find_low_margin(finder);
+    find_cold_charging(finder);
+    find_unused_sun(finder);
+    find_idle_draw(finder);
+    sort_by_weight(finder.findings);
+    return std::move(finder.findings);
+}
+
+std::string_view words_for(EventKind kind) {
+    switch (kind) {
+        case EventKind::inverter_off_low_voltage:
+            return "the inverter switches off on low voltage";
+        case EventKind::inverter_on_again:
+            return "the inverter is on again";
+        case EventKind::inverter_overload:
+            return "more is asked than the inverter gives";
+        case EventKind::inverter_overload_over:
+            return "the overload is over";
+        case EventKind::inverter_switched_off:
+            return "the inverter is switched off by its hours";
+        case EventKind::inverter_switched_on:
+            return "the inverter is switched on by its hours";
+        case EventKind::packs_empty:
+            return "the packs are empty";
+        case EventKind::packs_at_usable_limit:
+            return "the packs reach the usable limit";
+        case EventKind::packs_cut_off:
+            return "the packs' own protection opens";
+        case EventKind::packs_over_current:
+            return "a pack gives more than its limit";
+        case EventKind::fuse_opens:
+            return "a fuse opens";
+        case EventKind::cannot_be_delivered:
+            return "more is asked than the packs can give";
+        case EventKind::supply_back:
+            return "the supply is back";
+        case EventKind::packs_full:
+            return "the packs are full";
+        case EventKind::sunrise:
+            return "sunrise";
+        case EventKind::sunset:
+            return "sunset";
+    }
+    return "";
+}
+
+}  // namespace report

@@ -1,0 +1,300 @@
+#include "report/outage_series.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include <fmt/format.h>
+
+#include "report/clock_words.hpp"
+#include "report/outage_findings.hpp"
+#include "report/sampling.hpp"
+#include "units/clock.hpp"
+#include "units/text.hpp"
+
+namespace report {
+
+namespace {
+
+using outage::Course;
+using outage::EventKind;
+using outage::Plan;
+using outage::TracePoint;
+using scenario::Scenario;
+using units::Duration;
+
+template <class Quantity>
+std::string unit_of(Quantity quantity) {
+    return std::string(units::in_customary_unit(quantity).unit);
+}
+
+template <class Quantity>
+double number(Quantity quantity) {
+    return units::in_customary_unit(quantity).value;
+}
+
+// A column filled by a function of the row; numbers and their unit come from the quantity itself.
+template <class Function>
+Column column(std::string name, std::string heading, std::size_t rows, Function of_row) {
+    using Entry = decltype(of_row(std::size_t{}));
+    Column result{.name = std::move(name), .heading = std::move(heading), .unit = {}, .points = {}};
+    if constexpr (std::is_same_v<Entry, std::string>) {
+        std::vector<std::string> words;
+        for (std::size_t row = 0; row < rows; ++row) {
+            words.push_back(of_row(row));
+        }
+        result.points = std::move(words);
+    } else {
+        std::vector<double> numbers;
+        for (std::size_t row = 0; row < rows; ++row) {
+            if constexpr (std::is_arithmetic_v<Entry>) {
+                numbers.push_back(static_cast<double>(of_row(row)));
+            } else {
+                numbers.push_back(number(of_row(row)));
+            }
+        }
+        if constexpr (std::is_arithmetic_v<Entry>) {
+            result.unit = "1";
+        } else {
+            result.unit = unit_of(Entry{});
+        }
+        result.points = std::move(numbers);
+    }
+    return result;
+}
+
+std::string events_between(const Plan& plan, Duration from, Duration to) {
+    std::string text;
+    for (const auto& event : plan.likely.events) {
+        if (event.at >= from && event.at < to) {
+            text += (text.empty() ? "" : "; ") + std::string(words_for(event.kind));
+        }
+    }
+    return text;
+}
+
+std::string date_time(units::LocalTime time) {
+    std::string text = time_in_iso(time);
+    text[10] = ' ';
+    return text.substr(0, 16);
+}
+
+Series hours_table(const Scenario& scenario, const Plan& plan) {
+    const Duration lasts = scenario.outage.lasts;
+    const auto rows = static_cast<std::size_t>(std::ceil(lasts / units::hour - 1e-9));
+    const auto from = [](std::size_t row) { return static_cast<double>(row) * units::hour; };
+    const auto to = [lasts](std::size_t row) {
+        return std::min(static_cast<double>(row + 1) * units::hour, lasts);
+    };
+    const auto stored = [&to](const Course& course) {
+        return [&](std::size_t row) { return state_at(course.trace, to(row)).stored; };
+    };
+    const auto mean = [&](units::Power TracePoint::*power) {
+        return [&, power](std::size_t row) {
+            return mean_power(plan.likely.trace, power, from(row), to(row));
+        };
+    };
+    const auto time = [&](auto moment) {
+        return [&, moment](std::size_t row) {
+            return date_time(scenario.outage.starts + moment(row));
+        };
+    };
+    Series series{.name = "hours", .title = "Hour by hour", .columns = {}};
+    series.columns = {
+        column("from", "from, local standard time", rows, time(from)),
+        column("to", "to", rows, time(to)),
+        column("stored", "stored at the end", rows, stored(plan.likely)),
+        column("stored_earliest", "stored at the end, badly", rows, stored(plan.earliest)),
+        column("stored_latest", "stored at the end, well", rows, stored(plan.latest)),
+        column("charge", "how full at the end", rows,
+               [&](std::size_t row) { return state_at(plan.likely.trace, to(row)).charge; }),
+        column("voltage", "voltage at the end", rows,
+               [&](std::size_t row) { return state_at(plan.likely.trace, to(row)).voltage; }),
+        column("wanted", "wanted by the loads, mean", rows, mean(&TracePoint::wanted)),
+        column("served", "served, mean", rows, mean(&TracePoint::served)),
+        column("sun_offered", "sun offered, mean", rows, mean(&TracePoint::sun_offered)),
+        column("sun_taken", "sun taken, mean", rows, mean(&TracePoint::sun_taken)),
+        column("events", "what happens", rows,
+               [&](std::size_t row) { return events_between(plan, from(row), to(row)); })};
+    return series;
+}
+
+Series events_table(const Scenario& scenario, const Plan& plan) {
+    const auto& events = plan.likely.events;
+    Series series{.name = "events", .title = "What happens when", .columns = {}};
+    series.columns = {
+        column("time", "local standard time", events.size(),
+               [&](std::size_t row) { return date_time(scenario.outage.starts + events[row].at); }),
+        column("at", "after the start", events.size(),
+               [&](std::size_t row) { return events[row].at; }),
+        column("event", "event", events.size(),
+               [&](std::size_t row) { return std::string(words_for(events[row].kind)); }),
+        column("power", "asked for", events.size(),
+               [&](std::size_t row) { return events[row].power; }),
+        column("at_most", "possible at most", events.size(),
+               [&](std::size_t row) { return events[row].at_most; }),
+        column("current", "current of a pack", events.size(),
+               [&](std::size_t row) { return events[row].current; })};
+    return series;
+}
+
+Series sun_table(const Plan& plan) {
+    const auto& days = plan.sun;
+    Series series{.name = "sun_days", .title = "What the sun gives back", .columns = {}};
+    series.columns = {
+        column("day", "day of the outage", days.size(),
+               [&](std::size_t row) { return days[row].day; }),
+        column("offered", "offered", days.size(),
+               [&](std::size_t row) { return days[row].offered; }),
+        column("taken", "taken", days.size(), [&](std::size_t row) { return days[row].taken; }),
+        column("unused", "not taken", days.size(),
+               [&](std::size_t row) { return days[row].unused; }),
+        column("clipped", "turned away by the controller", days.size(),
+               [&](std::size_t row) { return days[row].clipped; })};
+    return series;
+}
+
+// ---- The chart.
+
+std::vector<DaysChart::Span> nights_of(const Course& course, double end) {
+    std::vector<DaysChart::Span> nights;
+    double sunset = 0.0;
+    bool dark = true;  // until the first sunset says that the outage began by day
+    bool known = false;
+    for (const auto& event : course.events) {
+        const double at = event.at / units::hour;
+        if (event.kind == EventKind::sunset) {
+            sunset = at;
+            dark = known = true;
+        } else if (event.kind == EventKind::sunrise) {
+            if (dark && at > sunset) {
+                nights.push_back({.from = sunset, .to = at});
+            }
+            dark = false;
+            known = true;
+        }
+    }
+    if (known && dark && end > sunset) {
+        nights.push_back({.from = sunset, .to = end});
+    }
+    return nights;
+}
+
+// What is worth a mark; sunrise and sunset are shown as nights, and daily switching is no news.
+std::optional<scenario::Severity> weight_of(EventKind kind) {
+    switch (kind) {
+        case EventKind::inverter_overload:
+        case EventKind::packs_over_current:
+        case EventKind::fuse_opens:
+        case EventKind::cannot_be_delivered:
+            return scenario::Severity::stop;
+        case EventKind::inverter_off_low_voltage:
+        case EventKind::packs_empty:
+        case EventKind::packs_at_usable_limit:
+        case EventKind::packs_cut_off:
+            return scenario::Severity::caution;
+        case EventKind::supply_back:
+        case EventKind::packs_full:
+            return scenario::Severity::note;
+        default:
+            return std::nullopt;
+    }
+}
+
+// The first of each kind: a chart with every repetition could not be read.
+std::vector<Marker> markers_of(const Scenario& scenario, const Course& course) {
+    std::vector<Marker> markers;
+    std::vector<EventKind> seen;
+    for (const auto& event : course.events) {
+        const auto weight = weight_of(event.kind);
+        if (!weight || std::ranges::find(seen, event.kind) != seen.end()) {
+            continue;
+        }
+        seen.push_back(event.kind);
+        markers.push_back(
+            {.at = event.at / units::hour,
+             .sign = static_cast<char>('a' + static_cast<int>(markers.size())),
+             .label = fmt::format("{} {}", weekday_and_time(scenario.outage.starts + event.at),
+                                  words_for(event.kind)),
+             .severity = *weight});
+    }
+    return markers;
+}
+
+// Energy in all packs when full, as the trace relates energy to charge.
+double full_store(const Plan& plan) {
+    double top = 0.0;
+    for (const auto* course : {&plan.earliest, &plan.likely, &plan.latest}) {
+        for (const auto& point : course->trace) {
+            top = std::max(top, number(point.stored));
+        }
+    }
+    const auto& start = plan.likely.trace.front();
+    if (start.charge.value() > 0.05) {
+        top = std::max(top, number(start.stored) / start.charge.value());
+    }
+    return top;
+}
+
+}  // namespace
+
+std::vector<Series> outage_series(const Scenario& scenario, const Plan& plan) {
+    std::vector<Series> series{hours_table(scenario, plan), events_table(scenario, plan),
+                               loads_table(plan.loads)};
+    if (!plan.sun.empty()) {
+        series.push_back(sun_table(plan));
+    }
+    return series;
+}
+
+Series loads_table(const std::vector<outage::LoadUse>& loads) {
+    Series series{.name = "loads", .title = "What each load takes", .columns = {}};
+    series.columns = {
+        column("name", "load", loads.size(), [&](std::size_t row) { return loads[row].name; }),
+        column("count", "how many", loads.size(),
+               [&](std::size_t row) { return loads[row].count; }),
+        column("priority", "priority", loads.size(),
+               [&](std::size_t row) { return loads[row].priority; }),
+        column("running", "while on", loads.size(),
+               [&](std::size_t row) { return loads[row].running; }),
+        column("running_low", "while on, at least", loads.size(),
+               [&](std::size_t row) { return loads[row].running_low; }),
+        column("running_high", "while on, at most", loads.size(),
+               [&](std::size_t row) { return loads[row].running_high; }),
+        column("per_day", "on a mean day", loads.size(),
+               [&](std::size_t row) { return loads[row].per_day; }),
+        column("wanted", "over the outage", loads.size(),
+               [&](std::size_t row) { return loads[row].wanted; }),
+        column("on_time", "time on", loads.size(),
+               [&](std::size_t row) { return loads[row].on_time; }),
+        column("from_what", "known from", loads.size(),
+               [&](std::size_t row) { return loads[row].from_what; })};
+    return series;
+}
+
+DaysChart days_chart(const Scenario& scenario, const Plan& plan) {
+    const Duration lasts = scenario.outage.lasts;
+    constexpr double most_steps = 960.0;
+    const double steps = std::clamp(std::ceil(lasts / (15.0 * units::minute)), 1.0, most_steps);
+    DaysChart chart{.starts = scenario.outage.starts,
+                    .lasts = lasts / units::hour,
+                    .top = full_store(plan),
+                    .usable = number(plan.usable_at_start)};
+    for (int step = 0; step <= static_cast<int>(steps); ++step) {
+        const Duration at = step / steps * lasts;
+        const TracePoint state = state_at(plan.likely.trace, at);
+        chart.at.push_back(at / units::hour);
+        chart.likely.push_back(number(state.stored));
+        chart.earliest.push_back(number(state_at(plan.earliest.trace, at).stored));
+        chart.latest.push_back(number(state_at(plan.latest.trace, at).stored));
+        chart.wanted.push_back(number(state.wanted));
+        chart.served.push_back(number(state.served));
+        chart.sun.push_back(number(state.sun_offered));
+    }
+    chart.nights = nights_of(plan.likely, chart.lasts);
+    chart.markers = markers_of(scenario, plan.likely);
+    return chart;
+}
+
+}  // namespace report

@@ -1,0 +1,24 @@
+// The outage as tables and as the chart of its days.
+#pragma once
+
+#include <vector>
+
+#include "outage/plan.hpp"
+#include "report/answer.hpp"
+#include "scenario/scenario.hpp"
+
+namespace report {
+
+// "hours" (one row an hour: what flowed in it, what is stored at its end), "events", "loads" and
+// "sun_days", in this order.
+[[nodiscard]] std::vector<Series> outage_series(const scenario::Scenario& scenario,
+                                                const outage::Plan& plan);
+
+// What each load draws, how often, and how that is known.
+[[nodiscard]] Series loads_table(const std::vector<outage::LoadUse>& loads);
+
+// Curves at even steps of at least a quarter of an hour, at most 961 points; nights; markers of
+// what switches or runs out.
+[[nodiscard]] DaysChart days_chart(const scenario::Scenario& scenario, const outage::Plan& plan);
+
+}  // namespace report

@@ -1,0 +1,141 @@
+#include "report/outage_findings.hpp"
+
+#include "made_plan.hpp"
+
+namespace {
+
+using namespace report;
+using outage::Event;
+using outage::EventKind;
+using scenario::Severity;
+using testing::HasSubstr;
+using units::hour;
+using units::watt;
+
+const PinnedFinding* about(const std::vector<PinnedFinding>& findings, std::string_view words) {
+    for (const auto& pinned : findings) {
+        if (pinned.finding.text.find(words) != std::string::npos) {
+            return &pinned;
+        }
+    }
+    return nullptr;
+}
+
+std::vector<PinnedFinding> with_event(Event event) {
+    auto plan = made::lasting_plan();
+    plan.likely.events = {event, event};
+    return outage_findings(made::scenario(), plan);
+}
+
+TEST(outage_findings, a_life_and_health_load_that_goes_without_is_a_stop_at_its_hour) {
+    const auto plan = made::plan();
+    const auto findings = outage_findings(made::scenario(), plan);
+    const auto* found = about(findings, "breathing aid has no supply");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::stop);
+    EXPECT_EQ(found->at, plan.likely.lasts);
+}
+
+TEST(outage_findings, other_loads_that_go_without_are_one_caution) {
+    auto scenario = made::scenario();
+    scenario.loads[1].priority = 3;
+    const auto findings = outage_findings(scenario, made::plan());
+    const auto* found = about(findings, "Without supply");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::caution);
+    EXPECT_THAT(found->finding.text, HasSubstr("refrigerator, breathing aid, cabin lights"));
+    EXPECT_EQ(about(findings, "Life and health"), nullptr);
+}
+
+TEST(outage_findings, twelve_volt_loads_stay_on_when_only_the_inverter_goes_off) {
+    auto plan = made::plan();
+    plan.likely.events = {{.at = 5.0 * hour, .kind = EventKind::inverter_off_low_voltage}};
+    plan.likely.lasts = 5.0 * hour;
+    const auto findings = outage_findings(made::scenario(), plan);
+    ASSERT_NE(about(findings, "Without supply"), nullptr);
+    EXPECT_EQ(about(findings, "Without supply")->finding.text.find("cabin lights"),
+              std::string::npos);
+}
+
+TEST(outage_findings, a_unit_that_lasts_with_much_left_has_no_stop_and_no_caution) {
+    for (const auto& pinned : outage_findings(made::scenario(), made::lasting_plan())) {
+        EXPECT_EQ(pinned.finding.severity, Severity::note) << pinned.finding.text;
+    }
+}
+
+TEST(outage_findings, an_overload_is_a_stop_with_both_powers) {
+    const auto findings = with_event(
+        {.at = 3.0 * hour, .kind = EventKind::inverter_overload, .power = 3100.0 * watt});
+    const auto* found = about(findings, "The loads ask for 3.1 kW");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::stop);
+    EXPECT_THAT(found->finding.text, HasSubstr("2.4 kW, 2 times in all"));
+    EXPECT_EQ(found->when, "Wednesday 21:00");
+}
+
+TEST(outage_findings, what_cannot_be_delivered_tells_the_most_that_can) {
+    const auto findings = with_event({.at = 3.0 * hour,
+                                      .kind = EventKind::cannot_be_delivered,
+                                      .power = 2700.0 * watt,
+                                      .at_most = 1900.0 * watt});
+    const auto* found = about(findings, "at most 1.9 kW");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::stop);
+}
+
+TEST(outage_findings, currents_beyond_pack_or_fuse_are_stops) {
+    for (const auto kind : {EventKind::packs_over_current, EventKind::fuse_opens}) {
+        const auto findings =
+            with_event({.at = 1.0 * hour, .kind = kind, .current = 120.0 * units::ampere});
+        const auto* found = about(findings, "120 A");
+        ASSERT_NE(found, nullptr);
+        EXPECT_EQ(found->finding.severity, Severity::stop);
+    }
+}
+
+TEST(outage_findings, lithium_at_or_below_freezing_takes_no_sun) {
+    auto scenario = made::scenario();
+    scenario.outage.battery_temperature = units::celsius(0.0);
+    EXPECT_NE(about(outage_findings(scenario, made::plan()), "takes no charge"), nullptr);
+    scenario.outage.battery_temperature = units::celsius(0.5);
+    EXPECT_EQ(about(outage_findings(scenario, made::plan()), "takes no charge"), nullptr);
+    scenario.outage.battery_temperature = units::celsius(-5.0);
+    scenario.packs.front().chemistry = scenario::Chemistry::agm;
+    EXPECT_EQ(about(outage_findings(scenario, made::plan()), "takes no charge"), nullptr);
+}
+
+TEST(outage_findings, less_than_a_tenth_left_at_the_end_is_a_caution) {
+    auto plan = made::lasting_plan();
+    plan.likely.trace.back().charge = units::StateOfCharge(0.09);
+    EXPECT_NE(about(outage_findings(made::scenario(), plan), "is left at the end"), nullptr);
+    plan.likely.trace.back().charge = units::StateOfCharge(0.11);
+    EXPECT_EQ(about(outage_findings(made::scenario(), plan), "is left at the end"), nullptr);
+}
+
+TEST(outage_findings, sun_that_finds_the_packs_full_is_told) {
+    auto plan = made::lasting_plan();
+    plan.likely.ledger.sun_unused = 0.5 * plan.likely.ledger.sun_offered;
+    EXPECT_NE(about(outage_findings(made::scenario(), plan), "finds the packs full"), nullptr);
+}
+
+TEST(outage_findings, an_idle_draw_that_is_a_large_share_is_told_with_its_share) {
+    auto plan = made::lasting_plan();
+    plan.likely.ledger.idle = 0.5 * plan.likely.ledger.loads;
+    plan.likely.ledger.inverter_loss = plan.likely.ledger.idle;
+    const auto findings = outage_findings(made::scenario(), plan);
+    const auto* found = about(findings, "With nothing plugged in");
+    ASSERT_NE(found, nullptr);
+    EXPECT_THAT(found->finding.text, HasSubstr("33 %"));
+}
+
+TEST(outage_findings, findings_of_the_plan_are_kept) {
+    auto plan = made::lasting_plan();
+    plan.findings = {{.severity = Severity::stop,
+                      .where = "pack main",
+                      .text = "from the plan",
+                      .mend = "",
+                      .source = "test"}};
+    EXPECT_EQ(outage_findings(made::scenario(), plan).front().finding.text, "from the plan");
+}
+
+}  // namespace
