@@ -20,8 +20,6 @@ using scenario::ReadScenario;
 using units::Result;
 
 // So many more packs are tried when the outage is not lasted through.
-constexpr int more_packs_tried = 6;
-
 Outcome unusable(const units::Errors& errors) {
     Outcome outcome{.status = Status::unusable};
     for (const auto& error : errors) {
@@ -76,10 +74,7 @@ Result<Answer> answer_outage(const ReadScenario& read) {
     if (!plan) {
         return units::fail(with_file(std::move(plan.error()), read.file_name));
     }
-    const auto more = plan->likely.survives
-                          ? std::vector<outage::MorePacks>{}
-                          : outage::lasts_with_more_packs(read.scenario, more_packs_tried);
-    return report::outage_answer(read.scenario, *plan, more);
+    return report::outage_answer(read.scenario, *plan, plan->more_packs);
 }
 
 Result<Answer> answer_read(const ReadScenario& read) {

@@ -68,6 +68,8 @@ class Clock {
         }
     }
 
+    [[nodiscard]] bool failed() const { return failed_; }
+
     Course finish(Duration lasts) {
         auto& ledger = course_.ledger;
         ledger.stored_at_end = stored();
@@ -436,6 +438,7 @@ Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const
         if (light + 1 < sun.size()) next = std::min(next, sun[light + 1].from);
         clock.until(next, demand[step], sun.empty() ? none : sun[light]);
         now = next;
+        if (clock.failed() && !keep.after_failure) break;
         while (step + 1 < demand.size() && demand[step + 1].from <= now)
             ++step;
         while (light + 1 < sun.size() && sun[light + 1].from <= now)

@@ -20,7 +20,8 @@ struct SunOfDay {
 
 // How much of a run is kept.
 struct Keep {
-    bool trace = true;  // trace and events
+    bool trace = true;          // trace and events
+    bool after_failure = true;  // go on when the supply has failed; the ledger is only whole then
 };
 
 //   demand     in order of time, the first at 0; never empty

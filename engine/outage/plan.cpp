@@ -9,6 +9,9 @@ namespace {
 
 using namespace units;
 
+// Enough to say how many more it takes, or that it takes a great many.
+constexpr int more_packs_tried = 6;
+
 // Sunrises and sunsets of the outage, for whoever draws the nights.
 std::vector<Event> sun_events(const solar::Site& site, const scenario::Outage& outage) {
     std::vector<Event> events;
@@ -75,6 +78,7 @@ Plan plan_outage(const Ready& ready) {
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
     if (unit.inverter) plan.inverter_idle = unit.inverter->losses.idle;
     plan.packs = unit.bank.count;
+    if (!plan.likely.survives) plan.more_packs = lasts_with_more_packs(ready, more_packs_tried);
     plan.usable_at_start = usable_at_start(ready);
     plan.findings = ready.findings;
     plan.assumptions = ready.assumptions;
@@ -94,16 +98,11 @@ std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int more) {
     for (int count = now + 1; count <= now + more; ++count) {
         const auto course =
             run(with_packs(ready, End::likely, count), ready.steps[likely], ready.sun[likely],
-                ready.outage.lasts, ready.midnight, {.trace = false});
+                ready.outage.lasts, ready.midnight, {.trace = false, .after_failure = false});
         longer.push_back({.packs = count, .lasts = course.lasts, .survives = course.survives});
         if (course.survives) break;
     }
     return longer;
-}
-
-std::vector<MorePacks> lasts_with_more_packs(const scenario::Scenario& scenario, int more) {
-    const auto ready = make_ready(scenario);
-    return ready ? lasts_with_more_packs(*ready, more) : std::vector<MorePacks>{};
 }
 
 }  // namespace outage

@@ -39,6 +39,13 @@ struct SunDay {
     units::Energy unused{};
 };
 
+// How long the likely course lasts with more packs of the same kind.
+struct MorePacks {
+    int packs = 0;  // all together
+    units::Duration lasts{};
+    bool survives = false;
+};
+
 struct Plan {
     Course likely;
     Course earliest;         // every uncertain input at its hungry end, sun at its dull end
@@ -47,6 +54,8 @@ struct Plan {
     std::vector<LoadUse> loads;
     std::vector<SunDay> sun;
     units::Power inverter_idle{};
+    // What more packs like these would do; empty when the likely course survives.
+    std::vector<MorePacks> more_packs;
     int packs = 0;  // all kinds together
     units::Energy usable_at_start{};
     scenario::Findings findings;
@@ -60,15 +69,7 @@ struct Plan {
 [[nodiscard]] units::Result<Plan> plan_outage(const scenario::Scenario& scenario);
 [[nodiscard]] Plan plan_outage(const Ready& ready);
 
-// How long the likely course lasts when `more` packs like the last kind are added: one entry for
-// each of 1 … more packs, ending with the first that survives.
-struct MorePacks {
-    int packs = 0;  // all together
-    units::Duration lasts{};
-    bool survives = false;
-};
-[[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const scenario::Scenario& scenario,
-                                                           int more);
+// One entry for each of 1 … `more` packs more, ending with the first that survives.
 [[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int more);
 
 }  // namespace outage

@@ -70,7 +70,16 @@ std::string print_si_in(Dimension dimension, double value, std::string_view spel
 Printed customary_si(Dimension dimension, double value) {
     assert(std::isfinite(value));
     const DimensionText& text = text_of(dimension);
-    const NamedUnit* const unit = find_unit(dimension, text.ucum_spelling);
+    // Looked up once: a report prints tens of thousands of values.
+    static const auto units = [] {
+        std::array<const NamedUnit*, static_cast<std::size_t>(Dimension::price) + 1> found{};
+        for (std::size_t i = 0; i < found.size(); ++i) {
+            const auto each = static_cast<Dimension>(i);
+            found[i] = find_unit(each, text_of(each).ucum_spelling);
+        }
+        return found;
+    }();
+    const NamedUnit* const unit = units[static_cast<std::size_t>(dimension)];
     assert(unit != nullptr);
     return {number_of(*unit, value, dimension) + 0.0, text.ucum};
 }
