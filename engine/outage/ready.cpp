@@ -32,8 +32,10 @@ SunModels sun_models(const scenario::Scenario& scenario, const solar::Site& site
                      scenario::Assumptions& assumptions) {
     SunModels models{.controller = solar::controller_model(scenario.controller, assumptions)};
     for (std::size_t i = 0; i < scenario.panels.size(); ++i)
-        models.groups.push_back(solar::panel_group(scenario.panels[i], fmt::format("panel[{}]", i),
-                                                   site, scenario.outage.starts, assumptions));
+        if (scenario.panels[i].count > 0)
+            models.groups.push_back(solar::panel_group(scenario.panels[i],
+                                                       fmt::format("panel[{}]", i), site,
+                                                       scenario.outage.starts, assumptions));
     return models;
 }
 
@@ -99,6 +101,12 @@ Packs packs_of(const scenario::Scenario& scenario, Temperature temperature,
                                         "lead of the first, or leave it out"});
         }
         packs.count += scenario.packs[i].count;
+    }
+    if (packs.count == 0) {
+        errors.push_back({.where = "pack.count",
+                          .found = "there is no pack: every count is 0",
+                          .remedy = "give at least one [[pack]] a count of 1"});
+        return {};
     }
     return packs;
 }

@@ -70,7 +70,7 @@ const Description<Pack>& describe<Pack>() {
         .keys = keys_of(
             key<&Pack::name>({.name = "name", .demand = Demand::required},
                              WordsForm{.sample = "main"}),
-            key<&Pack::count>({.name = "count", .silent = "one"}, WholeForm{1, 1000}),
+            key<&Pack::count>({.name = "count", .silent = "one"}, WholeForm{0, 1000}),
             key<&Pack::chemistry>(
                 {.name = "chemistry", .demand = Demand::required, .copied = relatives},
                 one_of<Chemistry>({{"lifepo4", Chemistry::lifepo4},

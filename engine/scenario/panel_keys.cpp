@@ -71,7 +71,7 @@ const Description<Panel>& describe<Panel>() {
     static const Description<Panel> description = {
         .silent = "taken by the solar part, and told there",
         .keys = keys_of(
-            key<&Panel::count>({.name = "count", .silent = "one"}, WholeForm{1, 1000}),
+            key<&Panel::count>({.name = "count", .silent = "one"}, WholeForm{0, 1000}),
             key<&Panel::power>({.name = "power", .demand = Demand::required},
                                positive_to(10'000.0 * units::watt, "100 W")),
             key<&Panel::placement>({.name = "placement", .silent = "flat"},

@@ -306,11 +306,11 @@ TEST(read, an_override_at_fault_is_named_and_other_lines_stay_true) {
     const auto errors = errors_of(text, {{"goal.spend_at_most", "900"},
                                          {"outage.cause", "rain"},
                                          {"pack.main.fuse", "30 A"},
-                                         {"pack.expansion.count", "0"},
+                                         {"pack.expansion.count", "-1"},
                                          {"pack.third.count", "1"},
                                          {"outage.lasst", "3 d"}});
     EXPECT_EQ(error_at(errors, "outage.cause").file, "--set outage.cause=rain");
-    EXPECT_EQ(error_at(errors, "pack[1].count").file, "--set pack.expansion.count=0");
+    EXPECT_EQ(error_at(errors, "pack[1].count").file, "--set pack.expansion.count=-1");
     EXPECT_THAT(error_at(errors, "pack.third.count").found, HasSubstr("main, expansion"));
     EXPECT_EQ(error_at(errors, "outage.lasst").file, "--set outage.lasst=3 d");
     const std::size_t at = text.find("\"12 A\"");

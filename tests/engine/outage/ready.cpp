@@ -1,0 +1,89 @@
+#include "outage/ready.hpp"
+
+#include "scenario/read.hpp"
+
+namespace {
+
+using namespace units;
+
+std::string file(const std::string& packs, const std::string& more = "") {
+    return R"(format = 1
+title = "Ready"
+[outage]
+starts = 2026-06-19T07:00:00
+lasts = "2 d"
+battery_temperature = "20 degC"
+)" + packs +
+           R"(
+[[load]]
+name = "lamp"
+from = "12V"
+power = "20 W"
+)" + more;
+}
+
+const std::string pack = R"([[pack]]
+name = "main"
+chemistry = "agm"
+capacity = "100 Ah"
+)";
+
+Result<outage::Ready> ready_from(const std::string& text) {
+    const auto read = scenario::read_scenario(text, "ready.toml", {});
+    if (!read) return fail(read.error());
+    return outage::make_ready(read->scenario);
+}
+
+constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
+
+TEST(ready, like_packs_under_two_names_are_one_bank) {
+    const auto ready = ready_from(file(pack + "[[pack]]\nname = \"more\"\ncount = 3\n"));
+    ASSERT_TRUE(ready);
+    EXPECT_EQ(ready->units[likely].bank.count, 4);
+}
+
+TEST(ready, a_pack_that_differs_is_refused_by_its_key) {
+    const auto ready =
+        ready_from(file(pack + "[[pack]]\nname = \"old\"\ncount = 1\ncapacity = \"80 Ah\"\n"));
+    ASSERT_FALSE(ready);
+    EXPECT_EQ(ready.error().front().where, "pack[1]");
+}
+
+TEST(ready, a_bank_of_no_pack_is_refused) {
+    const auto ready = ready_from(file(pack + "count = 0\n"));
+    ASSERT_FALSE(ready);
+    EXPECT_EQ(ready.error().front().where, "pack.count");
+}
+
+TEST(ready, no_panel_gives_no_sun) {
+    const std::string sun = "[place]\nname = \"Missoula MT\"\n[[panel]]\npower = \"100 W\"\n";
+    const auto none = ready_from(file(pack, sun + "count = 0\n"));
+    const auto one = ready_from(file(pack, sun + "count = 1\n"));
+    ASSERT_TRUE(none);
+    ASSERT_TRUE(one);
+    EXPECT_TRUE(none->sun[likely].empty());
+    EXPECT_FALSE(one->sun[likely].empty());
+}
+
+TEST(ready, the_dull_sky_offers_least_and_the_bright_one_most) {
+    const auto ready = ready_from(
+        file(pack, "[place]\nname = \"Missoula MT\"\n[[panel]]\npower = \"100 W\"\ncount = 2\n"));
+    ASSERT_TRUE(ready);
+    std::array<double, 3> offered{};
+    for (std::size_t end = 0; end < 3; ++end)
+        offered[end] =
+            outage::run(*ready, static_cast<outage::End>(end)).ledger.sun_offered / joule;
+    EXPECT_LT(offered[0], offered[1]);
+    EXPECT_LT(offered[1], offered[2]);
+}
+
+// The mean of n scores of an autoregression of 0.29 spreads by sqrt(1.817 / n) for large n, so the
+// dull day of a month is near the middle; of one day it is the tenth of days itself.
+TEST(ready, a_long_run_of_dull_days_is_less_dull_than_a_single_one) {
+    EXPECT_NEAR(outage::dull_quantile(1.0).value(), 0.10, 1e-9);
+    const double month = 1.2816 * std::sqrt(1.817 / 30.0);
+    EXPECT_NEAR(outage::dull_quantile(30.0).value(), 0.5 * std::erfc(month / std::sqrt(2.0)), 0.01);
+    EXPECT_GT(outage::dull_quantile(4.0).value(), outage::dull_quantile(2.0).value());
+}
+
+}  // namespace
