@@ -1,0 +1,107 @@
+// candlemark-touch [FILE]: the plan on a screen for fingers and keys.
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QFileInfo>
+#include <QQmlApplicationEngine>
+#include <QQmlExtensionPlugin>
+#include <QQuickWindow>
+#include <QTimer>
+#include <QUrl>
+
+Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
+
+namespace {
+
+constexpr int failed = 3;  // a defect of ours, as for the command line
+
+struct Wishes {
+    QUrl file;
+    QString picture;  // where to save a picture of the window, which then closes
+    QString theme;
+    QSize size;
+    double text_scale = 1.0;
+};
+
+QSize size_in(const QString& words) {
+    const QStringList sides = words.split(QLatin1Char('x'));
+    return sides.size() == 2 ? QSize(sides[0].toInt(), sides[1].toInt()) : QSize();
+}
+
+Wishes read_arguments(const QApplication& application) {
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QApplication::tr("Shows how long a hand-built power unit lasts through an outage."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument(QStringLiteral("FILE"),
+                                 QApplication::tr("Scenario to open; an example without it."),
+                                 QStringLiteral("[FILE]"));
+    const QCommandLineOption picture(QStringLiteral("picture"),
+                                     QApplication::tr("Save a picture of the window and close."),
+                                     QStringLiteral("PNG"));
+    const QCommandLineOption size(QStringLiteral("size"), QApplication::tr("Size of the window."),
+                                  QStringLiteral("WIDTHxHEIGHT"), QStringLiteral("1280x800"));
+    const QCommandLineOption theme(QStringLiteral("theme"), QApplication::tr("dark or light."),
+                                   QStringLiteral("NAME"), QStringLiteral("dark"));
+    const QCommandLineOption text_size(QStringLiteral("text-size"),
+                                       QApplication::tr("Size of the text, 100 to 200 percent."),
+                                       QStringLiteral("PERCENT"), QStringLiteral("100"));
+    parser.addOptions({picture, size, theme, text_size});
+    parser.process(application);
+
+    Wishes wishes;
+    if (!parser.positionalArguments().isEmpty()) {
+        wishes.file = QUrl::fromLocalFile(
+            QFileInfo(parser.positionalArguments().constFirst()).absoluteFilePath());
+    }
+    wishes.picture = parser.value(picture);
+    wishes.theme = parser.value(theme);
+    wishes.size = size_in(parser.value(size));
+    wishes.text_scale = qBound(1.0, parser.value(text_size).toDouble() / 100.0, 2.0);
+    return wishes;
+}
+
+// Saves the window once its plan stands on it.
+void save_picture_when_planned(QQuickWindow* window, const QString& path) {
+    constexpr int settled = 300;  // ms; charts lay themselves out over some frames
+    QTimer::singleShot(settled, window, [window, path] {
+        const auto* plan = window->property("plan").value<QObject*>();
+        if (plan && plan->property("running").toBool()) {
+            save_picture_when_planned(window, path);
+            return;
+        }
+        QApplication::exit(window->grabWindow().save(path) ? 0 : failed);
+    });
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    // Qt Charts needs an application made for widgets.
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("candlemark-touch"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Candlemark"));
+    QApplication::setApplicationVersion(QStringLiteral(CANDLEMARK_VERSION));
+    const Wishes wishes = read_arguments(application);
+
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    QObject::connect(
+        &engine, &QQmlApplicationEngine::objectCreationFailed, &application,
+        [] { QApplication::exit(failed); }, Qt::QueuedConnection);
+    QVariantMap start{{"file", wishes.file.toString()},
+                      {"darkLook", wishes.theme != u"light"},
+                      {"textScale", wishes.text_scale}};
+    if (wishes.size.isValid()) {
+        start.insert("width", wishes.size.width());
+        start.insert("height", wishes.size.height());
+    }
+    engine.setInitialProperties(start);
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Candlemark/Main.qml")));
+    if (engine.rootObjects().isEmpty()) return failed;
+    if (!wishes.picture.isEmpty()) {
+        save_picture_when_planned(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()),
+                                  wishes.picture);
+    }
+    return QApplication::exec();
+}

@@ -1,0 +1,113 @@
+// What the Days page shows of one plan: finished text, and points and places already in the
+// units and shares in which they are drawn. Made off the screen's thread, then only handed on.
+#pragma once
+
+#include <QList>
+#include <QObject>
+#include <QPointF>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+namespace touch {
+
+// From and to, as shares 0 to 1 of the plot's width.
+struct Span {
+    double from = 0.0;
+    double to = 0.0;
+};
+
+struct DaySpan {
+    Span span;
+    QString name;        // "Thu 15 Jan"
+    QString short_name;  // "Thu"
+};
+
+// A line across the plot; `at` is a share of its height from the bottom.
+struct Tick {
+    double at = 0.0;
+    QString text;
+};
+
+// A finding or event pinned to its hour.
+struct Pin {
+    double at = 0.0;  // share of the width
+    QString mark;     // "stop", "caution" or "note"
+    QString text;
+    int number = 0;  // the same number stands beside the finding; 0 when it stands in no list
+};
+
+// The state at one hour, in words.
+struct Moment {
+    double at = 0.0;     // share of the width
+    double burnt = 0.0;  // hours since the start
+    QString time;
+    QString stored;
+    QString range;
+    QString loads;
+    QString sun;
+    QString sky;
+    QString left;  // how long the candle still burns from here
+};
+
+struct FindingText {
+    QString mark;  // "stop", "caution", "note", or empty
+    QString word;
+    QString where;
+    QString text;
+    QString mend;
+    QString source;
+    int pin = 0;  // number of its pin on the plot; 0 when it has no hour
+};
+
+// The hours of one outage as wax. All in hours; the column is as tall as the outage.
+class Candle {
+    Q_GADGET
+    QML_VALUE_TYPE(candle)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+  public:
+    struct Mark {
+        double hours = 0.0;  // above the foot
+        QString text;
+    };
+    struct Hours {
+        double from = 0.0;  // after the start
+        double to = 0.0;
+    };
+    double outage = 0.0;
+    double earliest = 0.0;
+    double likely = 0.0;
+    double latest = 0.0;
+    QList<Hours> sunny;  // in which the sun carries the loads and puts charge back
+    QList<Mark> marks;
+    QString spoken;  // the candle in words
+};
+
+struct DaysView {
+    bool answered = false;  // false: `findings` says why the file cannot be used
+    QString sentence;
+    QString range;
+    Candle candle;
+
+    double hours = 0.0;  // the plot's width
+    double energy_top = 0.0;
+    double power_top = 0.0;
+    QList<QPointF> stored_low;
+    QList<QPointF> stored;
+    QList<QPointF> stored_high;
+    QList<QPointF> loads;
+    QList<QPointF> sun;
+    QList<Span> nights;
+    QList<DaySpan> days;
+    QList<Tick> energy_ticks;
+    QList<Tick> power_ticks;
+    QList<Pin> pins;
+    QList<Moment> moments;
+    QString spoken;  // the plot in words
+
+    QList<FindingText> findings;
+    QList<FindingText> cautions;     // hazards that the scenario touches; the word names the hazard
+    QList<FindingText> assumptions;  // the word is the key that was silent, the mend its source
+    QString closing;
+};
+
+}  // namespace touch

@@ -1,0 +1,11 @@
+// From the text of a scenario file to what the Days page shows of its plan.
+#pragma once
+
+#include "models/days_view.hpp"
+#include <QString>
+
+namespace touch {
+
+[[nodiscard]] DaysView plan_text(const QString& text);
+
+}  // namespace touch

@@ -1,0 +1,76 @@
+#include "models/scenario_text.hpp"
+
+#include <cmath>
+
+#include <QObject>
+
+#include "report/clock_words.hpp"
+#include "scenario/read.hpp"
+#include "scenario/save.hpp"
+#include "units/text.hpp"
+
+namespace touch {
+
+namespace {
+
+QString each(const std::string& amount) {
+    return QObject::tr("%1 each").arg(QString::fromStdString(amount));
+}
+
+QString in_words(const units::Errors& errors) {
+    QStringList lines;
+    for (const units::Error& error : errors) {
+        lines << QString::fromStdString(error.where + ": " + error.found + "; " + error.remedy +
+                                        ".");
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+Turn turn(int count) {
+    return {.shown = QString::number(count), .below = count - 1, .above = count + 1};
+}
+
+// Days that are not whole go to the whole ones around them.
+Turn turn_days(units::Duration lasts) {
+    const double days = lasts / units::day;
+    const double whole = std::round(days);
+    if (std::abs(days - whole) < 1e-9) return turn(static_cast<int>(whole));
+    return {.shown = QString::fromStdString(units::show(lasts)),
+            .below = static_cast<int>(std::floor(days)),
+            .above = static_cast<int>(std::ceil(days))};
+}
+
+}  // namespace
+
+Counts counts_in(const QString& text) {
+    Counts counts;
+    const auto read = scenario::read_scenario(text.toStdString(), std::string());
+    if (!read) return counts;
+    const scenario::Scenario& scenario = read->scenario;
+    counts.readable = true;
+    counts.title = QString::fromStdString(scenario.title);
+    counts.only_pack = scenario.packs.size() == 1;
+    if (!scenario.packs.empty()) {
+        const scenario::Pack& last = scenario.packs.back();
+        counts.packs = turn(last.count);
+        counts.pack_key = QStringLiteral("pack[%1].count").arg(scenario.packs.size() - 1);
+        counts.pack_detail = each(units::show(last.capacity));
+    }
+    if (!scenario.panels.empty()) {
+        counts.panels = turn(scenario.panels.front().count);
+        counts.panel_detail = each(units::show(scenario.panels.front().power));
+    }
+    counts.days = turn_days(scenario.outage.lasts);
+    counts.days_detail = QObject::tr("from %1").arg(
+        QString::fromStdString(report::date_and_time(scenario.outage.starts)));
+    return counts;
+}
+
+TextOrTrouble with_value(const QString& text, const QString& key, const QString& value) {
+    const auto changed =
+        scenario::with_value(text.toStdString(), key.toStdString(), value.toStdString());
+    if (!changed) return {.text = text, .trouble = in_words(changed.error())};
+    return {.text = QString::fromStdString(*changed), .trouble = {}};
+}
+
+}  // namespace touch

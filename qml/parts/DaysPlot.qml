@@ -1,0 +1,86 @@
+// The plot of the outage days: nights shaded, days named, findings pinned to their hour, and the
+// moment looked at, which keys, buttons and a finger move alike.
+import QtQuick
+import QtQuick.Layouts
+import Candlemark
+
+FocusScope {
+    id: plot
+    objectName: "plot"
+
+    required property DaysModel days
+    readonly property int axisWidth: Math.round(60 * Math.max(1, Tokens.textScale * 0.9))
+    readonly property int dayRow: Tokens.typeMark + Tokens.gapSmall
+    readonly property int leastEnergyFrame: 120
+    readonly property int leastPowerFrame: 80
+    readonly property real leastHeight: legend.height + (pinRow.visible ? pinRow.implicitHeight : 0)
+        + leastEnergyFrame + leastPowerFrame + dayRow + 3 * Tokens.gapSmall
+
+    activeFocusOnTab: true
+    Accessible.role: Accessible.Chart
+    Accessible.name: qsTr("Stored energy, loads and sun over the outage")
+    Accessible.description: days.spoken
+    Accessible.focusable: true
+    Keys.onLeftPressed: plot.days.earlier()
+    Keys.onRightPressed: plot.days.later()
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Home) {
+            event.accepted = true
+            plot.days.toStart()
+        }
+    }
+
+    FocusRing {
+        shown: plot.activeFocus
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: Tokens.gapSmall
+
+        Flow {
+            id: legend
+            Layout.fillWidth: true
+            spacing: Tokens.gap
+            LegendEntry { kind: "band"; text: qsTr("stored: earliest, likely, latest") }
+            LegendEntry { kind: "loads"; text: qsTr("loads") }
+            LegendEntry { kind: "sun"; text: qsTr("sun") }
+            LegendEntry { kind: "night"; text: qsTr("night") }
+        }
+        PinRow {
+            id: pinRow
+            Layout.fillWidth: true
+            Layout.leftMargin: plot.axisWidth
+            visible: plot.days.pins.length > 0
+            pins: plot.days.pins
+        }
+        PlotFrame {
+            days: plot.days
+            axisWidth: plot.axisWidth
+            dayRow: plot.dayRow
+            onTouched: plot.forceActiveFocus(Qt.MouseFocusReason)
+            objectName: "frame"
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: plot.leastEnergyFrame
+            Layout.preferredHeight: 260
+            ticks: plot.days.energyTicks
+            powers: false
+            named: false
+        }
+        PlotFrame {
+            days: plot.days
+            axisWidth: plot.axisWidth
+            dayRow: plot.dayRow
+            onTouched: plot.forceActiveFocus(Qt.MouseFocusReason)
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: plot.leastPowerFrame
+            Layout.preferredHeight: 150
+            Layout.bottomMargin: plot.dayRow
+            ticks: plot.days.powerTicks
+            powers: true
+            named: true
+        }
+    }
+}

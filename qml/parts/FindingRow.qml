@@ -1,0 +1,89 @@
+// One finding: mark and word of its severity, what was found, what would mend it.
+import QtQuick
+import QtQuick.Layouts
+import Candlemark
+
+Rectangle {
+    id: finding
+
+    required property string mark
+    required property string word
+    required property string where
+    required property string text
+    required property string mend
+    required property int pin
+    required property string spoken
+    readonly property color severity: mark === "stop" ? Tokens.stop : mark === "caution" ? Tokens.caution : mark === "note" ? Tokens.note : Tokens.text
+
+    implicitHeight: Math.max(Tokens.touchTarget, words.implicitHeight + 2 * Tokens.gapSmall)
+    radius: Tokens.corner
+    color: Tokens.surface
+    border.width: 1
+    border.color: mark === "stop" ? Tokens.stop : Tokens.hairline
+    Accessible.role: Accessible.ListItem
+    Accessible.name: spoken
+
+    SeverityMark {
+        id: plate
+        x: Tokens.gapSmall
+        y: Tokens.gapSmall
+        visible: finding.mark.length > 0
+        width: visible ? 28 : 0
+        height: 28
+        mark: finding.mark
+        number: finding.pin > 0 ? finding.pin : ""
+        colour: finding.severity
+        ink: Tokens.dark ? Tokens.ground : Tokens.accentInk
+    }
+    ColumnLayout {
+        id: words
+        anchors.left: plate.right
+        anchors.leftMargin: Tokens.gapSmall
+        anchors.right: parent.right
+        anchors.rightMargin: Tokens.gapSmall
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: 2
+
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Tokens.gapSmall
+            Text {
+                Layout.alignment: Qt.AlignTop
+                Layout.fillWidth: finding.where.length === 0
+                text: finding.word
+                wrapMode: Text.WordWrap
+                color: finding.severity
+                font.pixelSize: Tokens.typeSmall
+                font.bold: true
+                Accessible.ignored: true
+            }
+            Text {
+                Layout.fillWidth: true
+                visible: text.length > 0
+                text: finding.where
+                textFormat: Text.PlainText
+                color: finding.severity
+                font.pixelSize: Tokens.typeSmall
+                wrapMode: Text.WordWrap
+                Accessible.ignored: true
+            }
+        }
+        Text {
+            Layout.fillWidth: true
+            text: finding.text
+            color: Tokens.text
+            font.pixelSize: Tokens.typeSmall
+            wrapMode: Text.WordWrap
+            Accessible.ignored: true
+        }
+        Text {
+            Layout.fillWidth: true
+            visible: text.length > 0
+            text: finding.mend
+            color: Tokens.quietText
+            font.pixelSize: Tokens.typeSmall
+            wrapMode: Text.WordWrap
+            Accessible.ignored: true
+        }
+    }
+}

@@ -1,0 +1,12 @@
+// The name of a group of things on a page.
+import QtQuick
+import Candlemark
+
+Text {
+    color: Tokens.quietText
+    font.pixelSize: Tokens.typeSmall
+    font.bold: true
+    elide: Text.ElideRight
+    Accessible.role: Accessible.Heading
+    Accessible.name: text
+}

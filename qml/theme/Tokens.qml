@@ -1,0 +1,62 @@
+// Colours, sizes and type by the role they play. A part names a role, never a value.
+pragma Singleton
+import QtQuick
+
+QtObject {
+    // Dark for the night, light for daylight; both are meant to be read at arm's length.
+    property bool dark: true
+    // 1 is the usual size; every type size follows it.
+    property real textScale: 1
+
+    // ground: the window; surface: what stands on it; well: what is sunk into it.
+    readonly property color ground: dark ? "#000000" : "#ffffff"
+    readonly property color surface: dark ? "#15120e" : "#f5f0e6"
+    readonly property color well: dark ? "#0b0907" : "#ffffff"
+    readonly property color raised: dark ? "#2a241b" : "#e6dccb"
+    readonly property color pressed: dark ? "#453a29" : "#d3c4a8"
+    readonly property color outline: dark ? "#857861" : "#74654c"
+    readonly property color hairline: dark ? "#2f281e" : "#d9cfbd"
+
+    readonly property color text: dark ? "#f6eee0" : "#17120a"
+    readonly property color quietText: dark ? "#c3b7a3" : "#4d4334"
+    readonly property color accent: dark ? "#ffb454" : "#8a4b00"
+    readonly property color accentInk: dark ? "#1d1200" : "#ffffff"
+    readonly property color focus: dark ? "#ffffff" : "#000000"
+
+    // Severity: never without its mark and its word.
+    readonly property color stop: dark ? "#ff8f70" : "#a3260a"
+    readonly property color caution: dark ? "#f0c53f" : "#6f5200"
+    readonly property color note: dark ? "#8fc9f2" : "#0a5287"
+
+    // Series, from a set that people of every colour vision can tell apart [Okabe Ito].
+    readonly property color stored: dark ? "#e69f00" : "#b36200"
+    readonly property color storedRange: dark ? "#6b4c0b" : "#f3cf94"
+    readonly property color loads: dark ? "#56b4e9" : "#0072b2"
+    readonly property color sun: dark ? "#f0e442" : "#756a00"
+    readonly property color sunFill: dark ? "#5b571d" : "#efe78f"
+    readonly property color night: dark ? "#05070f" : "#dfe3ee"
+    readonly property color dayGround: dark ? "#1b1712" : "#fbf7ee"
+
+    // The candle.
+    readonly property color wax: dark ? "#e8b064" : "#e0a24e"
+    readonly property color sunWax: dark ? "#f6ec7c" : "#f3e35a"
+    readonly property color scratch: dark ? "#2b1c06" : "#3d2706"
+    readonly property color ghost: dark ? "#93856c" : "#74654c"
+    readonly property color flame: dark ? "#ff9a3c" : "#d9600a"
+    readonly property color flameHeart: dark ? "#fff3c4" : "#ffd98a"
+
+    readonly property int touchTarget: 48
+    readonly property int mainTarget: 56
+    readonly property int gapSmall: 8
+    readonly property int gap: 16
+    readonly property int gapLarge: 24
+    readonly property int corner: 10
+    readonly property int focusWidth: 3
+
+    readonly property int typeSentence: Math.round(30 * textScale)
+    readonly property int typeSentenceNarrow: Math.round(23 * textScale)
+    readonly property int typeTitle: Math.round(20 * textScale)
+    readonly property int typeBody: Math.round(17 * textScale)
+    readonly property int typeSmall: Math.round(15 * textScale)
+    readonly property int typeMark: Math.round(14 * textScale)
+}

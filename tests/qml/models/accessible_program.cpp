@@ -1,0 +1,63 @@
+// The window as a screen reader meets it.
+#include "models/plan_runner.hpp"
+#include "support/hand_made_plan.hpp"
+#include <QAccessible>
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace {
+
+struct Heard {
+    QAccessible::Role role;
+    QString name;
+    QString description;
+};
+
+void listen(QAccessibleInterface* heard, QList<Heard>& all) {
+    if (!heard) return;
+    all.append(
+        {heard->role(), heard->text(QAccessible::Name), heard->text(QAccessible::Description)});
+    for (int child = 0; child < heard->childCount(); ++child)
+        listen(heard->child(child), all);
+}
+
+bool has(const QList<Heard>& all, QAccessible::Role role, const QString& name) {
+    return std::ranges::any_of(
+        all, [&](const Heard& one) { return one.role == role && one.name.contains(name); });
+}
+
+TEST(program_for_a_screen_reader, says_the_answer_the_candle_the_plot_and_every_control) {
+    touch::PlanRunner::set_planner(touch_tests::hand_made_view);
+    QAccessible::setActive(true);
+    QQmlApplicationEngine engine;
+    engine.addImportPath("qrc:/qt/qml");
+    engine.load(QUrl("qrc:/qt/qml/Candlemark/Main.qml"));
+    ASSERT_FALSE(engine.rootObjects().isEmpty());
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    const auto* plan = window->property("plan").value<touch::PlanRunner*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return plan->answered() && !plan->running(); }));
+    QTest::qWait(50);
+
+    QList<Heard> all;
+    listen(QAccessible::queryAccessibleInterface(window), all);
+    EXPECT_TRUE(has(all, QAccessible::StaticText, plan->sentence()));
+    EXPECT_TRUE(has(all, QAccessible::StaticText, "This is an example"));
+    EXPECT_TRUE(has(all, QAccessible::Graphic, "Candle"));
+    EXPECT_TRUE(has(all, QAccessible::Chart, "Stored energy"));
+    EXPECT_TRUE(has(all, QAccessible::SpinBox, "Expansion packs"));
+    for (const QString name :
+         {"Less: Panels", "More: Panels", "More: Expansion packs", "Less: Outage days",
+          "Open a scenario file", "Save the scenario file", "Use the light look", "An hour later",
+          "Show as a table", "Larger text"}) {
+        EXPECT_TRUE(has(all, QAccessible::Button, name)) << name.toStdString();
+    }
+    const bool finding_is_heard = std::ranges::any_of(all, [](const Heard& one) {
+        return one.role == QAccessible::ListItem && one.name.startsWith("NOTE. load refrigerator");
+    });
+    EXPECT_TRUE(finding_is_heard);
+    touch::PlanRunner::set_planner({});
+}
+
+}  // namespace

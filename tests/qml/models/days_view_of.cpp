@@ -1,0 +1,113 @@
+#include "models/days_view_of.hpp"
+
+#include <cmath>
+
+#include "support/hand_made_plan.hpp"
+#include <gtest/gtest.h>
+
+namespace {
+
+using touch::DaysView;
+
+TEST(days_view_of, puts_the_answer_first_and_the_rest_below) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer());
+    EXPECT_TRUE(view.answered);
+    EXPECT_EQ(view.sentence, "Lasts until some hour.");
+    EXPECT_EQ(view.range, "One more pack carries you further.");
+}
+
+TEST(days_view_of, makes_the_candle_as_tall_as_the_outage_and_the_wax_as_long_as_it_lasts) {
+    const touch::Candle candle = touch::days_view_of(touch_tests::hand_made_answer(30.0)).candle;
+    EXPECT_DOUBLE_EQ(candle.outage, 48.0);
+    EXPECT_DOUBLE_EQ(candle.likely, 30.0);
+    ASSERT_EQ(candle.marks.size(), 2);
+    EXPECT_DOUBLE_EQ(candle.marks[0].hours, 24.0);
+    EXPECT_EQ(candle.marks[0].text, "1 day");
+}
+
+TEST(days_view_of, gives_the_sun_only_hours_that_end_fuller_than_they_began) {
+    // 400 Wh come back from hour 14 to 18, 100 an hour; the loads take 4000 over 100 h, 40 an hour.
+    const touch::Candle candle = touch::days_view_of(touch_tests::hand_made_answer(100.0)).candle;
+    ASSERT_EQ(candle.sunny.size(), 1);
+    EXPECT_DOUBLE_EQ(candle.sunny[0].from, 14.0);
+    EXPECT_DOUBLE_EQ(candle.sunny[0].to, 18.0);
+    // 4000 over 30 h is 133 an hour: more than comes back.
+    EXPECT_TRUE(touch::days_view_of(touch_tests::hand_made_answer(30.0)).candle.sunny.isEmpty());
+}
+
+TEST(days_view_of, names_the_days_and_splits_them_at_midnight) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer());
+    ASSERT_EQ(view.days.size(), 3);  // Wednesday evening, Thursday, Friday until 18:00
+    EXPECT_EQ(view.days[1].name, "Thu 15");
+    EXPECT_DOUBLE_EQ(view.days[1].span.from, 6.0 / 48.0);
+    EXPECT_DOUBLE_EQ(view.days[1].span.to, 30.0 / 48.0);
+    EXPECT_DOUBLE_EQ(view.days[2].span.to, 1.0);
+}
+
+TEST(days_view_of, pins_a_finding_to_its_hour_with_the_number_it_has_in_the_list) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer(30.0));
+    ASSERT_EQ(view.pins.size(), 1);
+    EXPECT_DOUBLE_EQ(view.pins[0].at, 30.0 / 48.0);
+    EXPECT_EQ(view.pins[0].mark, "stop");
+    ASSERT_EQ(view.findings.size(), 2);
+    EXPECT_EQ(view.findings[0].pin, view.pins[0].number);
+    EXPECT_EQ(view.findings[1].pin, 0);
+    EXPECT_EQ(view.findings[1].word, "NOTE");
+}
+
+TEST(days_view_of, says_when_loads_go_without) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer(30.0));
+    EXPECT_EQ(view.moments[10].loads, "loads 120 W");
+    EXPECT_EQ(view.moments[40].loads, "loads go without");
+    EXPECT_EQ(view.moments[40].left, "out");
+    EXPECT_EQ(view.moments[1].sky, "night");
+    EXPECT_EQ(view.moments[15].sky, "day");
+}
+
+TEST(days_view_of, has_ticks_from_nothing_to_above_the_highest_point) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer());
+    ASSERT_GE(view.energy_ticks.size(), 3);
+    EXPECT_DOUBLE_EQ(view.energy_ticks.front().at, 0.0);
+    EXPECT_DOUBLE_EQ(view.energy_ticks.back().at, 1.0);
+    EXPECT_GT(view.energy_top, 4000.0);
+    EXPECT_GT(view.power_top, 250.0);
+}
+
+TEST(refusal, lists_every_error_with_its_line_and_what_would_be_right) {
+    const DaysView view = touch::refusal(
+        {{.where = "pack[0].capacity",
+          .found = "100 Wh is energy",
+          .remedy = "give charge",
+          .file = "a",
+          .line = 7},
+         {.where = "outage.lasts", .found = "is missing", .remedy = "give a duration"}});
+    EXPECT_FALSE(view.answered);
+    ASSERT_EQ(view.findings.size(), 2);
+    EXPECT_EQ(view.findings[0].where, "pack[0].capacity, line 7");
+    EXPECT_EQ(view.findings[0].mend, "give charge");
+    EXPECT_EQ(view.findings[1].where, "outage.lasts");
+    EXPECT_EQ(view.findings[1].mark, "stop");
+}
+
+TEST(thinned, keeps_few_points_as_they_are) {
+    const QList<QPointF> points{{0, 1}, {1, 5}, {2, 3}};
+    EXPECT_EQ(touch::thinned(points, 10), points);
+}
+
+TEST(thinned, loses_no_peak_no_dip_and_neither_end) {
+    QList<QPointF> points;
+    for (int i = 0; i < 20000; ++i)
+        points.append({double(i), std::sin(i / 500.0)});
+    points[7777].setY(9.0);
+    points[12345].setY(-9.0);
+    const QList<QPointF> thin = touch::thinned(points, 1000);
+    EXPECT_LE(thin.size(), 1000);
+    EXPECT_TRUE(thin.contains(QPointF(7777.0, 9.0)));
+    EXPECT_TRUE(thin.contains(QPointF(12345.0, -9.0)));
+    EXPECT_EQ(thin.front(), points.front());
+    EXPECT_EQ(thin.back(), points.back());
+    for (qsizetype i = 1; i < thin.size(); ++i)
+        EXPECT_LT(thin[i - 1].x(), thin[i].x());
+}
+
+}  // namespace

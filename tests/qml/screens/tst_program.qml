@@ -1,0 +1,107 @@
+// The whole window on a plan made by hand, by finger and by key.
+import QtQuick
+import QtTest
+import Candlemark
+import "Walk.js" as Walk
+
+TestCase {
+    id: test
+    name: "program"
+    when: windowShown
+
+    property var program: null
+    readonly property Component window: Component { Main {} }
+
+    function init() {
+        program = createTemporaryObject(window, test, { width: 1280, height: 800 })
+        verify(program)
+        tryVerify(() => program.plan.answered && !program.plan.running)
+        waitForRendering(program.contentItem)
+    }
+    function part(name) {
+        const found = Walk.named(program.contentItem, name)
+        verify(found, name)
+        return found
+    }
+    function tap(item) {
+        touchEvent(item).press(0, item).commit()
+        touchEvent(item).release(0, item).commit()
+    }
+    function button(of, name) { return Walk.named(part(of), name) }
+
+    function test_the_first_start_opens_an_example_and_says_so() {
+        verify(part("exampleTag").visible)
+        compare(part("title").text, "Ice storm, four nights")
+        verify(part("sentence").text.length > 0)
+    }
+    function test_a_tap_on_more_packs_makes_the_candle_grow() {
+        const before = program.plan.candle.likely
+        const spoken = part("taper").candle.spoken
+        tap(button("packs", "more"))
+        tryVerify(() => part("taper").candle.spoken !== spoken)
+        compare(program.scenario.packs.shown, "4")
+        verify(program.scenario.text.includes("count = 4"))
+        verify(program.scenario.changed)
+    }
+    function test_comments_of_the_file_stay_when_a_number_is_turned() {
+        tap(button("days", "less"))
+        tryVerify(() => program.scenario.days.shown === "3")
+        verify(program.scenario.text.includes("# local standard time, dinner time"))
+    }
+    function test_a_finger_on_the_plot_moves_the_moment() {
+        const plot = part("frame")
+        const before = program.plan.days.row
+        touchEvent(plot).press(0, plot, plot.width * 0.6, plot.height / 2).commit()
+        touchEvent(plot).release(0, plot, plot.width * 0.6, plot.height / 2).commit()
+        tryVerify(() => program.plan.days.row > before)
+        compare(part("momentTime").text, program.plan.days.momentTime)
+    }
+    function test_keys_move_the_moment_too() {
+        const plot = part("plot")
+        plot.forceActiveFocus(Qt.TabFocusReason)
+        keyClick(Qt.Key_Right)
+        keyClick(Qt.Key_Right)
+        compare(program.plan.days.row, 2)
+        keyClick(Qt.Key_Left)
+        compare(program.plan.days.row, 1)
+        keyClick(Qt.Key_Home)
+        compare(program.plan.days.row, 0)
+    }
+    function test_the_plot_can_be_read_as_a_table() {
+        tap(part("asTable"))
+        const rows = part("rows")
+        compare(rows.count, 49)
+        rows.forceActiveFocus(Qt.TabFocusReason)
+        keyClick(Qt.Key_Down)
+        compare(program.plan.days.row, 1)
+    }
+    function test_every_control_is_reached_by_the_tab_key() {
+        const wanted = Walk.all(program.contentItem).filter(item => Walk.isButton(item) && item.enabled)
+        verify(wanted.length >= 10)
+        const reached = new Set()
+        part("open").forceActiveFocus(Qt.TabFocusReason)
+        for (let i = 0; i < 40; ++i) {
+            reached.add(program.activeFocusItem)
+            keyClick(Qt.Key_Tab)
+        }
+        for (const item of wanted)
+            verify(reached.has(item), item.spoken)
+        verify(reached.has(part("plot")))
+    }
+    function test_the_look_turns_light_and_back() {
+        const dark = program.color.toString()
+        tap(part("theme"))
+        verify(program.color.toString() !== dark)
+        tap(part("theme"))
+        compare(program.color.toString(), dark)
+    }
+    function test_a_file_that_is_missing_is_told_and_the_example_stays() {
+        program.scenario.open("file:///no/such/file.toml")
+        verify(part("trouble").text.includes("file.toml"))
+        verify(program.scenario.example)
+    }
+    function cleanup() {
+        Tokens.dark = true
+        Tokens.textScale = 1
+    }
+}
