@@ -58,6 +58,7 @@ class Clock {
     }
 
     void until(Duration end, const DemandStep& demand, const SunChange& sun) {
+        if (&demand != weighed_) weigh(demand);
         note_switching(demand);
         int without_progress = 0;
         while (now_ < end) {
@@ -82,12 +83,19 @@ class Clock {
         ledger.residual = in - out;
         const Energy largest = std::max(in, out);
         if (largest > 0.0 * joule) ledger.relative_residual = abs(ledger.residual) / largest;
-        if (keep_.trace) add_trace_point(last_taken_, last_sun_, last_sun_taken_);
+        if (keep_.trace) {
+            add_trace_point(last_taken_, last_sun_, idle_);
+            course_.trace.back().sun_taken = last_sun_taken_;
+        }
         return std::move(course_);
     }
 
   private:
     const Unit& unit_;
+    const DemandStep* weighed_ = nullptr;
+    Power at_inverter_{};
+    bool beyond_inverter_ = false;
+    Duration next_point_{};
     Duration midnight_;
     Keep keep_;
     std::vector<SunOfDay>* days_;
@@ -165,10 +173,19 @@ class Clock {
         first_step_ = false;
     }
 
+    // What the inverter makes of a demand, once for all legs of it.
+    void weigh(const DemandStep& demand) {
+        weighed_ = &demand;
+        at_inverter_ = {};
+        beyond_inverter_ = false;
+        if (!unit_.inverter) return;
+        const auto apparent = inverter::apparent(demand.ac, demand.ac_reactive);
+        at_inverter_ = inverter::dc_power(*unit_.inverter, demand.ac, apparent);
+        beyond_inverter_ = !inverter::carries(*unit_.inverter, demand.ac, apparent);
+    }
+
     void note_overload(const DemandStep& demand) {
-        const bool over = unit_.inverter && demand.inverter_on &&
-                          !inverter::carries(*unit_.inverter, demand.ac,
-                                             inverter::apparent(demand.ac, demand.ac_reactive));
+        const bool over = demand.inverter_on && beyond_inverter_;
         if (over && !overloaded_) {
             note(EventKind::inverter_overload, demand.ac);
             fails(LimitedBy::inverter_limit);
@@ -191,8 +208,7 @@ class Clock {
         taken.served = demand.direct_useful;
         if (!inverter_runs(demand)) return taken;
         taken.ac = demand.ac;
-        taken.at_inverter = inverter::dc_power(*unit_.inverter, demand.ac,
-                                               inverter::apparent(demand.ac, demand.ac_reactive));
+        taken.at_inverter = at_inverter_;
         taken.idle = unit_.inverter->losses.idle;
         taken.served += demand.ac;
         return taken;
@@ -209,11 +225,8 @@ class Clock {
     }
 
     [[nodiscard]] Power demanded(const DemandStep& demand) const {
-        Power ac{};
-        if (unit_.inverter && demand.inverter_on && !overloaded_)
-            ac = inverter::dc_power(*unit_.inverter, demand.ac,
-                                    inverter::apparent(demand.ac, demand.ac_reactive));
-        return ac + demand.direct;
+        const bool through_inverter = demand.inverter_on && !overloaded_;
+        return (through_inverter ? at_inverter_ : Power{}) + demand.direct;
     }
 
     void come_back() {
@@ -251,22 +264,16 @@ class Clock {
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
         const auto& pack = conditions(demand);
-        const Energy stored_before = keep_.trace ? stored() : Energy{};
-        const auto point = keep_.trace ? battery::operating_point(pack, wells_, net / count())
-                                       : battery::OperatingPoint{};
-        const auto charge_before = charge();
+        const bool kept = keep_.trace && now_ >= next_point_;
+        if (kept) add_trace_point(now_taken, sun.offered, pack);
         const auto step = battery::advance(pack, wells_, net / count(), leg);
         const Power sun_taken = account(step, now_taken, sun);
-        if (keep_.trace && step.time > Duration{})
-            course_.trace.push_back({.at = now_,
-                                     .stored = stored_before,
-                                     .charge = charge_before,
-                                     .voltage = point.voltage,
-                                     .current = count() * point.current,
-                                     .wanted = now_taken.wanted,
-                                     .served = now_taken.served,
-                                     .sun_offered = sun.offered,
-                                     .sun_taken = sun_taken});
+        if (kept && step.time > Duration{}) {
+            course_.trace.back().sun_taken = sun_taken;
+            next_point_ = now_ + keep_.every;
+        } else if (kept) {
+            course_.trace.pop_back();  // nothing lasted: the next leg begins at the same instant
+        }
         add_unserved(now_taken, step.time);
         wells_ = step.wells;
         if (step.ending == battery::Ending::completed) {
@@ -408,9 +415,8 @@ class Clock {
         tripped_at_ = demanded(demand);
     }
 
-    void add_trace_point(const Taken& taken, Power sun, Power sun_taken) {
-        const auto point =
-            battery::operating_point(idle_, wells_, (taken.at_bus() - sun) / count());
+    void add_trace_point(const Taken& taken, Power sun, const battery::Prepared& pack) {
+        const auto point = battery::operating_point(pack, wells_, (taken.at_bus() - sun) / count());
         course_.trace.push_back({.at = now_,
                                  .stored = stored(),
                                  .charge = charge(),
@@ -418,8 +424,7 @@ class Clock {
                                  .current = count() * point.current,
                                  .wanted = taken.wanted,
                                  .served = taken.served,
-                                 .sun_offered = sun,
-                                 .sun_taken = sun_taken});
+                                 .sun_offered = sun});
     }
 };
 

@@ -21,6 +21,7 @@ struct SunOfDay {
 // How much of a run is kept.
 struct Keep {
     bool trace = true;          // trace and events
+    units::Duration every{};    // least time between points of the trace; 0 keeps each
     bool after_failure = true;  // go on when the supply has failed; the ledger is only whole then
 };
 

@@ -1,5 +1,7 @@
 #include "outage/plan.hpp"
 
+#include <map>
+
 #include "outage/ready.hpp"
 #include "solar/sun_position.hpp"
 
@@ -9,8 +11,11 @@ namespace {
 
 using namespace units;
 
-// Enough to say how many more it takes, or that it takes a great many.
-constexpr int more_packs_tried = 6;
+// More than a person would build; enough to say that packs alone do not help.
+constexpr int more_packs_tried = 16;
+
+// The ends of the band are drawn, not summed.
+constexpr Duration band_step = 15.0 * minute;
 
 // Sunrises and sunsets of the outage, for whoever draws the nights.
 std::vector<Event> sun_events(const solar::Site& site, const scenario::Outage& outage) {
@@ -69,8 +74,8 @@ Plan plan_outage(const Ready& ready) {
     Plan plan;
     std::vector<SunOfDay> days;
     plan.likely = run(ready, End::likely, {}, &days);
-    plan.earliest = run(ready, End::earliest);
-    plan.latest = run(ready, End::latest);
+    plan.earliest = run(ready, End::earliest, {.every = band_step});
+    plan.latest = run(ready, End::latest, {.every = band_step});
     add_sun_events(plan.likely, ready);
     plan.uncertain = differ(plan.earliest, plan.likely) || differ(plan.latest, plan.likely);
     plan.loads = load_uses(ready.demand);
@@ -91,16 +96,30 @@ Result<Plan> plan_outage(const scenario::Scenario& scenario) {
     return plan_outage(*ready);
 }
 
-std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int more) {
-    std::vector<MorePacks> longer;
+std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int most) {
+    std::map<int, MorePacks> tried;
     const auto likely = static_cast<std::size_t>(End::likely);
     const int now = ready.units[likely].bank.count;
-    for (int count = now + 1; count <= now + more; ++count) {
+    const auto survives_with = [&](int more) {
         const auto course =
-            run(with_packs(ready, End::likely, count), ready.steps[likely], ready.sun[likely],
+            run(with_packs(ready, End::likely, now + more), ready.steps[likely], ready.sun[likely],
                 ready.outage.lasts, ready.midnight, {.trace = false, .after_failure = false});
-        longer.push_back({.packs = count, .lasts = course.lasts, .survives = course.survives});
-        if (course.survives) break;
+        tried[more] = {.packs = now + more, .lasts = course.lasts, .survives = course.survives};
+        return course.survives;
+    };
+    // More packs never last less long (tests/properties/outage_clock.cpp), so halving finds it.
+    int too_few = 1;
+    int enough = most;
+    if (!survives_with(1) && most > 1 && survives_with(most)) {
+        while (enough - too_few > 1) {
+            const int middle = (too_few + enough) / 2;
+            (survives_with(middle) ? enough : too_few) = middle;
+        }
+    }
+    std::vector<MorePacks> longer;
+    for (const auto& [more, ending] : tried) {
+        longer.push_back(ending);
+        if (ending.survives) break;
     }
     return longer;
 }

@@ -69,7 +69,8 @@ struct Plan {
 [[nodiscard]] units::Result<Plan> plan_outage(const scenario::Scenario& scenario);
 [[nodiscard]] Plan plan_outage(const Ready& ready);
 
-// One entry for each of 1 … `more` packs more, ending with the first that survives.
-[[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int more);
+// From one more pack up to `most`: those that had to be tried to find the fewest that survive,
+// which comes last; when none does, the last is `most` more.
+[[nodiscard]] std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int most);
 
 }  // namespace outage
