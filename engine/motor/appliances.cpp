@@ -1,0 +1,84 @@
+#include "motor/appliances.hpp"
+
+#include <cassert>
+
+#include "motor/appliances_text.hpp"
+#include "units/text.hpp"
+
+namespace motor {
+
+const std::vector<Appliance>& appliances() {
+    static const std::vector<Appliance> library = [] {
+        auto read = read_appliances(appliances_text);
+        assert(read && "appliances.toml is a part of the program; its test reads it");
+        return read.value_or(std::vector<Appliance>{});
+    }();
+    return library;
+}
+
+namespace {
+
+void say(LikenedLoad& likened, const std::string& where, std::string_view key, std::string what) {
+    likened.assumptions.push_back({fmt::format("{}.{}", where, key),
+                                   fmt::format("{}, as a {}", what, likened.appliance.name),
+                                   likened.appliance.source});
+}
+
+void fill_in_use(LikenedLoad& likened, const std::string& where) {
+    scenario::Load& load = likened.load;
+    const Appliance& appliance = likened.appliance;
+    if (!load.draw) {
+        load.draw = scenario::StatedPower{appliance.run.likely};
+        load.evidence = load.evidence.value_or(scenario::Evidence::guess);
+        say(likened, where, "power",
+            fmt::format("{} when on ({} to {})", units::show(appliance.run.likely),
+                        units::show(appliance.run.low), units::show(appliance.run.high)));
+    }
+    const bool silent = !load.runs && load.hours.empty() && load.days.empty();
+    if (silent && appliance.duty && appliance.every && appliance.duty->likely.value() < 1.0) {
+        const units::Duration every = appliance.every->likely;
+        const units::Duration on = appliance.duty->likely.value() * every;
+        load.runs = scenario::DutyCycle{.on = on, .every = every, .starts_at = {}};
+        say(likened, where, "runs",
+            fmt::format("on for {} in {}", units::show(on), units::show(every)));
+    }
+}
+
+void fill_in_kind(LikenedLoad& likened, const std::string& where) {
+    scenario::Load& load = likened.load;
+    const Appliance& appliance = likened.appliance;
+    if (!load.motor && appliance.motor) {
+        load.motor = appliance.motor;
+        const bool alternating = appliance.motor->kind != scenario::MotorKind::direct_current;
+        say(likened, where, "motor",
+            fmt::format("a {} motor",
+                        alternating ? traits_of(appliance.motor->kind).name : "direct-current"));
+    }
+    if (!load.power_factor && appliance.power_factor) {
+        load.power_factor = appliance.power_factor;
+        say(likened, where, "power_factor",
+            fmt::format("power factor {}", appliance.power_factor->value()));
+    }
+    if (!load.medical && appliance.medical) {
+        load.medical = true;
+        say(likened, where, "medical", "somebody's health hangs on it");
+    }
+}
+
+}  // namespace
+
+units::Result<LikenedLoad> filled_in(const scenario::Load& load, const std::string& where) {
+    assert(load.like && "filled_in is for loads that say what they are like");
+    auto found = find_appliance(*load.like);
+    if (!found) {
+        units::Error error = found.error().front();
+        error.where = where + ".like";
+        return units::fail(std::move(error));
+    }
+    LikenedLoad likened{.load = load, .appliance = *std::move(found), .assumptions = {}};
+    fill_in_use(likened, where);
+    fill_in_kind(likened, where);
+    return likened;
+}
+
+}  // namespace motor

@@ -1,0 +1,63 @@
+// The library of appliances and tools, appliances.toml, for loads that say what they are like.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "motor/driven_load.hpp"
+#include "motor/locked_rotor.hpp"
+#include "scenario/assumption.hpp"
+#include "scenario/load.hpp"
+#include "units/quantities.hpp"
+#include "units/range.hpp"
+#include "units/result.hpp"
+
+namespace motor {
+
+struct ListedStarts {
+    ListedStart low;
+    ListedStart high;
+};
+
+struct Appliance {
+    std::string name;
+    std::vector<std::string> also;   // further names it goes by
+    units::Range<units::Power> run;  // real power while on
+    std::optional<units::PowerFactor> power_factor;
+    std::optional<units::Range<units::Share>> duty;
+    std::optional<units::Range<units::Duration>> every;
+    std::optional<scenario::Motor> motor;
+    std::optional<DrivenLoad> drives;
+    std::optional<ListedStarts> listed_start;
+    scenario::Outlet from = scenario::Outlet::ac;
+    bool medical = false;
+    std::string note;  // may be empty
+    std::string source;
+};
+
+// All of them, in the order of the file.
+[[nodiscard]] const std::vector<Appliance>& appliances();
+
+// Reads text in the form of appliances.toml, every error with its line.
+[[nodiscard]] units::Result<std::vector<Appliance>> read_appliances(std::string_view text);
+
+// By name; capital letters and repeated blanks do not count.
+//   fails  with up to three names that come close
+[[nodiscard]] units::Result<Appliance> find_appliance(std::string_view name);
+
+struct LikenedLoad {
+    scenario::Load load;  // with what it left open filled in
+    Appliance appliance;
+    scenario::Assumptions assumptions;
+};
+
+// What the load says itself stands; its draw, cycle, motor, power factor and medical use are filled
+// in where it is silent. A load with hours or a cycle of its own keeps them.
+//   takes  a load that has `like`
+//   fails  at "<where>.like"
+[[nodiscard]] units::Result<LikenedLoad> filled_in(const scenario::Load& load,
+                                                   const std::string& where);
+
+}  // namespace motor

@@ -1,0 +1,53 @@
+#include "motor/direct_current.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace motor {
+
+using units::Current;
+using units::Force;
+using units::Range;
+
+units::Result<Range<Current>> current_at(const Winch& winch, Force pull, int layer) {
+    constexpr int most_layers = 9;
+    constexpr double lost_a_layer = 0.1;  // [Winch sheets]
+    if (layer < 1 || layer > most_layers) {
+        return units::fail({.where = "layer",
+                            .found = fmt::format("layer {} of the rope", layer),
+                            .remedy = "count the layers on the drum from 1; at most 9"});
+    }
+    const Force rated = (1.0 - lost_a_layer * (layer - 1)) * winch.rated_pull;
+    if (pull > rated || pull < 0.0 * newton) {
+        return units::fail(
+            {.where = "pull",
+             .found = fmt::format("a pull of {:.0f} N, but on layer {} this winch pulls {:.0f} N",
+                                  pull / newton, layer, rated / newton),
+             .remedy = "pull less, run more rope out, or double the line through a pulley"});
+    }
+    // Printed currents of light pulls lie up to 8 % above the line at the likely no-load current.
+    constexpr double above_the_line = 1.15;
+    const auto on_the_line = [&](Current no_load) -> Current {
+        return no_load + pull / rated * (winch.at_rated_pull - no_load);
+    };
+    return Range<Current>{on_the_line(winch.no_load.low), on_the_line(winch.no_load.likely),
+                          above_the_line * on_the_line(winch.no_load.high)};
+}
+
+Current stalled_current(const Winch& winch) {
+    constexpr double over_rated_pull = 1.2;  // common practice, no source
+    return over_rated_pull * winch.at_rated_pull;
+}
+
+Current stalled_current(units::Voltage open_circuit, units::Voltage brushes,
+                        units::Resistance source, units::Resistance motor) {
+    const units::Voltage left = std::max(open_circuit - brushes, 0.0 * units::volt);
+    return left / (source + motor);
+}
+
+Range<Current> starting_current(Current rated) {
+    return {2.0 * rated, 4.0 * rated, 6.0 * rated};
+}
+
+}  // namespace motor

@@ -1,0 +1,306 @@
+#include "motor/locked_rotor.hpp"
+
+#include <cmath>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "motor/code_letter.hpp"
+#include "motor/full_load_current.hpp"
+
+namespace motor {
+
+namespace {
+
+using scenario::MotorKind;
+using units::Current;
+using units::each;
+using units::Power;
+using units::Range;
+using units::Voltage;
+
+// A motor runs at 10 % above or below its rated voltage: [NEMA MG 1] 12.44, from memory.
+constexpr double voltage_tolerance = 0.10;
+constexpr Voltage usual_plate_voltage = 115.0 * units::volt;  // of motors for 120 V, [NEC] 430.248
+constexpr double plate_current_width = 0.10;                  // common practice, no source
+constexpr Power letter_from = 0.5 * horsepower;  // letters are required from 1/2 hp, [NEC] 430.7(A)
+
+std::string in_amperes(const Range<Current>& current) {
+    return fmt::format("{:.1f} to {:.1f} A", current.low / units::ampere,
+                       current.high / units::ampere);
+}
+
+bool close_to(Voltage rated, Voltage supply) {
+    return std::abs(supply / rated - 1.0) <= voltage_tolerance;
+}
+
+Voltage rated_voltage(const scenario::Motor& motor, const Installation& at,
+                      scenario::Assumptions& assumptions) {
+    if (motor.voltage) {
+        return *motor.voltage;
+    }
+    const Voltage rated =
+        close_to(usual_plate_voltage, at.supply) ? usual_plate_voltage : at.supply;
+    assumptions.push_back({at.where + ".voltage",
+                           fmt::format("taken as a {:.0f} V motor", rated / units::volt),
+                           "common practice, no source"});
+    return rated;
+}
+
+// Everything about one motor that the estimates below look at.
+struct Plate {
+    const scenario::Motor& motor;
+    const Installation& at;
+    const KindTraits& traits;
+    Voltage rated;
+};
+
+std::optional<Range<Current>> from_plate_current(const Plate& plate) {
+    if (!plate.motor.locked_rotor_current) {
+        return std::nullopt;
+    }
+    const Current read = *plate.motor.locked_rotor_current;
+    return Range<Current>{(1.0 - plate_current_width) * read, read,
+                          (1.0 + plate_current_width) * read};
+}
+
+// The letter V and a letter without horsepower are errors only where there is no plate current.
+units::Result<std::optional<Range<Current>>> from_code_letter(const Plate& plate) {
+    if (!plate.motor.code_letter) {
+        return std::nullopt;
+    }
+    const bool has_plate_current = plate.motor.locked_rotor_current.has_value();
+    const std::string& letter = *plate.motor.code_letter;
+    if (has_plate_current && (letter == "V" || letter == "v")) {
+        return std::nullopt;
+    }
+    const auto power = locked_rotor_power(letter, plate.motor.horsepower.value_or(horsepower));
+    if (!power) {
+        units::Error error = power.error().front();
+        error.where = plate.at.where + ".code_letter";
+        return units::fail(std::move(error));
+    }
+    if (plate.motor.horsepower) {
+        return each([&](units::ApparentPower end) -> Current { return end.amount() / plate.rated; },
+                    *power);
+    }
+    if (has_plate_current) {
+        return std::nullopt;
+    }
+    return units::fail({.where = plate.at.where + ".horsepower",
+                        .found = "a code letter counts per horsepower, and there is none",
+                        .remedy = "give horsepower, such as \"1/2 hp\""});
+}
+
+std::optional<Range<Current>> from_table(const Plate& plate) {
+    if (!plate.motor.horsepower || !plate.traits.follows_full_load_table) {
+        return std::nullopt;
+    }
+    const auto running = full_load_current(*plate.motor.horsepower, plate.rated);
+    if (!running) {
+        return std::nullopt;
+    }
+    return each([&](Multiple times) { return times.value() * *running; }, locked_to_full_load());
+}
+
+// Running current by the best that is known of the running draw, method.md (3).
+std::optional<Range<Current>> running_current(const Plate& plate) {
+    const auto factor = plate.at.running_power_factor
+                            ? units::exactly(*plate.at.running_power_factor)
+                            : plate.traits.running_power_factor;
+    const auto amperes = [&](Power real, double pf) -> Current { return real / pf / plate.rated; };
+    if (plate.motor.full_load_current) {
+        return units::exactly(*plate.motor.full_load_current);
+    }
+    if (plate.at.running_power) {
+        const auto& real = *plate.at.running_power;
+        return Range<Current>{amperes(real.low, factor.high.value()),
+                              amperes(real.likely, factor.likely.value()),
+                              amperes(real.high, factor.low.value())};
+    }
+    // Horsepower printed on a brush motor is a peak that it cannot hold.
+    if (plate.motor.horsepower && plate.motor.kind != MotorKind::universal) {
+        const Power output = *plate.motor.horsepower;
+        const auto& efficiency = plate.traits.efficiency;
+        return Range<Current>{amperes(output / efficiency.high.value(), factor.high.value()),
+                              amperes(output / efficiency.likely.value(), factor.likely.value()),
+                              amperes(output / efficiency.low.value(), factor.low.value())};
+    }
+    return std::nullopt;
+}
+
+std::optional<Range<Current>> from_running_draw(const Plate& plate) {
+    const auto running = running_current(plate);
+    if (!running) {
+        return std::nullopt;
+    }
+    return each([](Current amperes, Multiple times) { return times.value() * amperes; }, *running,
+                plate.traits.locked_to_running);
+}
+
+units::Errors refusals(const Plate& plate) {
+    units::Errors errors;
+    if (!close_to(plate.rated, plate.at.supply)) {
+        errors.push_back(
+            {.where = plate.at.where + ".voltage",
+             .found = fmt::format("a {:.0f} V motor cannot be run from {:.0f} V, "
+                                  "however strong the inverter",
+                                  plate.rated / units::volt, plate.at.supply / units::volt),
+             .remedy = fmt::format("use a motor for {:.0f} V", plate.at.supply / units::volt)});
+    }
+    const auto& locked = plate.motor.locked_rotor_current;
+    const auto& full = plate.motor.full_load_current;
+    if (locked && full && *locked < *full) {
+        errors.push_back(
+            {.where = plate.at.where + ".locked_rotor_current",
+             .found = fmt::format("the locked-rotor current of {:.1f} A is below the full-load "
+                                  "current of {:.1f} A",
+                                  *locked / units::ampere, *full / units::ampere),
+             .remedy = "look at the plate again: LRA is the larger one, RLA or FLA the smaller"});
+    }
+    return errors;
+}
+
+std::string_view source_of(Evidence evidence) {
+    switch (evidence) {
+        case Evidence::plate_current:
+            return "the plate; width common practice, no source";
+        case Evidence::code_letter:
+            return "[NEC] Table 430.7(B)";
+        case Evidence::full_load_table:
+            return "[NEC] Tables 430.248 and 430.251(A)";
+        case Evidence::running_draw:
+            return "method.md of motor, Kinds";
+    }
+    return "";
+}
+
+void tell_how_it_was_found(const Plate& plate, LockedRotor& found) {
+    const Estimate& best = found.evidence.front();
+    found.assumptions.push_back(
+        {plate.at.where,
+         fmt::format("locked-rotor current {} from {} ({})", in_amperes(best.current),
+                     in_words(best.from), plate.traits.name),
+         std::string(source_of(best.from))});
+    for (const Estimate& other : found.evidence) {
+        if (!units::overlap(best.current, other.current)) {
+            found.findings.push_back(
+                {.severity = scenario::Severity::caution,
+                 .where = plate.at.where,
+                 .text = fmt::format("{} says {} at start, but {} says {}; the first is used",
+                                     in_words(best.from), in_amperes(best.current),
+                                     in_words(other.from), in_amperes(other.current)),
+                 .mend = "look at the plate again: it may show another voltage or a service factor",
+                 .source = "method.md of motor, Demand"});
+        }
+    }
+    if (best.from == Evidence::code_letter && *plate.motor.horsepower < letter_from) {
+        found.findings.push_back(
+            {.severity = scenario::Severity::note,
+             .where = plate.at.where + ".code_letter",
+             .text = "code letters are required from 1/2 hp up only; this smaller one was read as "
+                     "kVA per horsepower too",
+             .mend = "compare with the locked-rotor current (LRA) if the plate has one",
+             .source = "[NEC] 430.7(A)(8), from memory"});
+    }
+}
+
+void fit_soft_start(const Plate& plate, LockedRotor& found) {
+    found.let_through = let_through_by_soft_start();
+    found.current =
+        each([](Current current, units::Share share) { return share.value() * current; },
+             found.current, *found.let_through);
+    found.assumptions.push_back({plate.at.where + ".soft_start",
+                                 "the device lets 35 to 50 % of the locked-rotor current through, "
+                                 "and 12 to 25 % of the torque",
+                                 "common practice, no source"});
+    if (plate.traits.has_start_switch) {
+        found.findings.push_back(
+            {.severity = scenario::Severity::caution,
+             .where = plate.at.where + ".soft_start",
+             .text = fmt::format("a soft-start device on a {} motor keeps its start winding on for "
+                                 "longer, which can burn it",
+                                 plate.traits.name),
+             .mend = "ask the maker of the motor first",
+             .source = "common practice, no source"});
+    }
+}
+
+}  // namespace
+
+std::string_view in_words(Evidence evidence) {
+    switch (evidence) {
+        case Evidence::plate_current:
+            return "the locked-rotor current on the plate";
+        case Evidence::code_letter:
+            return "the code letter";
+        case Evidence::full_load_table:
+            return "the full-load table for its horsepower";
+        case Evidence::running_draw:
+            return "its running draw and kind";
+    }
+    return "";
+}
+
+units::Result<LockedRotor> locked_rotor(const scenario::Motor& motor, const Installation& at) {
+    if (motor.kind == MotorKind::direct_current) {
+        return units::fail({.where = at.where + ".kind",
+                            .found = "a direct-current motor has no alternating-current start",
+                            .remedy = "feed it from 12V, or give the kind of its mains motor"});
+    }
+    LockedRotor found{.kind = motor.kind};
+    const Plate plate{motor, at, traits_of(motor.kind),
+                      rated_voltage(motor, at, found.assumptions)};
+    units::Errors errors = refusals(plate);
+    const auto letter = from_code_letter(plate);
+    if (!letter) {
+        errors.insert(errors.end(), letter.error().begin(), letter.error().end());
+    }
+    if (!errors.empty()) {
+        return units::fail(std::move(errors));
+    }
+    const auto consider = [&](Evidence from, const std::optional<Range<Current>>& current) {
+        if (current) {
+            found.evidence.push_back({from, *current});
+        }
+    };
+    consider(Evidence::plate_current, from_plate_current(plate));
+    consider(Evidence::code_letter, *letter);
+    consider(Evidence::full_load_table, from_table(plate));
+    consider(Evidence::running_draw, from_running_draw(plate));
+    if (found.evidence.empty()) {
+        return units::fail({.where = at.where,
+                            .found = "nothing says how much this motor draws at start",
+                            .remedy = "give locked_rotor_current (LRA), or horsepower with "
+                                      "code_letter, or full_load_current, or the running power"});
+    }
+    found.rated_voltage = plate.rated;
+    found.current = found.evidence.front().current;
+    found.power_factor = plate.traits.locked_power_factor;
+    tell_how_it_was_found(plate, found);
+    if (motor.soft_start.value_or(false)) {
+        fit_soft_start(plate, found);
+    }
+    return found;
+}
+
+units::Range<Demand> demand_at(const LockedRotor& motor, Voltage actual) {
+    const double ratio = actual / motor.rated_voltage;
+    return each(
+        [&](Current rated, units::PowerFactor factor) {
+            const Current current = ratio * rated;  // method.md (1)
+            const units::ApparentPower apparent(current * actual);
+            const double sine = std::sqrt(1.0 - factor.value() * factor.value());
+            return Demand{.current = current,
+                          .apparent = apparent,
+                          .real = units::real_power(apparent, factor),
+                          .reactive = units::ReactivePower(sine * apparent.amount())};
+        },
+        motor.current, motor.power_factor);
+}
+
+units::Range<units::Share> let_through_by_soft_start() {
+    return {units::Share(0.35), units::Share(0.42), units::Share(0.50)};
+}
+
+}  // namespace motor
