@@ -43,6 +43,20 @@ TestCase {
         verify(program.scenario.text.includes("count = 4"))
         verify(program.scenario.changed)
     }
+    // A figure to read, not a judgement: machines differ.
+    function test_a_step_is_followed_by_a_new_plot_and_the_time_is_printed() {
+        const times = []
+        for (let i = 0; i < 8; ++i) {
+            const spoken = part("taper").candle.spoken
+            const begun = Date.now()
+            tap(button("packs", i % 2 ? "less" : "more"))
+            tryVerify(() => part("taper").candle.spoken !== spoken, 5000)
+            waitForRendering(program.contentItem)
+            times.push(Date.now() - begun)
+        }
+        times.sort((a, b) => a - b)
+        console.log("step to new plot, ms: median", times[4], "largest", times[7])
+    }
     function test_comments_of_the_file_stay_when_a_number_is_turned() {
         tap(button("days", "less"))
         tryVerify(() => program.scenario.days.shown === "3")
