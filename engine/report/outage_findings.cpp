@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 
 #include <fmt/format.h>
 
@@ -279,10 +280,28 @@ void find_idle_draw(Finder& finder) {
 
 }  // namespace
 
+namespace {
+
+// Findings of other parts follow "where:" and begin small; on a screen they stand alone.
+std::string as_sentence(std::string words) {
+    if (words.empty()) {
+        return words;
+    }
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    if (words.back() != '.') {
+        words += '.';
+    }
+    return words;
+}
+
+}  // namespace
+
 std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan& plan) {
     Finder finder{.scenario = scenario, .plan = plan, .findings = {}};
-    for (const auto& finding : plan.findings) {
-        finder.findings.push_back({.finding = finding});
+    for (auto finding : plan.findings) {
+        finding.text = as_sentence(std::move(finding.text));
+        finding.mend = as_sentence(std::move(finding.mend));
+        finder.findings.push_back({.finding = std::move(finding)});
     }
     find_loads_without(finder);
     find_overload(finder);

@@ -26,6 +26,8 @@ ColumnLayout {
         CandlePanel {
             visible: page.plan.answered
             Layout.preferredWidth: 176 * page.growth
+            Layout.minimumWidth: 176 * page.growth
+            Layout.maximumWidth: 176 * page.growth
             Layout.fillHeight: true
             plan: page.plan
         }
@@ -40,6 +42,8 @@ ColumnLayout {
             Layout.fillWidth: !page.plan.answered
             Layout.fillHeight: true
             Layout.preferredWidth: 340 * page.growth
+            Layout.minimumWidth: 340 * page.growth
+            Layout.maximumWidth: page.plan.answered ? 340 * page.growth : page.width
             spacing: Tokens.gapSmall
 
             StepsPane {

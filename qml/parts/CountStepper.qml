@@ -78,9 +78,9 @@ FocusScope {
         }
         Text {
             objectName: "count"
-            Layout.minimumWidth: 44
+            Layout.minimumWidth: Math.max(44, implicitWidth)
             Layout.fillWidth: stepper.stacked
-            Layout.maximumWidth: 72
+            Layout.maximumWidth: Math.max(72, implicitWidth)
             text: stepper.shown
             color: Tokens.text
             font.pixelSize: Tokens.typeTitle

@@ -13,7 +13,11 @@ FocusScope {
     readonly property int dayRow: Tokens.typeMark + Tokens.gapSmall
     readonly property int leastEnergyFrame: 120
     readonly property int leastPowerFrame: 80
-    readonly property real leastHeight: legend.height + (pinRow.visible ? pinRow.implicitHeight : 0)
+    // Room for the key's lines is set by the size of the text alone: were it measured, the height
+    // would hang on the width and the width on the height, which a layout cannot settle.
+    readonly property real keyRoom: (Tokens.textScale > 1.2 ? 4 : 2) * (Tokens.typeMark * 1.3
+                                                                        + Tokens.gapSmall)
+    readonly property real leastHeight: keyRoom + pinRow.implicitHeight
         + leastEnergyFrame + leastPowerFrame + dayRow + 3 * Tokens.gapSmall
 
     activeFocusOnTab: true
@@ -39,7 +43,6 @@ FocusScope {
         spacing: Tokens.gapSmall
 
         Flow {
-            id: legend
             Layout.fillWidth: true
             spacing: Tokens.gap
             LegendEntry { kind: "band"; text: qsTr("stored: earliest, likely, latest") }

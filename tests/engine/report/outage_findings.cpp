@@ -135,7 +135,7 @@ TEST(outage_findings, findings_of_the_plan_are_kept) {
                       .text = "from the plan",
                       .mend = "",
                       .source = "test"}};
-    EXPECT_EQ(outage_findings(made::scenario(), plan).front().finding.text, "from the plan");
+    EXPECT_EQ(outage_findings(made::scenario(), plan).front().finding.text, "From the plan.");
 }
 
 }  // namespace
