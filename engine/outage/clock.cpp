@@ -69,6 +69,8 @@ class Clock {
         }
     }
 
+    void reserve(std::size_t points) { course_.trace.reserve(points); }
+
     [[nodiscard]] bool failed() const { return failed_; }
 
     Course finish(Duration lasts) {
@@ -435,6 +437,7 @@ Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const
     assert(!demand.empty());
     static const SunChange none{};
     Clock clock(unit, midnight, keep, days);
+    if (keep.trace && !(keep.every > Duration{})) clock.reserve(demand.size() + sun.size() + 16);
     std::size_t step = 0;
     std::size_t light = 0;
     for (Duration now{}; now < lasts;) {

@@ -119,7 +119,7 @@ LocalTime crossing(Coordinates place, LocalTime before, LocalTime after, Duratio
 
 Daylight rise_and_set(Coordinates place, LocalTime any_time_of_the_day, Duration utc_offset) {
     const LocalTime midnight = midnight_before(any_time_of_the_day);
-    constexpr double looks = 288.0;  // every 5 minutes; a shorter polar day or night goes unseen
+    constexpr double looks = 96.0;  // every 15 minutes; a shorter polar day or night goes unseen
     const auto is_up = [&](LocalTime time) {
         return sun_position(place, instant(time, utc_offset)).zenith < zenith_of_upper_rim * degree;
     };

@@ -4,6 +4,8 @@
 #include <charconv>
 #include <cstdint>
 
+#include <fmt/compile.h>
+
 #include "units/plain_letters.hpp"
 #include "units/quote.hpp"
 
@@ -177,7 +179,7 @@ std::string print(LocalTime time) {
     const std::chrono::year_month_day date = date_of(midnight);
     const std::int64_t seconds = nanoseconds / nanoseconds_of_a_second;
     std::string text =
-        fmt::format("{:04}-{:02}-{:02}T{}:{:02}", static_cast<int>(date.year()),
+        fmt::format(FMT_COMPILE("{:04}-{:02}-{:02}T{}:{:02}"), static_cast<int>(date.year()),
                     static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()),
                     hours_and_minutes(seconds / 60), seconds % 60);
     if (nanoseconds % nanoseconds_of_a_second != 0) {

@@ -1,5 +1,6 @@
 #include <csignal>
 #include <cstring>
+#include <malloc.h>
 #include <string>
 #include <unistd.h>
 #include <vector>
@@ -10,6 +11,11 @@
 int main(int count, char** arguments) {
     using namespace command_line;
     std::signal(SIGPIPE, SIG_IGN);
+    // One answer, then the end: keep what is freed instead of handing pages back and fetching
+    // them again. A fifth of the time of a long plan.
+    mallopt(M_MMAP_THRESHOLD, 1 << 28);
+    mallopt(M_TRIM_THRESHOLD, 1 << 28);
+    mallopt(M_TOP_PAD, 1 << 22);
     const Outcome outcome = run(std::vector<std::string>(arguments + 1, arguments + count),
                                 surroundings_of_this_process());
     (void)write_all(STDERR_FILENO, outcome.errors);
