@@ -44,6 +44,12 @@ void add_common_options(CLI::App& command, Request& request) {
         ->allow_extra_args(false);
     command.add_option("--seed", request.seed, "Number that chooses the chance weathers (1)")
         ->type_name("N");
+    command
+        .add_option("--weathers", request.weathers,
+                    "Runs the outage under this many chance weathers and tells\n"
+                    "how many of them it lasts through, such as 200")
+        ->check(CLI::Range(0, 100000))
+        ->type_name("N");
     command.add_flag("--full", request.full,
                      "Prints everything: findings with remedies, the working, what was assumed");
     command.add_flag("--ascii", request.ascii, "Draws with plain ASCII characters only");

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -20,6 +21,7 @@ struct Request {
     bool full = false;
     bool ascii = false;
     std::uint64_t seed = 1;
+    std::optional<int> weathers;   // absent: as many as the length of the outage allows
     std::vector<std::string> set;  // KEY=VALUE as written
 };
 

@@ -4,6 +4,8 @@
 
 #include "command_line/arguments.hpp"
 #include "outage/plan.hpp"
+#include "outage/ready.hpp"
+#include "outage/weathers.hpp"
 #include "report/csv.hpp"
 #include "report/json.hpp"
 #include "report/outage_answer.hpp"
@@ -69,12 +71,23 @@ units::Errors with_file(units::Errors errors, const std::string& file) {
     return errors;
 }
 
-Result<Answer> answer_outage(const ReadScenario& read) {
-    auto plan = outage::plan_outage(read.scenario);
-    if (!plan) {
-        return units::fail(with_file(std::move(plan.error()), read.file_name));
+// Enough for a chance within 7 points, where they take no longer than a reader notices.
+int usual_weathers(const outage::Ready& ready) {
+    return ready.sky && ready.outage.lasts <= 10.0 * units::day ? 200 : 0;
+}
+
+Result<Answer> answer_outage(const ReadScenario& read, const Request& request) {
+    const auto ready = outage::make_ready(read.scenario);
+    if (!ready) {
+        return units::fail(with_file(ready.error(), read.file_name));
     }
-    return report::outage_answer(read.scenario, *plan, plan->more_packs);
+    const auto plan = outage::plan_outage(*ready);
+    std::optional<report::Chances> chances;
+    const int weathers = request.weathers.value_or(usual_weathers(*ready));
+    if (weathers > 0) {
+        chances = report::chances_of(outage::endings_in_weathers(*ready, weathers, request.seed));
+    }
+    return report::outage_answer(read.scenario, plan, plan.more_packs, chances);
 }
 
 Result<Answer> answer_read(const ReadScenario& read) {
@@ -112,7 +125,7 @@ Outcome answer(const Request& request, const Surroundings& around) {
         return unusable(read.error());
     }
     const bool asks_what_was_read = request.question == Question::read;
-    const auto answer = asks_what_was_read ? answer_read(*read) : answer_outage(*read);
+    const auto answer = asks_what_was_read ? answer_read(*read) : answer_outage(*read, request);
     if (!answer) {
         return unusable(answer.error());
     }

@@ -60,6 +60,12 @@ void make_suns(Ready& ready, const scenario::Scenario& scenario, Errors& errors)
           std::pair{End::latest, SkyEnd::bright}})
         ready.sun[static_cast<std::size_t>(end)] =
             sun_changes(*ready.site, models.groups, models.controller, scenario.outage, sky);
+    if (models.groups.empty()) return;
+    ready.sky = std::make_shared<const SkyModels>(
+        SkyModels{.track = solar::SunTrack(*ready.site, models.groups, scenario.outage.starts,
+                                           scenario.outage.lasts),
+                  .controller = models.controller,
+                  .weather = solar::weather_model(scenario.outage.cause, ready.assumptions)});
 }
 
 bool alike(const battery::PackModel& a, const battery::PackModel& b) {

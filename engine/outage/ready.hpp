@@ -13,12 +13,21 @@
 #include "outage/sky.hpp"
 #include "scenario/scenario.hpp"
 #include "solar/site.hpp"
+#include "solar/sun_track.hpp"
+#include "solar/weather.hpp"
 #include "units/result.hpp"
 
 namespace outage {
 
 // Index of the three ends a plan is run at.
 enum class End { earliest, likely, latest };
+
+// What lights the panels under any sky.
+struct SkyModels {
+    solar::SunTrack track;
+    solar::ControllerModel controller;
+    solar::WeatherModel weather;
+};
 
 struct Ready {
     scenario::Outage outage;
@@ -29,7 +38,8 @@ struct Ready {
     std::array<std::vector<DemandStep>, 3> steps;  // by End
     std::array<std::vector<SunChange>, 3> sun;     // by End
     std::optional<solar::Site> site;
-    units::Duration midnight{};  // from the start to the first midnight
+    std::shared_ptr<const SkyModels> sky;  // none without panels
+    units::Duration midnight{};            // from the start to the first midnight
     scenario::Findings findings;
     scenario::Assumptions assumptions;
 };

@@ -1,5 +1,6 @@
 #include "report/outage_answer.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -71,7 +72,7 @@ Value next_packs(const Scenario& scenario, const Plan& plan, const std::vector<M
 
 void add_chances(Members& values, const std::optional<Chances>& chances) {
     if (!chances) {
-        const Absent reason{"one course of weather was run, not many"};
+        const Absent reason{"one course of weather was run, not many; ask with --weathers 200"};
         values.push_back({"likely", "over many weathers", {reason}});
         values.push_back({"chance_of_lasting", "chance of lasting", {reason}});
         return;
@@ -84,6 +85,8 @@ void add_chances(Members& values, const std::optional<Chances>& chances) {
                   {"p90", "one in ten lasts longer", value_of(chances->p90)},
                   {"outages", "outages tried", {static_cast<std::int64_t>(chances->outages)}}}}});
     values.push_back({"chance_of_lasting", "chance of lasting", value_of(chances->of_lasting)});
+    values.push_back({"chance_low", "at least, 19 times in 20", value_of(chances->low)});
+    values.push_back({"chance_high", "at most, 19 times in 20", value_of(chances->high)});
 }
 
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
@@ -128,12 +131,47 @@ std::optional<std::string> defect_of(const Plan& plan) {
     return std::nullopt;
 }
 
+// Never a bare percentage: how many were tried, and the spread that so few leave.
 std::string chance_sentence(const Chances& chances) {
-    return fmt::format("Of a hundred such outages it lasts through about {:.0f}.",
-                       std::floor(100.0 * chances.of_lasting.value()));
+    const double percent = 100.0 * chances.of_lasting.value();
+    const std::string spread =
+        fmt::format("{:.0f} to {:.0f} in a hundred", std::floor(100.0 * chances.low.value()),
+                    std::ceil(100.0 * chances.high.value()));
+    if (chances.of_lasting <= units::Probability(0.0)) {
+        return fmt::format("It lasts through none of {} chance weathers.", chances.outages);
+    }
+    if (chances.of_lasting >= units::Probability(1.0)) {
+        return fmt::format("It lasts through all of {} chance weathers ({}).", chances.outages,
+                           spread);
+    }
+    return fmt::format("Of {} chance weathers it lasts through {:.0f} % ({}).", chances.outages,
+                       std::floor(percent), spread);
 }
 
 }  // namespace
+
+Chances chances_of(std::vector<outage::Ending> endings) {
+    std::ranges::sort(endings, {}, &outage::Ending::lasts);
+    const double n = static_cast<double>(endings.size());
+    const auto rank = [&](double share) {
+        const auto nearest = static_cast<std::size_t>(std::ceil(share * n));
+        return endings[std::clamp<std::size_t>(nearest, 1, endings.size()) - 1].lasts;
+    };
+    const double p = static_cast<double>(std::ranges::count_if(
+                         endings, [](const auto& ending) { return ending.survives; })) /
+                     n;
+    constexpr double z = 1.959964;  // 19 times in 20 of a normal distribution
+    const double middle = (p + z * z / (2.0 * n)) / (1.0 + z * z / n);
+    const double half =
+        z * std::sqrt(p * (1.0 - p) / n + z * z / (4.0 * n * n)) / (1.0 + z * z / n);
+    return {.p10 = rank(0.10),
+            .p50 = rank(0.50),
+            .p90 = rank(0.90),
+            .of_lasting = units::Probability(p),
+            .low = units::Probability(std::max(0.0, middle - half)),
+            .high = units::Probability(std::min(1.0, middle + half)),
+            .outages = static_cast<int>(endings.size())};
+}
 
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
                      const std::optional<Chances>& chances) {
@@ -149,7 +187,7 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
                   .days = days_chart(scenario, plan),
                   .closing = std::string(closing_line),
                   .defect = defect_of(plan)};
-    if (chances) {
+    if (chances && chances->outages > 1) {
         answer.sentences.push_back(chance_sentence(*chances));
     }
     return answer;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "outage/plan.hpp"
+#include "outage/weathers.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 
@@ -16,8 +17,14 @@ struct Chances {
     units::Duration p50{};
     units::Duration p90{};  // one outage in ten lasts longer
     units::Probability of_lasting;
-    int outages = 0;  // that were tried
+    units::Probability low;   // of_lasting may be as low as this, 19 times in 20
+    units::Probability high;  // and as high as this
+    int outages = 0;          // that were tried
 };
+
+//   takes      at least one ending
+//   gives      percentiles by nearest rank; the interval of [Wilson 1927] for the chance
+[[nodiscard]] Chances chances_of(std::vector<outage::Ending> endings);
 
 // The whole answer of the outage question.
 //   takes      more: what 1, 2, … more packs give; empty when not asked for

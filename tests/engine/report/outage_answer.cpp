@@ -57,9 +57,24 @@ TEST(outage_answer, chances_become_a_sentence_that_never_rounds_up) {
                           .p50 = 2.0 * hour,
                           .p90 = 3.0 * hour,
                           .of_lasting = units::Probability(0.899),
-                          .outages = 100};
+                          .low = units::Probability(0.857),
+                          .high = units::Probability(0.931),
+                          .outages = 200};
     EXPECT_EQ(outage_answer(made::scenario(), made::plan(), {}, chances).sentences.back(),
-              "Of a hundred such outages it lasts through about 89.");
+              "Of 200 chance weathers it lasts through 89 % (85 to 94 in a hundred).");
+}
+
+TEST(outage_answer, none_and_all_are_said_as_such) {
+    Chances chances{.high = units::Probability(0.019), .outages = 200};
+    const auto last = [&] {
+        return outage_answer(made::scenario(), made::plan(), {}, chances).sentences.back();
+    };
+    EXPECT_EQ(last(), "It lasts through none of 200 chance weathers.");
+    chances = {.of_lasting = units::Probability(1.0),
+               .low = units::Probability(0.981),
+               .high = units::Probability(1.0),
+               .outages = 200};
+    EXPECT_EQ(last(), "It lasts through all of 200 chance weathers (98 to 100 in a hundred).");
 }
 
 TEST(outage_answer, the_working_names_each_load_and_the_idle_draw) {

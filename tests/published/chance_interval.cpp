@@ -1,0 +1,32 @@
+// The interval told beside a chance, against the worked examples of [Newcombe 1998], table I,
+// method 3 (score without continuity correction), four digits as printed; from memory.
+#include "report/outage_answer.hpp"
+
+namespace {
+
+struct Printed {
+    int survived;
+    int tried;
+    double low;
+    double high;
+};
+
+class ChanceInterval : public testing::TestWithParam<Printed> {};
+
+TEST_P(ChanceInterval, is_that_of_the_table) {
+    const auto [survived, tried, low, high] = GetParam();
+    std::vector<outage::Ending> endings(static_cast<std::size_t>(tried));
+    for (int i = 0; i < tried; ++i)
+        endings[static_cast<std::size_t>(i)].survives = i < survived;
+    const auto chances = report::chances_of(endings);
+    EXPECT_NEAR(chances.low.value(), low, 5e-5);
+    EXPECT_NEAR(chances.high.value(), high, 5e-5);
+}
+
+INSTANTIATE_TEST_SUITE_P(published, ChanceInterval,
+                         testing::Values(Printed{81, 263, 0.2553, 0.3662},
+                                         Printed{15, 148, 0.0624, 0.1605},
+                                         Printed{0, 20, 0.0000, 0.1611},
+                                         Printed{1, 29, 0.0061, 0.1718}));
+
+}  // namespace
