@@ -5,6 +5,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/questions.hpp"
 #include "command_line/version.hpp"
 
 namespace command_line {
@@ -44,23 +45,19 @@ void add_common_options(CLI::App& command, Request& request) {
         ->allow_extra_args(false);
     command.add_option("--seed", request.seed, "Number that chooses the chance weathers (1)")
         ->type_name("N");
-    command
-        .add_option("--weathers", request.weathers,
-                    "Runs the outage under this many chance weathers and tells\n"
-                    "how many of them it lasts through, such as 200")
-        ->check(CLI::Range(0, 100000))
-        ->type_name("N");
     command.add_flag("--full", request.full,
                      "Prints everything: findings with remedies, the working, what was assumed");
     command.add_flag("--ascii", request.ascii, "Draws with plain ASCII characters only");
 }
 
-CLI::App* add_command(CLI::App& program, Request& request, Question question, const char* name,
-                      const char* what) {
-    CLI::App* command = program.add_subcommand(name, what);
+void add_command(CLI::App& program, Request& request, const Question& question) {
+    CLI::App* command = program.add_subcommand(question.name, question.asks);
     add_common_options(*command, request);
-    command->callback([&request, question] { request.question = question; });
-    return command;
+    if (question.add_options) {
+        question.add_options(*command, request);
+    }
+    command->footer("\nExample:\n" + std::string(question.examples));
+    command->callback([&request, &question] { request.question = &question; });
 }
 
 }  // namespace
@@ -71,11 +68,9 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
     program.footer(example);
     program.set_version_flag("--version", "candlemark " + std::string(version));
     program.require_subcommand(1);
-    add_command(program, request, Question::outage, "outage",
-                "How long does it last, hour by hour, and what do the panels give back?")
-        ->footer("\nExample:\n  candlemark outage storm.toml --set outage.lasts=\"3 d\" --full");
-    add_command(program, request, Question::read, "read", "What did you understand of my file?")
-        ->footer("\nExample:\n  candlemark read storm.toml --full");
+    for (const auto& question : questions()) {
+        add_command(program, request, question);
+    }
     if (arguments.empty()) {
         return Notice{.text = program.help(), .is_error = true};
     }

@@ -1,0 +1,45 @@
+#include "command_line/ask_outage.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include "outage/plan.hpp"
+#include "outage/ready.hpp"
+#include "outage/weathers.hpp"
+#include "report/outage_answer.hpp"
+
+namespace command_line {
+
+namespace {
+
+// Enough for a chance within 7 points, where they take no longer than a reader notices.
+int usual_weathers(const outage::Ready& ready) {
+    return ready.sky && ready.outage.lasts <= 10.0 * units::day ? 200 : 0;
+}
+
+}  // namespace
+
+void add_outage_options(CLI::App& command, Request& request) {
+    command
+        .add_option("--weathers", request.weathers,
+                    "Runs the outage under this many chance weathers and tells\n"
+                    "how many of them it lasts through, such as 200")
+        ->check(CLI::Range(0, 100000))
+        ->type_name("N");
+}
+
+units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
+                                         const Request& request) {
+    const auto ready = outage::make_ready(read.scenario);
+    if (!ready) {
+        return units::fail(ready.error());
+    }
+    const auto plan = outage::plan_outage(*ready);
+    std::optional<report::Chances> chances;
+    const int weathers = request.weathers.value_or(usual_weathers(*ready));
+    if (weathers > 0) {
+        chances = report::chances_of(outage::endings_in_weathers(*ready, weathers, request.seed));
+    }
+    return report::outage_answer(read.scenario, plan, plan.more_packs, chances);
+}
+
+}  // namespace command_line

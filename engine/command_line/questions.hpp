@@ -1,0 +1,33 @@
+// The questions that can be asked: one row each, one file ask_<question>.cpp each.
+#pragma once
+
+#include <vector>
+
+#include "command_line/request.hpp"
+#include "report/answer.hpp"
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace CLI {
+class App;
+}
+
+namespace command_line {
+
+struct Question {
+    const char* name;      // the word on the command line
+    const char* asks;      // the question in plain words
+    const char* examples;  // whole lines to type
+    // Adds the options that only this question has; may be nothing.
+    void (*add_options)(CLI::App& command, Request& request) = nullptr;
+    // Fails where the scenario lacks what the question needs.
+    units::Result<report::Answer> (*ask)(const scenario::ReadScenario& read,
+                                         const Request& request) = nullptr;
+    // The answer itself tells the warnings of reading; elsewhere they go to standard error.
+    bool tells_warnings = false;
+};
+
+// In the order of the help.
+[[nodiscard]] const std::vector<Question>& questions();
+
+}  // namespace command_line
