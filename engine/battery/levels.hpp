@@ -17,6 +17,7 @@ enum class Ending {
     voltage_restored,
     charge_restored,
     full,
+    pack_restored,  // a pack of a bank that had stopped giving is charged again
 };
 
 // The first threshold that a falling rested voltage meets; minus infinity when none can be.

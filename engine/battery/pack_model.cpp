@@ -240,6 +240,23 @@ void note_temperature(const TemperatureFactor& factor, std::string_view what,
                factor.source);
 }
 
+// A voltage read at rest outranks a charge, which may come from the first pack of the file.
+StateOfCharge charge_at_start(const Pack& pack, const OpenCircuit& open_circuit, Taken& taken) {
+    if (pack.rested_voltage) {
+        const double fill =
+            std::clamp(open_circuit.fill_at(*pack.rested_voltage).value(), 0.0, 1.0);
+        taken.note("charge",
+                   fmt::format("taken as {:.0f} % from the {:.2f} V read at rest; ask gauge how "
+                               "far that can be off",
+                               100.0 * fill, *pack.rested_voltage / volt),
+                   defaults_of(pack.chemistry).open_circuit_source);
+        return StateOfCharge(fill);
+    }
+    if (!pack.charge)
+        taken.note("charge", "taken as full at the start", "common practice, no source");
+    return pack.charge.value_or(StateOfCharge(1.0));
+}
+
 }  // namespace
 
 Arrangement arranged(const PackModel& model, Resistance shared, const Stops& stops) {
@@ -292,9 +309,7 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     }
     model.current_limit = current_limit_of(pack, temperature, taken);
     model.pulse = pack.pulse;
-    if (!pack.charge)
-        taken.note("charge", "taken as full at the start", "common practice, no source");
-    model.at_start = rested(model.kinetics, pack.charge.value_or(StateOfCharge(1.0)));
+    model.at_start = rested(model.kinetics, charge_at_start(pack, model.open_circuit, taken));
     return model;
 }
 

@@ -2,6 +2,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "checks/storage.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
@@ -25,11 +26,23 @@ void add_outage_options(CLI::App& command, Request& request) {
                     "how many of them it lasts through, such as 200")
         ->check(CLI::Range(0, 100000))
         ->type_name("N");
+    command.add_flag("--after-storage", request.after_storage,
+                     "Starts with the charge that [storage] leaves in the packs");
 }
 
 units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
                                          const Request& request) {
-    const auto ready = outage::make_ready(read.scenario);
+    auto scenario = read.scenario;
+    scenario::Assumptions from_storage;
+    if (request.after_storage) {
+        const auto stored = checks::storage(scenario);
+        if (!stored) {
+            return units::fail(stored.error());
+        }
+        scenario = checks::after_storage(std::move(scenario), *stored);
+        from_storage = stored->assumptions;
+    }
+    const auto ready = outage::make_ready(scenario);
     if (!ready) {
         return units::fail(ready.error());
     }
@@ -39,7 +52,9 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
     if (weathers > 0) {
         chances = report::chances_of(outage::endings_in_weathers(*ready, weathers, request.seed));
     }
-    return report::outage_answer(read.scenario, plan, plan.more_packs, chances);
+    auto answer = report::outage_answer(scenario, plan, plan.more_packs, chances);
+    answer.assumptions.insert(answer.assumptions.end(), from_storage.begin(), from_storage.end());
+    return answer;
 }
 
 }  // namespace command_line

@@ -1,7 +1,10 @@
 #include "command_line/questions.hpp"
 
+#include "command_line/ask_gauge.hpp"
+#include "command_line/ask_join.hpp"
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_read.hpp"
+#include "command_line/ask_storage.hpp"
 
 namespace command_line {
 
@@ -12,6 +15,24 @@ const std::vector<Question>& questions() {
          .examples = "  candlemark outage storm.toml --set outage.lasts=\"3 d\" --full",
          .add_options = add_outage_options,
          .ask = ask_outage},
+        {.name = "join",
+         .asks = "May I plug this pack onto that unit now?",
+         .examples = "  candlemark join storm.toml --pack spare\n"
+                     "  candlemark join storm.toml --set pack.spare.rested_voltage=\"13.4 V\"",
+         .add_options = add_join_options,
+         .ask = ask_join},
+        {.name = "gauge",
+         .asks = "What does this voltage reading mean?",
+         .examples =
+             "  candlemark gauge storm.toml --reads \"12.9 V\" --rested \"8 h\"\n"
+             "  candlemark gauge storm.toml --reads \"12.4 V\" --under \"150 W\" --now 21:30",
+         .add_options = add_gauge_options,
+         .ask = ask_gauge},
+        {.name = "storage",
+         .asks = "After months in storage, is it ready? When must it be topped up?",
+         .examples = "  candlemark storage storm.toml --on 2026-11-01",
+         .add_options = add_storage_options,
+         .ask = ask_storage},
         {.name = "read",
          .asks = "What did you understand of my file?",
          .examples = "  candlemark read storm.toml --full",

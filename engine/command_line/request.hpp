@@ -22,7 +22,16 @@ struct Request {
     std::vector<std::string> set;  // KEY=VALUE as written
 
     // Of single questions.
-    std::optional<int> weathers;  // outage; absent: as many as the length of the outage allows
+    std::optional<int> weathers;      // outage; absent: as many as the length of the outage allows
+    bool after_storage = false;       // outage
+    std::optional<std::string> pack;  // join, gauge: a name; the others below as written
+    std::optional<std::string> at_most;  // join
+    std::optional<std::string> reads;    // gauge, and so to --now
+    std::optional<std::string> under;
+    std::optional<std::string> rested;
+    std::optional<std::string> accuracy;
+    std::optional<std::string> now;
+    std::optional<std::string> on;  // storage
 };
 
 }  // namespace command_line

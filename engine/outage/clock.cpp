@@ -351,6 +351,7 @@ class Clock {
         using battery::Ending;
         switch (step.ending) {
             case Ending::completed:
+            case Ending::pack_restored:  // of one pack alone
                 break;
             case Ending::cut_off:
                 note(EventKind::inverter_off_low_voltage, net);

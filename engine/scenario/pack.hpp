@@ -32,6 +32,8 @@ struct Pack {
     std::optional<units::Duration> rated_over;
     std::optional<units::Voltage> voltage;
     std::optional<units::StateOfCharge> charge;
+    std::optional<units::Voltage> rested_voltage;  // read at rest; tells the charge where given
+    std::optional<units::Duration> rested_for;     // since it was last charged or used
     std::optional<TwoWellNumbers> two_well;
     std::optional<units::Resistance> resistance;
     std::optional<units::Resistance> lead_resistance;
@@ -46,6 +48,7 @@ struct Pack {
     std::optional<units::Charge>
         tested_capacity;  // a measured capacity test replaces the age factor
     std::optional<units::Current> fuse;
+    std::optional<units::Current> connector;  // rating of the plug it joins the others by
     std::optional<units::Mass> weight;
     std::optional<units::Price> price;
 };

@@ -2,7 +2,8 @@
 // reaches, so that a slip of the pen is told.
 //
 // A pack after the first takes what it does not give from the first pack. How much, depends:
-//   neither chemistry, capacity nor voltage differ   everything but name, count, tested_capacity
+//   neither chemistry, capacity nor voltage differ   everything but name, count, and what was
+//                                                    measured on that very pack
 //   capacity or voltage differ                       what belongs to the chemistry and the use of
 //                                                    it, not what grows with the size of a pack
 //   chemistry differs                                nothing: it must describe itself
@@ -86,6 +87,10 @@ const Description<Pack>& describe<Pack>() {
                                 positive_to(100.0 * units::volt, "12.8 V")),
             key<&Pack::charge>({.name = "charge", .copied = relatives},
                                from_to(units::StateOfCharge(), units::StateOfCharge(1.0), "100 %")),
+            key<&Pack::rested_voltage>({.name = "rested_voltage"},
+                                       positive_to(100.0 * units::volt, "13.2 V")),
+            key<&Pack::rested_for>({.name = "rested_for"},
+                                   from_to(units::Duration(), 366.0 * units::day, "6 h")),
             key<&Pack::two_well>({.name = "two_well", .copied = twins},
                                  TableForm<TwoWellNumbers>()),
             key<&Pack::resistance>({.name = "resistance", .copied = twins},
@@ -114,6 +119,8 @@ const Description<Pack>& describe<Pack>() {
                                         positive_to(10'000.0 * units::ampere_hour, "92 Ah")),
             key<&Pack::fuse>({.name = "fuse", .copied = twins},
                              positive_to(10'000.0 * units::ampere, "100 A")),
+            key<&Pack::connector>({.name = "connector", .copied = twins},
+                                  positive_to(10'000.0 * units::ampere, "50 A")),
             key<&Pack::weight>({.name = "weight", .copied = twins},
                                positive_to(1000.0 * units::kilogram, "12 kg")),
             key<&Pack::price>({.name = "price", .copied = twins},

@@ -116,6 +116,8 @@ capacity = "100 Ah"
 rated_over = "20 h"
 voltage = "12 V"
 charge = "95 %"
+rested_voltage = "12.6 V"
+rested_for = "8 h"
 two_well = {c = "0.3", k = "0.6 1/h", total = "120 Ah"}
 resistance = "4 mohm"
 lead_resistance = "2 mohm"
@@ -129,6 +131,7 @@ usable = "80 %"
 age = "mid_life"
 tested_capacity = "92 Ah"
 fuse = "100 A"
+connector = "175 A"
 weight = "28 kg"
 price = 249.5
 

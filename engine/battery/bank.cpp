@@ -1,0 +1,524 @@
+#include "battery/bank.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+namespace battery {
+
+using namespace units;
+
+namespace {
+
+constexpr double never = std::numeric_limits<double>::infinity();
+constexpr double shortest = 1e-3;      // s: not split further for the tolerance
+constexpr double no_longer = 1e-6;     // s: below it a power that is not possible is an ending
+constexpr double found_within = 1e-7;  // s: how closely an instant is sought
+constexpr double full = 1.0 - 1e-12;   // fill from which an available well counts as full
+constexpr double at_knot = 1e-7;       // of fill: how closely a knot is met; method.md (34)
+constexpr double apart = 0.3;          // of the tolerance: how far packs may part in a substep
+constexpr double least_ohms = 1e-7;    // so that a conductance is finite
+
+double conductance(double count, double resistance) {
+    return count / std::max(least_ohms, resistance);
+}
+
+// The most that the available well takes for the time before it is full, at the terminals. (33)
+double most_taken(const Prepared& pack, const WellState& state, const Decay& decayed, double time) {
+    if (!(time > 0.0)) {
+        if (state.available < full) return never;
+        return std::max(0.0, -pack.exchange * state.head) / pack.coulombic;
+    }
+    const double shortfall = state.removed + pack.bound * state.head * decayed.left;
+    const double per_ampere = time * (1.0 + pack.bound_gain * decayed.once);
+    return std::max(0.0, shortfall / per_ampere) / pack.coulombic;
+}
+
+}  // namespace
+
+Bank::Bank(std::span<const PackGroup> groups, Resistance shared, Voltage tolerance)
+    : shared_(shared / ohm), tolerance_(tolerance / volt), length_(never) {
+    assert(!groups.empty());
+    for (const auto& group : groups) {
+        Member member{.pack = prepare(group.setup, tolerance),
+                      .kinetics = group.setup.kinetics,
+                      .count = static_cast<double>(group.count)};
+        member.state = state_of(member.pack, group.at_start.removed / coulomb,
+                                group.at_start.head_difference / coulomb);
+        member.per_ohm = conductance(member.count, member.pack.resistance);
+        members_.push_back(member);
+    }
+    trial_.resize(members_.size());
+    now_.resize(members_.size());
+}
+
+int Bank::count(std::size_t group) const {
+    return static_cast<int>(members_[group].count);
+}
+
+Wells Bank::wells(std::size_t group) const {
+    const auto& state = members_[group].state;
+    return {.removed = state.removed * coulomb, .head_difference = state.head * coulomb};
+}
+
+Energy Bank::stored() const {
+    Energy sum{};
+    for (std::size_t i = 0; i < members_.size(); ++i)
+        sum += members_[i].count *
+               stored_energy(members_[i].kinetics, *members_[i].pack.open_circuit, wells(i));
+    return sum;
+}
+
+double Bank::total_removed(bool at_trial_end) const {
+    double sum = 0.0;
+    for (const Member& member : members_)
+        sum += member.count * (at_trial_end ? member.removed : member.state.removed);
+    return sum;
+}
+
+Charge Bank::removed() const {
+    return total_removed(false) * coulomb;
+}
+
+void Bank::let(std::size_t group, bool give, bool take) {
+    members_[group].gives = give;
+    members_[group].takes = take;
+}
+
+bool Bank::any_gives() const {
+    return std::ranges::any_of(members_, &Member::gives);
+}
+
+void Bank::restore_below(std::size_t group, std::optional<Charge> removed) {
+    members_[group].may_restore = removed.has_value();
+    members_[group].restored_below = removed.value_or(Charge{}) / coulomb;
+}
+
+void Bank::refit(std::size_t group, const Arrangement& setup) {
+    Member& member = members_[group];
+    member.pack = prepare(setup, tolerance_ * volt);
+    member.kinetics = setup.kinetics;
+    member.per_ohm = conductance(member.count, member.pack.resistance);
+    member.state = state_of(member.pack, member.state.removed, member.state.head);
+}
+
+// The bus at a power: what is offered beyond the absorption voltage, or beyond what the weakest
+// pack may be charged with, is refused. (35)
+BusPoint Bank::solve(std::span<Branch> branches, double power) const {
+    if (power > 0.0) return bus_at_power(branches, power, shared_);
+    const auto at_rest = [&] {
+        BusPoint point = bus_at_current(branches, 0.0, shared_);
+        if (point.possible) return point;
+        // nobody gives and nobody takes: the bus shows the highest of them
+        for (Branch& branch : branches) {
+            point.node = std::max(point.node, branch.rested);
+            branch.flowing = Flowing::nothing;
+        }
+        return BusPoint{.node = point.node, .voltage = point.node, .source = point.node};
+    };
+    if (power == 0.0) return at_rest();
+    double highest = never;
+    double highest_node = never;
+    bool any_takes = false;
+    for (std::size_t i = 0; i < branches.size(); ++i) {
+        const Branch& branch = branches[i];
+        if (!(branch.taking > 0.0)) continue;
+        any_takes = true;
+        const Prepared& pack = members_[i].pack;
+        highest = std::min(highest, pack.absorption);
+        const double largest = -pack.charge_floor * members_[i].count;
+        if (branch.most_in > largest)
+            highest_node = std::min(highest_node, branch.rested + largest / branch.taking);
+    }
+    if (!any_takes) return at_rest();
+    BusPoint point = bus_at_power(branches, power, shared_);
+    const bool beyond = !point.possible || point.voltage > highest || point.node > highest_node;
+    if (!beyond) return point;
+    if (highest < never) point = bus_at_voltage(branches, highest, shared_);
+    if (point.node > highest_node || highest == never) {
+        if (highest_node == never) return at_rest();
+        (void)bus_detail::settle(branches, highest_node);
+        const Together sum = bus_detail::together(branches);
+        point = {.node = highest_node,
+                 .current = sum.offered - sum.conductance * highest_node,
+                 .source = highest_node};
+        point.voltage = point.node - shared_ * point.current;
+    }
+    return point.current < 0.0 ? point : at_rest();
+}
+
+void Bank::point_now(double power, bool at_trial_end) {
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        const Member& member = members_[i];
+        const Prepared& pack = member.pack;
+        WellState state = member.state;
+        if (at_trial_end) {
+            state.removed = member.removed;
+            state.head = member.head;
+            state.available = member.available;
+        }
+        Branch& branch = now_[i];
+        branch.rested = rested_voltage(pack, state);
+        branch.giving = member.gives ? member.per_ohm : 0.0;
+        branch.taking = member.takes && pack.charge_floor < 0.0 ? member.per_ohm : 0.0;
+        branch.most_in = member.count * most_taken(pack, state, {}, 0.0);
+    }
+    now_point_ = solve(now_, power);
+}
+
+OperatingPoint Bank::operating_point(Power power) {
+    point_now(power / watt, false);
+    return {.voltage = now_point_.voltage * volt,
+            .current = now_point_.current * ampere,
+            .possible = now_point_.possible};
+}
+
+Current Bank::current_of(std::size_t group) const {
+    return now_[group].current_at(now_point_.node) / members_[group].count * ampere;
+}
+
+void Bank::try_for(double power, double time) {
+    trial_time_ = time;
+    Decay decayed;
+    double rate = -1.0;
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        Member& member = members_[i];
+        const Prepared& pack = member.pack;
+        if (pack.rate != rate) {
+            rate = pack.rate;
+            decayed = decay(rate * time);
+        }
+        member.decayed = decayed;
+        const MeanVoltage mean = mean_voltage(pack, member.state, decayed, time);
+        member.at_rest = mean.at_rest;
+        member.per_ampere = mean.per_ampere;
+        Branch& branch = trial_[i];
+        branch.rested = mean.at_rest;
+        branch.giving =
+            member.gives ? conductance(member.count, pack.resistance + mean.per_ampere) : 0.0;
+        branch.taking =
+            member.takes && pack.charge_floor < 0.0
+                ? conductance(member.count, pack.resistance + pack.coulombic * mean.per_ampere)
+                : 0.0;
+        branch.most_in = member.count * most_taken(pack, member.state, decayed, time);
+    }
+    trial_point_ = solve(trial_, power);
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        Member& member = members_[i];
+        const Prepared& pack = member.pack;
+        member.current = trial_[i].current_at(trial_point_.node) / member.count;
+        member.into = member.current < 0.0 ? pack.coulombic * member.current : member.current;
+        member.removed = member.state.removed + member.into * time;
+        member.head = member.state.head * member.decayed.left +
+                      member.into * pack.head_gain * time * member.decayed.once;
+        member.available = available_of(pack, member.removed, member.head);
+        member.bound = bound_of(pack, member.removed, member.head);
+    }
+}
+
+// Largest change of a rested voltage over the trial, amplified as the power amplifies it, or the
+// largest parting of one pack from the others, whichever is nearer to what is allowed. (36)
+double Bank::change() const {
+    double largest = 0.0;
+    double lowest = never;
+    double highest = -never;
+    for (const Member& member : members_) {
+        const Piece& piece = member.pack.open_circuit->piece(member.state.available_piece);
+        const double moved = piece.slope * (member.available - member.state.available);
+        largest = std::max(largest, std::abs(moved));
+        lowest = std::min(lowest, moved);
+        highest = std::max(highest, moved);
+    }
+    const double root = 2.0 * trial_point_.voltage - trial_point_.source;
+    const double amplified =
+        root > 0.0 && trial_point_.source > root ? largest * trial_point_.source / root : largest;
+    return std::max(amplified, (highest - lowest) / apart);
+}
+
+bool Bank::fit_to_tolerance(double power, double length) {
+    for (;;) {
+        try_for(power, length);
+        if (!trial_point_.possible) {
+            if (length < no_longer) return false;
+            length *= 0.5;
+            continue;
+        }
+        const double moved = change();
+        if (moved <= tolerance_ || length <= shortest) {
+            length_ = moved > 0.0 ? length * std::min(4.0, 0.9 * tolerance_ / moved) : never;
+            length_ = std::max(length_, shortest);
+            return true;
+        }
+        length = std::max(shortest, length * std::max(0.05, 0.9 * tolerance_ / moved));
+    }
+}
+
+// Ends the trial where a well would turn round beyond its straight piece.
+void Bank::before_turns(double power) {
+    double earliest = trial_time_;
+    for (const Member& member : members_) {
+        const Prepared& pack = member.pack;
+        if (pack.bound == 0.0 || pack.rate == 0.0) continue;
+        const WellState& state = member.state;
+        const bool turns = shortfall_rise(pack, state.head, member.into) *
+                               shortfall_rise(pack, member.head, member.into) <
+                           0.0;
+        const bool crosses = state.head * member.head < 0.0;
+        if (!turns && !crosses) continue;
+        const double settled = member.into * pack.head_gain / pack.rate;
+        const auto check = [&](double head, bool of_available) {
+            const double ratio = (state.head - settled) / (head - settled);
+            const double instant = ratio > 1.0 ? std::log(ratio) / pack.rate : 0.0;
+            const double removed = state.removed + member.into * instant;
+            const Piece& piece =
+                pack.open_circuit->piece(of_available ? state.available_piece : state.bound_piece);
+            const double fill =
+                of_available ? available_of(pack, removed, head) : bound_of(pack, removed, head);
+            if ((fill < piece.low - at_knot || fill > piece.high + at_knot) && instant > shortest)
+                earliest = std::min(earliest, instant);
+        };
+        if (turns) check(settled / pack.bound, true);
+        if (crosses) check(0.0, false);
+    }
+    if (earliest < trial_time_) try_for(power, earliest);
+}
+
+// Ends the trial at the first knot that a well meets, and remembers which well that is. Currents
+// hardly change with the length, so a secant lands close at once. (34)
+void Bank::before_knots(double power) {
+    constexpr int tries = 8;
+    knot_ = {};
+    for (int attempt = 0; attempt < tries; ++attempt) {
+        double part = 1.0;
+        for (std::size_t i = 0; i < members_.size(); ++i) {
+            const Member& member = members_[i];
+            const int last = member.pack.open_circuit->pieces() - 1;
+            const auto look = [&](int index, double from, double to, bool bound) {
+                const Piece& piece = member.pack.open_circuit->piece(index);
+                const bool below = to < piece.low - at_knot && index > 0;
+                const bool above = to > piece.high + at_knot && index < last;
+                if (!below && !above) return;
+                const double knot = below ? piece.low : piece.high;
+                const double where = (knot - from) / (to - from);
+                if (where >= part) return;
+                part = where;
+                knot_ = {.well = bound ? 2 : 1, .pack = i, .move = below ? -1 : 1, .fill = knot};
+            };
+            look(member.state.available_piece, member.state.available, member.available, false);
+            if (member.pack.bound > 0.0)
+                look(member.state.bound_piece, member.state.bound, member.bound, true);
+        }
+        if (part >= 1.0) return;
+        try_for(power, std::max(0.0, part) * trial_time_);
+    }
+}
+
+// Moves the well that has come to its knot on to the next straight piece.
+void Bank::pass_knot() {
+    if (knot_.well == 0) return;
+    WellState& state = members_[knot_.pack].state;
+    const bool bound = knot_.well == 2;
+    const double fill = bound ? state.bound : state.available;
+    const bool there = knot_.move < 0 ? fill <= knot_.fill + at_knot : fill >= knot_.fill - at_knot;
+    if (!there) return;
+    (bound ? state.bound_piece : state.available_piece) += knot_.move;
+    if (!(members_[knot_.pack].pack.bound > 0.0)) state.bound_piece = state.available_piece;
+}
+
+double Bank::beyond(const Threshold& threshold, double power, bool at_trial_end) const {
+    const std::size_t i = threshold.pack;
+    switch (threshold.ending) {
+        case Ending::cannot_be_delivered:
+            return now_point_.possible ? -1.0 : 1.0;
+        case Ending::cut_off:
+            return power > 0.0 ? limits_.cut_off - now_point_.voltage : -1.0;
+        case Ending::available_well_empty:
+            return members_[i].pack.empty_voltage - now_[i].rested;
+        case Ending::pack_cut_off:
+            return members_[i].pack.pack_cut_off -
+                   (now_[i].rested - now_[i].current_at(now_point_.node) / members_[i].count *
+                                         members_[i].pack.inner);
+        case Ending::current_limit:
+            return now_[i].current_at(now_point_.node) / members_[i].count -
+                   members_[i].pack.current_above;
+        case Ending::usable_limit:
+            return total_removed(at_trial_end) - limits_.removed_above;
+        case Ending::voltage_restored:
+            return now_point_.voltage - limits_.voltage_above;
+        case Ending::charge_restored:
+            return limits_.removed_below - total_removed(at_trial_end);
+        case Ending::full:
+            return removed_before_ > limits_.filled_to
+                       ? limits_.filled_to - total_removed(at_trial_end)
+                       : -1.0;
+        case Ending::pack_restored:
+            return members_[i].restored_below -
+                   (at_trial_end ? members_[i].removed : members_[i].state.removed);
+        case Ending::completed:
+            break;
+    }
+    return -1.0;
+}
+
+// What is met at the last point, the gravest first; of packs beyond their limit the one that is
+// furthest beyond it.
+Bank::Threshold Bank::first_met(double power, bool at_trial_end) const {
+    if (!now_point_.possible) return {Ending::cannot_be_delivered, 0, 1.0};
+    Threshold worst;
+    double worst_ratio = 0.0;
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        const Member& member = members_[i];
+        const double current = now_[i].current_at(now_point_.node) / member.count;
+        if (!(current > 0.0)) continue;
+        if (current >= member.pack.current_above &&
+            current > worst_ratio * member.pack.current_above) {
+            worst_ratio = current / member.pack.current_above;
+            worst = {Ending::current_limit, i, current - member.pack.current_above};
+        }
+        if (worst_ratio > 0.0) continue;
+        if (now_[i].rested <= member.pack.empty_voltage)
+            worst = {Ending::available_well_empty, i, 0.0};
+        else if (now_[i].rested - current * member.pack.inner <= member.pack.pack_cut_off)
+            worst = {Ending::pack_cut_off, i, 0.0};
+    }
+    if (worst.ending != Ending::completed) return worst;
+    for (std::size_t i = 0; i < members_.size(); ++i)
+        if (members_[i].may_restore &&
+            beyond({Ending::pack_restored, i}, power, at_trial_end) >= 0.0)
+            return {Ending::pack_restored, i, 0.0};
+    const auto met = [&](Ending ending) { return beyond({ending}, power, at_trial_end) >= 0.0; };
+    if (power > 0.0) {
+        if (now_point_.voltage <= limits_.cut_off) return {Ending::cut_off};
+        if (met(Ending::usable_limit)) return {Ending::usable_limit};
+    } else {
+        if (met(Ending::voltage_restored)) return {Ending::voltage_restored};
+        if (met(Ending::charge_restored)) return {Ending::charge_restored};
+    }
+    if (at_trial_end && met(Ending::full)) return {Ending::full};
+    return {};
+}
+
+// Shortens the trial to the first threshold that it meets.
+Bank::Threshold Bank::before_thresholds(double power) {
+    point_now(power, true);
+    Threshold found;
+    const auto rounds = 2 * members_.size() + 8;
+    for (std::size_t round = 0; round < rounds; ++round) {
+        const Threshold met = first_met(power, true);
+        if (met.ending == Ending::completed) break;
+        if (met.ending == found.ending && met.pack == found.pack) break;
+        found = met;
+        const double longest = trial_time_;
+        const auto at = [&](double time) {
+            try_for(power, time);
+            if (!trial_point_.possible) return 1.0;
+            point_now(power, true);
+            return beyond(met, power, true);
+        };
+        const double at_start = at(0.0);
+        if (at_start >= 0.0) break;  // it begins here
+        std::uintmax_t steps = 100;
+        const auto bracket = boost::math::tools::toms748_solve(
+            at, 0.0, longest, at_start, at(longest),
+            [](double low, double high) { return high - low <= found_within; }, steps);
+        (void)at(bracket.second);
+    }
+    return found;
+}
+
+void Bank::take(BankAdvanced& sum) {
+    const double time = trial_time_;
+    double in_inner = 0.0;
+    double in_paths = shared_ * trial_point_.current * trial_point_.current * time;
+    double between = 0.0;
+    double in_charging = 0.0;
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        Member& member = members_[i];
+        const Prepared& pack = member.pack;
+        const double rested = member.at_rest - member.per_ampere * member.into;
+        const double charge = member.count * member.current * time;
+        in_inner += charge * member.current * pack.inner;
+        in_paths += charge * member.current * pack.path;
+        if (charge < 0.0) {
+            in_charging += member.count * (member.into - member.current) * time * rested;
+            // a full pack is driven above its voltage: that part gasses and heats
+            if (trial_[i].flowing == Flowing::held)
+                in_charging -=
+                    charge * (trial_point_.node - rested + member.current * pack.resistance);
+        }
+        const Trial trial{.time = time, .decayed = member.decayed, .into = member.into};
+        if (pack.bound > 0.0)
+            between += member.count * lost_between_wells(pack, member.state, trial);
+        WellState& state = member.state;
+        state.removed = member.removed;
+        state.head = member.head;
+        state.available = member.available;
+        state.bound = member.bound;
+    }
+    const double energy = trial_point_.voltage * trial_point_.current * time;
+    if (energy > 0.0)
+        sum.energy.delivered += energy * joule;
+    else
+        sum.energy.accepted -= energy * joule;
+    sum.energy.in_resistance += (in_inner + in_paths) * joule;
+    sum.in_paths += in_paths * joule;
+    sum.energy.between_wells += between * joule;
+    sum.energy.in_charging += in_charging * joule;
+}
+
+BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) {
+    const double power = asked / watt;
+    const double time = lasts / second;
+    assert(time >= 0.0 && std::isfinite(time) && std::isfinite(power));
+    limits_ = {.cut_off = stops.cut_off.value_or(-never * volt) / volt,
+               .voltage_above = stops.voltage_above.value_or(never * volt) / volt,
+               .removed_above = stops.removed_above.value_or(never * coulomb) / coulomb,
+               .removed_below = stops.removed_below.value_or(-never * coulomb) / coulomb,
+               .filled_to = stops.filled_to.value_or(-never * coulomb) / coulomb};
+    BankAdvanced sum;
+    double passed = 0.0;
+    double largest = 0.0;
+    int idle = 0;
+    point_now(power, false);
+    Threshold met = first_met(power, false);
+    while (met.ending == Ending::completed && passed < time) {
+        const double left = time - passed;
+        removed_before_ = total_removed(false);
+        const bool stuck = idle > static_cast<int>(2 * members_.size()) + 4;
+        if (!fit_to_tolerance(power, std::min({left, length_, stuck ? shortest : never}))) {
+            point_now(power, false);
+            met = {Ending::cannot_be_delivered, 0, 1.0};
+            break;
+        }
+        knot_ = {};
+        if (!stuck) {
+            before_turns(power);
+            before_knots(power);
+        }
+        met = before_thresholds(power);
+        take(sum);
+        pass_knot();
+        idle = trial_time_ > 0.0 ? 0 : idle + 1;
+        passed = trial_time_ >= left ? time : passed + trial_time_;
+        for (std::size_t i = 0; i < members_.size(); ++i)
+            largest = std::max(largest, std::abs(members_[i].current));
+    }
+    sum.time = passed * second;
+    sum.ending = met.ending;
+    sum.pack = met.pack;
+    if (power < 0.0)
+        sum.energy.unaccepted =
+            std::max(0.0, -power * passed - sum.energy.accepted / joule) * joule;
+    sum.voltage = now_point_.voltage * volt;
+    sum.current = now_point_.current * ampere;
+    sum.at_pack = current_of(met.pack);
+    for (std::size_t i = 0; i < members_.size(); ++i)
+        largest = std::max(largest, std::abs(current_of(i) / ampere));
+    sum.largest = largest * ampere;
+    if (met.ending == Ending::cannot_be_delivered)
+        sum.at_most = std::min(power, now_point_.voltage * now_point_.current) * watt;
+    return sum;
+}
+
+}  // namespace battery

@@ -1,0 +1,152 @@
+// Packs that differ, on one bus, moved on in time. Each keeps its own wells; within a substep each
+// pack's current is constant and so chosen that the mean voltages at the far ends of all paths are
+// one and the same. method.md (31) to (36)
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "battery/advance.hpp"
+#include "battery/bus_solver.hpp"
+#include "battery/prepared.hpp"
+
+namespace battery {
+
+// Packs alike in everything. Of its setup the path is the pack's own, up to where the paths meet;
+// of its stops only pack_cut_off and current_above are looked at.
+struct PackGroup {
+    Arrangement setup;
+    int count = 1;
+    Wells at_start;
+};
+
+// What ends a step of a whole bank early; the charges are sums over all packs.
+struct BankStops {
+    std::optional<units::Voltage> cut_off = {};        // at the far end of the shared path
+    std::optional<units::Voltage> voltage_above = {};  // likewise
+    std::optional<units::Charge> removed_above = {};
+    std::optional<units::Charge> removed_below = {};
+    std::optional<units::Charge> filled_to = {};
+};
+
+//   energy          of all packs, their paths and the shared one
+//   in_paths        the part of energy.in_resistance beyond the packs' terminals
+//   pack            which group, where the ending is that of one pack; at_pack: its current
+//   largest         greatest mean or final current of any single pack, as a magnitude
+struct BankAdvanced {
+    units::Duration time{};
+    Ending ending = Ending::completed;
+    std::size_t pack = 0;
+    EnergyFlow energy;
+    units::Energy in_paths{};
+    units::Voltage voltage{};
+    units::Current current{};
+    units::Current largest{};
+    units::Current at_pack{};
+    units::Power at_most{};
+};
+
+class Bank {
+  public:
+    //   groups   at least one; what they point to must outlive the bank
+    //   shared   carries the current of all packs
+    Bank(std::span<const PackGroup> groups, units::Resistance shared,
+         units::Voltage tolerance = default_tolerance);
+
+    //   power    at the far end of the shared path: positive is taken, negative offered
+    [[nodiscard]] BankAdvanced advance(const BankStops& stops, units::Power power,
+                                       units::Duration time);
+
+    // At this moment.
+    [[nodiscard]] OperatingPoint operating_point(units::Power power);
+    // Current out of one pack of the group at the last operating point asked for.
+    [[nodiscard]] units::Current current_of(std::size_t group) const;
+
+    [[nodiscard]] std::size_t groups() const { return members_.size(); }
+    [[nodiscard]] int count(std::size_t group) const;
+    [[nodiscard]] Wells wells(std::size_t group) const;
+    [[nodiscard]] units::Energy stored() const;
+    [[nodiscard]] units::Charge removed() const;  // from all packs
+    // Opens or closes a group for what leaves it and what enters it; closed both ways it carries
+    // exactly nothing.
+    void let(std::size_t group, bool give, bool take);
+    [[nodiscard]] bool gives(std::size_t group) const { return members_[group].gives; }
+    [[nodiscard]] bool any_gives() const;
+    // The removed charge of one pack below which a group that does not give ends the step.
+    void restore_below(std::size_t group, std::optional<units::Charge> removed);
+    // A new temperature, path or limit; the wells stay as they are.
+    void refit(std::size_t group, const Arrangement& setup);
+
+  private:
+    struct Member {
+        Prepared pack;
+        Kinetics kinetics;
+        double count = 1.0;
+        double per_ohm = 0.0;  // conductance of all of the group, rested voltage to bus
+        bool gives = true;
+        bool takes = true;
+        double restored_below = 0.0;
+        bool may_restore = false;
+        WellState state;
+        // of the trial
+        Decay decayed;
+        double at_rest = 0.0;
+        double per_ampere = 0.0;
+        double current = 0.0;  // at the terminals of one pack
+        double into = 0.0;
+        double removed = 0.0;
+        double head = 0.0;
+        double available = 1.0;
+        double bound = 1.0;
+    };
+    struct Limits {
+        double cut_off;
+        double voltage_above;
+        double removed_above;
+        double removed_below;
+        double filled_to;
+    };
+    struct Threshold {
+        Ending ending = Ending::completed;
+        std::size_t pack = 0;
+        double beyond = 0.0;  // at least zero when met
+    };
+
+    // A well at the end of its straight piece: 1 the available one, 2 the bound one, 0 none.
+    struct AtKnot {
+        int well = 0;
+        std::size_t pack = 0;
+        int move = 0;
+        double fill = 0.0;
+    };
+
+    std::vector<Member> members_;
+    std::vector<Branch> trial_;
+    std::vector<Branch> now_;
+    double shared_ = 0.0;
+    double tolerance_ = 0.0;
+    double length_ = 0.0;  // that the last substep ended with
+    BusPoint now_point_;
+    BusPoint trial_point_;
+    double trial_time_ = 0.0;
+    Limits limits_{};
+    AtKnot knot_{};
+    double removed_before_ = 0.0;  // all packs, at the start of the substep
+
+    BusPoint solve(std::span<Branch> branches, double power) const;
+    void point_now(double power, bool at_trial_end);
+    void try_for(double power, double time);
+    double change() const;
+    bool fit_to_tolerance(double power, double length);
+    void before_turns(double power);
+    void before_knots(double power);
+    void pass_knot();
+    [[nodiscard]] double beyond(const Threshold& threshold, double power, bool at_trial_end) const;
+    [[nodiscard]] Threshold first_met(double power, bool at_trial_end) const;
+    [[nodiscard]] Threshold before_thresholds(double power);
+    void take(BankAdvanced& sum);
+    [[nodiscard]] double total_removed(bool at_trial_end) const;
+};
+
+}  // namespace battery

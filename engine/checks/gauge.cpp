@@ -1,0 +1,190 @@
+#include "checks/gauge.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "battery/chemistry.hpp"
+#include "battery/pack_model.hpp"
+#include "units/text.hpp"
+
+namespace checks {
+
+using namespace units;
+using scenario::Chemistry;
+using scenario::Pack;
+using scenario::Severity;
+
+namespace {
+
+constexpr std::string_view practice = "common practice, no source";
+
+// Charge and discharge leave LiFePO4 cells at voltages that differ by some tens of millivolts for
+// four in series; half of that either way. From memory, weak.
+constexpr Voltage hysteresis_of_four_cells = 0.02 * volt;
+
+constexpr double too_wide = 1.0 / 3.0;    // common practice, no source
+constexpr double weak_resistance = 0.25;  // of a typical resistance; common practice, no source
+
+bool is_read(const Pack& pack, const Reading& reading) {
+    return pack.count > 0 && (!reading.pack || pack.name == *reading.pack);
+}
+
+StateOfCharge within(StateOfCharge fill) {
+    return StateOfCharge(std::clamp(fill.value(), 0.0, 1.0));
+}
+
+struct Read {
+    const Pack* pack = nullptr;
+    battery::PackModel model;
+};
+
+units::Result<std::vector<Read>> packs_read(const scenario::Scenario& scenario,
+                                            const Reading& reading, ChargeRead& told) {
+    const auto temperature = scenario.outage.battery_temperature.value_or(celsius(20.0));
+    std::vector<Read> packs;
+    Errors errors;
+    for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
+        const Pack& pack = scenario.packs[i];
+        if (!is_read(pack, reading)) continue;
+        auto model =
+            battery::pack_model(pack, fmt::format("pack[{}]", i), temperature, told.assumptions);
+        if (!model) {
+            errors.insert(errors.end(), model.error().begin(), model.error().end());
+            continue;
+        }
+        packs.push_back({&pack, std::move(*model)});
+        if (pack.chemistry != packs.front().pack->chemistry)
+            errors.push_back({.where = fmt::format("pack[{}].chemistry", i),
+                              .found = "packs of different chemistries give one voltage",
+                              .remedy = "name the pack that was read with --pack"});
+    }
+    if (packs.empty() && errors.empty())
+        errors.push_back({.where = reading.pack ? "--pack" : "pack",
+                          .found = reading.pack
+                                       ? fmt::format("there is no pack named {}", *reading.pack)
+                                       : std::string("there is no pack"),
+                          .remedy = "give the name of a [[pack]] of the file"});
+    if (!errors.empty()) return fail(std::move(errors));
+    return packs;
+}
+
+// What the loads take off the voltage. The typical resistance is worth no more than a quarter.
+void undo_load(const std::vector<Read>& packs, const Reading& reading, ChargeRead& told) {
+    double per_ohm = 0.0;
+    bool assumed = false;
+    for (const Read& read : packs) {
+        const Resistance path = std::max(read.model.inner + read.model.lead, 1e-7 * ohm);
+        per_ohm += read.pack->count / (path / ohm).value();
+        assumed = assumed || !read.pack->resistance;
+    }
+    told.resistance = 1.0 / per_ohm * ohm;
+    told.rested = reading.reads;
+    told.error = reading.error;
+    if (!reading.power) return;
+    told.current = *reading.power / reading.reads;
+    const Voltage sag = told.current * told.resistance;
+    told.rested += sag;
+    if (assumed) told.error += weak_resistance * abs(sag);
+}
+
+void tell_interval(const std::vector<Read>& packs, const Reading& reading, ChargeRead& told) {
+    const battery::PackModel& model = packs.front().model;
+    told.chemistry = model.chemistry;
+    const auto& table = model.open_circuit;
+    if (told.chemistry == Chemistry::lifepo4)
+        told.error +=
+            model.nominal / battery::defaults_of(told.chemistry).nominal * hysteresis_of_four_cells;
+    told.low = within(table.fill_at(told.rested - told.error));
+    told.likely = within(table.fill_at(told.rested));
+    told.high = within(table.fill_at(told.rested + told.error));
+    told.per_hundredth = 0.01 * table.slope(told.likely);
+    if (reading.power && *reading.power > Power{} && model.kinetics.available < Share(1.0)) {
+        told.now_low = told.low;
+        told.now_high = told.high;
+        // a long draw leaves the bound well higher by I/(c k): method.md (2), (3)
+        Charge whole{};
+        for (const Read& read : packs)
+            whole += static_cast<double>(read.pack->count) * read.model.kinetics.total;
+        const auto& wells = model.kinetics;
+        const double bound = wells.available.complement().value();
+        double recovers = 0.0;
+        if (wells.rate > Frequency{})
+            recovers = bound / wells.available.value() * (told.current / wells.rate / whole);
+        told.high = within(StateOfCharge(told.high.value() + recovers));
+        told.likely = within(StateOfCharge(told.likely.value() + 0.5 * recovers));
+    }
+    told.readable = told.high.value() - told.low.value() <= too_wide;
+    told.plateau = told.chemistry == Chemistry::lifepo4 && told.high.value() > 0.09 &&
+                   told.low.value() < 0.98 && !told.readable;
+}
+
+void find_faults(const Reading& reading, ChargeRead& told) {
+    const bool lead = told.chemistry != Chemistry::lifepo4;
+    const auto find = [&](Severity severity, std::string text, std::string mend,
+                          std::string_view source) {
+        told.findings.push_back(
+            {severity, told.what, std::move(text), std::move(mend), std::string(source)});
+    };
+    if (told.plateau)
+        find(Severity::caution,
+             fmt::format("LiFePO4 holds its voltage almost level: {} more is one hundredth more "
+                         "charge, and the reading is worth {} either way, so it cannot tell",
+                         show(told.per_hundredth, 2), show(told.error, 2)),
+             "count the charge that went in and out, or charge it full and start from there",
+             "[Sunil 2025]");
+    const Duration wanted = lead ? 6.0 * hour : 24.0 * hour;
+    if (!reading.power && (!reading.rested_for || *reading.rested_for < wanted))
+        find(reading.rested_for ? Severity::caution : Severity::note,
+             fmt::format("{}; within an hour of use it shows less than it holds, and within {} of "
+                         "charging more",
+                         reading.rested_for
+                             ? fmt::format("it has rested {}", show(*reading.rested_for))
+                             : std::string("how long it has rested is not given"),
+                         show(wanted)),
+             "read again after the rest, and say so with --rested", "makers' sheets, [Rest]");
+    if (reading.power && told.now_low)
+        find(Severity::note,
+             fmt::format("under load the terminals feel only the part that feeds them, now {} to "
+                         "{} full; at rest some comes back",
+                         show(*told.now_low, 2), show(*told.now_high, 2)),
+             "", "[Manwell 1993]");
+    if (lead)
+        find(Severity::note,
+             "tables of different makers differ by 0.1 to 0.2 V at one charge, 10 to 20 % of it; "
+             "that is not in the interval",
+             "note the voltage of your own packs when they are surely full, and when half is used",
+             "[T-105 sheet], [ESS_PB25], [ESS_PB104] against each other");
+}
+
+}  // namespace
+
+Result<ChargeRead> gauge(const scenario::Scenario& scenario, const Reading& reading) {
+    ChargeRead told;
+    told.what = reading.pack ? "pack " + *reading.pack : "all packs";
+    const auto packs = packs_read(scenario, reading, told);
+    if (!packs) return fail(packs.error());
+    const double times = reading.reads / packs->front().model.nominal;
+    if (!(times > 0.5 && times < 1.4))
+        return fail({.where = "--reads",
+                     .found = fmt::format("{}, which no {} pack shows", show(reading.reads),
+                                          show(packs->front().model.nominal)),
+                     .remedy = "give the voltage between its terminals, such as \"12.9 V\""});
+    undo_load(*packs, reading, told);
+    tell_interval(*packs, reading, told);
+    find_faults(reading, told);
+    return told;
+}
+
+scenario::Scenario at_charge(scenario::Scenario scenario, const Reading& reading,
+                             StateOfCharge charge) {
+    for (Pack& pack : scenario.packs) {
+        if (!is_read(pack, reading)) continue;
+        pack.charge = charge;
+        pack.rested_voltage.reset();
+    }
+    return scenario;
+}
+
+}  // namespace checks

@@ -1,0 +1,337 @@
+#include "checks/join.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "battery/bank.hpp"
+#include "battery/bus.hpp"
+#include "battery/chemistry.hpp"
+#include "battery/pack_model.hpp"
+#include "units/text.hpp"
+
+namespace checks {
+
+using namespace units;
+using scenario::Chemistry;
+using scenario::Pack;
+using scenario::Severity;
+
+namespace {
+
+constexpr std::string_view practice = "common practice, no source";
+constexpr Current settled = 1.0 * ampere;  // common practice, no source
+constexpr Duration looked_ahead = 48.0 * hour;
+
+// One kind of pack on either side.
+struct Side {
+    const Pack* pack = nullptr;
+    battery::PackModel model;
+    int count = 1;
+    bool joining = false;
+};
+
+bool has_fuse(const scenario::Scenario& scenario, const Pack& pack) {
+    if (pack.fuse) return true;
+    return std::ranges::any_of(scenario.circuits, [&](const scenario::Circuit& circuit) {
+        return std::ranges::find(circuit.feeds, pack.name) != circuit.feeds.end() &&
+               std::ranges::any_of(circuit.links, [](const scenario::Link& link) {
+                   return std::holds_alternative<scenario::Fuse>(link);
+               });
+    });
+}
+
+struct Joiner {
+    const scenario::Scenario& scenario;
+    const JoinAsked& asked;
+    std::vector<Side> sides;
+    Joining told;
+
+    void find(Severity severity, std::string where, std::string text, std::string mend,
+              std::string_view source) {
+        told.findings.push_back(
+            {severity, std::move(where), std::move(text), std::move(mend), std::string(source)});
+        if (severity == Severity::stop) told.allowed = false;
+    }
+
+    const Side& joining() const { return *std::ranges::find(sides, true, &Side::joining); }
+    std::string name(const Side& side) const { return "pack " + side.pack->name; }
+
+    Errors gather();
+    void first_moment();
+    void limits();
+    void refusals();
+    void warnings();
+    void decay();
+};
+
+Errors Joiner::gather() {
+    const auto& packs = scenario.packs;
+    int all = 0;
+    for (const Pack& pack : packs)
+        all += pack.count;
+    std::optional<std::size_t> chosen;
+    for (std::size_t i = 0; i < packs.size(); ++i)
+        if (packs[i].count > 0 && (!asked.pack || packs[i].name == *asked.pack)) chosen = i;
+    if (asked.pack && !chosen)
+        return {{.where = "--pack",
+                 .found = fmt::format("there is no pack named {}", *asked.pack),
+                 .remedy = "give the name of a [[pack]] of the file"}};
+    if (all < 2 || !chosen)
+        return {{.where = "pack",
+                 .found = "there is only one pack, and nothing to plug it onto",
+                 .remedy = "describe the unit's pack and the joining pack as two [[pack]] tables, "
+                           "each with its rested_voltage or charge"}};
+    told.temperature = scenario.outage.battery_temperature.value_or(celsius(20.0));
+    if (!scenario.outage.battery_temperature)
+        told.assumptions.push_back({"outage.battery_temperature",
+                                    "the packs are at 20 degC when they are joined",
+                                    std::string(practice)});
+    Errors errors;
+    for (std::size_t i = 0; i < packs.size(); ++i) {
+        const bool joins = i == *chosen;
+        auto model = battery::pack_model(packs[i], fmt::format("pack[{}]", i), told.temperature,
+                                         told.assumptions);
+        if (!model) {
+            errors.insert(errors.end(), model.error().begin(), model.error().end());
+            continue;
+        }
+        if (!packs[i].resistance) told.resistance_assumed = true;
+        if (joins) sides.push_back({&packs[i], *model, 1, true});
+        const int others = packs[i].count - (joins ? 1 : 0);
+        if (others > 0) sides.push_back({&packs[i], *model, others, false});
+    }
+    told.in_parallel = all;
+    return errors;
+}
+
+Voltage rested_of(const Side& side) {
+    return side.model.open_circuit.voltage(
+        battery::available_fill(side.model.kinetics, side.model.at_start));
+}
+
+battery::PackOnBus on_bus(const Side& side, bool respect_cold) {
+    const double n = side.count;
+    const Resistance path = (side.model.inner + side.model.lead) / n;
+    const Resistance at_least = std::max(path, 1e-7 * ohm);
+    return {.rested = rested_of(side),
+            .giving = at_least,
+            .taking = at_least,
+            .takes = !respect_cold || side.model.charging.allowed};
+}
+
+// Currents as they would be if no protection stepped in: that is what it would have to stop.
+void Joiner::first_moment() {
+    std::vector<battery::PackOnBus> unit;
+    double per_ohm = 0.0;
+    for (const Side& side : sides)
+        if (!side.joining) {
+            unit.push_back(on_bus(side, false));
+            per_ohm += 1.0 / (unit.back().giving / ohm).value();
+        }
+    const Side& pack = joining();
+    told.pack = pack.pack->name;
+    told.pack_voltage = rested_of(pack);
+    told.unit_voltage = battery::shared_at_power(unit, Power{}).voltage;
+    told.pack_charge = battery::fill(pack.model.kinetics, pack.model.at_start);
+    Charge held{};
+    Charge whole{};
+    for (const Side& side : sides) {
+        if (side.joining) continue;
+        told.onto += (told.onto.empty() ? "" : ", ") + side.pack->name;
+        const double n = side.count;
+        whole += n * side.model.kinetics.total;
+        held += n * (side.model.kinetics.total - side.model.at_start.removed);
+    }
+    told.unit_charge = StateOfCharge(held / whole);
+    told.path = on_bus(pack, false).giving + 1.0 / per_ohm * ohm;
+    told.current = (told.pack_voltage - told.unit_voltage) / told.path;
+    constexpr Current nothing = 0.05 * ampere;
+    told.direction = told.current > nothing    ? Joins::pack_charges_unit
+                     : told.current < -nothing ? Joins::unit_charges_pack
+                                               : Joins::level;
+}
+
+// Every part that carries the joining current, or its share of it, against what it bears.
+void Joiner::limits() {
+    double per_ohm = 0.0;
+    for (const Side& side : sides)
+        if (!side.joining) per_ohm += 1.0 / (on_bus(side, false).giving / ohm).value();
+    const Current current = abs(told.current);
+    const auto hold = [&](const Side& side, std::string what, Current limit, Current carries,
+                          double share, std::string_view source) {
+        if (!(share > 0.0)) return;
+        const Current of_all = limit / share;  // joining current at which this part is at its limit
+        const Voltage difference = of_all * told.path;
+        if (!told.largest_difference || difference < *told.largest_difference) {
+            told.largest_difference = difference;
+            told.weakest_limit = limit;
+            told.weakest = fmt::format("{}, {}", name(side), what);
+        }
+        if (carries > limit)
+            find(Severity::stop, name(side),
+                 fmt::format("{} would flow, and its {} is {}", show(carries), what, show(limit)),
+                 fmt::format("charge the lower or use the higher one first, until the voltages "
+                             "are within {}",
+                             show(difference, 2)),
+                 source);
+    };
+    for (const Side& side : sides) {
+        const double share = side.joining ? 1.0
+                                          : 1.0 / (on_bus(side, false).giving / ohm).value() /
+                                                per_ohm / static_cast<double>(side.count);
+        const Current carries = share * current;
+        const bool gives = side.joining == (told.current > Current{});
+        if (side.pack->fuse)
+            hold(side, "fuse", *side.pack->fuse, carries, share, "the scenario file");
+        if (side.pack->connector)
+            hold(side, "connector", *side.pack->connector, carries, share, "the scenario file");
+        if (gives && side.model.current_limit)
+            hold(side, "current limit", *side.model.current_limit, carries, share,
+                 side.pack->current_limit ? "the scenario file" : "[LFP 100 sheet]");
+        if (!gives && side.model.charging.largest && *side.model.charging.largest > Current{})
+            hold(side, "charge limit", *side.model.charging.largest, carries, share,
+                 side.pack->charge_limit
+                     ? "the scenario file"
+                     : battery::defaults_of(side.pack->chemistry).charge_rate.source);
+    }
+    if (asked.at_most) {
+        const Side& pack = joining();
+        hold(pack, "limit you asked for", *asked.at_most, current, 1.0, "asked for");
+    }
+}
+
+void Joiner::refusals() {
+    const Side& pack = joining();
+    for (const Side& side : sides) {
+        if (side.joining) continue;
+        const auto& ours = battery::defaults_of(pack.pack->chemistry);
+        const auto& theirs = battery::defaults_of(side.pack->chemistry);
+        if (pack.pack->chemistry != side.pack->chemistry)
+            find(Severity::stop, name(pack),
+                 fmt::format("it is {} and {} is {}: their voltages at rest differ at every "
+                             "charge, so one feeds the other until it is empty, and they need "
+                             "different charging",
+                             ours.name, side.pack->name, theirs.name),
+                 "never join them; run them one after the other", practice);
+        else if (std::abs(pack.model.nominal / side.model.nominal - 1.0) > 0.15)
+            find(Severity::stop, name(pack),
+                 fmt::format("it has another number of cells in series than {}: {} against {}",
+                             side.pack->name, show(pack.model.nominal), show(side.model.nominal)),
+                 "join packs of one nominal voltage only", practice);
+    }
+    for (const Side& side : sides) {
+        const bool taken_from = side.joining ? told.direction == Joins::unit_charges_pack
+                                             : told.direction == Joins::pack_charges_unit;
+        if (taken_from && !side.model.charging.allowed)
+            find(Severity::stop, name(side),
+                 fmt::format("it would be charged at {}, and this cold it must not be",
+                             show(told.temperature)),
+                 "bring it into a warm room first, or wait until its voltage is the higher one",
+                 battery::defaults_of(side.pack->chemistry).coldest_charge.source);
+    }
+    if (told.in_parallel < 3) return;
+    std::string bare;
+    for (const Side& side : sides)
+        if (!has_fuse(scenario, *side.pack) && bare.find(side.pack->name) == std::string::npos)
+            bare += (bare.empty() ? "" : ", ") + side.pack->name;
+    if (!bare.empty())
+        find(Severity::stop, "packs",
+             fmt::format("with {} in parallel a fault in one is fed by all the others, and no fuse "
+                         "of its own is given for: {}",
+                         told.in_parallel, bare),
+             "fuse every pack at its own terminal, and give its fuse in the file", practice);
+}
+
+// A voltage too high or too low for the charge, because the pack has not rested. [Rest]
+void Joiner::warnings() {
+    for (const Side& side : sides) {
+        const bool lead = side.pack->chemistry != Chemistry::lifepo4;
+        const Duration wanted = (lead ? 6.0 : 24.0) * hour;
+        if (!side.pack->rested_for || *side.pack->rested_for < wanted)
+            find(side.pack->rested_for ? Severity::caution : Severity::note, name(side),
+                 fmt::format("a pack just off the charger shows more than it holds; {} wants {} of "
+                             "rest before its voltage tells the charge",
+                             battery::defaults_of(side.pack->chemistry).name, show(wanted)),
+                 "measure both again after the rest, and give it as rested_for",
+                 "makers' sheets, [Rest]");
+    }
+    const Side& pack = joining();
+    for (const Side& side : sides) {
+        if (side.joining) continue;
+        const double size = pack.model.capacity / side.model.capacity;
+        if (size > 2.0 || size < 0.5)
+            find(Severity::caution, name(pack),
+                 fmt::format("its capacity is {} of that of {}: the small one is worked harder",
+                             show(Share(size), 2), side.pack->name),
+                 "watch the currents of both under load", practice);
+        const double ohms =
+            (pack.model.inner + pack.model.lead) / (side.model.inner + side.model.lead) * size;
+        if (ohms > 1.5 || ohms < 1.0 / 1.5)
+            find(Severity::caution, name(pack),
+                 fmt::format("for its size its resistance is {:.1f} times that of {}: they share "
+                             "a load unevenly",
+                             ohms, side.pack->name),
+                 "make the leads of both alike in length and thickness", practice);
+        if (pack.pack->age.value_or(scenario::Age::fresh) !=
+            side.pack->age.value_or(scenario::Age::fresh))
+            find(Severity::caution, name(pack),
+                 fmt::format("it is not of the age of {}: the older one empties first",
+                             side.pack->name),
+                 "replace packs in parallel together", practice);
+    }
+    if (told.resistance_assumed && told.direction != Joins::level)
+        find(Severity::note, name(pack),
+             "a resistance is a typical one, not measured: the current may be half or twice this",
+             "measure the sag under a known load, or take the maker's figure", practice);
+}
+
+// The packs on one bus with nothing else, step by step.
+void Joiner::decay() {
+    std::vector<battery::PackGroup> groups;
+    std::size_t mine = 0;
+    for (const Side& side : sides) {
+        if (side.joining) mine = groups.size();
+        auto setup = battery::arranged(side.model, Resistance{}, {});
+        setup.stops = {};
+        setup.path = side.model.lead;
+        groups.push_back({setup, side.count, side.model.at_start});
+    }
+    battery::Bank bank(groups, Resistance{});
+    const Charge before = bank.wells(mine).removed;
+    Duration at{};
+    const auto keep = [&] {
+        const auto point = bank.operating_point(Power{});
+        told.course.push_back({at, bank.current_of(mine), point.voltage});
+    };
+    keep();
+    Duration step = 1.0 * minute;
+    while (at < looked_ahead) {
+        if (!told.settles_in && abs(told.course.back().current) < settled) {
+            told.settles_in = at;
+            told.moved = bank.wells(mine).removed - before;
+            break;
+        }
+        (void)bank.advance({}, Power{}, step);
+        at += step;
+        keep();
+        if (at >= 10.0 * step) step = std::min(2.0 * step, 15.0 * minute);
+    }
+    if (!told.settles_in) told.moved = bank.wells(mine).removed - before;
+}
+
+}  // namespace
+
+Result<Joining> join(const scenario::Scenario& scenario, const JoinAsked& asked) {
+    Joiner joiner{.scenario = scenario, .asked = asked};
+    if (auto errors = joiner.gather(); !errors.empty()) return fail(std::move(errors));
+    joiner.first_moment();
+    joiner.limits();
+    joiner.refusals();
+    joiner.warnings();
+    joiner.decay();
+    return std::move(joiner.told);
+}
+
+}  // namespace checks

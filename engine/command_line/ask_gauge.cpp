@@ -1,0 +1,160 @@
+#include "command_line/ask_gauge.hpp"
+
+#include <cmath>
+
+#include <CLI/CLI.hpp>
+
+#include "checks/gauge.hpp"
+#include "command_line/option_value.hpp"
+#include "outage/plan.hpp"
+#include "outage/ready.hpp"
+#include "report/gauge_answer.hpp"
+
+namespace command_line {
+
+namespace {
+
+using units::LocalTime;
+using units::Voltage;
+
+// Half a unit of the last digit that was typed: "12.9 V" is worth 0.05 V either way.
+Voltage half_last_digit(const std::string& text) {
+    const auto point = text.find_first_of(".,");
+    int decimals = 0;
+    if (point != std::string::npos) {
+        for (auto i = point + 1;
+             i < text.size() && std::isdigit(static_cast<unsigned char>(text[i])); ++i) {
+            ++decimals;
+        }
+    }
+    const bool millivolts = text.find("mV") != std::string::npos;
+    return 0.5 * std::pow(10.0, -decimals) * (millivolts ? 1e-3 : 1.0) * units::volt;
+}
+
+// Of the reading; common practice, no source: cheap panel meters are given as half a percent.
+constexpr double usual_accuracy = 0.005;
+
+// "21:30" is the first such time of the outage; otherwise a whole date and time.
+std::optional<LocalTime> moment(const std::optional<std::string>& text,
+                                const scenario::Outage& outage, units::Errors& errors) {
+    if (!text) {
+        return std::nullopt;
+    }
+    if (const auto time = units::read_time_of_day(*text)) {
+        auto now = units::midnight_before(outage.starts) + *time;
+        return now < outage.starts ? now + units::day : now;
+    }
+    return option_value<LocalTime>(text, "--now", errors);
+}
+
+checks::Reading reading_of(const Request& request, units::Errors& errors) {
+    checks::Reading reading{.pack = request.pack};
+    if (!request.reads) {
+        errors.push_back({.where = "--reads",
+                          .found = "no reading is given",
+                          .remedy = "say what the voltmeter shows, such as --reads \"12.9 V\""});
+        return reading;
+    }
+    const auto reads = option_value<Voltage>(request.reads, "--reads", errors);
+    if (!reads) {
+        return reading;
+    }
+    reading.reads = *reads;
+    const auto own = option_value<Voltage>(request.accuracy, "--accuracy", errors);
+    reading.error = half_last_digit(*request.reads) + own.value_or(usual_accuracy * *reads);
+    reading.rested_for = option_value<units::Duration>(request.rested, "--rested", errors);
+    if (request.under) {
+        if (const auto current = units::read<units::Current>(*request.under)) {
+            reading.power = *current * *reads;
+        } else {
+            reading.power = option_value<units::Power>(request.under, "--under", errors);
+        }
+    }
+    return reading;
+}
+
+units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
+                                         const checks::Reading& reading,
+                                         const checks::ChargeRead& read, LocalTime now) {
+    auto later = scenario;
+    const auto end = scenario.outage.starts + scenario.outage.lasts;
+    if (now < scenario.outage.starts || !(now < end)) {
+        return units::fail({.where = "--now",
+                            .found = units::print(now) + " is not within the outage",
+                            .remedy = "give a time between " +
+                                      units::print(scenario.outage.starts) + " and " +
+                                      units::print(end)});
+    }
+    later.outage.starts = now;
+    later.outage.lasts = end - now;
+    report::FromNow from{.now = now, .left = end - now};
+    const auto run = [&](units::StateOfCharge charge, units::Duration& lasts, bool& survives) {
+        const auto ready = outage::make_ready(checks::at_charge(later, reading, charge));
+        if (!ready) {
+            return ready.error();
+        }
+        const auto course =
+            outage::run(*ready, outage::End::likely, {.trace = false, .after_failure = false});
+        lasts = course.lasts;
+        survives = course.survives;
+        return units::Errors{};
+    };
+    for (const auto& [charge, lasts, survives] :
+         {std::tuple{read.low, &from.lasts_low, &from.survives_low},
+          std::tuple{read.likely, &from.lasts, &from.survives},
+          std::tuple{read.high, &from.lasts_high, &from.survives_high}}) {
+        if (auto errors = run(charge, *lasts, *survives); !errors.empty()) {
+            return units::fail(std::move(errors));
+        }
+    }
+    return from;
+}
+
+}  // namespace
+
+void add_gauge_options(CLI::App& command, Request& request) {
+    command.add_option("--reads", request.reads, "What the voltmeter shows")
+        ->type_name("\"12.9 V\"");
+    command
+        .add_option("--under", request.under,
+                    "What is drawn from the packs while it is read (nothing)")
+        ->type_name("\"150 W\"|\"12 A\"");
+    command.add_option("--rested", request.rested, "Since it was last charged or used")
+        ->type_name("\"8 h\"");
+    command
+        .add_option("--accuracy", request.accuracy,
+                    "How far the meter may be off (0.5 % of the reading),\n"
+                    "beside half its last digit")
+        ->type_name("\"0.05 V\"");
+    command.add_option("--pack", request.pack, "The pack that was read (all, joined)")
+        ->type_name("NAME");
+    command
+        .add_option("--now", request.now,
+                    "When it was read: plans the rest of the outage from there")
+        ->type_name("21:30|2026-01-15T21:30");
+}
+
+units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
+                                        const Request& request) {
+    units::Errors errors;
+    const auto reading = reading_of(request, errors);
+    const auto now = moment(request.now, read.scenario.outage, errors);
+    if (!errors.empty()) {
+        return units::fail(std::move(errors));
+    }
+    const auto charge = checks::gauge(read.scenario, reading);
+    if (!charge) {
+        return units::fail(charge.error());
+    }
+    std::optional<report::FromNow> from_now;
+    if (now) {
+        auto planned = plan_from(read.scenario, reading, *charge, *now);
+        if (!planned) {
+            return units::fail(planned.error());
+        }
+        from_now = *planned;
+    }
+    return report::gauge_answer(read.scenario, reading, *charge, from_now);
+}
+
+}  // namespace command_line

@@ -1,0 +1,20 @@
+// candlemark gauge FILE
+#pragma once
+
+#include "command_line/request.hpp"
+#include "report/answer.hpp"
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace CLI {
+class App;
+}
+
+namespace command_line {
+
+void add_gauge_options(CLI::App& command, Request& request);
+
+[[nodiscard]] units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
+                                                      const Request& request);
+
+}  // namespace command_line

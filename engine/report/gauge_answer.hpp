@@ -1,0 +1,29 @@
+// "What does this voltage reading mean?" in finished words and numbers.
+#pragma once
+
+#include <optional>
+
+#include "checks/gauge.hpp"
+#include "report/answer.hpp"
+#include "scenario/scenario.hpp"
+#include "units/time.hpp"
+
+namespace report {
+
+// How long the rest of the outage is lasted from now, at both ends of the reading.
+struct FromNow {
+    units::LocalTime now;
+    units::Duration left{};  // of the outage
+    units::Duration lasts_low{};
+    units::Duration lasts{};
+    units::Duration lasts_high{};
+    bool survives_low = false;
+    bool survives = false;
+    bool survives_high = false;
+};
+
+[[nodiscard]] Answer gauge_answer(const scenario::Scenario& scenario,
+                                  const checks::Reading& reading, const checks::ChargeRead& read,
+                                  const std::optional<FromNow>& from_now);
+
+}  // namespace report
