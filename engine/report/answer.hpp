@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "report/wiring_diagram.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "units/quantities.hpp"
@@ -125,9 +126,10 @@ struct Answer {
     std::vector<WorkingRow> working;
     scenario::Assumptions assumptions;
     std::vector<Caution> cautions;
-    std::vector<Series> series;         // the first is the one CSV prints
-    std::optional<DaysChart> days;      // for questions with a clock
-    std::string closing;                // the last line of every face
+    std::vector<Series> series;                // the first is the one CSV prints
+    std::optional<DaysChart> days;             // for questions with a clock
+    std::optional<WiringDiagram> wiring = {};  // for questions about the build
+    std::string closing;                       // the last line of every face
     std::optional<std::string> defect;  // why the numbers cannot be relied on: a fault of ours
 };
 

@@ -1,13 +1,9 @@
-// The keys of [[circuit]]: what it feeds, and its links from the bus outwards. Limits without a
-// source are common practice.
+// The keys of [[circuit]]: what it feeds, and how its links are told apart. The keys of each link
+// are in link_keys.cpp. Limits without a source are common practice.
 #include "scenario/tables.hpp"
 
 namespace scenario {
 namespace {
-
-QuantityForm<units::Current> rating(std::string_view example) {
-    return positive_to(10'000.0 * units::ampere, example);
-}
 
 // A link is told by its first key: fuse, switch, wire, connector or outlet.
 struct LinkForm {
@@ -55,104 +51,33 @@ std::optional<Link> LinkForm::read(Reading& reading, const Spot& spot) const {
     }
 }
 
-// The one-way length, absent where the round trip is given instead.
-struct LengthOfWire {
-    [[nodiscard]] const units::Length* get(const Wire& wire) const {
-        return wire.length > units::Length() ? &wire.length : nullptr;
-    }
-    void set(Wire& wire, units::Length length) const { wire.length = length; }
-};
-
-AKey<Wire> length_key() {
-    using Form = QuantityForm<units::Length>;
-    return std::make_unique<const KeyOfForm<Wire, Form, LengthOfWire>>(
-        KeyWords{.name = "length", .silent = "half the round trip"},
-        positive_to(1000.0 * units::metre, "3 ft"), LengthOfWire());
-}
-
-void check_wire(Reading& reading, const Spot& spot, const Wire&) {
-    const bool one_way = spot.node->find("length") != nullptr;
-    const bool round_trip = spot.node->find("round_trip") != nullptr;
-    if (one_way && round_trip) {
-        reading.refuse(spot, "found both length and round_trip",
-                       "give length, one way, or round_trip, out and back");
-    }
-    if (!one_way && !round_trip) {
-        reading.demand(spot, "length", "\"3 ft\" (one way)");
-    }
-}
-
 }  // namespace
-
-template <>
-const Description<Fuse>& describe<Fuse>() {
-    static const Description<Fuse> description = {
-        .silent = "taken by the wiring part, and told there",
-        .keys = keys_of(
-            key<&Fuse::rating>({.name = "fuse", .demand = Demand::required}, rating("7.5 A")),
-            key<&Fuse::family>({.name = "family"}, WordsForm{.sample = "blade"}),
-            key<&Fuse::interrupts>({.name = "interrupts"},
-                                   positive_to(1e6 * units::ampere, "1 kA")))};
-    return description;
-}
-
-template <>
-const Description<Switch>& describe<Switch>() {
-    static const Description<Switch> description = {
-        .silent = "taken by the wiring part, and told there",
-        .keys = keys_of(
-            key<&Switch::rating>({.name = "switch", .demand = Demand::required}, rating("10 A")),
-            key<&Switch::rated_for>({.name = "rated_for"}, OneTextForm{{"dc", "ac", "both"}}))};
-    return description;
-}
-
-template <>
-const Description<Wire>& describe<Wire>() {
-    using units::celsius;
-    static const Description<Wire> description = {
-        .silent = "taken by the wiring part, and told there",
-        .keys =
-            keys_of(key<&Wire::size>({.name = "wire", .demand = Demand::required}, WireSizeForm()),
-                    length_key(),
-                    key<&Wire::round_trip>({.name = "round_trip", .silent = "twice the length"},
-                                           positive_to(2000.0 * units::metre, "6 ft")),
-                    key<&Wire::insulation>({.name = "insulation"},
-                                           from_to(celsius(40.0), celsius(300.0), "105 degC"))),
-        .check = check_wire};
-    return description;
-}
-
-template <>
-const Description<Connector>& describe<Connector>() {
-    static const Description<Connector> description = {
-        .silent = "taken by the wiring part, and told there",
-        .keys = keys_of(key<&Connector::rating>({.name = "connector", .demand = Demand::required},
-                                                rating("50 A")),
-                        key<&Connector::resistance>(
-                            {.name = "resistance"},
-                            from_to(units::Resistance(), 1.0 * units::ohm, "0.5 mohm")))};
-    return description;
-}
-
-template <>
-const Description<SocketOutlet>& describe<SocketOutlet>() {
-    static const Description<SocketOutlet> description = {
-        .silent = "",
-        .keys = keys_of(key<&SocketOutlet::rating>({.name = "outlet", .demand = Demand::required},
-                                                   rating("10 A")))};
-    return description;
-}
 
 template <>
 const Description<Circuit>& describe<Circuit>() {
     static const Description<Circuit> description = {
         .silent = "nothing",
-        .keys = keys_of(key<&Circuit::name>({.name = "name", .demand = Demand::required},
-                                            WordsForm{.sample = "cabin lights"}),
-                        key<&Circuit::feeds>({.name = "feeds"},
-                                             list_of(WordsForm{.sample = "cabin lights"}, 200)),
-                        key<&Circuit::links>({.name = "links", .demand = Demand::required},
-                                             list_of(LinkForm(), 64)))};
+        .keys = keys_of(
+            key<&Circuit::name>({.name = "name", .demand = Demand::required},
+                                WordsForm{.sample = "cabin lights"}),
+            key<&Circuit::from>(
+                {.name = "from", .silent = "the inverter for AC loads, else the bus"},
+                WordsForm{.sample = "bus"}),
+            key<&Circuit::feeds>({.name = "feeds"},
+                                 list_of(WordsForm{.sample = "cabin lights"}, 200)),
+            key<&Circuit::links>({.name = "links", .demand = Demand::required},
+                                 list_of(LinkForm(), 64)),
+            key<&Circuit::joints>({.name = "joints", .silent = "0.05 mohm for each lug"},
+                                  from_to(units::Resistance(), 1.0 * units::ohm, "0.4 mohm")),
+            key<&Circuit::drop_limit>({.name = "drop_limit", .silent = "by what it feeds"},
+                                      positive_to(units::Share(0.5), "3 %")),
+            key<&Circuit::neutral>(
+                {.name = "neutral", .silent = "unknown"},
+                OneTextForm{{"unknown", "bonded", "floating", "switched", "split"}}),
+            key<&Circuit::weight>({.name = "weight", .silent = "left out"},
+                                  positive_to(1000.0 * units::kilogram, "1 kg")),
+            key<&Circuit::price>({.name = "price", .silent = "left out"},
+                                 from_to(units::Price(), units::Price(1e6), "40")))};
     return description;
 }
 

@@ -44,6 +44,8 @@ const Description<Motor>& describe<Motor>();
 template <>
 const Description<Load>& describe<Load>();
 template <>
+const Description<OpeningTime>& describe<OpeningTime>();
+template <>
 const Description<Fuse>& describe<Fuse>();
 template <>
 const Description<Switch>& describe<Switch>();
@@ -53,6 +55,8 @@ template <>
 const Description<Connector>& describe<Connector>();
 template <>
 const Description<SocketOutlet>& describe<SocketOutlet>();
+template <>
+const Description<Case>& describe<Case>();
 template <>
 const Description<Circuit>& describe<Circuit>();
 template <>

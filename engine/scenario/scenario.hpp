@@ -67,6 +67,7 @@ struct Scenario {
     std::vector<Charger> chargers;
     std::vector<Load> loads;
     std::vector<Circuit> circuits;
+    std::optional<Case> enclosure;  // [case]
     std::optional<Storage> storage;
     std::optional<Goal> goal;
 };

@@ -60,6 +60,7 @@ std::vector<std::string_view> what_can_be_fed(const Scenario& scenario) {
     add(scenario.loads);
     add(scenario.packs);
     add(scenario.chargers);
+    add(scenario.circuits);
     return names;
 }
 
@@ -83,12 +84,52 @@ void warn_of_unknown_feeds(Reading& reading, const Spot& root, const Scenario& s
     }
 }
 
+// A circuit begins at the bus, behind the inverter, or at the end of another circuit.
+void refuse_unknown_beginnings(Reading& reading, const Spot& root, const Scenario& scenario) {
+    std::vector<std::string_view> known = {"bus", "inverter"};
+    for (const Circuit& circuit : scenario.circuits) {
+        known.emplace_back(circuit.name);
+    }
+    for (std::size_t i = 0; i < scenario.circuits.size(); ++i) {
+        const std::optional<std::string>& from = scenario.circuits[i].from;
+        if (!from) {
+            continue;
+        }
+        // Following the beginnings must reach the bus or the inverter.
+        std::string_view at = *from;
+        std::size_t steps = 0;
+        while (at != "bus" && at != "inverter" && steps <= scenario.circuits.size()) {
+            const auto next = std::ranges::find(scenario.circuits, at, &Circuit::name);
+            if (next == scenario.circuits.end()) {
+                break;
+            }
+            at = next->from ? std::string_view(*next->from) : std::string_view("bus");
+            ++steps;
+        }
+        if (at == "bus" || at == "inverter") {
+            continue;
+        }
+        const Node* list = root.node->find("circuit");
+        const Spot circuit = root.at(*list, "circuit").at(list->items[i], i);
+        const bool in_a_ring = steps > scenario.circuits.size();
+        const std::string_view nearest = nearest_word(*from, known);
+        reading.refuse(circuit.at(*circuit.node->find("from"), "from"),
+                       in_a_ring ? "found circuits that begin at one another in a ring"
+                                 : fmt::format("found '{}', which is no circuit of this file",
+                                               units::quote(*from)),
+                       nearest.empty() || in_a_ring
+                           ? "give bus, inverter, or the name of the circuit it branches from"
+                           : fmt::format("did you mean {}?", nearest));
+    }
+}
+
 void check_scenario(Reading& reading, const Spot& root, const Scenario& scenario) {
     refuse_equal_names(reading, root, "pack", scenario.packs);
     refuse_equal_names(reading, root, "charger", scenario.chargers);
     refuse_equal_names(reading, root, "load", scenario.loads);
     refuse_equal_names(reading, root, "circuit", scenario.circuits);
     warn_of_unknown_feeds(reading, root, scenario);
+    refuse_unknown_beginnings(reading, root, scenario);
 }
 
 }  // namespace
@@ -113,6 +154,7 @@ const Description<Scenario>& describe<Scenario>() {
             key<&Scenario::chargers>({.name = "charger"}, TablesForm<Charger>{"charger", 64}),
             key<&Scenario::loads>({.name = "load"}, TablesForm<Load>{"load", 200}),
             key<&Scenario::circuits>({.name = "circuit"}, TablesForm<Circuit>{"circuit", 200}),
+            key<&Scenario::enclosure>({.name = "case"}, TableForm<Case>()),
             key<&Scenario::storage>({.name = "storage"}, TableForm<Storage>()),
             key<&Scenario::goal>({.name = "goal"}, TableForm<Goal>())),
         .check = check_scenario};

@@ -128,15 +128,41 @@ TEST(read, every_key_of_the_format_is_read) {
     EXPECT_NEAR(*plan.loads.at(1).motor->horsepower / watt, 372.85, 0.01);
     EXPECT_EQ(plan.loads.at(1).motor->code_letter, "K");
     EXPECT_EQ(plan.loads.at(2).like, "phone");
-    ASSERT_THAT(plan.circuits.at(0).links, SizeIs(5));
+    ASSERT_THAT(plan.circuits.at(0).links, SizeIs(6));
     EXPECT_EQ(std::get<scenario::Fuse>(plan.circuits[0].links[0]).interrupts, 20'000.0 * ampere);
     EXPECT_EQ(std::get<scenario::Switch>(plan.circuits[0].links[1]).rated_for, "dc");
     EXPECT_DOUBLE_EQ(*std::get<scenario::Wire>(plan.circuits[0].links[2]).round_trip / metre,
                      8 * 0.3048);
     EXPECT_EQ(std::get<scenario::SocketOutlet>(plan.circuits[0].links[4]).rating, 15.0 * ampere);
+    const auto& cable = std::get<scenario::Wire>(plan.circuits[0].links[5]);
+    EXPECT_EQ(cable.return_size, WireSize(AmericanGauge{0}));
+    EXPECT_EQ(cable.runs, 2);
+    EXPECT_EQ(plan.circuits[0].from, "bus");
+    EXPECT_DOUBLE_EQ(*plan.circuits[0].joints / ohm, 0.4e-3);
+    EXPECT_DOUBLE_EQ(*plan.enclosure->surface / square_metre, 1.05);
+    EXPECT_EQ(plan.enclosure->inside, celsius(45.0));
     EXPECT_EQ(plan.storage->maintained, true);
     EXPECT_EQ(print(plan.storage->since), "2026-04-01T12:00:00");
     EXPECT_EQ(plan.goal->spend_at_most, Price(800.0));
+}
+
+TEST(read, circuits_that_begin_at_no_circuit_or_in_a_ring_are_refused) {
+    const auto with = [](std::string_view first, std::string_view second) {
+        return scenario::read_scenario(
+            std::string(sample::ice_storm) +
+                "[[circuit]]\nname = \"panel\"\nlinks = [{fuse = \"30 A\"}]\nfrom = \"" +
+                std::string(first) +
+                "\"\n[[circuit]]\nname = \"socket\"\nlinks = [{fuse = \"10 A\"}]\nfrom = \"" +
+                std::string(second) + "\"\n",
+            "plan.toml");
+    };
+    EXPECT_TRUE(with("bus", "panel"));
+    const auto unknown = with("bus", "panell");
+    ASSERT_FALSE(unknown);
+    EXPECT_THAT(print(unknown.error().front()), HasSubstr("did you mean panel?"));
+    const auto ring = with("socket", "panel");
+    ASSERT_FALSE(ring);
+    EXPECT_THAT(print(ring.error().front()), HasSubstr("in a ring"));
 }
 
 TEST(read, another_pack_with_only_a_name_is_like_the_first) {

@@ -215,7 +215,25 @@ converter_efficiency = "0.9"
 [[circuit]]
 name = "main feed"
 feeds = ["inverter", "pump"]
-links = [{fuse = "250 A", family = "class T", interrupts = "20 kA"}, {switch = "300 A", rated_for = "dc"}, {wire = "2/0 AWG", round_trip = "8 ft"}, {connector = "175 A", resistance = "0.2 mohm"}, {outlet = "15 A"}]
+from = "bus"
+links = [{fuse = "250 A", family = "class T", interrupts = "20 kA", voltage = "125 V", resistance = "0.2 mohm", full_duty = false, derate_per_kelvin = "0.2 %", opens = [{current = "500 A", least = "1 s", most = "480 s"}]}, {switch = "300 A", rated_for = "dc", ac_rating = "200 A", voltage = "48 V", resistance = "0.1 mohm", takes = "4/0 AWG"}, {wire = "2/0 AWG", round_trip = "8 ft"}, {connector = "175 A", resistance = "0.2 mohm", part = "two-pole 175", listing = "lower", hottest = "105 degC", voltage = "120 V", cycles_used = 40, takes = "1/0 AWG"}, {outlet = "15 A", ground_fault = true, voltage = "125 V", takes = "12 AWG"}, {wire = "2/0 AWG", length = "4 ft", insulation = "105 degC", return_size = "1/0 AWG", return_length = "3 ft", runs = 2, bundle = 3, surroundings = "50 degC", built_to = "sae", table = "boat", ampacity = "300 A", tinned = true, sheathed = true, terminals = "75 degC"}]
+joints = "0.4 mohm"
+drop_limit = "3 %"
+neutral = "bonded"
+weight = "2 kg"
+price = "140"
+
+[case]
+surface = "1.05 m2"
+length = "56 cm"
+width = "45 cm"
+height = "27 cm"
+material = "plastic"
+lid = "open"
+air = "30 degC"
+inside = "45 degC"
+rating = "IP65"
+vent = "10 cm2"
 
 [storage]
 since = "2026-04-01 12:00"

@@ -1,0 +1,195 @@
+// The keys of the parts a circuit is made of. Limits without a source are common practice.
+#include "scenario/tables.hpp"
+
+namespace scenario {
+namespace {
+
+QuantityForm<units::Current> rating(std::string_view example) {
+    return positive_to(10'000.0 * units::ampere, example);
+}
+
+QuantityForm<units::Voltage> rated_voltage(std::string_view example) {
+    return positive_to(1000.0 * units::volt, example);
+}
+
+QuantityForm<units::Resistance> resistance(std::string_view example) {
+    return from_to(units::Resistance(), 1.0 * units::ohm, example);
+}
+
+// The one-way length, absent where the round trip is given instead.
+struct LengthOfWire {
+    [[nodiscard]] const units::Length* get(const Wire& wire) const {
+        return wire.length > units::Length() ? &wire.length : nullptr;
+    }
+    void set(Wire& wire, units::Length length) const { wire.length = length; }
+};
+
+AKey<Wire> length_key() {
+    using Form = QuantityForm<units::Length>;
+    return std::make_unique<const KeyOfForm<Wire, Form, LengthOfWire>>(
+        KeyWords{.name = "length", .silent = "half the round trip"},
+        positive_to(1000.0 * units::metre, "3 ft"), LengthOfWire());
+}
+
+void check_wire(Reading& reading, const Spot& spot, const Wire&) {
+    const bool one_way = spot.node->find("length") != nullptr;
+    const bool round_trip = spot.node->find("round_trip") != nullptr;
+    if (one_way && round_trip) {
+        reading.refuse(spot, "found both length and round_trip",
+                       "give length, one way, or round_trip, out and back");
+    }
+    if (!one_way && !round_trip) {
+        reading.demand(spot, "length", "\"3 ft\" (one way)");
+    }
+}
+
+void check_opening(Reading& reading, const Spot& spot, const OpeningTime& time) {
+    if (time.least && time.most < *time.least) {
+        reading.refuse(spot,
+                       fmt::format("found a longest time, {}, below the shortest, {}",
+                                   units::print(time.most), units::print(*time.least)),
+                       "give the shortest time as least and the longest as most");
+    }
+}
+
+}  // namespace
+
+template <>
+const Description<OpeningTime>& describe<OpeningTime>() {
+    static const Description<OpeningTime> description = {
+        .silent = "",
+        .keys = keys_of(
+            key<&OpeningTime::current>({.name = "current", .demand = Demand::required},
+                                       positive_to(1e5 * units::ampere, "15 A")),
+            key<&OpeningTime::least>({.name = "least", .silent = "may open at once"},
+                                     from_to(units::Duration(), 1000.0 * units::hour, "0.15 s")),
+            key<&OpeningTime::most>({.name = "most", .demand = Demand::required},
+                                    positive_to(1000.0 * units::hour, "5 s"))),
+        .check = check_opening};
+    return description;
+}
+
+template <>
+const Description<Fuse>& describe<Fuse>() {
+    static const Description<Fuse> description = {
+        .silent = "taken by the wiring part, and told there",
+        .keys = keys_of(
+            key<&Fuse::rating>({.name = "fuse", .demand = Demand::required}, rating("7.5 A")),
+            key<&Fuse::family>({.name = "family"}, WordsForm{.sample = "blade"}),
+            key<&Fuse::interrupts>({.name = "interrupts"},
+                                   positive_to(1e6 * units::ampere, "1 kA")),
+            key<&Fuse::voltage>({.name = "voltage"}, rated_voltage("32 V")),
+            key<&Fuse::resistance>({.name = "resistance"}, resistance("8 mohm")),
+            key<&Fuse::full_duty>({.name = "full_duty", .silent = "carries 80 % continuously"},
+                                  TruthForm()),
+            key<&Fuse::derate_per_kelvin>({.name = "derate_per_kelvin", .silent = "none"},
+                                          from_to(units::Share(), units::Share(0.02), "0.2 %")),
+            key<&Fuse::opens>({.name = "opens", .silent = "as its family does"},
+                              list_of(TableForm<OpeningTime>(), 16)))};
+    return description;
+}
+
+template <>
+const Description<Switch>& describe<Switch>() {
+    static const Description<Switch> description = {
+        .silent = "taken by the wiring part, and told there",
+        .keys = keys_of(
+            key<&Switch::rating>({.name = "switch", .demand = Demand::required}, rating("10 A")),
+            key<&Switch::rated_for>({.name = "rated_for"}, OneTextForm{{"dc", "ac", "both"}}),
+            key<&Switch::ac_rating>({.name = "ac_rating", .silent = "not known"}, rating("15 A")),
+            key<&Switch::voltage>({.name = "voltage"}, rated_voltage("32 V")),
+            key<&Switch::resistance>({.name = "resistance"}, resistance("0.1 mohm")),
+            key<&Switch::takes>({.name = "takes", .silent = "not known"}, WireSizeForm()))};
+    return description;
+}
+
+template <>
+const Description<Wire>& describe<Wire>() {
+    using units::celsius;
+    static const Description<Wire> description = {
+        .silent = "taken by the wiring part, and told there",
+        .keys = keys_of(
+            key<&Wire::size>({.name = "wire", .demand = Demand::required}, WireSizeForm()),
+            length_key(),
+            key<&Wire::round_trip>({.name = "round_trip", .silent = "twice the length"},
+                                   positive_to(2000.0 * units::metre, "6 ft")),
+            key<&Wire::insulation>({.name = "insulation"},
+                                   from_to(celsius(40.0), celsius(300.0), "105 degC")),
+            key<&Wire::return_size>({.name = "return_size", .silent = "as the supply"},
+                                    WireSizeForm()),
+            key<&Wire::return_length>({.name = "return_length", .silent = "as the supply"},
+                                      positive_to(1000.0 * units::metre, "3 ft")),
+            key<&Wire::runs>({.name = "runs", .silent = "one"}, WholeForm{1, 16}),
+            key<&Wire::bundle>({.name = "bundle", .silent = "two, supply and return"},
+                               WholeForm{1, 60}),
+            key<&Wire::surroundings>({.name = "surroundings", .silent = "as inside the case"},
+                                     from_to(celsius(-40.0), celsius(200.0), "50 degC")),
+            key<&Wire::built_to>({.name = "built_to"}, OneTextForm{{"nec", "sae", "iec"}}),
+            key<&Wire::table>({.name = "table"}, OneTextForm{{"boat", "building", "cord"}}),
+            key<&Wire::ampacity>({.name = "ampacity", .silent = "from the table"}, rating("60 A")),
+            key<&Wire::tinned>({.name = "tinned", .silent = "plain copper"}, TruthForm()),
+            key<&Wire::sheathed>({.name = "sheathed", .silent = "no"}, TruthForm()),
+            key<&Wire::terminals>({.name = "terminals", .silent = "as the insulation"},
+                                  from_to(celsius(40.0), celsius(300.0), "75 degC"))),
+        .check = check_wire};
+    return description;
+}
+
+template <>
+const Description<Connector>& describe<Connector>() {
+    using units::celsius;
+    static const Description<Connector> description = {
+        .silent = "taken by the wiring part, and told there",
+        .keys = keys_of(
+            key<&Connector::rating>({.name = "connector", .demand = Demand::required},
+                                    rating("50 A")),
+            key<&Connector::resistance>({.name = "resistance"}, resistance("0.5 mohm")),
+            key<&Connector::part>({.name = "part"}, WordsForm{.sample = "two-pole 50"}),
+            key<&Connector::listing>({.name = "listing", .silent = "the lower"},
+                                     OneTextForm{{"lower", "ul", "csa"}}),
+            key<&Connector::hottest>({.name = "hottest"},
+                                     from_to(celsius(40.0), celsius(300.0), "105 degC")),
+            key<&Connector::voltage>({.name = "voltage"}, rated_voltage("120 V")),
+            key<&Connector::cycles_used>({.name = "cycles_used", .silent = "new"},
+                                         WholeForm{0, 1'000'000}),
+            key<&Connector::takes>({.name = "takes", .silent = "not known"}, WireSizeForm()))};
+    return description;
+}
+
+template <>
+const Description<SocketOutlet>& describe<SocketOutlet>() {
+    static const Description<SocketOutlet> description = {
+        .silent = "taken by the wiring part, and told there",
+        .keys = keys_of(
+            key<&SocketOutlet::rating>({.name = "outlet", .demand = Demand::required},
+                                       rating("10 A")),
+            key<&SocketOutlet::ground_fault>({.name = "ground_fault", .silent = "not known"},
+                                             TruthForm()),
+            key<&SocketOutlet::voltage>({.name = "voltage"}, rated_voltage("125 V")),
+            key<&SocketOutlet::takes>({.name = "takes", .silent = "not known"}, WireSizeForm()))};
+    return description;
+}
+
+template <>
+const Description<Case>& describe<Case>() {
+    using units::celsius;
+    const auto side = [] { return positive_to(10.0 * units::metre, "45 cm"); };
+    static const Description<Case> description = {
+        .silent = "taken by the wiring part, and told there",
+        .keys = keys_of(
+            key<&Case::surface>({.name = "surface"},
+                                positive_to(60.0 * units::square_metre, "1.05 m2")),
+            key<&Case::length>({.name = "length"}, side()),
+            key<&Case::width>({.name = "width"}, side()),
+            key<&Case::height>({.name = "height"}, side()),
+            key<&Case::material>({.name = "material"}, OneTextForm{{"plastic", "steel"}}),
+            key<&Case::lid>({.name = "lid"}, OneTextForm{{"open", "closed"}}),
+            key<&Case::air>({.name = "air"}, from_to(celsius(-40.0), celsius(80.0), "30 degC")),
+            key<&Case::inside>({.name = "inside", .silent = "reckoned from the losses"},
+                               from_to(celsius(-40.0), celsius(150.0), "45 degC")),
+            key<&Case::rating>({.name = "rating"}, WordsForm{.sample = "IP65"}),
+            key<&Case::vent>({.name = "vent"}, positive_to(1.0 * units::square_metre, "10 cm2")))};
+    return description;
+}
+
+}  // namespace scenario
