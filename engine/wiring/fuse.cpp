@@ -59,11 +59,15 @@ Envelope envelope_of(const FuseFamily& family, Current rating) {
 
 Envelope envelope_of(const scenario::Fuse& fuse, const FuseFamily* family) {
     if (!fuse.opens.empty()) {
-        Envelope envelope{{1.0, std::nullopt, std::nullopt}};
+        std::vector<const scenario::OpeningTime*> rising;
         for (const scenario::OpeningTime& time : fuse.opens) {
-            envelope.push_back({time.current / fuse.rating, time.least, time.most});
+            rising.push_back(&time);
         }
-        std::ranges::sort(envelope, {}, &OpeningPoint::ratio);
+        std::ranges::sort(rising, {}, &scenario::OpeningTime::current);
+        Envelope envelope{{1.0, std::nullopt, std::nullopt}};
+        for (const scenario::OpeningTime* time : rising) {
+            envelope.push_back({time->current / fuse.rating, time->least, time->most});
+        }
         return envelope;
     }
     return family == nullptr ? Envelope{} : envelope_of(*family, fuse.rating);
@@ -96,7 +100,7 @@ Current least_rating(const Asked& asked) {
 FuseWindow fuse_window(const Asked& asked, std::optional<Current> weakest,
                        const FuseFamily* family) {
     FuseWindow window{.least = least_rating(asked), .most = weakest};
-    for (const Current size : sizes_of(family)) {
+    for (const Current& size : sizes_of(family)) {
         // A size is enough within rounding of the last digit of what is asked.
         if (size < (1.0 - 1e-12) * window.least) {
             continue;
@@ -112,7 +116,7 @@ FuseWindow fuse_window(const Asked& asked, std::optional<Current> weakest,
         window.smallest = size;
         break;
     }
-    for (const Current size : sizes_of(family)) {
+    for (const Current& size : sizes_of(family)) {
         if (!weakest || size <= (1.0 + 1e-12) * *weakest) {
             window.largest = size;
         }
