@@ -25,8 +25,11 @@ constexpr const char* example =
     "2 the file or the command cannot be used; 3 a fault of this program.\n"
     "\nArithmetic, not approval. Local codes and licensed practice decide.";
 
-const std::map<std::string, Face> faces{
-    {"text", Face::text}, {"json", Face::json}, {"csv", Face::csv}};
+const std::map<std::string, Face> faces{{"text", Face::text},
+                                        {"json", Face::json},
+                                        {"csv", Face::csv},
+                                        {"html", Face::html},
+                                        {"svg", Face::svg}};
 
 void add_common_options(CLI::App& command, Request& request) {
     command.add_option("FILE", request.file, "The scenario file; - reads standard input")
@@ -34,9 +37,10 @@ void add_common_options(CLI::App& command, Request& request) {
     command
         .add_option_function<std::string>(
             "--as", [&request](const std::string& face) { request.face = faces.at(face); },
-            "text for people, json for programs, csv for spreadsheets")
-        ->check(CLI::IsMember({"text", "json", "csv"}))
-        ->type_name("text|json|csv");
+            "text for people, json for programs, csv for spreadsheets,\n"
+            "html to print, svg for the picture where there is one")
+        ->check(CLI::IsMember({"text", "json", "csv", "html", "svg"}))
+        ->type_name("text|json|csv|html|svg");
     command
         .add_option("--set", request.set,
                     "Takes this value instead of the file's, such as\n"

@@ -1,10 +1,12 @@
 #include "command_line/questions.hpp"
 
+#include "command_line/ask_compare.hpp"
 #include "command_line/ask_gauge.hpp"
 #include "command_line/ask_join.hpp"
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_read.hpp"
 #include "command_line/ask_storage.hpp"
+#include "command_line/ask_wiring.hpp"
 
 namespace command_line {
 
@@ -33,6 +35,16 @@ const std::vector<Question>& questions() {
          .examples = "  candlemark storage storm.toml --on 2026-11-01",
          .add_options = add_storage_options,
          .ask = ask_storage},
+        {.name = "wiring",
+         .asks = "Do fuse, wire, switch, connector and outlet suit what is drawn?",
+         .examples = "  candlemark wiring storm.toml --full\n"
+                     "  candlemark wiring storm.toml --as html > sheet.html",
+         .ask = ask_wiring},
+        {.name = "compare",
+         .asks = "What differs between these two builds, and what must be rechecked?",
+         .examples = "  candlemark compare old.toml new.toml --full",
+         .add_options = add_compare_options,
+         .ask = ask_compare},
         {.name = "read",
          .asks = "What did you understand of my file?",
          .examples = "  candlemark read storm.toml --full",

@@ -10,7 +10,7 @@ namespace command_line {
 
 struct Question;
 
-enum class Face { text, json, csv };
+enum class Face { text, json, csv, html, svg };
 
 struct Request {
     const Question* question = nullptr;  // a row of questions(); set whenever arguments were read
@@ -32,6 +32,7 @@ struct Request {
     std::optional<std::string> accuracy;
     std::optional<std::string> now;
     std::optional<std::string> on;  // storage
+    std::string other_file;         // compare; the new build beside the old one in `file`
 };
 
 }  // namespace command_line

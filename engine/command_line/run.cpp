@@ -7,7 +7,9 @@
 #include "command_line/read_request.hpp"
 #include "report/csv.hpp"
 #include "report/json.hpp"
+#include "report/sheet.hpp"
 #include "report/text.hpp"
+#include "report/wiring_svg.hpp"
 
 namespace command_line {
 
@@ -40,6 +42,10 @@ std::string in_face(const Answer& answer, const Request& request, const Surround
             return report::in_json(answer);
         case Face::csv:
             return report::in_csv(answer);
+        case Face::html:
+            return report::in_html(answer);
+        case Face::svg:
+            return report::in_svg(*answer.wiring, answer.title);
         case Face::text:
             break;
     }
@@ -66,6 +72,11 @@ Outcome answer(const Request& request, const Surroundings& around) {
     const auto answer = request.question->ask(*read, request);
     if (!answer) {
         return unusable(with_file(answer.error(), read->file_name));
+    }
+    if (request.face == Face::svg && !answer->wiring) {
+        return unusable({{.where = "--as",
+                          .found = "this answer has no picture",
+                          .remedy = "ask for it as text, json, csv or html"}});
     }
     Outcome outcome{.status = report::holds_a_stop(*answer) ? Status::stop : Status::answered,
                     .output = in_face(*answer, request, around),

@@ -99,8 +99,21 @@ std::string words_of(const Value& value) {
         std::string operator()(std::int64_t count) const { return std::to_string(count); }
         std::string operator()(const Quantity& quantity) const { return quantity.shown; }
         std::string operator()(const std::string& text) const { return text; }
-        std::string operator()(const List&) const { return ""; }
-        std::string operator()(const Members&) const { return ""; }
+        std::string operator()(const List& list) const {
+            std::string words;
+            for (const auto& entry : list) {
+                words += (words.empty() ? "" : "; ") + words_of(entry);
+            }
+            return words;
+        }
+        std::string operator()(const Members& members) const {
+            std::string words;
+            for (const auto& member : members) {
+                words += fmt::format("{}{}{}{}", words.empty() ? "" : ", ", member.label,
+                                     member.label.empty() ? "" : " ", words_of(member.value));
+            }
+            return words;
+        }
     };
     return std::visit(WordsOf{}, value.held);
 }
@@ -345,7 +358,7 @@ std::string in_text(const Answer& answer, const Look& look) {
         write_picture(page, answer, look.full ? 12 : 8);
         write_energy(page, answer);
     } else {
-        if (!look.full) {
+        if (!look.full && !answer.wiring) {  // its tables say it better
             page.line();
             write_values(page, answer.values, 0);
         }

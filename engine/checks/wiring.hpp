@@ -1,0 +1,133 @@
+// Does each fuse, wire, switch, connector and outlet suit what is drawn through it? The checks of
+// wiring_method.md over a whole build.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scenario/assumption.hpp"
+#include "scenario/finding.hpp"
+#include "scenario/scenario.hpp"
+#include "units/quantities.hpp"
+#include "units/result.hpp"
+#include "wiring/fuse.hpp"
+#include "wiring/network.hpp"
+
+namespace checks {
+
+// What the loads draw, as the clock of the outage knows it. All at their hungry end.
+//   continuous  held for 3 h or more at a stretch
+//   further     more than that, for shorter times
+struct Draw {
+    units::Power continuous{};
+    units::Power further{};
+};
+struct CircuitDraw {
+    std::string circuit;
+    Draw at_bus;                 // of its 12 V and USB loads, with their adaptors
+    Draw at_outlet;              // of its AC loads
+    bool critical = false;       // something of life, health or property hangs on it
+    bool starts_motors = false;  // which may draw the inverter's surge
+};
+struct Draws {
+    std::vector<CircuitDraw> circuits;         // in the file's order
+    Draw ac;                                   // of all AC loads together
+    Draw direct;                               // of all others
+    std::vector<std::string> without_circuit;  // 12 V and USB loads that no circuit feeds
+};
+
+enum class Role { pack_lead, main, branch, charging, ac };
+
+// fits .. fails tell the numbers; unknown lacks one; asked is for hands and eyes; deferred for
+// others to decide.
+enum class Verdict { fits, may_not, fails, unknown, asked, deferred };
+
+// One answer of one check about one place.
+struct Check {
+    std::string id;       // "C1"
+    std::string circuit;  // its name; empty: the whole unit
+    std::string about;    // "fuse 10 A"; may be empty
+    Verdict verdict = Verdict::fits;
+    std::string text;
+    std::string mend;
+    std::string source;
+};
+
+struct LinkState {
+    std::string kind;                       // "fuse", "switch", "wire", "connector", "outlet"
+    std::string title;                      // "16 AWG wire"
+    std::optional<units::Current> rating;   // as stamped or tabulated
+    std::optional<units::Current> derated;  // where it lies; absent: not known
+    std::string why;                        // what the derating is made of
+    units::Current carries{};               // continuous and further together
+    units::Resistance resistance{};
+    units::Voltage drop{};
+    units::Power loss{};
+    std::string source;
+};
+
+struct FuseState {
+    std::size_t link = 0;
+    wiring::Asked asked;
+    wiring::FuseWindow window;
+    std::optional<std::size_t> weakest;  // link that sets its largest rating
+    std::optional<units::Current> prospective;
+};
+
+struct CircuitState {
+    std::string name;
+    std::size_t index = 0;  // in scenario.circuits
+    Role role = Role::branch;
+    int alike = 1;      // pack leads: one for each pack of the kind
+    double runs = 1.0;  // cables in parallel, each with its own fuse
+    units::Voltage nominal{};
+    units::Voltage design{};  // the low one at which currents are reckoned
+    units::Current continuous{};
+    units::Current further{};
+    units::Current surge{};
+    units::Duration surge_lasts{};
+    std::vector<LinkState> links;
+    units::Resistance joints{};
+    units::Resistance resistance{};  // of all of it
+    std::vector<FuseState> fuses;
+    std::optional<std::size_t> weakest;  // lowest derated rating, fuses apart
+    std::optional<std::size_t> worst_drop;
+    units::Voltage drop{};
+    units::Power loss{};
+    double drop_limit = 0.10;
+
+    [[nodiscard]] units::Current carries() const { return continuous + further; }
+};
+
+// Which current takes which way, and how warm it is there.
+struct Operating {
+    wiring::Feed feed;
+    wiring::Fed state;
+};
+
+struct Fit {
+    units::Temperature inside{};             // taken for all derating
+    std::optional<units::Temperature> shut;  // reached inside a shut case at full power
+    std::optional<units::Power> shed;        // what a shut case sheds within 20 K
+    units::Voltage nominal{};
+    units::Voltage top{};  // highest while charging
+    int packs = 0;
+    std::optional<units::Current> prospective;  // of all packs at the bus; absent: not known
+    std::optional<Operating> continuous;        // at the inverter's rating
+    std::optional<Operating> surge;
+    units::Voltage cutoff{};
+    std::vector<CircuitState> circuits;
+    std::vector<Check> checks;  // in the order C1 to C16
+    scenario::Assumptions assumptions;
+};
+
+//   fails   where packs or inverter cannot be modelled, at their keys
+[[nodiscard]] units::Result<Fit> fit(const scenario::Scenario& scenario, const Draws& draws);
+
+// Stop for what fails, caution for what may not or is unknown, note for the rest.
+[[nodiscard]] scenario::Severity severity_of(Verdict verdict);
+[[nodiscard]] std::string_view word_for(Verdict verdict);
+[[nodiscard]] Verdict worst_of(const Fit& fit, std::string_view circuit);
+
+}  // namespace checks

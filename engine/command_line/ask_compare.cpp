@@ -1,0 +1,73 @@
+#include "command_line/ask_compare.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include "command_line/read_request.hpp"
+#include "outage/ready.hpp"
+#include "report/compare_answer.hpp"
+#include "report/wiring_draws.hpp"
+
+namespace command_line {
+
+namespace {
+
+units::Errors in_file(units::Errors errors, const std::string& file) {
+    for (auto& error : errors) {
+        if (error.file.empty()) {
+            error.file = file;
+        }
+    }
+    return errors;
+}
+
+units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read) {
+    const auto draws = report::draws_of(read.scenario);
+    if (!draws) {
+        return units::fail(in_file(draws.error(), read.file_name));
+    }
+    auto fit = checks::fit(read.scenario, *draws);
+    if (!fit) {
+        return units::fail(in_file(fit.error(), read.file_name));
+    }
+    report::ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
+    const auto ready = outage::make_ready(read.scenario);
+    if (ready) {
+        build.plan = outage::plan_outage(*ready);
+    } else {
+        build.why_no_plan = "the outage cannot be planned: " + units::print(ready.error().front());
+    }
+    return build;
+}
+
+}  // namespace
+
+void add_compare_options(CLI::App& command, Request& request) {
+    command.add_option("OTHER", request.other_file, "The new build; FILE is the old one")
+        ->required();
+}
+
+units::Result<report::Answer> ask_compare(const scenario::ReadScenario& read,
+                                          const Request& request) {
+    auto overrides = overrides_of(request.set);
+    if (!overrides) {
+        return units::fail(std::move(overrides.error()));
+    }
+    const auto other = scenario::read_scenario_file(request.other_file, std::move(*overrides));
+    if (!other) {
+        return units::fail(other.error());
+    }
+    const auto old_build = build_of(read);
+    const auto new_build = build_of(*other);
+    if (!old_build || !new_build) {
+        units::Errors errors;
+        for (const auto* build : {&old_build, &new_build}) {
+            if (!*build) {
+                errors.insert(errors.end(), build->error().begin(), build->error().end());
+            }
+        }
+        return units::fail(std::move(errors));
+    }
+    return report::compare_answer(*old_build, *new_build);
+}
+
+}  // namespace command_line
