@@ -423,6 +423,7 @@ Bank::Threshold Bank::before_thresholds(double power) {
             at, 0.0, longest, at_start, at(longest),
             [](double low, double high) { return high - low <= found_within; }, steps);
         (void)at(bracket.second);
+        if (!trial_point_.possible) (void)at(bracket.first);
     }
     return found;
 }

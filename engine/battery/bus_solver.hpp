@@ -4,6 +4,7 @@
 // out, the turning points are searched from the top. method.md (26) to (30)
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <limits>
@@ -39,9 +40,9 @@ struct Branch {
     [[nodiscard]] double current_at(double node) const {  // positive out of it
         switch (flowing) {
             case Flowing::giving:
-                return (rested - node) * giving;
+                return std::max(0.0, (rested - node) * giving);  // rounding takes nothing
             case Flowing::taking:
-                return (rested - node) * taking;
+                return std::min(0.0, (rested - node) * taking);
             case Flowing::held:
                 return -most_in;
             case Flowing::nothing:
@@ -110,8 +111,17 @@ namespace bus_detail {
 struct PowerAsked {
     double power = 0.0;
     double shared = 0.0;
+    // Every branch takes the most it may: the offered power sets the voltage.
+    [[nodiscard]] BusPoint into_held(double current) const {
+        if (!(power < 0.0 && current < 0.0)) return {.possible = false};
+        const double voltage = power / current;
+        return {.node = voltage + shared * current,
+                .voltage = voltage,
+                .current = current,
+                .source = voltage};
+    }
     [[nodiscard]] BusPoint point(const Together& sum) const {
-        if (!(sum.conductance > 0.0)) return {.possible = false};
+        if (!(sum.conductance > 0.0)) return into_held(sum.offered);
         const double source = sum.offered / sum.conductance;
         const double resistance = 1.0 / sum.conductance + shared;
         const double under_root = source * source - 4.0 * resistance * power;

@@ -3,7 +3,7 @@
 #include <cassert>
 #include <stdexcept>
 
-#include "battery/advance.hpp"
+#include "outage/packs.hpp"
 
 namespace outage {
 
@@ -13,8 +13,6 @@ using namespace units;
 
 // Common practice, no source; method.md, "The clock".
 constexpr Duration inverter_rest = 5.0 * minute;
-constexpr double charge_to_come_back = 0.05;  // of the rated charge
-constexpr double counts_as_full = 0.005;      // of the rated charge
 
 enum class Supply {
     serving,
@@ -35,23 +33,16 @@ struct Taken {
     [[nodiscard]] Power at_bus() const { return at_inverter + direct; }
 };
 
+// Packs is LikePacks or UnlikePacks.
+template <class Packs>
 class Clock {
   public:
     Clock(const Unit& unit, Duration midnight, Keep keep, std::vector<SunOfDay>* days)
-        : unit_(unit), midnight_(midnight), keep_(keep), days_(days), wells_(unit.bank.at_start) {
+        : unit_(unit), midnight_(midnight), keep_(keep), days_(days), packs_(unit) {
         course_.limited_by = LimitedBy::none;
         course_.lowest_voltage = std::numeric_limits<Voltage>::infinity();
-        auto stops = protection();
-        serving_direct_ = prepared(stops);
-        if (unit_.inverter) stops.cut_off = unit_.inverter->cutoff_voltage;
-        serving_ac_ = prepared(stops);
-        stops.cut_off.reset();
-        if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
-        inverter_resting_ = prepared(stops);
-        idle_ = prepared({.filled_to = counts_as_full * unit_.bank.rated});
-        waiting_ = idle_;
-        course_.ledger.stored_at_start = stored();
-        if (wells_.removed >= most_removed()) {
+        course_.ledger.stored_at_start = packs_.stored();
+        if (packs_.beyond_usable()) {
             note(EventKind::packs_at_usable_limit);
             wait_for_charge(LimitedBy::charge);
         }
@@ -65,7 +56,8 @@ class Clock {
             const Duration before = now_;
             one_leg(end, demand, sun);
             without_progress = now_ > before ? 0 : without_progress + 1;
-            if (without_progress > 64) throw std::logic_error("the outage clock stands still");
+            if (without_progress > 64 + 2 * static_cast<int>(packs_.banks()))
+                throw std::logic_error("the outage clock stands still");
         }
     }
 
@@ -75,7 +67,7 @@ class Clock {
 
     Course finish(Duration lasts) {
         auto& ledger = course_.ledger;
-        ledger.stored_at_end = stored();
+        ledger.stored_at_end = packs_.stored();
         course_.survives = !failed_;
         if (course_.survives) course_.lasts = lasts;
         const Energy in = ledger.stored_at_start + ledger.sun_offered;
@@ -86,7 +78,7 @@ class Clock {
         const Energy largest = std::max(in, out);
         if (largest > 0.0 * joule) ledger.relative_residual = abs(ledger.residual) / largest;
         if (keep_.trace) {
-            add_trace_point(last_taken_, last_sun_, idle_);
+            add_trace_point(last_taken_, last_sun_, Duty::idle);
             course_.trace.back().sun_taken = last_sun_taken_;
         }
         return std::move(course_);
@@ -103,7 +95,7 @@ class Clock {
     std::vector<SunOfDay>* days_;
 
     Duration now_{};
-    battery::Wells wells_;
+    Packs packs_;
     Supply supply_ = Supply::serving;
     bool inverter_rests_ = false;
     Duration rests_until_{};
@@ -117,51 +109,19 @@ class Clock {
     Power last_sun_taken_{};
     Course course_;
 
-    battery::Prepared serving_ac_;
-    battery::Prepared serving_direct_;
-    battery::Prepared inverter_resting_;
-    battery::Prepared idle_;
-    battery::Prepared waiting_;
-
-    [[nodiscard]] double count() const { return static_cast<double>(unit_.bank.count); }
-
-    [[nodiscard]] battery::Prepared prepared(const battery::Stops& stops) const {
-        auto setup = unit_.bank.setup;
-        setup.stops = stops;
-        return battery::prepare(setup);
-    }
-
-    [[nodiscard]] battery::Stops protection() const {
-        const auto& bank = unit_.bank;
-        battery::Stops stops;
-        stops.pack_cut_off = bank.cut_off;
-        if (bank.current_limit) stops.current_above = bank.current_limit;
-        if (bank.fuse && (!stops.current_above || *bank.fuse < *stops.current_above))
-            stops.current_above = bank.fuse;
-        stops.removed_above = bank.usable;
-        stops.filled_to = counts_as_full * bank.rated;
-        return stops;
-    }
-
-    // Charge that may be taken out by choice and by temperature, when drawn slowly.
-    [[nodiscard]] Charge most_removed() const {
-        const auto& setup = unit_.bank.setup;
-        return std::min(unit_.bank.usable, setup.reachable.value() * setup.kinetics.total);
-    }
-
-    [[nodiscard]] Energy stored() const {
-        const auto& setup = unit_.bank.setup;
-        return count() * battery::stored_energy(setup.kinetics, *setup.open_circuit, wells_);
-    }
-
-    [[nodiscard]] StateOfCharge charge() const {
-        return StateOfCharge(std::max(0.0, 1.0 - wells_.removed / unit_.bank.rated));
-    }
-
-    void note(EventKind kind, Power power = {}, Power at_most = {}, Current current = {}) {
+    void note(EventKind kind, Power power = {}, Power at_most = {}, Current current = {},
+              std::size_t pack = 0) {
         if (!keep_.trace) return;
-        course_.events.push_back(
-            {.at = now_, .kind = kind, .power = power, .at_most = at_most, .current = current});
+        course_.events.push_back({.at = now_,
+                                  .kind = kind,
+                                  .power = power,
+                                  .at_most = at_most,
+                                  .current = current,
+                                  .pack = pack});
+    }
+    void note_closed_again() {
+        for (const std::size_t pack : packs_.closed_again())
+            note(EventKind::one_back, {}, {}, {}, pack);
     }
 
     void note_switching(const DemandStep& demand) {
@@ -218,11 +178,13 @@ class Clock {
 
     // What may have come back by itself at this moment.
     void try_to_come_back(const DemandStep& demand, const SunChange& sun) {
+        packs_.demand_is(demanded(demand));
+        note_closed_again();
         if (supply_ == Supply::tripped && demanded(demand) < tripped_at_) come_back();
         if (!inverter_rests_ || now_ < rests_until_ || supply_ != Supply::serving) return;
         const auto taken_now = taken(demand);
-        const auto point = battery::operating_point(serving_direct_, wells_,
-                                                    (taken_now.at_bus() - sun.offered) / count());
+        const auto point =
+            packs_.operating_point(Duty::serving_direct, taken_now.at_bus() - sun.offered);
         if (point.possible && point.voltage >= unit_.inverter->restart_voltage) inverter_on_again();
     }
 
@@ -234,6 +196,7 @@ class Clock {
     void come_back() {
         supply_ = Supply::serving;
         inverter_rests_ = false;
+        packs_.come_back();
         note(EventKind::supply_back);
     }
 
@@ -242,18 +205,19 @@ class Clock {
         note(EventKind::inverter_on_again);
     }
 
-    [[nodiscard]] const battery::Prepared& conditions(const DemandStep& demand) const {
+    [[nodiscard]] Duty duty(const DemandStep& demand) const {
         switch (supply_) {
             case Supply::waiting_for_charge:
-                return waiting_;
+                return Duty::waiting;
             case Supply::tripped:
             case Supply::blown:
-                return idle_;
+                return Duty::idle;
             case Supply::serving:
                 break;
         }
-        if (inverter_runs(demand)) return serving_ac_;
-        return inverter_rests_ && now_ >= rests_until_ ? inverter_resting_ : serving_direct_;
+        if (inverter_runs(demand)) return Duty::serving_ac;
+        return inverter_rests_ && now_ >= rests_until_ ? Duty::inverter_rested
+                                                       : Duty::serving_direct;
     }
 
     // As far as conditions hold, at most to the end.
@@ -265,10 +229,10 @@ class Clock {
         Duration leg = end - now_;
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
-        const auto& pack = conditions(demand);
+        const Duty now_duty = duty(demand);
         const bool kept = keep_.trace && now_ >= next_point_;
-        if (kept) add_trace_point(now_taken, sun.offered, pack);
-        const auto step = battery::advance(pack, wells_, net / count(), leg);
+        if (kept) add_trace_point(now_taken, sun.offered, now_duty);
+        const Leg step = packs_.advance(now_duty, net, leg);
         const Power sun_taken = account(step, now_taken, sun);
         if (kept && step.time > Duration{}) {
             course_.trace.back().sun_taken = sun_taken;
@@ -277,7 +241,6 @@ class Clock {
             course_.trace.pop_back();  // nothing lasted: the next leg begins at the same instant
         }
         add_unserved(now_taken, step.time);
-        wells_ = step.wells;
         if (step.ending == battery::Ending::completed) {
             now_ = rest_ends_first ? rests_until_ : end;
         } else {
@@ -304,22 +267,19 @@ class Clock {
     }
 
     // Adds the leg to the ledger; gives the mean power taken from the sun.
-    Power account(const battery::Advanced& step, const Taken& taken, const SunChange& sun) {
+    Power account(const Leg& step, const Taken& taken, const SunChange& sun) {
         auto& ledger = course_.ledger;
         const Duration time = step.time;
-        const double inner_share =
-            unit_.bank.setup.inner / (unit_.bank.setup.inner + unit_.bank.setup.path);
-        const Energy in_resistance = count() * step.energy.in_resistance;
         ledger.loads += taken.served * time;
         ledger.inverter_loss += (taken.at_inverter - taken.ac) * time;
         ledger.idle += taken.idle * time;
         ledger.converter_loss += taken.converter * time;
-        ledger.wiring_loss += (1.0 - inner_share) * in_resistance;
-        ledger.battery_loss += inner_share * in_resistance +
-                               count() * (step.energy.between_wells + step.energy.in_charging);
+        ledger.wiring_loss += step.in_paths;
+        ledger.battery_loss += step.energy.in_resistance - step.in_paths +
+                               step.energy.between_wells + step.energy.in_charging;
         const Energy offered = sun.offered * time;
-        const Energy stored_now = count() * step.energy.accepted;
-        const Energy unused = count() * step.energy.unaccepted;
+        const Energy stored_now = step.energy.accepted;
+        const Energy unused = step.energy.unaccepted;
         const Energy used = std::min(sun.offered, taken.at_bus()) * time;
         ledger.sun_offered += offered;
         ledger.sun_clipped += sun.clipped * time;
@@ -347,18 +307,20 @@ class Clock {
         return (*days_)[index];
     }
 
-    void handle(const battery::Advanced& step, const DemandStep& demand, Power net) {
+    void handle(const Leg& step, const DemandStep& demand, Power net) {
         using battery::Ending;
         switch (step.ending) {
             case Ending::completed:
-            case Ending::pack_restored:  // of one pack alone
+                break;
+            case Ending::pack_restored:
+                note_closed_again();
                 break;
             case Ending::cut_off:
                 note(EventKind::inverter_off_low_voltage, net);
                 rest_inverter();
                 break;
             case Ending::cannot_be_delivered:
-                note(EventKind::cannot_be_delivered, net, count() * step.at_most);
+                note(EventKind::cannot_be_delivered, net, step.at_most);
                 if (inverter_runs(demand)) {
                     rest_inverter();
                 } else {
@@ -366,6 +328,7 @@ class Clock {
                 }
                 break;
             case Ending::available_well_empty:
+                if (one_opens(step, demand, EventKind::one_empty)) break;
                 note(EventKind::packs_empty);
                 wait_for_charge(LimitedBy::charge);
                 break;
@@ -374,6 +337,7 @@ class Clock {
                 wait_for_charge(LimitedBy::charge);
                 break;
             case Ending::pack_cut_off:
+                if (one_opens(step, demand, EventKind::one_cut_off)) break;
                 note(EventKind::packs_cut_off);
                 wait_for_charge(LimitedBy::low_voltage);
                 break;
@@ -401,43 +365,48 @@ class Clock {
     void wait_for_charge(LimitedBy cause) {
         supply_ = Supply::waiting_for_charge;
         fails(cause);
-        auto stops = battery::Stops{.filled_to = counts_as_full * unit_.bank.rated};
-        stops.removed_below =
-            std::min(wells_.removed, most_removed()) - charge_to_come_back * unit_.bank.rated;
-        waiting_ = prepared(stops);
+        packs_.wait_for_charge();
     }
 
-    void over_current(const battery::Advanced& step, const DemandStep& demand, Power net) {
-        const auto& bank = unit_.bank;
-        const bool fuse_first =
-            bank.fuse && (!bank.current_limit || *bank.fuse < *bank.current_limit);
+    // One pack opens and others go on giving.
+    bool one_opens(const Leg& step, const DemandStep& demand, EventKind kind) {
+        if (packs_.open(step, demanded(demand)) == Opened::all) return false;
+        note(kind, {}, {}, step.at_pack, step.pack);
+        return true;
+    }
+
+    void over_current(const Leg& step, const DemandStep& demand, Power net) {
+        const bool fuse_first = packs_.blows(step.pack);
+        if (one_opens(step, demand,
+                      fuse_first ? EventKind::one_fuse_opens : EventKind::one_over_current))
+            return;
         note(fuse_first ? EventKind::fuse_opens : EventKind::packs_over_current, net, {},
-             step.largest);
+             step.at_pack, step.pack);
         supply_ = fuse_first ? Supply::blown : Supply::tripped;
         fails(fuse_first ? LimitedBy::fuse : LimitedBy::pack_limit);
         tripped_at_ = demanded(demand);
     }
 
-    void add_trace_point(const Taken& taken, Power sun, const battery::Prepared& pack) {
-        const auto point = battery::operating_point(pack, wells_, (taken.at_bus() - sun) / count());
+    void add_trace_point(const Taken& taken, Power sun, Duty duty) {
+        const auto point = packs_.operating_point(duty, taken.at_bus() - sun);
         course_.trace.push_back({.at = now_,
-                                 .stored = stored(),
-                                 .charge = charge(),
+                                 .stored = packs_.stored(),
+                                 .charge = packs_.charge(),
                                  .voltage = point.voltage,
-                                 .current = count() * point.current,
+                                 .current = point.current,
                                  .wanted = taken.wanted,
                                  .served = taken.served,
                                  .sun_offered = sun});
     }
 };
 
-}  // namespace
-
-Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const SunChange> sun,
-           Duration lasts, Duration midnight, Keep keep, std::vector<SunOfDay>* days) {
+template <class Packs>
+Course run_with(const Unit& unit, std::span<const DemandStep> demand,
+                std::span<const SunChange> sun, Duration lasts, Duration midnight, Keep keep,
+                std::vector<SunOfDay>* days) {
     assert(!demand.empty());
     static const SunChange none{};
-    Clock clock(unit, midnight, keep, days);
+    Clock<Packs> clock(unit, midnight, keep, days);
     if (keep.trace && !(keep.every > Duration{})) clock.reserve(demand.size() + sun.size() + 16);
     std::size_t step = 0;
     std::size_t light = 0;
@@ -454,6 +423,15 @@ Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const
             ++light;
     }
     return clock.finish(lasts);
+}
+
+}  // namespace
+
+Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const SunChange> sun,
+           Duration lasts, Duration midnight, Keep keep, std::vector<SunOfDay>* days) {
+    return unit.others.empty()
+               ? run_with<LikePacks>(unit, demand, sun, lasts, midnight, keep, days)
+               : run_with<UnlikePacks>(unit, demand, sun, lasts, midnight, keep, days);
 }
 
 }  // namespace outage

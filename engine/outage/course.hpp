@@ -61,6 +61,11 @@ enum class EventKind {
     cannot_be_delivered,  // no operating point: more power than the packs can give
     supply_back,
     packs_full,
+    one_empty,         // of banks that differ: its available well; the others go on
+    one_cut_off,       // its own low-voltage protection
+    one_over_current,  // its protection opens on its current
+    one_fuse_opens,
+    one_back,  // it gives again
     sunrise,
     sunset,
 };
@@ -71,6 +76,7 @@ struct Event {
     units::Power power{};      // what was asked for, where that matters
     units::Power at_most{};    // what could have been delivered, for cannot_be_delivered
     units::Current current{};  // per pack, where that matters
+    std::size_t pack = 0;      // which bank, where it is about one: 0 is the unit's first
 };
 
 struct Course {

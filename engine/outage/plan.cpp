@@ -55,12 +55,26 @@ std::vector<SunDay> sun_days(const std::vector<SunOfDay>& days) {
 }
 
 Energy usable_at_start(const Ready& ready) {
-    const auto& bank = ready.units[static_cast<std::size_t>(End::likely)].bank;
-    const auto& pack = *ready.pack;
-    const battery::Wells at_limit{.removed = std::max(bank.usable, bank.at_start.removed)};
-    const auto one = battery::stored_energy(pack.kinetics, pack.open_circuit, bank.at_start) -
-                     battery::stored_energy(pack.kinetics, pack.open_circuit, at_limit);
-    return static_cast<double>(bank.count) * one;
+    const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
+    const auto of_bank = [](const Bank& bank) {
+        const auto& setup = bank.setup;
+        const battery::Wells at_limit{.removed = std::max(bank.usable, bank.at_start.removed)};
+        const auto one =
+            battery::stored_energy(setup.kinetics, *setup.open_circuit, bank.at_start) -
+            battery::stored_energy(setup.kinetics, *setup.open_circuit, at_limit);
+        return static_cast<double>(bank.count) * one;
+    };
+    Energy sum = of_bank(unit.bank);
+    for (const Bank& bank : unit.others)
+        sum += of_bank(bank);
+    return sum;
+}
+
+std::vector<std::string> bank_names(const Unit& unit) {
+    std::vector<std::string> names{unit.bank.name};
+    for (const Bank& bank : unit.others)
+        names.push_back(bank.name);
+    return names;
 }
 
 bool differ(const Course& a, const Course& b) {
@@ -82,7 +96,8 @@ Plan plan_outage(const Ready& ready) {
     plan.sun = sun_days(days);
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
     if (unit.inverter) plan.inverter_idle = unit.inverter->losses.idle;
-    plan.packs = unit.bank.count;
+    plan.packs = count_of(ready.kinds);
+    plan.bank_names = bank_names(unit);
     if (!plan.likely.survives) plan.more_packs = lasts_with_more_packs(ready, more_packs_tried);
     plan.usable_at_start = usable_at_start(ready);
     plan.findings = ready.findings;
@@ -99,7 +114,7 @@ Result<Plan> plan_outage(const scenario::Scenario& scenario) {
 std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int most) {
     std::map<int, MorePacks> tried;
     const auto likely = static_cast<std::size_t>(End::likely);
-    const int now = ready.units[likely].bank.count;
+    const int now = count_of(ready.kinds);
     const auto survives_with = [&](int more) {
         const auto course =
             run(with_packs(ready, End::likely, now + more), ready.steps[likely], ready.sun[likely],

@@ -56,7 +56,8 @@ struct Plan {
     units::Power inverter_idle{};
     // What more packs like these would do; empty when the likely course survives.
     std::vector<MorePacks> more_packs;
-    int packs = 0;  // all kinds together
+    int packs = 0;                        // all kinds together
+    std::vector<std::string> bank_names;  // by Event::pack
     units::Energy usable_at_start{};
     scenario::Findings findings;
     scenario::Assumptions assumptions;

@@ -68,68 +68,6 @@ void make_suns(Ready& ready, const scenario::Scenario& scenario, Errors& errors)
                   .weather = solar::weather_model(scenario.outage.cause, ready.assumptions)});
 }
 
-bool alike(const battery::PackModel& a, const battery::PackModel& b) {
-    return a.chemistry == b.chemistry && a.kinetics == b.kinetics && a.capacity == b.capacity &&
-           a.usable == b.usable && a.inner == b.inner && a.lead == b.lead &&
-           a.nominal == b.nominal && a.current_limit == b.current_limit &&
-           a.pack_cut_off == b.pack_cut_off && a.at_start == b.at_start;
-}
-
-// One model for all packs, and how many there are; no model when there is an error.
-struct Packs {
-    std::shared_ptr<const battery::PackModel> model;
-    int count = 0;
-    std::optional<Current> fuse;
-};
-
-Packs packs_of(const scenario::Scenario& scenario, Temperature temperature,
-               scenario::Assumptions& assumptions, Errors& errors) {
-    if (scenario.packs.empty()) {
-        errors.push_back({.where = "pack",
-                          .found = "there is no pack",
-                          .remedy = "add a [[pack]] table with its chemistry and capacity"});
-        return {};
-    }
-    Packs packs;
-    for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
-        const auto where = fmt::format("pack[{}]", i);
-        auto model = or_errors(
-            battery::pack_model(scenario.packs[i], where, temperature, assumptions), errors);
-        if (!model) continue;
-        if (!packs.model) {
-            packs.model = std::make_shared<const battery::PackModel>(std::move(*model));
-            packs.fuse = scenario.packs[i].fuse;
-        } else if (!alike(*packs.model, *model)) {
-            errors.push_back({.where = where,
-                              .found = "this pack differs from the first one, and a plan joins "
-                                       "only like packs so far",
-                              .remedy = "give it the chemistry, capacity, charge, resistance and "
-                                        "lead of the first, or leave it out"});
-        }
-        packs.count += scenario.packs[i].count;
-    }
-    if (packs.count == 0) {
-        errors.push_back({.where = "pack.count",
-                          .found = "there is no pack: every count is 0",
-                          .remedy = "give at least one [[pack]] a count of 1"});
-        return {};
-    }
-    return packs;
-}
-
-Bank bank_of(const Packs& packs, Resistance shared) {
-    const auto& model = *packs.model;
-    const double count = packs.count;
-    return {.setup = battery::arranged(model, count * shared, {}),
-            .count = packs.count,
-            .rated = model.capacity,
-            .usable = model.usable,
-            .cut_off = model.pack_cut_off,
-            .current_limit = model.current_limit,
-            .fuse = packs.fuse,
-            .at_start = model.at_start};
-}
-
 constexpr Temperature usual_battery_temperature = celsius(20.0);
 
 Temperature battery_temperature(const scenario::Outage& outage,
@@ -143,18 +81,18 @@ Temperature battery_temperature(const scenario::Outage& outage,
 
 void make_units(Ready& ready, const scenario::Scenario& scenario, Errors& errors) {
     const auto temperature = battery_temperature(scenario.outage, ready.assumptions);
-    const auto packs = packs_of(scenario, temperature, ready.assumptions, errors);
-    const auto bus = packs.model ? packs.model->nominal : 12.8 * volt;
+    ready.kinds = kinds_of(scenario, temperature, ready.assumptions, errors);
+    const auto bus = ready.kinds.empty() ? 12.8 * volt : ready.kinds.front().model->nominal;
     std::optional<inverter::Model> inverter;
     if (scenario.inverter)
         inverter =
             or_errors(inverter::model_of(*scenario.inverter, bus, ready.assumptions), errors);
-    if (!packs.model) return;
-    ready.pack = packs.model;
+    if (count_of(ready.kinds) == 0) return;
     if (inverter) ready.shared_path = inverter->cable_resistance;
-    const auto bank = bank_of(packs, ready.shared_path);
-    for (auto& unit : ready.units)
-        unit = {.bank = bank, .inverter = inverter};
+    auto like_all = unit_of(ready.kinds, ready.shared_path);
+    like_all.inverter = inverter;
+    ready.units = {like_all, like_all, like_all};
+    append(ready.findings, joining_findings(like_all));
     if (!inverter) return;
     auto& earliest = ready.units[static_cast<std::size_t>(End::earliest)].inverter;
     auto& latest = ready.units[static_cast<std::size_t>(End::latest)].inverter;
@@ -190,10 +128,8 @@ Result<Ready> make_ready(const scenario::Scenario& scenario) {
 }
 
 Unit with_packs(const Ready& ready, End end, int count) {
-    Unit unit = ready.units[static_cast<std::size_t>(end)];
-    const double packs = std::max(1, count);
-    unit.bank.count = std::max(1, count);
-    unit.bank.setup = battery::arranged(*ready.pack, packs * ready.shared_path, {});
+    Unit unit = unit_of(with_count(ready.kinds, count), ready.shared_path);
+    unit.inverter = ready.units[static_cast<std::size_t>(end)].inverter;
     return unit;
 }
 

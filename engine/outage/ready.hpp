@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "battery/pack_model.hpp"
+#include "outage/banks.hpp"
 #include "outage/clock.hpp"
 #include "outage/demand.hpp"
 #include "outage/sky.hpp"
@@ -31,9 +32,9 @@ struct SkyModels {
 
 struct Ready {
     scenario::Outage outage;
-    std::shared_ptr<const battery::PackModel> pack;  // the kind that all packs are of
-    std::array<Unit, 3> units;                       // by End: only the inverter's idle differs
-    units::Resistance shared_path{};                 // carries the current of all packs
+    PackKinds kinds;                  // of pack, alike ones together
+    std::array<Unit, 3> units;        // by End: only the inverter's idle differs
+    units::Resistance shared_path{};  // carries the current of all packs
     Demand demand;
     std::array<std::vector<DemandStep>, 3> steps;  // by End
     std::array<std::vector<SunChange>, 3> sun;     // by End
@@ -51,7 +52,7 @@ struct Ready {
 [[nodiscard]] Course run(const Ready& ready, End end, Keep keep = {},
                          std::vector<SunOfDay>* days = nullptr);
 
-// The same unit with more (or fewer) packs; at least one.
+// The same unit with so many packs together: more are of the last kind, as banks.hpp says.
 [[nodiscard]] Unit with_packs(const Ready& ready, End end, int count);
 
 }  // namespace outage

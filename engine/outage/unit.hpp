@@ -2,6 +2,8 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "battery/prepared.hpp"
 #include "battery/two_well.hpp"
@@ -11,7 +13,8 @@
 namespace outage {
 
 // Packs alike in everything, in parallel. All values are of one pack.
-//   setup      its path is the pack's own lead and `count` times what all packs share
+//   setup      its path is the pack's own lead and, where all packs of the unit are alike, `count`
+//              times what all packs share
 //   rated      charge the maker states, which the 5 % of a restart refers to
 //   usable     charge that may be taken out
 struct Bank {
@@ -23,10 +26,15 @@ struct Bank {
     std::optional<units::Current> current_limit;  // continuous
     std::optional<units::Current> fuse;
     battery::Wells at_start;
+    std::string name;
 };
 
+//   others   banks that differ from the first, on the same bus
+//   shared   carries the current of all packs; nought where it is in the path of alike ones
 struct Unit {
     Bank bank;
+    std::vector<Bank> others = {};
+    units::Resistance shared{};
     std::optional<inverter::Model> inverter;
 };
 

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "report/bank_findings.hpp"
 #include "report/cautions.hpp"
 #include "report/clock_words.hpp"
 #include "report/shown.hpp"
@@ -307,6 +308,9 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_overload(finder);
     find_undeliverable(finder);
     find_over_current(finder);
+    for (auto& finding : bank_findings(scenario, plan)) {
+        finder.findings.push_back(std::move(finding));
+    }
     find_low_voltage(finder);
     find_empty_packs(finder);
     find_early_end(finder);
@@ -348,6 +352,16 @@ std::string_view words_for(EventKind kind) {
             return "the supply is back";
         case EventKind::packs_full:
             return "the packs are full";
+        case EventKind::one_empty:
+            return "one pack is empty, the others go on";
+        case EventKind::one_cut_off:
+            return "one pack's own protection opens, the others go on";
+        case EventKind::one_over_current:
+            return "one pack opens on its current, the others go on";
+        case EventKind::one_fuse_opens:
+            return "one pack's fuse opens, the others go on";
+        case EventKind::one_back:
+            return "a pack gives again";
         case EventKind::sunrise:
             return "sunrise";
         case EventKind::sunset:

@@ -27,15 +27,11 @@ bool once_in(int times) {
     return *rc::gen::inRange(0, times) == 0;
 }
 
-outage::Unit any_unit() {
-    const auto chemistry =
-        *rc::gen::element(scenario::Chemistry::flooded, scenario::Chemistry::agm,
-                          scenario::Chemistry::gel, scenario::Chemistry::lifepo4);
+outage::Bank any_bank(scenario::Chemistry chemistry) {
     const auto& defaults = battery::defaults_of(chemistry);
     const double hours = between(20.0, 300.0);
     const bool one_well = !(defaults.available.value.value() < 1.0);
-    outage::Unit unit;
-    auto& bank = unit.bank;
+    outage::Bank bank;
     bank.setup.kinetics = {.total = hours * (one_well ? 1.0 : 1.1) * ampere_hour,
                            .available = defaults.available.value,
                            .rate = defaults.rate.value};
@@ -54,6 +50,19 @@ outage::Unit any_unit() {
     if (once_in(2)) bank.current_limit = between(0.3, 2.0) * hours * ampere;
     if (once_in(4)) bank.fuse = between(0.3, 2.0) * hours * ampere;
     bank.at_start = {.removed = (once_in(3) ? between(0.0, 0.9) : 0.0) * hours * ampere_hour};
+    return bank;
+}
+
+// Half of the units have banks that differ, up to four of them.
+outage::Unit any_unit() {
+    const auto chemistry =
+        *rc::gen::element(scenario::Chemistry::flooded, scenario::Chemistry::agm,
+                          scenario::Chemistry::gel, scenario::Chemistry::lifepo4);
+    outage::Unit unit{.bank = any_bank(chemistry)};
+    if (once_in(2))
+        for (int i = *rc::gen::inRange(1, 4); i > 0; --i)
+            unit.others.push_back(any_bank(chemistry));
+    if (once_in(2)) unit.shared = between(0.0, 0.002) * ohm;
     if (!once_in(5))
         unit.inverter = inverter::Model{
             .continuous = 2500.0 * watt,
@@ -112,14 +121,25 @@ TEST(outage_properties, the_ledger_closes_for_ten_thousand_outages) {
     std::printf("largest relative residual: %.2e\n", worst);
 }
 
+void open_never(outage::Bank& bank) {
+    bank.current_limit.reset();
+    bank.fuse.reset();
+}
+
 // Only while nothing opens on current: a cascade of protection is told by other tests.
 TEST(outage_properties, more_packs_never_shorten_an_outage) {
     EXPECT_TRUE(tested::holds_for(10'000, [] {
         auto generated = any_outage();
-        generated.unit.bank.current_limit.reset();
-        generated.unit.bank.fuse.reset();
+        open_never(generated.unit.bank);
+        for (auto& bank : generated.unit.others)
+            open_never(bank);
         const auto few = course_of(generated);
-        ++generated.unit.bank.count;
+        if (generated.unit.others.empty()) {
+            ++generated.unit.bank.count;
+        } else {  // an empty one would have to be charged by the others first
+            generated.unit.others.push_back(generated.unit.bank);
+            generated.unit.others.back().at_start = {};
+        }
         const auto more = course_of(generated);
         RC_ASSERT(more.lasts / second >= few.lasts / second - 1.0);
     }));
@@ -128,6 +148,10 @@ TEST(outage_properties, more_packs_never_shorten_an_outage) {
 TEST(outage_properties, more_load_never_lengthens_an_outage) {
     EXPECT_TRUE(tested::holds_for(10'000, [] {
         auto generated = any_outage();
+        // where one opens and others go on, which opens first decides
+        for (auto& bank : generated.unit.others)
+            open_never(bank);
+        if (!generated.unit.others.empty()) open_never(generated.unit.bank);
         const auto light = course_of(generated);
         for (auto& step : generated.demand) {
             const Power more = between(0.0, 60.0) * watt;

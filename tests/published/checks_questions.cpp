@@ -1,6 +1,7 @@
 // Worked questions about packs, the arithmetic beside each.
 #include <cmath>
 
+#include "battery/peukert.hpp"
 #include "checks/gauge.hpp"
 #include "checks/join.hpp"
 #include "checks/storage.hpp"
@@ -70,6 +71,22 @@ TEST(questions, at_two_percent_a_month_19_and_60_percent_are_left) {
     EXPECT_NEAR(stored->charge_now.value(), 0.19, 0.005);
     EXPECT_NEAR(stored->charge_switch_open.value(), 0.595, 0.005);
     EXPECT_NEAR((*stored->top_up_by - stored->since) / checks::month, 7.8, 0.06);
+}
+
+// 350 W through 88 % at 12.0 V is 33.14 A; by the power law of exponent 1.15 a full 100 Ah battery
+// (20 h) lasts 20 x (100/(33.14 x 20))^1.15 = 2.27 h, half of it 1.14 h. n batteries: 1.136 n^1.15,
+// so 7.23 h for five and 8.92 h for six: six for 8 h. Accepted 1.0 to 1.25 h, and six.
+TEST(questions, oxygen_on_one_agm_battery_lasts_1_14_hours_and_six_last_the_night) {
+    const Current drawn = 350.0 / 0.88 / 12.0 * ampere;
+    const battery::Peukert one{.rating = {100.0 * ampere_hour, 20.0 * hour}, .exponent = 1.15};
+    EXPECT_NEAR(0.5 * battery::time_at(one, drawn) / hour, 1.14, 0.005);
+    const auto half_of = [&](int n) {
+        const battery::Peukert law{.rating = {100.0 * n * ampere_hour, 20.0 * hour},
+                                   .exponent = 1.15};
+        return 0.5 * battery::time_at(law, drawn) / hour;
+    };
+    EXPECT_NEAR(half_of(5), 7.23, 0.02);
+    EXPECT_NEAR(half_of(6), 8.92, 0.02);
 }
 
 checks::Keeping kept(double a_month) {

@@ -55,7 +55,7 @@ TEST(walk, a_capacity_travels_from_the_file_to_the_plot) {
     EXPECT_DOUBLE_EQ(small.read.packs.front().capacity / ampere_hour, 80.0);
     // the pack model and the bank
     const auto likely = static_cast<std::size_t>(outage::End::likely);
-    EXPECT_DOUBLE_EQ(small.ready.pack->capacity / ampere_hour, 80.0);
+    EXPECT_DOUBLE_EQ(small.ready.kinds.front().model->capacity / ampere_hour, 80.0);
     EXPECT_DOUBLE_EQ(small.ready.units[likely].bank.rated / ampere_hour, 80.0);
     // the course: the energy of a pack is its charge times the mean of its voltage table, some
     // 13.1 V by the table of the cell ([Sunil 2025]: 4 x 3.27 V at half charge)

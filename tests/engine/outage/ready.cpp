@@ -42,11 +42,30 @@ TEST(ready, like_packs_under_two_names_are_one_bank) {
     EXPECT_EQ(ready->units[likely].bank.count, 4);
 }
 
-TEST(ready, a_pack_that_differs_is_refused_by_its_key) {
+TEST(ready, packs_that_differ_are_banks_on_one_bus) {
     const auto ready =
-        ready_from(file(pack + "[[pack]]\nname = \"old\"\ncount = 1\ncapacity = \"80 Ah\"\n"));
+        ready_from(file(pack + "[[pack]]\nname = \"old\"\ncount = 2\ncapacity = \"80 Ah\"\n"));
+    ASSERT_TRUE(ready);
+    ASSERT_EQ(ready->units[likely].others.size(), 1U);
+    EXPECT_EQ(ready->units[likely].others[0].count, 2);
+    EXPECT_EQ(ready->units[likely].others[0].name, "old");
+    // more packs are of the last kind, fewer are taken from it first
+    EXPECT_EQ(outage::with_packs(*ready, outage::End::likely, 5).others[0].count, 4);
+    EXPECT_TRUE(outage::with_packs(*ready, outage::End::likely, 1).others.empty());
+}
+
+TEST(ready, another_chemistry_on_the_bus_is_refused_by_its_key) {
+    const auto ready = ready_from(
+        file(pack + "[[pack]]\nname = \"other\"\ncapacity = \"80 Ah\"\nchemistry = \"flooded\"\n"));
     ASSERT_FALSE(ready);
-    EXPECT_EQ(ready.error().front().where, "pack[1]");
+    EXPECT_EQ(ready.error().front().where, "pack[1].chemistry");
+}
+
+TEST(ready, another_number_of_cells_on_the_bus_is_refused_by_its_key) {
+    const auto ready = ready_from(
+        file(pack + "[[pack]]\nname = \"other\"\ncapacity = \"80 Ah\"\nvoltage = \"25.6 V\"\n"));
+    ASSERT_FALSE(ready);
+    EXPECT_EQ(ready.error().front().where, "pack[1].voltage");
 }
 
 TEST(ready, a_bank_of_no_pack_is_refused) {

@@ -1,0 +1,97 @@
+#include "report/bank_findings.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "report/clock_words.hpp"
+#include "report/shown.hpp"
+
+namespace report {
+
+namespace {
+
+using outage::Event;
+using outage::EventKind;
+using outage::Plan;
+
+constexpr std::size_t most_told = 6;
+
+std::string name_of(const Plan& plan, std::size_t bank) {
+    return bank < plan.bank_names.size() ? "pack " + plan.bank_names[bank] : "a pack";
+}
+
+// "pack old opens on 131 A"; empty for what is not about single packs.
+std::string words_of(const Plan& plan, const Event& event) {
+    const auto name = name_of(plan, event.pack);
+    switch (event.kind) {
+        case EventKind::one_over_current:
+        case EventKind::packs_over_current:
+            return fmt::format("{} opens on {}", name, in_words(event.current));
+        case EventKind::one_fuse_opens:
+        case EventKind::fuse_opens:
+            return fmt::format("the fuse of {} opens on {}", name, in_words(event.current));
+        case EventKind::one_cut_off:
+            return fmt::format("{} opens on low voltage", name);
+        case EventKind::one_empty:
+            return fmt::format("{} is empty", name);
+        case EventKind::cannot_be_delivered:
+            return "the others cannot carry it, and the bus is dead";
+        default:
+            return "";
+    }
+}
+
+bool is_about_one(EventKind kind) {
+    return kind == EventKind::one_over_current || kind == EventKind::one_fuse_opens ||
+           kind == EventKind::one_cut_off || kind == EventKind::one_empty;
+}
+
+bool ends_the_supply(EventKind kind) {
+    return kind == EventKind::packs_over_current || kind == EventKind::fuse_opens;
+}
+
+}  // namespace
+
+std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario, const Plan& plan) {
+    const auto& events = plan.likely.events;
+    const auto first =
+        std::ranges::find_if(events, [](const Event& event) { return is_about_one(event.kind); });
+    if (first == events.end()) {
+        return {};
+    }
+    std::string text;
+    std::size_t told = 0;
+    bool dead = false;
+    bool on_current = false;
+    for (auto event = first; event != events.end() && told < most_told && !dead; ++event) {
+        const auto words = words_of(plan, *event);
+        if (words.empty()) {
+            continue;
+        }
+        const bool later = event->at > first->at;
+        text +=
+            fmt::format("{}{}{}", text.empty() ? "" : "; then ", words,
+                        later ? " at " + weekday_and_time(scenario.outage.starts + event->at) : "");
+        dead = ends_the_supply(event->kind);
+        on_current = on_current || event->kind == EventKind::one_over_current ||
+                     event->kind == EventKind::one_fuse_opens;
+        ++told;
+    }
+    text += dead ? "; the bus is dead." : "; the others go on.";
+    text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+    return {{.finding = {.severity = dead || on_current ? scenario::Severity::stop
+                                                        : scenario::Severity::caution,
+                         .where = name_of(plan, first->pack),
+                         .text = text,
+                         .mend = on_current
+                                     ? "Make the leads alike, so that the packs share the draw; or "
+                                       "drop a large load at this hour."
+                                     : "The packs differ in charge, age or leads: the weakest one "
+                                       "ends first. Charge them alike, or add to it.",
+                         .source = "hour by hour over the outage; battery method.md (26)"},
+             .at = first->at,
+             .when = weekday_and_time(scenario.outage.starts + first->at)}};
+}
+
+}  // namespace report

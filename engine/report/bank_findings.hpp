@@ -1,0 +1,16 @@
+// What befalls single packs of a bank whose packs differ, in the order in which it happens.
+#pragma once
+
+#include <vector>
+
+#include "outage/plan.hpp"
+#include "report/answer.hpp"
+#include "scenario/scenario.hpp"
+
+namespace report {
+
+// One finding for the first pack that opens, telling the whole cascade that follows it.
+[[nodiscard]] std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario,
+                                                       const outage::Plan& plan);
+
+}  // namespace report
