@@ -23,6 +23,8 @@ constexpr double milliohm = 1e-3;
 constexpr Resistance of_a_lug = 0.05 * milliohm * units::ohm;  // common practice, no source
 constexpr double lugs_a_wire = 4.0;                            // two ends, two conductors
 constexpr double open_rise = 10.0;  // K above the air with the lid open; common practice, no source
+// Packs are looked at half full, or as empty as the file says; common practice, no source.
+constexpr units::StateOfCharge half_full = units::StateOfCharge(0.5);
 constexpr double warmest_reckoned = 60.0;  // degC; beyond it the case is refused as a whole
 
 Resistance of_part(const scenario::Fuse& fuse) {
@@ -186,9 +188,10 @@ void take_packs(BuildUnit& unit, const Scenario& scenario, Assumptions& assumpti
             assumptions.insert(assumptions.end(), of_this.begin(), of_this.end());
         }
         PackKind kind{.index = i, .count = pack.count, .model = std::move(*model)};
-        kind.emf = kind.model.open_circuit.voltage(pack.charge.value_or(units::StateOfCharge(1.0)));
+        kind.emf =
+            kind.model.open_circuit.voltage(std::min(pack.charge.value_or(half_full), half_full));
         kind.full = kind.model.open_circuit.voltage(units::StateOfCharge(1.0));
-        kind.resistance_stated = pack.resistance.has_value();
+        kind.stated = pack.resistance;
         kind.lead = circuit_feeding(scenario, pack.name);
         kind.path = kind.model.lead;
         kind.fuse = pack.fuse;
@@ -197,6 +200,10 @@ void take_packs(BuildUnit& unit, const Scenario& scenario, Assumptions& assumpti
             {unit.top, kind.full, kind.model.charging.absorption.value_or(units::Voltage())});
         unit.packs.push_back(std::move(kind));
     }
+    assumptions.push_back({.where = "pack.charge",
+                           .text = "packs half full where the file has them fuller, for currents "
+                                   "and drops; full ones for shorts",
+                           .source = "common practice, no source"});
     if (unit.packs.empty() && errors.empty()) {
         errors.push_back({.where = "pack.count",
                           .found = "there is no pack: every count is 0",

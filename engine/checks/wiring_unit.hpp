@@ -17,9 +17,9 @@ struct PackKind {
     std::size_t index = 0;  // in scenario.packs
     int count = 0;
     battery::PackModel model;
-    units::Voltage emf{};   // rested, at its charge
-    units::Voltage full{};  // rested, full
-    bool resistance_stated = false;
+    units::Voltage emf{};                     // rested, at its charge
+    units::Voltage full{};                    // rested, full
+    std::optional<units::Resistance> stated;  // its inside, as the file gives it
     const scenario::Circuit* lead = nullptr;
     units::Resistance path{};  // of its lead, from the circuit or the pack's own key
     std::optional<units::Current> fuse;

@@ -121,11 +121,61 @@ void try_fuses(Trial& trial) {
     }
 }
 
+// ---- A stronger switch, connector or outlet.
+
+void raise(scenario::Link& link, Current least) {
+    std::visit(
+        [least](auto& part) {
+            using Part = std::decay_t<decltype(part)>;
+            if constexpr (!std::is_same_v<Part, scenario::Wire> &&
+                          !std::is_same_v<Part, scenario::Fuse>) {
+                part.rating = least;
+            }
+            if constexpr (std::is_same_v<Part, scenario::Connector>) {
+                part.part.reset();  // another one than this
+            }
+            if constexpr (std::is_same_v<Part, scenario::Switch>) {
+                part.ac_rating.reset();
+                part.rated_for = "both";
+            }
+        },
+        link);
+}
+
+// Every such part that carries less than the smallest fuse, replaced; told in words.
+std::string raise_all(const CircuitState& state, Circuit& circuit) {
+    Current least{};
+    for (const FuseState& fuse : state.fuses) {
+        least = std::max(least, state.runs * fuse.window.smallest.value_or(fuse.window.least));
+    }
+    std::string words;
+    for (std::size_t i = 0; i < state.links.size(); ++i) {
+        const LinkState& link = state.links[i];
+        const bool replaceable =
+            link.kind == "switch" || link.kind == "connector" || link.kind == "outlet";
+        if (!replaceable || (link.derated && *link.derated >= least)) {
+            continue;
+        }
+        // A tenth more, for what warmth takes of a contact.
+        const auto rating = std::ranges::find_if(
+            wiring::standard_sizes(), [&](const Current& size) { return size >= 1.1 * least; });
+        if (rating == wiring::standard_sizes().end()) {
+            return "";
+        }
+        raise(circuit.links[i], *rating);
+        words += fmt::format("{}a {} rated {}", words.empty() ? "" : " and ", link.kind,
+                             amperes(*rating));
+    }
+    return words;
+}
+
 // ---- Thicker wire, one size after another, in so many runs.
 
-void try_wires(Trial& trial, int runs) {
+void try_wires(Trial& trial, int runs, bool with_stronger_parts) {
     Scenario changed = trial.scenario;
     auto& links = changed.circuits[trial.index].links;
+    const std::string stronger =
+        with_stronger_parts ? raise_all(trial.state(), changed.circuits[trial.index]) : "";
     const auto first = std::ranges::find_if(links, is_wire);
     if (first == links.end()) {
         return;
@@ -148,7 +198,9 @@ void try_wires(Trial& trial, int runs) {
             in_runs ? fmt::format("{} runs of {} wire in parallel, each with its own fuse",
                                   runs == 2 ? "two" : fmt::format("{}", runs), units::show(size))
                     : fmt::format("{} wire instead of {}", units::show(size), units::show(given));
-        if (changed_at_all && trial.keep(words, trial.passing(changed, true))) {
+        if ((changed_at_all || !stronger.empty()) &&
+            trial.keep((changed_at_all ? words + (stronger.empty() ? "" : " and ") : "") + stronger,
+                       trial.passing(changed, true))) {
             return;
         }
         const auto next = wiring::next_thicker(size);
@@ -157,27 +209,6 @@ void try_wires(Trial& trial, int runs) {
         }
         size = *next;
     }
-}
-
-// ---- A stronger switch, connector or outlet.
-
-void raise(scenario::Link& link, Current least) {
-    std::visit(
-        [least](auto& part) {
-            using Part = std::decay_t<decltype(part)>;
-            if constexpr (!std::is_same_v<Part, scenario::Wire> &&
-                          !std::is_same_v<Part, scenario::Fuse>) {
-                part.rating = least;
-            }
-            if constexpr (std::is_same_v<Part, scenario::Connector>) {
-                part.part.reset();  // another one than this
-            }
-            if constexpr (std::is_same_v<Part, scenario::Switch>) {
-                part.ac_rating.reset();
-                part.rated_for = "both";
-            }
-        },
-        link);
 }
 
 void try_stronger_part(Trial& trial) {
@@ -302,14 +333,17 @@ std::vector<WayOut> ways_out(const Scenario& scenario, const Draws& draws, const
         const Role role = fit.circuits[i].role;
         try_fuses(trial);
         if (trial.found.empty()) {
-            try_wires(trial, 1);
+            try_wires(trial, 1, false);
         }
         if (trial.found.empty()) {
             try_stronger_part(trial);
         }
+        if (trial.found.empty()) {
+            try_wires(trial, 1, true);
+        }
         if (role == Role::main || role == Role::pack_lead) {
             if (trial.found.empty()) {
-                try_wires(trial, 2);
+                try_wires(trial, 2, true);
                 try_twice_the_voltage(trial);
                 try_less_power(trial);
             }

@@ -41,10 +41,10 @@ std::optional<Current> fault_of(const BuildUnit& unit, const PackKind* without) 
         if (packs == 0) {
             continue;
         }
-        if (!kind.resistance_stated) {
+        if (!kind.stated) {
             return std::nullopt;
         }
-        sum += wiring::prospective_current(kind.full, kind.model.inner, packs);
+        sum += wiring::prospective_current(kind.full, *kind.stated, packs);
     }
     return sum;
 }
@@ -68,7 +68,9 @@ Breaking breaking_of(const scenario::Fuse& fuse, units::Voltage top) {
 void check_fault(Fit& fit, const std::string& circuit, const std::string& title,
                  const Breaking& breaking, std::optional<Current> prospective,
                  std::string_view from) {
-    constexpr const char* mend = "Fit a class T fuse there: it breaks 20 kA at 125 V.";
+    constexpr const char* mend =
+        "Fit a fuse that breaks it: class T breaks 20 kA at 125 V. Or feed small branches through "
+        "one.";
     if (!prospective && breaking.breaks && *breaking.breaks >= asked_of_the_unknown) {
         add(fit, "C4", circuit, title, Verdict::fits,
             fmt::format(
@@ -122,10 +124,10 @@ void check_faults(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
             if (at_pack && kind != unit.packs.end() && unit.count > 1) {
                 // Its own pack feeds a short on the bus side, the others one at the pack.
                 const auto others = fault_of(unit, &*kind);
-                const auto own = kind->resistance_stated
-                                     ? std::optional(wiring::prospective_current(
-                                           kind->full, kind->model.inner, 1))
-                                     : std::nullopt;
+                const auto own =
+                    kind->stated
+                        ? std::optional(wiring::prospective_current(kind->full, *kind->stated, 1))
+                        : std::nullopt;
                 prospective = others && own ? std::optional(std::max(*others, *own)) : std::nullopt;
                 from = "the other packs";
             }

@@ -178,8 +178,12 @@ std::string moved_in_words(const std::vector<Moved>& moved) {
     if (moved.empty()) {
         return "No verdict moved.";
     }
-    return fmt::format("{} verdict{} worse, {} better or gone.", worse, worse == 1 ? "" : "s",
-                       others);
+    const auto told = [](std::ptrdiff_t count, std::string_view how) {
+        return count == 0 ? fmt::format("no verdict got {}", how)
+                          : fmt::format("{} verdict{} got {}", count, count == 1 ? "" : "s", how);
+    };
+    return worse == 0 ? fmt::format("None got worse, {}.", told(others, "better"))
+                      : fmt::format("{}, {}.", told(worse, "worse"), told(others, "better"));
 }
 
 std::vector<std::string> sentences_of(const std::vector<Change>& changes,

@@ -122,13 +122,14 @@ Series circuit_table(const Fit& fit) {
         drops.push_back(fmt::format("{:.1f} %", 100.0 * (circuit.drop / circuit.nominal)));
         weakest.push_back(circuit.weakest ? circuit.links[*circuit.weakest].title : "-");
     }
+    const bool any = !names.empty();
     return {.name = "circuits",
             .title = "The circuits",
             .columns = {words("circuit", "circuit", names), words("verdict", "verdict", verdicts),
                         words("carries", "carries", carries), words("fuse", "fuse", fuses),
                         words("fuse_may_be", "may be", spans), words("drop", "drop", drops),
                         words("weakest", "weakest part", weakest)},
-            .brief = true};
+            .brief = any};
 }
 
 Series link_table(const Fit& fit) {
