@@ -1,4 +1,5 @@
-// The window: the bar on top, the page below, and the scenario and its plan behind both.
+// The window: the bar on top, the sentence, the page, and the ruler of pages beside or below it;
+// one scenario and its plan behind all of them.
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Dialogs
@@ -11,8 +12,20 @@ ApplicationWindow {
     property string file  // as a URL, opened on start; the example when empty
     property bool darkLook: true
     property real textScale: 1
+    property string page: "days"
+    property string workFolder  // where unfinished work is kept; empty keeps none
     readonly property alias scenario: scenarioDocument
     readonly property alias plan: planRunner
+    readonly property alias pageItem: pageArea.item
+    readonly property var pages: [
+        { key: "days", name: qsTr("Days"), file: "DaysPage.qml" },
+        { key: "loads", name: qsTr("Loads"), file: "LoadsPage.qml" },
+        { key: "packs", name: qsTr("Packs"), file: "PacksPage.qml" },
+        { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml" }
+    ]
+    readonly property real growth: Math.max(1, Tokens.textScale * 0.85)
+    readonly property bool railed: width >= 720 * growth
+    readonly property bool narrow: width < 620 * growth
 
     width: 1280
     height: 800
@@ -25,16 +38,35 @@ ApplicationWindow {
     Component.onCompleted: {
         Tokens.dark = darkLook
         Tokens.textScale = textScale
-        if (file === "" || !scenarioDocument.open(file))
+        if (!kept.resume(file) && (file === "" || !scenarioDocument.open(file)))
             scenarioDocument.openExample()
+        pageArea.show()
     }
+    onPageChanged: pageArea.show()
 
     ScenarioDocument {
         id: scenarioDocument
     }
+    KeptWork {
+        id: kept
+        document: scenarioDocument
+        folder: window.workFolder
+    }
     PlanRunner {
         id: planRunner
         document: scenarioDocument
+    }
+    Shortcut {
+        sequences: [StandardKey.Undo]
+        onActivated: scenarioDocument.undo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Redo]
+        onActivated: scenarioDocument.redo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Save]
+        onActivated: actions.save()
     }
 
     ColumnLayout {
@@ -42,19 +74,26 @@ ApplicationWindow {
         spacing: 0
 
         TopBar {
+            id: actions
             Layout.fillWidth: true
             title: scenarioDocument.title
             fileName: scenarioDocument.fileName
             example: scenarioDocument.example
             changed: scenarioDocument.changed
-            narrow: window.width < 640 * Math.max(1, Tokens.textScale * 0.85)
-            onOpenAsked: openDialog.open()
-            onSaveAsked: {
+            canUndo: scenarioDocument.canUndo
+            canRedo: scenarioDocument.canRedo
+            narrow: !window.railed
+
+            function save() {
                 if (scenarioDocument.fileName === "")
                     saveDialog.open()
                 else
                     scenarioDocument.save()
             }
+            onOpenAsked: openDialog.open()
+            onSaveAsked: save()
+            onUndoAsked: scenarioDocument.undo()
+            onRedoAsked: scenarioDocument.redo()
             onThemeAsked: Tokens.dark = !Tokens.dark
             onTextSizeAsked: Tokens.textScale = Tokens.textScale >= 2 ? 1 : Tokens.textScale + 0.25
         }
@@ -79,14 +118,80 @@ ApplicationWindow {
                 Accessible.name: text
             }
         }
-        DaysPage {
+        Item {
+            id: middle
             Layout.fillWidth: true
             Layout.fillHeight: true
-            document: scenarioDocument
-            plan: planRunner
+
+            PageRail {
+                id: rail
+                visible: window.railed && window.pages.length > 1
+                width: visible ? implicitWidth : 0
+                height: parent.height
+                pages: visible ? window.pages : []
+                page: window.page
+                onAsked: key => window.page = key
+            }
+            SentenceStrip {
+                id: strip
+                anchors.left: rail.right
+                anchors.right: parent.right
+                height: implicitHeight
+                sentence: planRunner.sentence
+                size: window.narrow ? Tokens.typeSentenceTight
+                    : window.page === "days" ? Tokens.typeSentence : Tokens.typeSentenceNarrow
+                most: window.height * 0.33
+            }
+            Rectangle {
+                anchors.top: strip.bottom
+                anchors.left: rail.right
+                anchors.right: parent.right
+                height: 1
+                color: Tokens.hairline
+            }
+            Loader {
+                id: pageArea
+                anchors.top: strip.bottom
+                anchors.topMargin: 1
+                anchors.bottom: parent.bottom
+                anchors.left: rail.right
+                anchors.right: parent.right
+
+                function show() {
+                    const shown = window.pages.find(one => one.key === window.page) ?? window.pages[0]
+                    setSource(Qt.resolvedUrl(shown.file), { document: scenarioDocument, plan: planRunner })
+                }
+            }
+        }
+        PageBar {
+            Layout.fillWidth: true
+            visible: !window.railed && window.pages.length > 1
+            pages: visible ? window.pages : []
+            page: window.page
+            onAsked: key => window.page = key
+            onListAsked: pageList.open()
         }
     }
 
+    Sheet {
+        id: pageList
+        title: qsTr("Pages")
+        Repeater {
+            model: pageList.opened ? window.pages : []
+            PageButton {
+                required property var modelData
+                objectName: "listed_" + modelData.key
+                Layout.fillWidth: true
+                text: modelData.name
+                upright: false
+                current: modelData.key === window.page
+                onClicked: {
+                    window.page = modelData.key
+                    pageList.close()
+                }
+            }
+        }
+    }
     FileDialog {
         id: openDialog
         title: qsTr("Open a scenario")

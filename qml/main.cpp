@@ -1,4 +1,5 @@
 // candlemark-touch [FILE]: the plan on a screen for fingers and keys.
+#include "models/kept_work.hpp"
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QFileInfo>
@@ -18,6 +19,7 @@ struct Wishes {
     QUrl file;
     QString picture;  // where to save a picture of the window, which then closes
     QString theme;
+    QString page;
     QSize size;
     double text_scale = 1.0;
 };
@@ -46,7 +48,10 @@ Wishes read_arguments(const QApplication& application) {
     const QCommandLineOption text_size(QStringLiteral("text-size"),
                                        QApplication::tr("Size of the text, 100 to 200 percent."),
                                        QStringLiteral("PERCENT"), QStringLiteral("100"));
-    parser.addOptions({picture, size, theme, text_size});
+    const QCommandLineOption page(QStringLiteral("page"),
+                                  QApplication::tr("Page to begin with, such as days or loads."),
+                                  QStringLiteral("NAME"), QStringLiteral("days"));
+    parser.addOptions({picture, size, theme, text_size, page});
     parser.process(application);
 
     Wishes wishes;
@@ -56,17 +61,22 @@ Wishes read_arguments(const QApplication& application) {
     }
     wishes.picture = parser.value(picture);
     wishes.theme = parser.value(theme);
+    wishes.page = parser.value(page);
     wishes.size = size_in(parser.value(size));
     wishes.text_scale = qBound(1.0, parser.value(text_size).toDouble() / 100.0, 2.0);
     return wishes;
 }
 
-// Saves the window once its plan stands on it.
+// Saves the window once its plan and the page's own answer stand on it.
 void save_picture_when_planned(QQuickWindow* window, const QString& path) {
-    constexpr int settled = 300;  // ms; charts lay themselves out over some frames
+    constexpr int settled = 500;  // ms; charts lay themselves out over some frames
     QTimer::singleShot(settled, window, [window, path] {
         const auto* plan = window->property("plan").value<QObject*>();
-        if (plan && plan->property("running").toBool()) {
+        const auto* page = window->property("pageItem").value<QObject*>();
+        const auto says = [](const QObject* object, const char* property) {
+            return object && object->property(property).toBool();
+        };
+        if (says(plan, "running") || says(plan, "weighing") || says(page, "busy")) {
             save_picture_when_planned(window, path);
             return;
         }
@@ -91,7 +101,10 @@ int main(int argc, char** argv) {
         [] { QApplication::exit(failed); }, Qt::QueuedConnection);
     QVariantMap start{{"file", wishes.file.toString()},
                       {"darkLook", wishes.theme != u"light"},
-                      {"textScale", wishes.text_scale}};
+                      {"textScale", wishes.text_scale},
+                      {"page", wishes.page}};
+    // A picture is of what was asked for, not of unfinished work.
+    if (wishes.picture.isEmpty()) start.insert("workFolder", touch::KeptWork::usualFolder());
     if (wishes.size.isValid()) {
         start.insert("width", wishes.size.width());
         start.insert("height", wishes.size.height());

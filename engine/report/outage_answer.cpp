@@ -131,7 +131,8 @@ std::optional<std::string> defect_of(const Plan& plan) {
     return std::nullopt;
 }
 
-// Never a bare percentage: how many were tried, and the spread that so few leave.
+}  // namespace
+
 std::string chance_sentence(const Chances& chances) {
     const double percent = 100.0 * chances.of_lasting.value();
     const std::string spread =
@@ -147,8 +148,6 @@ std::string chance_sentence(const Chances& chances) {
     return fmt::format("Of {} chance weathers it lasts through {:.0f} % ({}).", chances.outages,
                        std::floor(percent), spread);
 }
-
-}  // namespace
 
 Chances chances_of(std::vector<outage::Ending> endings) {
     std::ranges::sort(endings, {}, &outage::Ending::lasts);

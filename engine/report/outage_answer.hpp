@@ -26,6 +26,10 @@ struct Chances {
 //   gives      percentiles by nearest rank; the interval of [Wilson 1927] for the chance
 [[nodiscard]] Chances chances_of(std::vector<outage::Ending> endings);
 
+// "Of 200 chance weathers it lasts through 84 % (78 to 89 in a hundred).": never a bare percentage,
+// but how many were tried, and the spread that so few leave.
+[[nodiscard]] std::string chance_sentence(const Chances& chances);
+
 // The whole answer of the outage question.
 //   takes      more: what 1, 2, … more packs give; empty when not asked for
 //              chances: absent gives null with a reason

@@ -2,6 +2,7 @@
 // units and shares in which they are drawn. Made off the screen's thread, then only handed on.
 #pragma once
 
+#include "models/answer_view.hpp"
 #include <QList>
 #include <QObject>
 #include <QPointF>
@@ -49,16 +50,6 @@ struct Moment {
     QString left;  // how long the candle still burns from here
 };
 
-struct FindingText {
-    QString mark;  // "stop", "caution", "note", or empty
-    QString word;
-    QString where;
-    QString text;
-    QString mend;
-    QString source;
-    int pin = 0;  // number of its pin on the plot; 0 when it has no hour
-};
-
 // The hours of one outage as wax. All in hours; the column is as tall as the outage.
 class Candle {
     Q_GADGET
@@ -80,6 +71,13 @@ class Candle {
     QList<Hours> sunny;  // in which the sun carries the loads and puts charge back
     QList<Mark> marks;
     QString spoken;  // the candle in words
+};
+
+// What one load takes of the likely course.
+struct LoadUseText {
+    QString name;
+    QString per_day;     // "822 Wh a day"
+    double share = 0.0;  // of what the thirstiest load takes
 };
 
 struct DaysView {
@@ -105,8 +103,11 @@ struct DaysView {
     QString spoken;  // the plot in words
 
     QList<FindingText> findings;
-    QList<FindingText> cautions;     // hazards that the scenario touches; the word names the hazard
-    QList<FindingText> assumptions;  // the word is the key that was silent, the mend its source
+    QList<FindingText> cautions;
+    QList<FindingText> assumptions;
+    QList<RowText> figures;
+    QList<RowText> working;
+    QList<LoadUseText> uses;  // in the order of the file
     QString closing;
 };
 

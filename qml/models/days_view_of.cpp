@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "models/shown_amount.hpp"
+
 #include "report/clock_words.hpp"
 #include "scenario/finding.hpp"
 #include "units/text.hpp"
@@ -18,42 +20,7 @@ using units::watt;
 using units::watt_hour;
 
 QString text(std::string_view words) {
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
-}
-
-QString mark_of(scenario::Severity severity) {
-    return text(report::word_for(severity));
-}
-
-QString word_of(scenario::Severity severity) {
-    switch (severity) {
-        case scenario::Severity::stop:
-            return QObject::tr("STOP");
-        case scenario::Severity::caution:
-            return QObject::tr("CAUTION");
-        case scenario::Severity::note:
-            break;
-    }
-    return QObject::tr("NOTE");
-}
-
-// The rounded number that three or four steps of 1, 2 or 5 reach above `most`.
-struct Scale {
-    double step = 1.0;
-    double top = 4.0;
-};
-
-Scale scale_above(double most) {
-    if (!(most > 0.0)) return {};
-    const double size = std::pow(10.0, std::floor(std::log10(most / 3.0)));
-    double step = 10.0 * size;
-    for (const double digit : {1.0, 2.0, 5.0}) {
-        if (most / (digit * size) <= 4.0) {
-            step = digit * size;
-            break;
-        }
-    }
-    return {.step = step, .top = step * std::ceil(most / step * 1.001)};
+    return words_of(words);
 }
 
 template <class Print>
@@ -202,54 +169,19 @@ void show_curves(const DaysChart& chart, DaysView& view) {
 
 void show_findings(const report::Answer& answer, DaysView& view) {
     int number = 0;
+    view.findings = defect_texts(answer);
     for (const report::PinnedFinding& pinned : answer.findings) {
-        const scenario::Finding& finding = pinned.finding;
+        FindingText finding = finding_text(pinned.finding);
         const bool has_hour = pinned.at.has_value() && view.hours > 0.0;
-        view.findings.append({.mark = mark_of(finding.severity),
-                              .word = word_of(finding.severity),
-                              .where = text(finding.where),
-                              .text = text(finding.text),
-                              .mend = text(finding.mend),
-                              .source = text(finding.source),
-                              .pin = has_hour ? ++number : 0});
-        if (!has_hour) continue;
-        view.pins.append(
-            {.at = std::clamp<double>(*pinned.at / hour / view.hours, 0.0, 1.0),
-             .mark = mark_of(finding.severity),
-             .text = QStringLiteral("%1: %2").arg(text(pinned.when), text(finding.text)),
-             .number = number});
+        if (has_hour) {
+            finding.pin = ++number;
+            view.pins.append({.at = std::clamp<double>(*pinned.at / hour / view.hours, 0.0, 1.0),
+                              .mark = finding.mark,
+                              .text = QStringLiteral("%1: %2").arg(text(pinned.when), finding.text),
+                              .number = number});
+        }
+        view.findings.append(std::move(finding));
     }
-}
-
-// A fault of ours goes first: no number on the page may be relied on.
-void show_defect(const report::Answer& answer, DaysView& view) {
-    if (!answer.defect) return;
-    view.findings.append({.mark = mark_of(scenario::Severity::stop),
-                          .word = word_of(scenario::Severity::stop),
-                          .where = QObject::tr("this program"),
-                          .text = text(*answer.defect),
-                          .mend = {},
-                          .source = {}});
-}
-
-void show_what_stands_behind(const report::Answer& answer, DaysView& view) {
-    for (const report::Caution& caution : answer.cautions) {
-        view.cautions.append({.mark = mark_of(scenario::Severity::caution),
-                              .word = text(caution.hazard),
-                              .where = {},
-                              .text = text(caution.text),
-                              .mend = {},
-                              .source = text(caution.source)});
-    }
-    for (const scenario::Assumption& assumption : answer.assumptions) {
-        view.assumptions.append({.mark = {},
-                                 .word = text(assumption.where),
-                                 .where = {},
-                                 .text = text(assumption.text),
-                                 .mend = text(assumption.source),
-                                 .source = text(assumption.source)});
-    }
-    view.closing = text(answer.closing);
 }
 
 }  // namespace
@@ -289,9 +221,12 @@ DaysView days_view_of(const report::Answer& answer) {
         show_candle(answer, chart, view);
         show_moments(chart, view);
     }
-    show_defect(answer, view);
     show_findings(answer, view);
-    show_what_stands_behind(answer, view);
+    view.cautions = caution_texts(answer);
+    view.assumptions = assumption_texts(answer);
+    view.figures = figures_of(answer.values);
+    view.working = working_of(answer);
+    view.closing = text(answer.closing);
     return view;
 }
 
@@ -299,17 +234,7 @@ DaysView refusal(const units::Errors& errors) {
     DaysView view;
     view.sentence = QObject::tr("This file cannot be used yet.");
     view.range = QObject::tr("What stands in the way is listed below.");
-    for (const units::Error& error : errors) {
-        const QString line = error.line > 0 ? QObject::tr("line %1").arg(error.line) : QString();
-        QStringList where{text(error.where), line};
-        where.removeAll(QString());
-        view.findings.append({.mark = mark_of(scenario::Severity::stop),
-                              .word = word_of(scenario::Severity::stop),
-                              .where = where.join(QStringLiteral(", ")),
-                              .text = text(error.found),
-                              .mend = text(error.remedy),
-                              .source = {}});
-    }
+    view.findings = error_texts(errors, scenario::Severity::stop);
     return view;
 }
 

@@ -3,7 +3,6 @@
 #include <utility>
 
 #include "models/plan_text.hpp"
-#include <QtConcurrent>
 
 namespace touch {
 
@@ -14,29 +13,34 @@ PlanRunner::Planner& common_planner() {
     return planner;
 }
 
+PlanRunner::Weatherer& common_weatherer() {
+    static PlanRunner::Weatherer weatherer = chances_text;
+    return weatherer;
+}
+
 }  // namespace
 
 PlanRunner::PlanRunner(QObject* parent)
-    : QObject(parent), planner_(common_planner()), view_(std::make_shared<const DaysView>()) {
-    connect(&watcher_, &QFutureWatcherBase::finished, this, &PlanRunner::finished);
-}
+    : QObject(parent),
+      planner_(common_planner()),
+      weatherer_(common_weatherer()),
+      view_(std::make_shared<const DaysView>()),
+      plans_([this](std::shared_ptr<const DaysView> view) { show(std::move(view)); },
+             [this] { emit runningChanged(); }),
+      weathers_([this](const std::shared_ptr<const QString>& chances) { chances_text_ = *chances; },
+                [this] { emit chancesChanged(); }) {}
 
-PlanRunner::~PlanRunner() {
-    watcher_.disconnect(this);
-    watcher_.cancel();
-    watcher_.waitForFinished();
-}
-
-void PlanRunner::set_planner(Planner planner) {
-    common_planner() = planner ? std::move(planner) : Planner(plan_text);
+void PlanRunner::set_planner(Planner planner, Weatherer weatherer) {
+    const bool own = static_cast<bool>(planner);
+    common_planner() = own ? std::move(planner) : Planner(plan_text);
+    common_weatherer() = weatherer ? std::move(weatherer)
+                         : own     ? Weatherer([](const QString&) { return QString(); })
+                                   : Weatherer(chances_text);
 }
 
 void PlanRunner::request(const QString& text) {
-    if (running_) {
-        pending_ = text;
-        return;
-    }
-    start(text);
+    text_ = text;
+    plans_.request([planner = planner_, text] { return planner(text); });
 }
 
 void PlanRunner::set_document(ScenarioDocument* document) {
@@ -51,27 +55,17 @@ void PlanRunner::set_document(ScenarioDocument* document) {
     emit documentChanged();
 }
 
-void PlanRunner::start(const QString& text) {
-    running_ = true;
-    watcher_.setFuture(QtConcurrent::run([planner = planner_, text] {
-        return Answer(std::make_shared<const DaysView>(planner(text)));
-    }));
-    emit runningChanged();
-}
-
-void PlanRunner::finished() {
-    view_ = watcher_.result();
-    running_ = false;
+void PlanRunner::show(std::shared_ptr<const DaysView> view) {
+    view_ = std::move(view);
     findings_.show(view_->findings);
     cautions_.show(view_->cautions);
     assumptions_.show(view_->assumptions);
+    figures_.show(view_->figures);
+    working_.show(view_->working);
     days_.show(view_);
     emit planned();
-    if (pending_) {
-        start(*std::exchange(pending_, std::nullopt));
-    } else {
-        emit runningChanged();
-    }
+    if (plans_.has_newer()) return;
+    weathers_.request([weatherer = weatherer_, text = text_] { return weatherer(text); });
 }
 
 }  // namespace touch

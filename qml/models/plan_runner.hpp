@@ -1,16 +1,16 @@
-// Plans off the screen's thread. A run that has begun is let finish; of the requests that come
-// meanwhile only the newest is kept, so the screen is fed while a finger keeps tapping.
+// The outage plan of the scenario on the screen, made off the screen's thread; the newest wins.
+// Once a plan stands, the same outage is run under many weathers.
 #pragma once
 
 #include <functional>
 #include <memory>
-#include <optional>
 
 #include "models/days_model.hpp"
 #include "models/days_view.hpp"
 #include "models/findings_model.hpp"
+#include "models/latest_run.hpp"
+#include "models/rows_model.hpp"
 #include "models/scenario_document.hpp"
-#include <QFutureWatcher>
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
@@ -25,22 +25,29 @@ class PlanRunner : public QObject {
     Q_PROPERTY(touch::FindingsModel* findings READ findings CONSTANT)
     Q_PROPERTY(touch::FindingsModel* cautions READ cautions CONSTANT)
     Q_PROPERTY(touch::FindingsModel* assumptions READ assumptions CONSTANT)
+    Q_PROPERTY(touch::RowsModel* figures READ figures CONSTANT)
+    Q_PROPERTY(touch::RowsModel* working READ working CONSTANT)
     Q_PROPERTY(QString closing READ closing NOTIFY planned)
     Q_PROPERTY(bool answered READ answered NOTIFY planned)
     Q_PROPERTY(bool running READ running NOTIFY runningChanged)
+    // The many weathers are still being run.
+    Q_PROPERTY(bool weighing READ weighing NOTIFY chancesChanged)
     Q_PROPERTY(QString sentence READ sentence NOTIFY planned)
     Q_PROPERTY(QString range READ range NOTIFY planned)
     Q_PROPERTY(touch::Candle candle READ candle NOTIFY planned)
+    // How many of many weathers it lasts through, in words; empty until that is known.
+    Q_PROPERTY(QString chances READ chances NOTIFY chancesChanged)
 
   public:
     // Text of a scenario file to what is shown of it. Called off the screen's thread.
     using Planner = std::function<DaysView(const QString& text)>;
+    // The same to how many of many weathers it lasts through.
+    using Weatherer = std::function<QString(const QString& text)>;
 
     explicit PlanRunner(QObject* parent = nullptr);
-    ~PlanRunner() override;
 
-    // The planner of runners made from now on: a test's own, or the engine's again when empty.
-    static void set_planner(Planner planner);
+    // Those of runners made from now on: a test's own, or the engine's again when empty.
+    static void set_planner(Planner planner, Weatherer weatherer = {});
 
     void request(const QString& text);
 
@@ -50,34 +57,41 @@ class PlanRunner : public QObject {
     [[nodiscard]] FindingsModel* findings() { return &findings_; }
     [[nodiscard]] FindingsModel* cautions() { return &cautions_; }
     [[nodiscard]] FindingsModel* assumptions() { return &assumptions_; }
+    [[nodiscard]] RowsModel* figures() { return &figures_; }
+    [[nodiscard]] RowsModel* working() { return &working_; }
     [[nodiscard]] QString closing() const { return view_->closing; }
     [[nodiscard]] bool answered() const { return view_->answered; }
-    [[nodiscard]] bool running() const { return running_; }
+    [[nodiscard]] bool running() const { return plans_.running(); }
+    [[nodiscard]] bool weighing() const { return weathers_.running(); }
     [[nodiscard]] QString sentence() const { return view_->sentence; }
     [[nodiscard]] QString range() const { return view_->range; }
     [[nodiscard]] Candle candle() const { return view_->candle; }
+    [[nodiscard]] QString chances() const { return chances_text_; }
+    [[nodiscard]] const QList<LoadUseText>& uses() const { return view_->uses; }
 
   signals:
     void documentChanged();
     void planned();
     void runningChanged();
+    void chancesChanged();
 
   private:
-    using Answer = std::shared_ptr<const DaysView>;
-
-    void start(const QString& text);
-    void finished();
+    void show(std::shared_ptr<const DaysView> view);
 
     Planner planner_;
+    Weatherer weatherer_;
     ScenarioDocument* document_ = nullptr;
     DaysModel days_;
     FindingsModel findings_;
     FindingsModel cautions_;
     FindingsModel assumptions_;
-    Answer view_;
-    QFutureWatcher<Answer> watcher_;
-    std::optional<QString> pending_;
-    bool running_ = false;
+    RowsModel figures_;
+    RowsModel working_;
+    std::shared_ptr<const DaysView> view_;
+    QString text_;  // the newest that was asked for
+    QString chances_text_;
+    LatestRun<DaysView> plans_;
+    LatestRun<QString> weathers_;
 };
 
 }  // namespace touch

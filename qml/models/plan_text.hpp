@@ -8,4 +8,8 @@ namespace touch {
 
 [[nodiscard]] DaysView plan_text(const QString& text);
 
+// How many of many weathers the outage is lasted through, as a sentence; empty where weather is of
+// no account or the file cannot be planned.
+[[nodiscard]] QString chances_text(const QString& text);
+
 }  // namespace touch

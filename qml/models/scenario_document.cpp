@@ -64,6 +64,7 @@ bool ScenarioDocument::save() {
 }
 
 bool ScenarioDocument::saveAs(const QUrl& url) {
+    emit aboutToSave(url.toLocalFile());
     QSaveFile file(url.toLocalFile());
     if (!file.open(QIODevice::WriteOnly) || file.write(text_.toUtf8()) < 0 || !file.commit()) {
         tell(tr("%1 was not saved: %2.")
@@ -87,11 +88,54 @@ bool ScenarioDocument::put(const QString& key, const QString& value) {
     return true;
 }
 
+QString ScenarioDocument::change(const Edit& edit) {
+    const TextOrTrouble changed = with_edit(text_, edit);
+    if (changed.trouble.isEmpty()) {
+        tell(QString());
+        set_text(changed.text);
+    }
+    return changed.trouble;
+}
+
+void ScenarioDocument::undo() {
+    tell(QString());
+    show_text(history_.undo());
+}
+
+void ScenarioDocument::redo() {
+    tell(QString());
+    show_text(history_.redo());
+}
+
 void ScenarioDocument::set_text(const QString& text) {
+    history_.record(text);
+    show_text(text);
+}
+
+void ScenarioDocument::show_text(const QString& text) {
     if (text == text_) return;
     text_ = text;
     take_counts();
     emit textChanged();
+    emit changedChanged();
+}
+
+Work ScenarioDocument::work() const {
+    return {.path = path_,
+            .example = example_,
+            .saved = saved_text_,
+            .texts = history_.texts(),
+            .now = history_.now()};
+}
+
+void ScenarioDocument::resume(const Work& work) {
+    path_ = work.path;
+    example_ = work.example;
+    saved_text_ = work.saved;
+    history_.resume(work.texts, work.now);
+    tell(QString());
+    show_text(work.texts.value(work.now));
+    emit fileChanged();
     emit changedChanged();
 }
 
@@ -120,8 +164,9 @@ void ScenarioDocument::take_file(const QString& path, const QString& text, bool 
     path_ = path;
     example_ = example;
     saved_text_ = text;
+    history_.begin(text);
     tell(QString());
-    set_text(text);
+    show_text(text);
     emit fileChanged();
     emit changedChanged();
 }

@@ -2,13 +2,28 @@
 // place, so that comments, order and unknown keys stay.
 #pragma once
 
+#include <functional>
+#include <string>
+
 #include "models/count_step.hpp"
+#include "models/edit_history.hpp"
 #include <QObject>
 #include <QString>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
+#include "units/result.hpp"
+
 namespace touch {
+
+// All there is of the work on one scenario.
+struct Work {
+    QString path;  // empty until it was saved
+    bool example = false;
+    QString saved;  // the text as it stands in the file
+    QStringList texts;
+    qsizetype now = 0;  // which of them is shown
+};
 
 class ScenarioDocument : public QObject {
     Q_OBJECT
@@ -21,6 +36,8 @@ class ScenarioDocument : public QObject {
     Q_PROPERTY(bool changed READ changed NOTIFY changedChanged)
     // What could not be done with the file, in plain words; empty when all is well.
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+    Q_PROPERTY(bool canUndo READ can_undo NOTIFY textChanged)
+    Q_PROPERTY(bool canRedo READ can_redo NOTIFY textChanged)
     Q_PROPERTY(touch::CountStep* packs READ packs CONSTANT)
     Q_PROPERTY(touch::CountStep* panels READ panels CONSTANT)
     Q_PROPERTY(touch::CountStep* days READ days CONSTANT)
@@ -35,16 +52,33 @@ class ScenarioDocument : public QObject {
     Q_INVOKABLE bool save();
     Q_INVOKABLE bool saveAs(const QUrl& file);
 
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
+
+    // From one text of a scenario to the next.
+    using Edit = std::function<units::Result<std::string>(const std::string&)>;
+
+    // Makes a change that leaves the file as readable as it was. Gives why it was not made, in
+    // words to stand beside the field; nothing when it was.
+    QString change(const Edit& edit);
+
     // Changes one value of the text. False, with `trouble` told, when the key takes no such value.
     bool put(const QString& key, const QString& value);
+    // A new text, which can be taken back.
     void set_text(const QString& text);
+
+    [[nodiscard]] Work work() const;
+    void resume(const Work& work);
 
     [[nodiscard]] QString text() const { return text_; }
     [[nodiscard]] QString title() const { return title_; }
+    [[nodiscard]] QString path() const { return path_; }
     [[nodiscard]] QString file_name() const;
     [[nodiscard]] bool example() const { return example_; }
     [[nodiscard]] bool changed() const { return text_ != saved_text_; }
     [[nodiscard]] QString trouble() const { return trouble_; }
+    [[nodiscard]] bool can_undo() const { return history_.can_undo(); }
+    [[nodiscard]] bool can_redo() const { return history_.can_redo(); }
     [[nodiscard]] CountStep* packs() { return &packs_; }
     [[nodiscard]] CountStep* panels() { return &panels_; }
     [[nodiscard]] CountStep* days() { return &days_; }
@@ -54,12 +88,15 @@ class ScenarioDocument : public QObject {
     void fileChanged();
     void changedChanged();
     void troubleChanged();
+    void aboutToSave(const QString& path);
 
   private:
     void tell(const QString& trouble);
     void take_counts();
+    void show_text(const QString& text);
     void take_file(const QString& path, const QString& text, bool example);
 
+    EditHistory history_;
     QString text_;
     QString saved_text_;
     QString path_;

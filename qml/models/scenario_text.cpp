@@ -17,15 +17,6 @@ QString each(const std::string& amount) {
     return QObject::tr("%1 each").arg(QString::fromStdString(amount));
 }
 
-QString in_words(const units::Errors& errors) {
-    QStringList lines;
-    for (const units::Error& error : errors) {
-        lines << QString::fromStdString(error.where + ": " + error.found + "; " + error.remedy +
-                                        ".");
-    }
-    return lines.join(QLatin1Char('\n'));
-}
-
 Turn turn(int count) {
     return {.shown = QString::number(count), .below = count - 1, .above = count + 1};
 }
@@ -40,7 +31,21 @@ Turn turn_days(units::Duration lasts) {
             .above = static_cast<int>(std::ceil(days))};
 }
 
+bool readable(const std::string& text) {
+    return scenario::read_scenario(text, std::string()).has_value();
+}
+
 }  // namespace
+
+QString in_words(const units::Errors& errors) {
+    QStringList lines;
+    for (const units::Error& error : errors) {
+        lines << QString::fromStdString((error.where.empty() ? "" : error.where + ": ") +
+                                        error.found +
+                                        (error.remedy.empty() ? "" : "; " + error.remedy) + ".");
+    }
+    return lines.join(QLatin1Char('\n'));
+}
 
 Counts counts_in(const QString& text) {
     Counts counts;
@@ -71,6 +76,16 @@ TextOrTrouble with_value(const QString& text, const QString& key, const QString&
         scenario::with_value(text.toStdString(), key.toStdString(), value.toStdString());
     if (!changed) return {.text = text, .trouble = in_words(changed.error())};
     return {.text = QString::fromStdString(*changed), .trouble = {}};
+}
+
+TextOrTrouble with_edit(const QString& text,
+                        const std::function<units::Result<std::string>(const std::string&)>& edit) {
+    const std::string before = text.toStdString();
+    const auto after = edit(before);
+    if (!after) return {.text = text, .trouble = in_words(after.error())};
+    const auto read = scenario::read_scenario(*after, std::string());
+    if (!read && readable(before)) return {.text = text, .trouble = in_words(read.error())};
+    return {.text = QString::fromStdString(*after), .trouble = {}};
 }
 
 }  // namespace touch

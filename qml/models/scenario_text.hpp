@@ -1,9 +1,13 @@
 // The few numbers of a scenario's text that the steps turn, and the change of one value in place.
 #pragma once
 
+#include <functional>
 #include <optional>
+#include <string>
 
 #include <QString>
+
+#include "units/result.hpp"
 
 namespace touch {
 
@@ -36,5 +40,12 @@ struct TextOrTrouble {
 
 [[nodiscard]] TextOrTrouble with_value(const QString& text, const QString& key,
                                        const QString& value);
+
+// The text after an edit, unless the edit fails or makes a readable file unreadable.
+[[nodiscard]] TextOrTrouble with_edit(
+    const QString& text, const std::function<units::Result<std::string>(const std::string&)>& edit);
+
+// Every error as a line of words.
+[[nodiscard]] QString in_words(const units::Errors& errors);
 
 }  // namespace touch

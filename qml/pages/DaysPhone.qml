@@ -11,15 +11,15 @@ ColumnLayout {
 
     spacing: Tokens.gap
 
-    AnswerText {
+    PlanRest {
         Layout.fillWidth: true
-        sentence: page.plan.sentence
-        range: page.plan.range
-        narrow: true
+        plan: page.plan
     }
-    RowLayout {
+    GridLayout {
         Layout.fillWidth: true
-        spacing: Tokens.gap
+        columns: Tokens.textScale > 1.3 ? 1 : 2
+        columnSpacing: Tokens.gap
+        rowSpacing: Tokens.gap
 
         CandlePanel {
             visible: page.plan.answered
@@ -31,7 +31,7 @@ ColumnLayout {
             legend: false
         }
         StepsPane {
-            Layout.fillWidth: !page.plan.answered
+            Layout.fillWidth: !page.plan.answered || Tokens.textScale > 1.3
             Layout.alignment: Qt.AlignVCenter
             columns: 1
             stacked: true
@@ -52,6 +52,6 @@ ColumnLayout {
     }
     FindingsList {
         Layout.fillWidth: true
-        plan: page.plan
+        source: page.plan
     }
 }

@@ -11,11 +11,9 @@ ColumnLayout {
 
     spacing: Tokens.gapLarge
 
-    AnswerText {
+    PlanRest {
         Layout.fillWidth: true
-        sentence: page.plan.sentence
-        range: page.plan.range
-        narrow: false
+        plan: page.plan
     }
     RowLayout {
         Layout.fillWidth: true
@@ -44,6 +42,6 @@ ColumnLayout {
     }
     FindingsList {
         Layout.fillWidth: true
-        plan: page.plan
+        source: page.plan
     }
 }

@@ -3,47 +3,48 @@ import QtQuick
 import QtQuick.Layouts
 import Candlemark
 
-ColumnLayout {
+Item {
     id: page
 
     required property ScenarioDocument document
     required property PlanRunner plan
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)
+    readonly property int sideWidth: Math.round(340 * growth)
+    readonly property int candleWidth: Math.round(176 * growth)
 
-    spacing: Tokens.gap
+    implicitHeight: rest.height + Tokens.gap + Math.max(420, plotPane.leastHeight)
 
-    AnswerText {
-        Layout.fillWidth: true
-        sentence: page.plan.sentence
-        range: page.plan.range
-        narrow: false
+    PlanRest {
+        id: rest
+        width: parent.width
+        plan: page.plan
     }
-    RowLayout {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        spacing: Tokens.gapLarge
+    Item {
+        id: below
+        anchors.top: rest.bottom
+        anchors.topMargin: Tokens.gap
+        anchors.bottom: parent.bottom
+        width: parent.width
 
         CandlePanel {
             visible: page.plan.answered
-            Layout.preferredWidth: 176 * page.growth
-            Layout.minimumWidth: 176 * page.growth
-            Layout.maximumWidth: 176 * page.growth
-            Layout.fillHeight: true
+            width: page.candleWidth
+            height: parent.height
             plan: page.plan
         }
         PlotPane {
+            id: plotPane
             visible: page.plan.answered
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.minimumHeight: Math.max(420, leastHeight)
+            x: page.candleWidth + Tokens.gapLarge
+            width: Math.max(0, side.x - Tokens.gapLarge - x)
+            height: parent.height
             days: page.plan.days
         }
         ColumnLayout {
-            Layout.fillWidth: !page.plan.answered
-            Layout.fillHeight: true
-            Layout.preferredWidth: 340 * page.growth
-            Layout.minimumWidth: 340 * page.growth
-            Layout.maximumWidth: page.plan.answered ? 340 * page.growth : page.width
+            id: side
+            width: page.plan.answered ? page.sideWidth : parent.width
+            x: parent.width - width
+            height: parent.height
             spacing: Tokens.gapSmall
 
             StepsPane {

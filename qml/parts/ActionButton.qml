@@ -8,6 +8,8 @@ T.Button {
 
     property string spoken: text  // what a screen reader says
     property bool main: false     // the action the screen is for
+    property bool atLeft: false   // the word stands at the left
+    property bool quiet: false    // the word tells what holds by itself
 
     implicitWidth: Math.max(implicitHeight, implicitContentWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(main ? Tokens.mainTarget : Tokens.touchTarget,
@@ -24,10 +26,10 @@ T.Button {
     contentItem: Text {
         text: button.text
         font: button.font
-        color: !button.enabled ? Tokens.outline : button.main ? Tokens.accent : Tokens.text
-        horizontalAlignment: Text.AlignHCenter
+        color: !button.enabled ? Tokens.outline : button.quiet ? Tokens.quietText : button.main ? Tokens.accent : Tokens.text
+        horizontalAlignment: button.atLeft ? Text.AlignLeft : Text.AlignHCenter
+        wrapMode: Text.Wrap
         verticalAlignment: Text.AlignVCenter
-        elide: Text.ElideRight
         Accessible.ignored: true
     }
     background: Rectangle {

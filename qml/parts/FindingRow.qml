@@ -1,4 +1,5 @@
-// One finding: mark and word of its severity, what was found, what would mend it.
+// One finding: mark and word of its severity, what was found, what would mend it; a touch opens the
+// source of its rule.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -13,6 +14,9 @@ Rectangle {
     required property string mend
     required property int pin
     required property string spoken
+    required property string source
+    readonly property bool hasMore: source.length > 0 && source !== mend
+    property bool opened: false
     readonly property color severity: mark === "stop" ? Tokens.stop : mark === "caution" ? Tokens.caution : mark === "note" ? Tokens.note : Tokens.text
 
     implicitHeight: Math.max(Tokens.touchTarget, words.implicitHeight + 2 * Tokens.gapSmall)
@@ -20,8 +24,42 @@ Rectangle {
     color: Tokens.surface
     border.width: 1
     border.color: mark === "stop" ? Tokens.stop : Tokens.hairline
+    activeFocusOnTab: hasMore
     Accessible.role: Accessible.ListItem
-    Accessible.name: spoken
+    Accessible.name: opened ? spoken + " " + more.text : spoken
+    Accessible.focusable: hasMore
+    Accessible.onPressAction: finding.open()
+    Keys.onReturnPressed: finding.open()
+    Keys.onSpacePressed: finding.open()
+
+    function open() {
+        finding.opened = finding.hasMore && !finding.opened
+    }
+
+    TapHandler {
+        enabled: finding.hasMore
+        onTapped: finding.open()
+    }
+    Rectangle {  // focus, drawn inside because lists are clipped
+        anchors.fill: parent
+        visible: finding.activeFocus
+        radius: Tokens.corner
+        color: "transparent"
+        border.width: Tokens.focusWidth
+        border.color: Tokens.focus
+    }
+    Text {
+        id: sign
+        visible: finding.hasMore
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: Tokens.gapSmall
+        width: visible ? implicitWidth : 0
+        text: finding.opened ? "▾" : "▸"
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeSmall
+        Accessible.ignored: true
+    }
 
     SeverityMark {
         id: plate
@@ -39,7 +77,7 @@ Rectangle {
         id: words
         anchors.left: plate.right
         anchors.leftMargin: Tokens.gapSmall
-        anchors.right: parent.right
+        anchors.right: sign.left
         anchors.rightMargin: Tokens.gapSmall
         anchors.verticalCenter: parent.verticalCenter
         spacing: 2
@@ -82,6 +120,18 @@ Rectangle {
             text: finding.mend
             color: Tokens.quietText
             font.pixelSize: Tokens.typeSmall
+            wrapMode: Text.WordWrap
+            Accessible.ignored: true
+        }
+        Text {
+            id: more
+            objectName: "source"
+            Layout.fillWidth: true
+            visible: finding.opened
+            text: qsTr("Source: %1").arg(finding.source)
+            color: Tokens.quietText
+            font.pixelSize: Tokens.typeMark
+            font.italic: true
             wrapMode: Text.WordWrap
             Accessible.ignored: true
         }

@@ -1,4 +1,5 @@
-// All findings, the gravest first; below them the hazards, what was assumed, and the last word.
+// All findings, the gravest first; below them the hazards, the figures, what was assumed, the
+// working, and the last word.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -6,8 +7,7 @@ import Candlemark
 ColumnLayout {
     id: list
 
-    required property PlanRunner plan
-    property bool assumptionsShown: false
+    required property var source  // a plan or an answer
 
     spacing: Tokens.gapSmall
 
@@ -16,14 +16,14 @@ ColumnLayout {
         text: qsTr("Findings")
     }
     Repeater {
-        model: list.plan.findings
+        model: list.source.findings
         FindingRow {
             Layout.fillWidth: true
         }
     }
     Text {
         Layout.fillWidth: true
-        visible: list.plan.findings.count === 0
+        visible: list.source.findings.count === 0
         text: qsTr("Nothing found that stands in the way.")
         color: Tokens.text
         font.pixelSize: Tokens.typeSmall
@@ -34,33 +34,51 @@ ColumnLayout {
     SectionTitle {
         Layout.fillWidth: true
         Layout.topMargin: Tokens.gapSmall
-        visible: list.plan.cautions.count > 0
+        visible: list.source.cautions.count > 0
         text: qsTr("Take care")
     }
     Repeater {
-        model: list.plan.cautions
+        model: list.source.cautions
         FindingRow {
             Layout.fillWidth: true
         }
     }
-    ActionButton {
-        objectName: "assumptions"
+    Fold {
+        objectName: "figures"
         Layout.fillWidth: true
         Layout.topMargin: Tokens.gapSmall
-        visible: list.plan.assumptions.count > 0
-        text: list.assumptionsShown ? qsTr("Hide what was assumed") : qsTr("What was assumed")
-        onClicked: list.assumptionsShown = !list.assumptionsShown
+        visible: list.source.figures.count > 0
+        title: qsTr("Figures")
+        inside: Component { RowsList { rows: list.source.figures } }
     }
-    Repeater {
-        model: list.assumptionsShown ? list.plan.assumptions : null
-        FindingRow {
-            Layout.fillWidth: true
+    Fold {
+        objectName: "working"
+        Layout.fillWidth: true
+        visible: list.source.working.count > 0
+        title: qsTr("How it was worked out")
+        inside: Component { RowsList { rows: list.source.working } }
+    }
+    Fold {
+        objectName: "assumptions"
+        Layout.fillWidth: true
+        visible: list.source.assumptions.count > 0
+        title: qsTr("What was assumed")
+        inside: Component {
+            ColumnLayout {
+                spacing: Tokens.gapSmall
+                Repeater {
+                    model: list.source.assumptions
+                    FindingRow {
+                        Layout.fillWidth: true
+                    }
+                }
+            }
         }
     }
     Text {
         Layout.fillWidth: true
         visible: text.length > 0
-        text: list.plan.closing
+        text: list.source.closing
         color: Tokens.quietText
         font.pixelSize: Tokens.typeSmall
         wrapMode: Text.WordWrap

@@ -26,7 +26,7 @@ Flickable {
     FindingsList {
         id: list
         width: scroll.width - (scroll.interactive ? Tokens.gap : 0)
-        plan: scroll.plan
+        source: scroll.plan
     }
     Rectangle {  // focus, drawn inside because the list is clipped
         parent: scroll

@@ -1,4 +1,5 @@
-// The name of the scenario and what one does with the file and the look of the screen.
+// The name of the scenario, the way back and forth through its changes, and what one does with the
+// file and the look of the screen; where there is little room the latter waits behind a button.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -10,35 +11,49 @@ Rectangle {
     required property string fileName
     required property bool example
     required property bool changed
+    required property bool canUndo
+    required property bool canRedo
     required property bool narrow
     signal openAsked()
     signal saveAsked()
+    signal undoAsked()
+    signal redoAsked()
     signal themeAsked()
     signal textSizeAsked()
 
-    implicitHeight: content.implicitHeight + Tokens.gapSmall * 2
+    implicitHeight: Math.max(names.implicitHeight, buttons.implicitHeight) + Tokens.gapSmall * 2
     color: Tokens.surface
 
-    GridLayout {
-        id: content
-        anchors.fill: parent
+    // Places, not a layout: the names take the width that the buttons leave.
+    ColumnLayout {
+        id: names
+        anchors.left: parent.left
         anchors.leftMargin: Tokens.gap
-        anchors.rightMargin: Tokens.gap
-        anchors.topMargin: Tokens.gapSmall
-        anchors.bottomMargin: Tokens.gapSmall
-        columns: bar.narrow ? 1 : 2
-        columnSpacing: Tokens.gap
-        rowSpacing: Tokens.gapSmall
+        anchors.verticalCenter: parent.verticalCenter
+        width: bar.width - buttons.implicitWidth - 3 * Tokens.gap
+        spacing: 2
 
-        RowLayout {
+        Text {
+            objectName: "title"
             Layout.fillWidth: true
+            text: bar.title
+            color: Tokens.text
+            font.pixelSize: bar.narrow ? Tokens.typeName : Tokens.typeTitle
+            font.bold: true
+            wrapMode: Text.Wrap
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
+        }
+        Flow {
+            Layout.fillWidth: true
+            visible: bar.example || bar.changed
             spacing: Tokens.gapSmall
 
             Rectangle {
                 visible: bar.example
                 objectName: "exampleTag"
-                implicitWidth: tag.implicitWidth + 2 * Tokens.gapSmall
-                implicitHeight: tag.implicitHeight + 8
+                width: tag.implicitWidth + 2 * Tokens.gapSmall
+                height: tag.implicitHeight + 4
                 radius: 4
                 color: Tokens.accent
                 Text {
@@ -46,65 +61,85 @@ Rectangle {
                     anchors.centerIn: parent
                     text: qsTr("EXAMPLE")
                     color: Tokens.accentInk
-                    font.pixelSize: Tokens.typeSmall
+                    font.pixelSize: Tokens.typeMark
                     font.bold: true
                     Accessible.role: Accessible.StaticText
                     Accessible.name: qsTr("This is an example")
                 }
             }
             Text {
-                objectName: "title"
-                Layout.fillWidth: true
-                text: bar.title
-                color: Tokens.text
-                font.pixelSize: Tokens.typeTitle
-                font.bold: true
-                wrapMode: Text.Wrap
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
-            }
-            Text {
                 visible: bar.changed
                 text: qsTr("not saved")
                 color: Tokens.quietText
-                font.pixelSize: Tokens.typeSmall
+                font.pixelSize: Tokens.typeMark
                 Accessible.role: Accessible.StaticText
                 Accessible.name: text
             }
         }
-        GridLayout {
-            Layout.fillWidth: bar.narrow
-            columns: bar.narrow && Tokens.textScale > 1.2 ? 2 : 4
-            columnSpacing: Tokens.gapSmall
-            rowSpacing: Tokens.gapSmall
-            ActionButton {
-                objectName: "open"
-                Layout.fillWidth: bar.narrow
-                text: qsTr("Open")
-                spoken: qsTr("Open a scenario file")
-                onClicked: bar.openAsked()
+    }
+    RowLayout {
+        id: buttons
+        anchors.right: parent.right
+        anchors.rightMargin: Tokens.gap
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: Tokens.gapSmall
+
+        ActionButton {
+            objectName: "undo"
+            Layout.preferredWidth: implicitHeight
+            leftPadding: 0
+            rightPadding: 0
+            text: "↶"
+            spoken: qsTr("Take the last change back")
+            enabled: bar.canUndo
+            onClicked: bar.undoAsked()
+        }
+        ActionButton {
+            objectName: "redo"
+            Layout.preferredWidth: implicitHeight
+            leftPadding: 0
+            rightPadding: 0
+            text: "↷"
+            spoken: qsTr("Make the change again")
+            enabled: bar.canRedo
+            onClicked: bar.redoAsked()
+        }
+        FileActions {
+            visible: !bar.narrow
+            columns: 4
+            onOpenAsked: bar.openAsked()
+            onSaveAsked: bar.saveAsked()
+            onThemeAsked: bar.themeAsked()
+            onTextSizeAsked: bar.textSizeAsked()
+        }
+        ActionButton {
+            objectName: "fileAndLook"
+            visible: bar.narrow
+            Layout.preferredWidth: implicitHeight
+            leftPadding: 0
+            rightPadding: 0
+            text: "☰"
+            spoken: qsTr("File and look")
+            onClicked: sheet.open()
+        }
+    }
+    Sheet {
+        id: sheet
+        title: qsTr("File and look")
+        FileActions {
+            Layout.fillWidth: true
+            spread: true
+            columns: 1
+            onOpenAsked: {
+                sheet.close()
+                bar.openAsked()
             }
-            ActionButton {
-                objectName: "save"
-                Layout.fillWidth: bar.narrow
-                text: qsTr("Save")
-                spoken: qsTr("Save the scenario file")
-                onClicked: bar.saveAsked()
+            onSaveAsked: {
+                sheet.close()
+                bar.saveAsked()
             }
-            ActionButton {
-                objectName: "theme"
-                Layout.fillWidth: bar.narrow
-                text: Tokens.dark ? qsTr("Light") : qsTr("Dark")
-                spoken: Tokens.dark ? qsTr("Use the light look") : qsTr("Use the dark look")
-                onClicked: bar.themeAsked()
-            }
-            ActionButton {
-                objectName: "textSize"
-                Layout.fillWidth: bar.narrow
-                text: qsTr("Aa")
-                spoken: qsTr("Larger text")
-                onClicked: bar.textSizeAsked()
-            }
+            onThemeAsked: bar.themeAsked()
+            onTextSizeAsked: bar.textSizeAsked()
         }
     }
 }

@@ -23,6 +23,8 @@ QtObject {
     readonly property color accentInk: dark ? "#1d1200" : "#ffffff"
     readonly property color focus: dark ? "#ffffff" : "#000000"
 
+    readonly property color veil: dark ? "#c0000000" : "#80000000"  // over a page that waits
+
     // Severity: never without its mark and its word.
     readonly property color stop: dark ? "#ff8f70" : "#a3260a"
     readonly property color caution: dark ? "#f0c53f" : "#6f5200"
@@ -52,9 +54,15 @@ QtObject {
     readonly property int gapLarge: 24
     readonly property int corner: 10
     readonly property int focusWidth: 3
+    readonly property int scratchLong: 26   // marks of the ruler of pages
+    readonly property int scratchShort: 12
 
     readonly property int typeSentence: Math.round(30 * textScale)
     readonly property int typeSentenceNarrow: Math.round(23 * textScale)
+    // On a hand's breadth the sentence and the name of the file leave room for the page; they are
+    // large from the outset.
+    readonly property int typeSentenceTight: Math.round(Math.min(23 * textScale, 30))
+    readonly property int typeName: Math.round(Math.min(17 * textScale, 22))
     readonly property int typeTitle: Math.round(20 * textScale)
     readonly property int typeBody: Math.round(17 * textScale)
     readonly property int typeSmall: Math.round(15 * textScale)

@@ -30,6 +30,32 @@ function place(item, root) {
     return { x: corner.x, y: corner.y, right: corner.x + item.width, bottom: corner.y + item.height }
 }
 
+// The part of an item that is in sight: what scrolling areas cut off is not.
+function seen(item, root) {
+    const part = place(item, root)
+    for (let outer = item.parent; outer && outer !== root; outer = outer.parent) {
+        if (!outer.clip)
+            continue
+        const edge = place(outer, root)
+        part.x = Math.max(part.x, edge.x)
+        part.y = Math.max(part.y, edge.y)
+        part.right = Math.min(part.right, edge.right)
+        part.bottom = Math.min(part.bottom, edge.bottom)
+    }
+    return part
+}
+
+// Brings an item that scrolls into sight.
+function reveal(item) {
+    for (let outer = item.parent; outer; outer = outer.parent) {
+        if (outer.contentY === undefined || outer.contentItem === undefined)
+            continue
+        const corner = item.mapToItem(outer.contentItem, 0, 0)
+        const last = Math.max(0, outer.contentHeight - outer.height)
+        outer.contentY = Math.min(last, Math.max(0, corner.y - outer.height / 3))
+    }
+}
+
 function overlap(a, b) {
     return Math.min(a.right, b.right) - Math.max(a.x, b.x) > 0.5
         && Math.min(a.bottom, b.bottom) - Math.max(a.y, b.y) > 0.5

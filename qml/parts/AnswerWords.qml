@@ -1,34 +1,30 @@
-// The answer in plain words, in the largest type on the page; its range below it.
+// The sentences of a page's own answer; the sentence of the outage stands above all pages.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
 
 ColumnLayout {
-    id: answer
+    id: words
 
-    required property string sentence
-    required property string range
-    required property bool narrow
+    required property AnswerRunner runner
 
     spacing: Tokens.gapSmall / 2
 
     Text {
-        objectName: "sentence"
+        objectName: "answerSentence"
         Layout.fillWidth: true
-        text: answer.sentence
+        text: words.runner.sentence
         color: Tokens.text
-        font.pixelSize: answer.narrow ? Tokens.typeSentenceNarrow : Tokens.typeSentence
+        font.pixelSize: Tokens.typeTitle
         font.weight: Font.DemiBold
         wrapMode: Text.WordWrap
-        lineHeight: 1.08
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
     Text {
-        objectName: "range"
         Layout.fillWidth: true
         visible: text.length > 0
-        text: answer.range
+        text: words.runner.rest
         color: Tokens.quietText
         font.pixelSize: Tokens.typeBody
         wrapMode: Text.WordWrap

@@ -1,0 +1,94 @@
+// A question of the scenario on the screen, asked off the screen's thread again after every
+// change; the newest wins. The same questions as on the command line, with the same options.
+#pragma once
+
+#include <functional>
+#include <memory>
+
+#include "models/answer_view.hpp"
+#include "models/findings_model.hpp"
+#include "models/latest_run.hpp"
+#include "models/rows_model.hpp"
+#include "models/scenario_document.hpp"
+#include <QObject>
+#include <QStringList>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+namespace touch {
+
+class AnswerRunner : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(
+        touch::ScenarioDocument* document READ document WRITE set_document NOTIFY askedChanged)
+    Q_PROPERTY(QString question READ question WRITE set_question NOTIFY askedChanged)
+    // As on the command line, such as ["--load", "saw"].
+    Q_PROPERTY(QStringList options READ options WRITE set_options NOTIFY askedChanged)
+    Q_PROPERTY(bool running READ running NOTIFY runningChanged)
+    Q_PROPERTY(bool answered READ answered NOTIFY shown)
+    Q_PROPERTY(QString sentence READ sentence NOTIFY shown)
+    Q_PROPERTY(QString rest READ rest NOTIFY shown)
+    Q_PROPERTY(QString closing READ closing NOTIFY shown)
+    Q_PROPERTY(touch::FindingsModel* findings READ findings CONSTANT)
+    Q_PROPERTY(touch::FindingsModel* cautions READ cautions CONSTANT)
+    Q_PROPERTY(touch::FindingsModel* assumptions READ assumptions CONSTANT)
+    Q_PROPERTY(touch::RowsModel* figures READ figures CONSTANT)
+    Q_PROPERTY(touch::RowsModel* working READ working CONSTANT)
+    // List of {name, title, headings, rows}; each row {cells, spoken}.
+    Q_PROPERTY(QVariantList tables READ tables NOTIFY shown)
+
+  public:
+    // Called off the screen's thread. Files that the scenario names lie beside `file`.
+    using Asker = std::function<AnswerView(const QString& question, const QString& text,
+                                           const QStringList& options, const QString& file)>;
+
+    explicit AnswerRunner(QObject* parent = nullptr);
+
+    // That of runners made from now on: a test's own, or the engine's again when empty.
+    static void set_asker(Asker asker);
+
+    [[nodiscard]] ScenarioDocument* document() const { return document_; }
+    void set_document(ScenarioDocument* document);
+    [[nodiscard]] QString question() const { return question_; }
+    void set_question(const QString& question);
+    [[nodiscard]] QStringList options() const { return options_; }
+    void set_options(const QStringList& options);
+
+    [[nodiscard]] bool running() const { return run_.running(); }
+    [[nodiscard]] bool answered() const { return view_->answered; }
+    [[nodiscard]] QString sentence() const { return view_->sentence; }
+    [[nodiscard]] QString rest() const { return view_->rest; }
+    [[nodiscard]] QString closing() const { return view_->closing; }
+    [[nodiscard]] FindingsModel* findings() { return &findings_; }
+    [[nodiscard]] FindingsModel* cautions() { return &cautions_; }
+    [[nodiscard]] FindingsModel* assumptions() { return &assumptions_; }
+    [[nodiscard]] RowsModel* figures() { return &figures_; }
+    [[nodiscard]] RowsModel* working() { return &working_; }
+    [[nodiscard]] QVariantList tables() const;
+    // Never null.
+    [[nodiscard]] const std::shared_ptr<const AnswerView>& view() const { return view_; }
+
+  signals:
+    void askedChanged();
+    void runningChanged();
+    void shown();
+
+  private:
+    void ask();
+    void show(std::shared_ptr<const AnswerView> view);
+
+    Asker asker_;
+    ScenarioDocument* document_ = nullptr;
+    QString question_;
+    QStringList options_;
+    FindingsModel findings_;
+    FindingsModel cautions_;
+    FindingsModel assumptions_;
+    RowsModel figures_;
+    RowsModel working_;
+    std::shared_ptr<const AnswerView> view_;
+    LatestRun<AnswerView> run_;
+};
+
+}  // namespace touch

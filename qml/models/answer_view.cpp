@@ -1,0 +1,169 @@
+#include "models/answer_view.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <QObject>
+#include <fmt/format.h>
+
+namespace touch {
+
+namespace {
+
+QString label_of(const report::Member& member) {
+    if (!member.label.empty()) return words_of(member.label);
+    return words_of(member.key).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+QString joined(const QString& outer, const QString& inner) {
+    return outer.isEmpty() ? inner : QStringLiteral("%1, %2").arg(outer, inner);
+}
+
+QString name_in(const report::Members& members) {
+    for (const report::Member& member : members) {
+        const auto* name = std::get_if<std::string>(&member.value.held);
+        if (name && member.key == "name") return words_of(*name);
+    }
+    return {};
+}
+
+class Rows {
+  public:
+    QList<RowText> rows;
+
+    void add(const QString& section, const QString& label, const report::Value& value) {
+        std::visit([&](const auto& held) { add_held(section, label, held); }, value.held);
+    }
+    void add_all(const QString& section, const report::Members& members) {
+        for (const report::Member& member : members)
+            add(section, label_of(member), member.value);
+    }
+
+  private:
+    void row(const QString& section, const QString& label, const QString& value,
+             const QString& detail = {}) {
+        rows.append({.section = section, .label = label, .value = value, .detail = detail});
+    }
+    void add_held(const QString& section, const QString& label, const report::Absent& absent) {
+        row(section, label, QStringLiteral("–"), words_of(absent.reason));
+    }
+    void add_held(const QString& section, const QString& label, bool yes) {
+        row(section, label, yes ? QObject::tr("yes") : QObject::tr("no"));
+    }
+    void add_held(const QString& section, const QString& label, std::int64_t number) {
+        row(section, label, QString::number(number));
+    }
+    void add_held(const QString& section, const QString& label, const report::Quantity& quantity) {
+        row(section, label, words_of(quantity.shown));
+    }
+    void add_held(const QString& section, const QString& label, const std::string& words) {
+        row(section, label, words_of(words).replace(QLatin1Char('_'), QLatin1Char(' ')));
+    }
+    void add_held(const QString& section, const QString& label, const report::Members& members) {
+        add_all(joined(section, label), members);
+    }
+    void add_held(const QString& section, const QString& label, const report::List& list) {
+        int number = 0;
+        for (const report::Value& item : list) {
+            ++number;
+            if (const auto* members = std::get_if<report::Members>(&item.held)) {
+                const QString name = name_in(*members);
+                add_all(
+                    joined(section,
+                           name.isEmpty() ? QStringLiteral("%1 %2").arg(label).arg(number) : name),
+                    *members);
+            } else {
+                add(section, QStringLiteral("%1 %2").arg(label).arg(number), item);
+            }
+        }
+    }
+};
+
+QString heading_of(const report::Column& column) {
+    const QString heading = words_of(column.heading.empty() ? column.name : column.heading);
+    if (column.unit.empty() || column.unit == "1") return heading;
+    // UCUM writes a dot between units and Cel for degrees; people do not.
+    QString unit = words_of(column.unit).remove(QLatin1Char('.'));
+    if (unit == u"Cel") unit = QStringLiteral("°C");
+    return QStringLiteral("%1 (%2)").arg(heading, unit);
+}
+
+QString cell_of(const report::Column& column, std::size_t row) {
+    if (const auto* words = std::get_if<std::vector<std::string>>(&column.points)) {
+        return row < words->size() ? words_of((*words)[row]) : QString();
+    }
+    const auto& numbers = std::get<std::vector<double>>(column.points);
+    return row < numbers.size() ? words_of(fmt::format("{:.4g}", numbers[row])) : QString();
+}
+
+}  // namespace
+
+QList<RowText> figures_of(const report::Members& members) {
+    Rows rows;
+    rows.add_all({}, members);
+    return rows.rows;
+}
+
+QList<RowText> working_of(const report::Answer& answer) {
+    QList<RowText> rows;
+    for (const report::WorkingRow& step : answer.working) {
+        QStringList detail{words_of(step.formula), words_of(step.source)};
+        detail.removeAll(QString());
+        rows.append({.section = words_of(step.section),
+                     .label = words_of(step.quantity),
+                     .value = words_of(step.value.shown),
+                     .detail = detail.join(QStringLiteral(" · "))});
+    }
+    return rows;
+}
+
+TableText table_of(const report::Series& series) {
+    TableText table{
+        .name = words_of(series.name), .title = words_of(series.title), .headings = {}, .rows = {}};
+    std::size_t length = 0;
+    for (const report::Column& column : series.columns) {
+        table.headings << heading_of(column);
+        length = std::max(
+            length, std::visit([](const auto& points) { return points.size(); }, column.points));
+    }
+    for (std::size_t row = 0; row < length; ++row) {
+        QStringList cells;
+        for (const report::Column& column : series.columns)
+            cells << cell_of(column, row);
+        table.rows.append(std::move(cells));
+    }
+    return table;
+}
+
+AnswerView answer_view_of(report::Answer answer, const units::Errors& warnings) {
+    AnswerView view;
+    view.answered = true;
+    QStringList sentences;
+    for (const std::string& sentence : answer.sentences)
+        sentences << words_of(sentence);
+    if (!sentences.isEmpty()) view.sentence = sentences.takeFirst();
+    view.rest = sentences.join(QLatin1Char(' '));
+    view.findings = defect_texts(answer);
+    for (const report::PinnedFinding& pinned : answer.findings)
+        view.findings.append(finding_text(pinned.finding));
+    view.findings += error_texts(warnings, scenario::Severity::note);
+    view.cautions = caution_texts(answer);
+    view.assumptions = assumption_texts(answer);
+    view.figures = figures_of(answer.values);
+    view.working = working_of(answer);
+    for (const report::Series& series : answer.series)
+        view.tables.append(table_of(series));
+    view.closing = words_of(answer.closing);
+    view.answer = std::make_shared<const report::Answer>(std::move(answer));
+    return view;
+}
+
+AnswerView no_answer(const units::Errors& errors) {
+    AnswerView view;
+    view.sentence = QObject::tr("This cannot be answered yet.");
+    view.rest = QObject::tr("What stands in the way is listed below.");
+    view.findings = error_texts(errors, scenario::Severity::stop);
+    return view;
+}
+
+}  // namespace touch

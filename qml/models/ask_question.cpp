@@ -1,0 +1,49 @@
+#include "models/ask_question.hpp"
+
+#include <algorithm>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "command_line/arguments.hpp"
+#include "command_line/questions.hpp"
+#include "command_line/read_request.hpp"
+#include "scenario/read.hpp"
+
+namespace touch {
+
+namespace {
+
+AnswerView answer_to(const command_line::Request& request, const QString& text,
+                     const QString& file) {
+    auto overrides = command_line::overrides_of(request.set);
+    if (!overrides) return no_answer(overrides.error());
+    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString(), *overrides);
+    if (!read) return no_answer(read.error());
+    auto answer = request.question->ask(*read, request);
+    if (!answer) return no_answer(answer.error());
+    return answer_view_of(std::move(*answer), read->warnings);
+}
+
+}  // namespace
+
+bool is_question(const QString& name) {
+    return std::ranges::any_of(command_line::questions(), [&name](const auto& question) {
+        return name == QLatin1String(question.name);
+    });
+}
+
+AnswerView ask_question(const QString& question, const QString& text, const QStringList& options,
+                        const QString& file) {
+    // The file is the text on the screen: "-" only stands in its place.
+    std::vector<std::string> arguments{question.toStdString(), "-"};
+    for (const QString& option : options)
+        arguments.push_back(option.toStdString());
+    const auto asked = command_line::read_arguments(arguments);
+    if (const auto* notice = std::get_if<command_line::Notice>(&asked)) {
+        return no_answer({{.where = question.toStdString(), .found = notice->text, .remedy = ""}});
+    }
+    return answer_to(std::get<command_line::Request>(asked), text, file);
+}
+
+}  // namespace touch

@@ -1,0 +1,90 @@
+#include "models/finding_text.hpp"
+
+#include <QObject>
+
+#include "scenario/finding.hpp"
+
+namespace touch {
+
+QString words_of(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+QString mark_of(scenario::Severity severity) {
+    return words_of(report::word_for(severity));
+}
+
+QString word_of(scenario::Severity severity) {
+    switch (severity) {
+        case scenario::Severity::stop:
+            return QObject::tr("STOP");
+        case scenario::Severity::caution:
+            return QObject::tr("CAUTION");
+        case scenario::Severity::note:
+            break;
+    }
+    return QObject::tr("NOTE");
+}
+
+FindingText finding_text(const scenario::Finding& finding) {
+    return {.mark = mark_of(finding.severity),
+            .word = word_of(finding.severity),
+            .where = words_of(finding.where),
+            .text = words_of(finding.text),
+            .mend = words_of(finding.mend),
+            .source = words_of(finding.source)};
+}
+
+QList<FindingText> defect_texts(const report::Answer& answer) {
+    if (!answer.defect) return {};
+    return {{.mark = mark_of(scenario::Severity::stop),
+             .word = word_of(scenario::Severity::stop),
+             .where = QObject::tr("this program"),
+             .text = words_of(*answer.defect),
+             .mend = {},
+             .source = {}}};
+}
+
+QList<FindingText> caution_texts(const report::Answer& answer) {
+    QList<FindingText> texts;
+    for (const report::Caution& caution : answer.cautions) {
+        texts.append({.mark = mark_of(scenario::Severity::caution),
+                      .word = words_of(caution.hazard),
+                      .where = {},
+                      .text = words_of(caution.text),
+                      .mend = {},
+                      .source = words_of(caution.source)});
+    }
+    return texts;
+}
+
+QList<FindingText> assumption_texts(const report::Answer& answer) {
+    QList<FindingText> texts;
+    for (const scenario::Assumption& assumption : answer.assumptions) {
+        texts.append({.mark = {},
+                      .word = words_of(assumption.where),
+                      .where = {},
+                      .text = words_of(assumption.text),
+                      .mend = words_of(assumption.source),
+                      .source = words_of(assumption.source)});
+    }
+    return texts;
+}
+
+QList<FindingText> error_texts(const units::Errors& errors, scenario::Severity severity) {
+    QList<FindingText> texts;
+    for (const units::Error& error : errors) {
+        const QString line = error.line > 0 ? QObject::tr("line %1").arg(error.line) : QString();
+        QStringList where{words_of(error.where), line};
+        where.removeAll(QString());
+        texts.append({.mark = mark_of(severity),
+                      .word = word_of(severity),
+                      .where = where.join(QStringLiteral(", ")),
+                      .text = words_of(error.found),
+                      .mend = words_of(error.remedy),
+                      .source = {}});
+    }
+    return texts;
+}
+
+}  // namespace touch

@@ -1,0 +1,113 @@
+#include "models/kept_work.hpp"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QSaveFile>
+#include <QStandardPaths>
+
+namespace touch {
+
+namespace {
+
+QByteArray bytes_of(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+}  // namespace
+
+KeptWork::KeptWork(QObject* parent) : QObject(parent) {
+    timer_.setSingleShot(true);
+    timer_.setInterval(at_most_after);
+    connect(&timer_, &QTimer::timeout, this, &KeptWork::keep);
+}
+
+KeptWork::~KeptWork() {
+    if (timer_.isActive()) keep();
+}
+
+QString KeptWork::usualFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation);
+}
+
+QString KeptWork::work_path() const {
+    return folder_ + QStringLiteral("/work.json");
+}
+
+void KeptWork::set_document(ScenarioDocument* document) {
+    if (document_ == document) return;
+    if (document_) document_->disconnect(this);
+    document_ = document;
+    if (document_) {
+        // Not begun anew by further changes: the first of them waits no longer than the others.
+        const auto soon = [this] {
+            if (!timer_.isActive() && !folder_.isEmpty()) timer_.start();
+        };
+        connect(document_, &ScenarioDocument::textChanged, this, soon);
+        connect(document_, &ScenarioDocument::fileChanged, this, soon);
+        connect(document_, &ScenarioDocument::aboutToSave, this, &KeptWork::keep_version);
+    }
+    emit changed();
+}
+
+void KeptWork::set_folder(const QString& folder) {
+    if (folder_ == folder) return;
+    folder_ = folder;
+    emit changed();
+}
+
+bool KeptWork::keep() {
+    if (!document_ || folder_.isEmpty() || !QDir().mkpath(folder_)) return false;
+    const Work work = document_->work();
+    const QJsonObject object{{"path", work.path},
+                             {"example", work.example},
+                             {"saved", work.saved},
+                             {"texts", QJsonArray::fromStringList(work.texts)},
+                             {"now", static_cast<int>(work.now)}};
+    QSaveFile file(work_path());
+    return file.open(QIODevice::WriteOnly) &&
+           file.write(QJsonDocument(object).toJson(QJsonDocument::Compact)) >= 0 && file.commit();
+}
+
+bool KeptWork::resume(const QUrl& url) {
+    if (!document_ || folder_.isEmpty()) return false;
+    const QJsonObject object = QJsonDocument::fromJson(bytes_of(work_path())).object();
+    Work work{.path = object["path"].toString(),
+              .example = object["example"].toBool(),
+              .saved = object["saved"].toString(),
+              .texts = {},
+              .now = object["now"].toInt()};
+    for (const QJsonValue text : object["texts"].toArray())
+        work.texts << text.toString();
+    if (work.now < 0 || work.now >= work.texts.size()) return false;
+    const bool of_a_file = !work.path.isEmpty();
+    // A file that others changed or took away since is opened as it is now.
+    if (of_a_file && QString::fromUtf8(bytes_of(work.path)) != work.saved) return false;
+    if (!url.isEmpty() &&
+        QFileInfo(url.toLocalFile()).absoluteFilePath() != QFileInfo(work.path).absoluteFilePath())
+        return false;
+    document_->resume(work);
+    return true;
+}
+
+void KeptWork::keep_version(const QString& path) {
+    const QByteArray bytes = bytes_of(path);
+    QDir kept(folder_ + QStringLiteral("/versions"));
+    if (folder_.isEmpty() || bytes.isEmpty() || !kept.mkpath(QStringLiteral("."))) return;
+    const QFileInfo info(path);
+    const QString stamp =
+        QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMdd-HHmmss-zzz"));
+    QSaveFile file(kept.filePath(QStringLiteral("%1.%2.toml").arg(info.completeBaseName(), stamp)));
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) < 0 || !file.commit()) return;
+    QStringList older = kept.entryList({info.completeBaseName() + QStringLiteral(".*.toml")},
+                                       QDir::Files, QDir::Name);
+    while (older.size() > versions)
+        kept.remove(older.takeFirst());
+}
+
+}  // namespace touch

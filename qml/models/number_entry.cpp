@@ -1,0 +1,97 @@
+#include "models/number_entry.hpp"
+
+#include "models/finding_text.hpp"
+#include <QClipboard>
+#include <QGuiApplication>
+
+#include "units/text.hpp"
+
+namespace touch {
+
+namespace {
+
+constexpr qsizetype longest = 16;  // signs; more is a slip of the finger
+
+}  // namespace
+
+void NumberEntry::begin(const QVariantMap& asked) {
+    key_ = asked["key"].toString();
+    label_ = asked["label"].toString();
+    example_ = asked["example"].toString();
+    units_ = asked["units"].toStringList();
+    dimension_ = static_cast<units::Dimension>(asked["dimension"].toInt());
+    optional_ = asked["optional"].toBool();
+    typed_.clear();
+    unit_ = units_.value(0);
+    take(asked["value"].toString());
+    fresh_ = true;
+    read();
+}
+
+void NumberEntry::press(const QString& sign) {
+    if (fresh_) typed_.clear();
+    fresh_ = false;
+    if (typed_.size() < longest) typed_ += sign;
+    read();
+}
+
+void NumberEntry::back() {
+    fresh_ = false;
+    typed_.chop(1);
+    read();
+}
+
+void NumberEntry::clear() {
+    fresh_ = false;
+    typed_.clear();
+    read();
+}
+
+void NumberEntry::choose(const QString& unit) {
+    unit_ = unit;
+    read();
+}
+
+void NumberEntry::paste(const QString& text) {
+    take(text.simplified());
+    fresh_ = false;
+    read();
+}
+
+void NumberEntry::pasteFromClipboard() {
+    paste(QGuiApplication::clipboard()->text().left(100));
+}
+
+QString NumberEntry::value() const {
+    return QStringLiteral("%1 %2").arg(typed_, unit_).simplified();
+}
+
+void NumberEntry::take(const QString& text) {
+    qsizetype end = 0;
+    while (end < text.size() &&
+           (text[end].isDigit() || QStringLiteral(".,/-+ ").contains(text[end])))
+        ++end;
+    typed_ = text.left(end).trimmed();
+    const QString unit = text.mid(end).trimmed();
+    if (unit.isEmpty()) return;
+    if (!units_.contains(unit)) units_.append(unit);
+    unit_ = unit;
+}
+
+void NumberEntry::read() {
+    reads_as_.clear();
+    trouble_.clear();
+    if (!typed_.isEmpty()) {
+        const auto si = units::read_si(dimension_, value().toStdString());
+        if (si) {
+            reads_as_ = words_of(units::show_si(dimension_, *si, 6));
+        } else {
+            const units::Error& error = si.error().front();
+            trouble_ =
+                words_of(error.found + (error.remedy.empty() ? "" : "; " + error.remedy) + ".");
+        }
+    }
+    emit changed();
+}
+
+}  // namespace touch

@@ -1,0 +1,127 @@
+#include "models/range_bars.hpp"
+
+#include <algorithm>
+#include <string>
+
+#include "models/answer_columns.hpp"
+#include "models/shown_amount.hpp"
+
+namespace touch {
+
+void RangeBars::set_runner(AnswerRunner* runner) {
+    if (runner_ == runner) return;
+    if (runner_) runner_->disconnect(this);
+    runner_ = runner;
+    if (runner_) connect(runner_, &AnswerRunner::shown, this, &RangeBars::read);
+    emit askedChanged();
+    read();
+}
+
+void RangeBars::set(QString& member, const QString& name) {
+    if (member == name) return;
+    member = name;
+    emit askedChanged();
+    read();
+}
+
+void RangeBars::set_limit(double limit) {
+    if (limit_ == limit) return;
+    limit_ = limit;
+    emit askedChanged();
+    read();
+}
+
+void RangeBars::read() {
+    QList<RangeBar> bars;
+    double most = 0.0;
+    std::string unit;
+    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const report::Series* series = series_of(answer, series_);
+    const report::Column* names = column_of(series, names_);
+    const report::Column* likely = column_of(series, likely_);
+    const report::Column* group = group_.isEmpty() ? nullptr : column_of(series, group_);
+    groups_.clear();
+    if (names && likely) {
+        unit = likely->unit;
+        for (std::size_t row = 0; row < length_of(*names); ++row) {
+            if (group) {
+                const QString name = words_in(*group, row);
+                if (!groups_.contains(name)) groups_ << name;
+                if (!only_.isEmpty() && name != only_) continue;
+            }
+            const double middle = number_in(likely, row, 0.0);
+            RangeBar bar{.label = words_in(*names, row),
+                         .text = shown_amount(middle, unit),
+                         .low = number_in(column_of(series, low_), row, middle),
+                         .likely = middle,
+                         .high = number_in(column_of(series, high_), row, middle)};
+            if (bar.low < bar.high) {
+                bar.text =
+                    tr("%1 (%2 to %3)")
+                        .arg(bar.text, shown_amount(bar.low, unit), shown_amount(bar.high, unit));
+            }
+            most = std::max(most, bar.high);
+            bars.append(bar);
+        }
+    }
+    if (limit_ > 0.0) most = std::clamp(most, 1.1 * limit_, most_limits * limit_);
+    const bool of_a_whole = unit == "%" && most <= 100.0;
+    const double top = limit_ > 0.0 ? most : of_a_whole ? 100.0 : scale_above(most).top;
+    top_ = bars.isEmpty() ? QString() : shown_amount(top, unit);
+    limit_at_ = limit_ > 0.0 ? limit_ / top : -1.0;
+    for (RangeBar& bar : bars) {
+        bar.low = std::min(1.0, bar.low / top);
+        bar.likely = std::min(1.0, bar.likely / top);
+        bar.high = std::min(1.0, bar.high / top);
+    }
+    const bool same_rows = bars.size() == bars_.size();
+    if (!same_rows) beginResetModel();
+    bars_ = std::move(bars);
+    if (!same_rows) {
+        endResetModel();
+    } else if (count() > 0) {
+        emit dataChanged(index(0), index(count() - 1));
+    }
+    emit barsChanged();
+}
+
+QString RangeBars::spoken() const {
+    QStringList words;
+    for (const RangeBar& bar : bars_)
+        words << QStringLiteral("%1 %2").arg(bar.label, bar.text);
+    return words.join(QStringLiteral("; "));
+}
+
+int RangeBars::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant RangeBars::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const RangeBar& bar = bars_[index.row()];
+    switch (role) {
+        case Qt::DisplayRole:
+        case LabelRole:
+            return bar.label;
+        case TextRole:
+            return bar.text;
+        case LowRole:
+            return bar.low;
+        case LikelyRole:
+            return bar.likely;
+        case HighRole:
+            return bar.high;
+        default:
+            return {};
+    }
+}
+
+QHash<int, QByteArray> RangeBars::roleNames() const {
+    return {{LabelRole, "label"},
+            {TextRole, "text"},
+            {LowRole, "low"},
+            {LikelyRole, "likely"},
+            {HighRole, "high"}};
+}
+
+}  // namespace touch

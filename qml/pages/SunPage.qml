@@ -1,0 +1,150 @@
+// What the sun gives back: the place, the month, how the panels stand and how many there are; the
+// recharge of each outage day with its range.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Candlemark
+
+SplitPage {
+    id: page
+
+    required property ScenarioDocument document
+    required property PlanRunner plan
+    readonly property bool busy: answer.running
+
+    AnswerRunner {
+        id: answer
+        document: page.document
+        question: "sun"
+        options: ["--weathers", "500"]
+    }
+    SunControls {
+        id: controls
+        document: page.document
+    }
+    RangeBars {
+        id: days
+        runner: answer
+        series: "sun_days"
+        names: "date"
+        low: "low"
+        likely: "likely"
+        high: "high"
+    }
+    RangeBars {
+        id: counts
+        runner: answer
+        series: "panels"
+        names: "panels"
+        low: "low"
+        likely: "likely"
+        high: "high"
+    }
+    PlaceSheet {
+        id: places
+        onPicked: name => controls.setPlace(name)
+    }
+
+    main: Component {
+        ColumnLayout {
+            spacing: Tokens.gap
+
+            AnswerWords {
+                Layout.fillWidth: true
+                runner: answer
+            }
+            SectionTitle {
+                Layout.fillWidth: true
+                visible: days.count > 0
+                text: qsTr("What each day gives back: likely, and from nine in ten to one in ten")
+                wrapMode: Text.Wrap
+                elide: Text.ElideNone
+            }
+            RangeBarsView {
+                objectName: "sunDays"
+                Layout.fillWidth: true
+                visible: days.count > 0
+                bars: days
+                spoken: qsTr("What each day gives back")
+            }
+            CountStepper {
+                objectName: "panels"
+                Layout.fillWidth: true
+                visible: page.document.panels.present
+                label: page.document.panels.label
+                shown: page.document.panels.shown
+                detail: page.document.panels.detail
+                canLess: page.document.panels.canLess
+                canMore: page.document.panels.canMore
+                onLess: page.document.panels.less()
+                onMore: page.document.panels.more()
+            }
+            TiltControl {
+                Layout.fillWidth: true
+                visible: controls.hasPanels
+                controls: controls
+            }
+            SectionTitle {
+                Layout.fillWidth: true
+                text: qsTr("Place")
+            }
+            ActionButton {
+                objectName: "place"
+                Layout.fillWidth: true
+                text: controls.place
+                spoken: qsTr("Place: %1. Change").arg(controls.place)
+                atLeft: true
+                onClicked: places.open()
+            }
+            SectionTitle {
+                Layout.fillWidth: true
+                text: qsTr("Month")
+            }
+            Grid {
+                id: months
+                objectName: "months"
+                Layout.fillWidth: true
+                readonly property real least: 84 * Math.max(1, Tokens.textScale)
+                columns: Math.max(2, Math.min(6, Math.floor((width + spacing) / (least + spacing))))
+                spacing: Tokens.gapSmall
+                Repeater {
+                    model: controls.months
+                    ChoiceButton {
+                        required property string modelData
+                        required property int index
+                        objectName: "month_" + (index + 1)
+                        width: (months.width - (months.columns - 1) * months.spacing) / months.columns
+                        leftPadding: 8
+                        rightPadding: 4
+                        text: modelData
+                        chosen: index + 1 === controls.month
+                        onClicked: controls.setMonth(index + 1)
+                    }
+                }
+            }
+        }
+    }
+    behind: Component {
+        ColumnLayout {
+            spacing: Tokens.gap
+
+            SectionTitle {
+                Layout.fillWidth: true
+                visible: counts.count > 0
+                text: qsTr("What so many panels give a day")
+                wrapMode: Text.Wrap
+                elide: Text.ElideNone
+            }
+            RangeBarsView {
+                Layout.fillWidth: true
+                visible: counts.count > 0
+                bars: counts
+                spoken: qsTr("What so many panels give a day")
+            }
+            AnswerBody {
+                Layout.fillWidth: true
+                runner: answer
+            }
+        }
+    }
+}

@@ -1,0 +1,29 @@
+// Something that is opened by a touch and closed by another.
+import QtQuick
+import QtQuick.Layouts
+import Candlemark
+
+ColumnLayout {
+    id: fold
+
+    required property string title
+    property bool open: false
+    property Component inside
+
+    spacing: Tokens.gapSmall
+
+    ActionButton {
+        Layout.fillWidth: true
+        objectName: "fold"
+        text: (fold.open ? "▾  " : "▸  ") + fold.title
+        spoken: fold.open ? qsTr("Hide: %1").arg(fold.title) : qsTr("Show: %1").arg(fold.title)
+        atLeft: true
+        onClicked: fold.open = !fold.open
+    }
+    Loader {
+        Layout.fillWidth: true
+        visible: fold.open
+        active: fold.open
+        sourceComponent: fold.inside
+    }
+}

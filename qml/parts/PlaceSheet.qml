@@ -1,0 +1,53 @@
+// The built-in places to pick from, narrowed by typing; no network is asked.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Candlemark
+
+Sheet {
+    id: sheet
+
+    signal picked(string name)
+
+    title: qsTr("Pick the nearest place")
+    breadth: 520
+    onOpened: {
+        places.wanted = ""
+        wanted.forceActiveFocus(Qt.PopupFocusReason)
+    }
+
+    PlacesModel {
+        id: places
+    }
+    TypedLine {
+        id: wanted
+        objectName: "wantedPlace"
+        Layout.fillWidth: true
+        label: qsTr("Part of its name")
+        hint: qsTr("Type part of a name")
+        text: places.wanted
+        onTextEdited: places.wanted = text
+    }
+    Text {
+        Layout.fillWidth: true
+        visible: places.count === 0
+        text: qsTr("No built-in place is called so. The file takes latitude, longitude and sun figures too.")
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeSmall
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+    }
+    Repeater {
+        model: sheet.opened ? places : null
+        PickRow {
+            required spoken
+            objectName: "place_" + name
+            Layout.fillWidth: true
+            onClicked: {
+                sheet.close()
+                sheet.picked(name)
+            }
+        }
+    }
+}

@@ -1,0 +1,29 @@
+// What the plan says besides its sentence: what more packs would do, and what the weather may do.
+import QtQuick
+import Candlemark
+
+Column {
+    id: rest
+
+    required property PlanRunner plan
+
+    spacing: Tokens.gapSmall / 2
+
+    component Line: Text {
+        width: rest.width
+        visible: text.length > 0
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeBody
+        wrapMode: Text.WordWrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+    }
+    Line {
+        objectName: "range"
+        text: rest.plan.range
+    }
+    Line {
+        objectName: "chances"
+        text: rest.plan.chances
+    }
+}

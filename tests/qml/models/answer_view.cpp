@@ -1,0 +1,121 @@
+#include "models/answer_view.hpp"
+
+#include "models/answer_runner.hpp"
+#include "models/ask_question.hpp"
+#include <QAbstractItemModelTester>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace {
+
+using report::Absent;
+using report::List;
+using report::Member;
+using report::Members;
+using report::Quantity;
+using touch::AnswerRunner;
+using touch::AnswerView;
+using touch::RowText;
+
+TEST(figures_of, writes_every_kind_of_value_with_its_name) {
+    const Members members{
+        {"lasts", "it lasts", {Quantity{26.8, "h", "26.8 h"}}},
+        {"survives", "", {true}},
+        {"limited_by", "ended by", {std::string("low_voltage")}},
+        {"chance", "", {Absent{"the outage is longer than ten days"}}},
+        {"energy", "energy", {Members{{"sun_offered", "", {Quantity{1.0, "W.h", "1 Wh"}}}}}}};
+    const QList<RowText> rows = touch::figures_of(members);
+    ASSERT_EQ(rows.size(), 5);
+    EXPECT_EQ(rows[0].label, "it lasts");
+    EXPECT_EQ(rows[0].value, "26.8 h");
+    EXPECT_EQ(rows[1].label, "survives");
+    EXPECT_EQ(rows[1].value, "yes");
+    EXPECT_EQ(rows[2].value, "low voltage");
+    EXPECT_EQ(rows[3].detail, "the outage is longer than ten days");
+    EXPECT_EQ(rows[4].section, "energy");
+    EXPECT_EQ(rows[4].label, "sun offered");
+}
+
+TEST(figures_of, names_the_items_of_a_list_by_their_own_name) {
+    const Members saw{{"name", "", {std::string("saw")}}, {"verdict", "", {std::string("starts")}}};
+    const QList<RowText> rows =
+        touch::figures_of({{"loads", "", {List{{saw}, {std::int64_t{7}}}}}});
+    ASSERT_EQ(rows.size(), 3);
+    EXPECT_EQ(rows[1].section, "saw");
+    EXPECT_EQ(rows[1].value, "starts");
+    EXPECT_EQ(rows[2].label, "loads 2");
+}
+
+TEST(table_of, has_a_cell_for_every_heading) {
+    const auto table =
+        touch::table_of({.name = "days",
+                         .title = "Day by day",
+                         .columns = {{"day", "day", "", std::vector<std::string>{"Thu", "Fri"}},
+                                     {"sun", "sun", "W.h", std::vector<double>{1234.56, 0.5}},
+                                     {"warmth", "warmth", "Cel", std::vector<double>{-3.0}}}});
+    EXPECT_EQ(table.headings, (QStringList{"day", "sun (Wh)", "warmth (°C)"}));
+    ASSERT_EQ(table.rows.size(), 2);
+    EXPECT_EQ(table.rows[0], (QStringList{"Thu", "1235", "-3"}));
+    EXPECT_EQ(table.rows[1], (QStringList{"Fri", "0.5", ""}));
+}
+
+TEST(ask_question, answers_as_the_command_line_does) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    const AnswerView view = touch::ask_question("outage", document.text(), {}, {});
+    EXPECT_TRUE(view.answered);
+    EXPECT_TRUE(view.sentence.startsWith("Lasts"));
+    EXPECT_FALSE(view.working.isEmpty());
+    EXPECT_FALSE(view.tables.isEmpty());
+    EXPECT_NE(view.answer, nullptr);
+}
+
+TEST(ask_question, an_option_tries_a_change_without_touching_the_text) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    const AnswerView short_one =
+        touch::ask_question("outage", document.text(), {"--set", "outage.lasts=6 h"}, {});
+    EXPECT_NE(short_one.sentence, touch::ask_question("outage", document.text(), {}, {}).sentence);
+}
+
+TEST(ask_question, a_file_that_cannot_be_used_is_told_line_by_line) {
+    const AnswerView view =
+        touch::ask_question("outage", "format = 1\n[outage]\nlasts = 3\n", {}, {});
+    EXPECT_FALSE(view.answered);
+    EXPECT_FALSE(view.findings.isEmpty());
+}
+
+TEST(ask_question, an_option_nobody_knows_is_told) {
+    const AnswerView view = touch::ask_question("outage", "format = 1\n", {"--no-such"}, {});
+    EXPECT_FALSE(view.answered);
+    ASSERT_FALSE(view.findings.isEmpty());
+    EXPECT_TRUE(view.findings[0].text.contains("--no-such"));
+}
+
+TEST(answer_runner, asks_again_after_every_change_and_ends_with_the_newest) {
+    AnswerRunner::set_asker(
+        [](const QString& question, const QString& text, const QStringList&, const QString&) {
+            AnswerView view;
+            view.answered = true;
+            view.sentence = question + (text.contains("count = 7") ? " of seven" : " of fewer");
+            view.figures = {{.section = {}, .label = "a", .value = "b", .detail = {}}};
+            return view;
+        });
+    touch::ScenarioDocument document;
+    document.openExample();
+    AnswerRunner runner;
+    const QAbstractItemModelTester tester(runner.figures(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    runner.set_question("sun");
+    runner.set_document(&document);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return runner.answered(); }));
+    EXPECT_EQ(runner.sentence(), "sun of fewer");
+    for (int tap = 0; tap < 4; ++tap)
+        document.packs()->more();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !runner.running(); }));
+    EXPECT_EQ(runner.sentence(), "sun of seven");
+    EXPECT_EQ(runner.figures()->count(), 1);
+    AnswerRunner::set_asker({});
+}
+
+}  // namespace
