@@ -17,12 +17,15 @@ ApplicationWindow {
     readonly property alias scenario: scenarioDocument
     readonly property alias plan: planRunner
     readonly property alias pageItem: pageArea.item
+    // A page whose question nobody can answer is not shown.
     readonly property var pages: [
-        { key: "days", name: qsTr("Days"), file: "DaysPage.qml" },
-        { key: "loads", name: qsTr("Loads"), file: "LoadsPage.qml" },
-        { key: "packs", name: qsTr("Packs"), file: "PacksPage.qml" },
-        { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml" }
-    ]
+        { key: "days", name: qsTr("Days"), file: "DaysPage.qml", question: "outage" },
+        { key: "loads", name: qsTr("Loads"), file: "LoadsPage.qml", question: "outage" },
+        { key: "packs", name: qsTr("Packs"), file: "PacksPage.qml", question: "join" },
+        { key: "sun", name: qsTr("Sun"), file: "SunPage.qml", question: "sun" },
+        { key: "start", name: qsTr("Starting"), file: "StartPage.qml", question: "start" },
+        { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml", question: "storage" }
+    ].filter(one => asker.knows(one.question))
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)
     readonly property bool railed: width >= 720 * growth
     readonly property bool narrow: width < 620 * growth
@@ -46,6 +49,9 @@ ApplicationWindow {
 
     ScenarioDocument {
         id: scenarioDocument
+    }
+    AnswerRunner {
+        id: asker
     }
     KeptWork {
         id: kept
@@ -139,7 +145,7 @@ ApplicationWindow {
                 height: implicitHeight
                 sentence: planRunner.sentence
                 size: window.narrow ? Tokens.typeSentenceTight
-                    : window.page === "days" ? Tokens.typeSentence : Tokens.typeSentenceNarrow
+                    : window.page === "days" && window.width >= 1000 * window.growth ? Tokens.typeSentence : Tokens.typeSentenceNarrow
                 most: window.height * 0.33
             }
             Rectangle {

@@ -67,17 +67,23 @@ Wishes read_arguments(const QApplication& application) {
     return wishes;
 }
 
-// Saves the window once its plan and the page's own answer stand on it.
-void save_picture_when_planned(QQuickWindow* window, const QString& path) {
-    constexpr int settled = 500;  // ms; charts lay themselves out over some frames
-    QTimer::singleShot(settled, window, [window, path] {
-        const auto* plan = window->property("plan").value<QObject*>();
-        const auto* page = window->property("pageItem").value<QObject*>();
-        const auto says = [](const QObject* object, const char* property) {
-            return object && object->property(property).toBool();
-        };
-        if (says(plan, "running") || says(plan, "weighing") || says(page, "busy")) {
-            save_picture_when_planned(window, path);
+bool says(const QObject* object, const char* property) {
+    return object && object->property(property).toBool();
+}
+
+bool is_at_work(const QQuickWindow* window) {
+    const auto* plan = window->property("plan").value<QObject*>();
+    const auto* page = window->property("pageItem").value<QObject*>();
+    return says(plan, "running") || says(plan, "weighing") || says(page, "busy");
+}
+
+// Saves the window once its plan and the page's own answer stand on it, and then a moment later:
+// charts lay themselves out over some frames.
+void save_picture_when_settled(QQuickWindow* window, const QString& path, bool was_at_work = true) {
+    constexpr int moment = 400;  // ms
+    QTimer::singleShot(moment, window, [window, path, was_at_work] {
+        if (is_at_work(window) || was_at_work) {
+            save_picture_when_settled(window, path, is_at_work(window));
             return;
         }
         QApplication::exit(window->grabWindow().save(path) ? 0 : failed);
@@ -113,7 +119,7 @@ int main(int argc, char** argv) {
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Candlemark/Main.qml")));
     if (engine.rootObjects().isEmpty()) return failed;
     if (!wishes.picture.isEmpty()) {
-        save_picture_when_planned(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()),
+        save_picture_when_settled(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()),
                                   wishes.picture);
     }
     return QApplication::exec();

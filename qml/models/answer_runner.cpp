@@ -27,6 +27,10 @@ void AnswerRunner::set_asker(Asker asker) {
     common_asker() = asker ? std::move(asker) : Asker(ask_question);
 }
 
+bool AnswerRunner::knows(const QString& question) {
+    return is_question(question);
+}
+
 void AnswerRunner::set_document(ScenarioDocument* document) {
     if (document_ == document) return;
     if (document_) document_->disconnect(this);

@@ -48,6 +48,9 @@ class AnswerRunner : public QObject {
     // That of runners made from now on: a test's own, or the engine's again when empty.
     static void set_asker(Asker asker);
 
+    // Whether there is such a question.
+    Q_INVOKABLE static bool knows(const QString& question);
+
     [[nodiscard]] ScenarioDocument* document() const { return document_; }
     void set_document(ScenarioDocument* document);
     [[nodiscard]] QString question() const { return question_; }

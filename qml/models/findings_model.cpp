@@ -11,6 +11,14 @@ void FindingsModel::show(QList<FindingText> findings) {
     emit countChanged();
 }
 
+QString FindingsModel::words() const {
+    QStringList words;
+    for (const FindingText& finding : findings_)
+        words << finding.word;
+    words.removeDuplicates();
+    return words.join(QStringLiteral(", "));
+}
+
 int FindingsModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : count();
 }

@@ -12,6 +12,7 @@ class FindingsModel : public QAbstractListModel {
     QML_ELEMENT
     QML_UNCREATABLE("comes with a plan")
     Q_PROPERTY(int count READ count NOTIFY countChanged)
+    Q_PROPERTY(QString words READ words NOTIFY countChanged)  // of all, each once
 
   public:
     enum Role {
@@ -29,6 +30,7 @@ class FindingsModel : public QAbstractListModel {
 
     void show(QList<FindingText> findings);
     [[nodiscard]] int count() const { return static_cast<int>(findings_.size()); }
+    [[nodiscard]] QString words() const;
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;

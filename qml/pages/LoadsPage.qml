@@ -23,7 +23,7 @@ Item {
         plan: page.plan
     }
     FieldsModel {
-        id: fields
+        id: keys
         document: page.document
         table: "load"
         number: Math.max(0, page.chosen)
@@ -98,7 +98,7 @@ Item {
             id: fieldsList
             objectName: "fields"
             Layout.fillWidth: true
-            fields: fields
+            fields: keys
         }
         ActionButton {
             objectName: "removeLoad"
@@ -117,7 +117,7 @@ Item {
         onPicked: name => page.show(loads.addLike(name))
         onOwnPicked: {
             page.show(loads.addOwn())
-            fieldsList.type(fields.asked("load[" + page.chosen + "].power").key)
+            fieldsList.type(keys.asked("load[" + page.chosen + "].power").key)
         }
     }
 

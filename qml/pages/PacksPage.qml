@@ -31,7 +31,7 @@ Item {
         options: page.joins.length > 0 ? ["--pack", page.joins] : []
     }
     FieldsModel {
-        id: fields
+        id: keys
         document: page.document
         table: "pack"
         number: Math.max(0, page.chosen)
@@ -110,7 +110,7 @@ Item {
         FieldsList {
             objectName: "fields"
             Layout.fillWidth: true
-            fields: fields
+            fields: keys
         }
         ActionButton {
             objectName: "removePack"

@@ -1,5 +1,4 @@
 // Will it start: the motors of the loads against the inverter, the packs and the cable.
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

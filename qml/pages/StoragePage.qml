@@ -1,5 +1,4 @@
 // After months on a shelf: is it ready, and when must it be topped up.
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -25,7 +24,7 @@ SplitPage {
         high: "switch_open"
     }
     FieldsModel {
-        id: fields
+        id: keys
         document: page.document
         table: "storage"
     }
@@ -56,7 +55,7 @@ SplitPage {
             FieldsList {
                 objectName: "fields"
                 Layout.fillWidth: true
-                fields: fields
+                fields: keys
             }
         }
     }

@@ -1,6 +1,5 @@
 // What the sun gives back: the place, the month, how the panels stand and how many there are; the
 // recharge of each outage day with its range.
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

@@ -7,6 +7,7 @@ T.Button {
     id: button
 
     property string spoken: text  // what a screen reader says
+    property color colour: Tokens.text
     property bool main: false     // the action the screen is for
     property bool atLeft: false   // the word stands at the left
     property bool quiet: false    // the word tells what holds by itself
@@ -26,7 +27,7 @@ T.Button {
     contentItem: Text {
         text: button.text
         font: button.font
-        color: !button.enabled ? Tokens.outline : button.quiet ? Tokens.quietText : button.main ? Tokens.accent : Tokens.text
+        color: !button.enabled ? Tokens.outline : button.quiet ? Tokens.quietText : button.main ? Tokens.accent : button.colour
         horizontalAlignment: button.atLeft ? Text.AlignLeft : Text.AlignHCenter
         wrapMode: Text.Wrap
         verticalAlignment: Text.AlignVCenter

@@ -78,7 +78,7 @@ Rectangle {
                         readonly property int column: table.stacked ? Math.floor(index / 2) : index
                         readonly property bool name: table.stacked && index % 2 === 0
                         width: table.stacked ? (row.width - 2 * Tokens.gapSmall) / 2 : table.cellWidth
-                        text: name ? table.headings[column] : row.modelData.cells[column]
+                        text: (name ? table.headings[column] : row.modelData.cells[column]) ?? ""
                         color: name ? Tokens.quietText : Tokens.text
                     }
                 }

@@ -54,7 +54,7 @@ Rectangle {
         anchors.right: parent.right
         anchors.top: parent.top
         anchors.margins: Tokens.gapSmall
-        width: visible ? implicitWidth : 0
+        width: finding.hasMore ? Tokens.gap : 0
         text: finding.opened ? "▾" : "▸"
         color: Tokens.quietText
         font.pixelSize: Tokens.typeSmall

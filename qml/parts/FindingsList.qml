@@ -31,22 +31,28 @@ ColumnLayout {
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
-    SectionTitle {
+    Fold {
+        objectName: "cautions"
         Layout.fillWidth: true
         Layout.topMargin: Tokens.gapSmall
         visible: list.source.cautions.count > 0
-        text: qsTr("Take care")
-    }
-    Repeater {
-        model: list.source.cautions
-        FindingRow {
-            Layout.fillWidth: true
+        title: qsTr("Take care: %1").arg(list.source.cautions.words)
+        colour: Tokens.caution
+        inside: Component {
+            ColumnLayout {
+                spacing: Tokens.gapSmall
+                Repeater {
+                    model: list.source.cautions
+                    FindingRow {
+                        Layout.fillWidth: true
+                    }
+                }
+            }
         }
     }
     Fold {
         objectName: "figures"
         Layout.fillWidth: true
-        Layout.topMargin: Tokens.gapSmall
         visible: list.source.figures.count > 0
         title: qsTr("Figures")
         inside: Component { RowsList { rows: list.source.figures } }

@@ -9,6 +9,7 @@ ColumnLayout {
     required property string title
     property bool open: false
     property Component inside
+    property color colour: Tokens.text
 
     spacing: Tokens.gapSmall
 
@@ -18,6 +19,7 @@ ColumnLayout {
         text: (fold.open ? "▾  " : "▸  ") + fold.title
         spoken: fold.open ? qsTr("Hide: %1").arg(fold.title) : qsTr("Show: %1").arg(fold.title)
         atLeft: true
+        colour: fold.colour
         onClicked: fold.open = !fold.open
     }
     Loader {

@@ -50,7 +50,10 @@ TEST(program_for_a_screen_reader, says_the_answer_the_candle_the_plot_and_every_
     for (const QString name :
          {"Less: Panels", "More: Panels", "More: Expansion packs", "Less: Outage days",
           "Open a scenario file", "Save the scenario file", "Use the light look", "An hour later",
-          "Show as a table", "Larger text"}) {
+          "Show as a table", "Larger text", "Take the last change back", "Make the change again"}) {
+        EXPECT_TRUE(has(all, QAccessible::Button, name)) << name.toStdString();
+    }
+    for (const QString name : {"Days", "Loads", "Packs", "Storage"}) {
         EXPECT_TRUE(has(all, QAccessible::Button, name)) << name.toStdString();
     }
     const bool finding_is_heard = std::ranges::any_of(all, [](const Heard& one) {

@@ -45,6 +45,14 @@ function seen(item, root) {
     return part
 }
 
+// What lies in an area that is moved sideways may stand outside the screen.
+function movesSideways(item) {
+    for (let outer = item.parent; outer; outer = outer.parent)
+        if (outer.contentX !== undefined && outer.contentWidth > outer.width + 1)
+            return true
+    return false
+}
+
 // Brings an item that scrolls into sight.
 function reveal(item) {
     for (let outer = item.parent; outer; outer = outer.parent) {

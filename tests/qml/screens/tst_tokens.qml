@@ -33,7 +33,7 @@ TestCase {
             ["text", "ground"], ["text", "surface"], ["text", "raised"], ["text", "pressed"], ["text", "well"],
             ["quietText", "ground"], ["quietText", "surface"], ["quietText", "well"], ["quietText", "raised"],
             ["accentInk", "accent"], ["accent", "raised"], ["accent", "ground"],
-            ["stop", "surface"], ["caution", "surface"], ["note", "surface"], ["stop", "ground"]]
+            ["stop", "surface"], ["caution", "surface"], ["caution", "raised"], ["note", "surface"], ["stop", "ground"]]
         for (const [ink, paper] of pairs) {
             const ratio = contrast(Tokens[ink], Tokens[paper])
             verify(ratio >= 4.5, ink + " on " + paper + ": " + ratio.toFixed(2))
