@@ -24,6 +24,7 @@ ApplicationWindow {
         { key: "packs", name: qsTr("Packs"), file: "PacksPage.qml", question: "join" },
         { key: "sun", name: qsTr("Sun"), file: "SunPage.qml", question: "sun" },
         { key: "start", name: qsTr("Starting"), file: "StartPage.qml", question: "start" },
+        { key: "wiring", name: qsTr("Wiring"), file: "WiringPage.qml", question: "wiring" },
         { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml", question: "storage" }
     ].filter(one => asker.knows(one.question))
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)

@@ -56,9 +56,9 @@ void RangeBars::read() {
                          .likely = middle,
                          .high = number_in(column_of(series, high_), row, middle)};
             if (bar.low < bar.likely) {
-                bar.text = tr("%1 (%2 to %3)")
-                               .arg(bar.text, shown_amount(bar.low, unit),
-                                    shown_amount(bar.high, unit));
+                bar.text =
+                    tr("%1 (%2 to %3)")
+                        .arg(bar.text, shown_amount(bar.low, unit), shown_amount(bar.high, unit));
             } else if (bar.likely < bar.high) {
                 bar.text = tr("%1 (to %2)").arg(bar.text, shown_amount(bar.high, unit));
             }

@@ -96,8 +96,6 @@ SplitPage {
                 Layout.fillWidth: true
                 visible: uses.count > 0
                 text: qsTr("Share of each limit that the start uses; the line is the limit")
-                wrapMode: Text.Wrap
-                elide: Text.ElideNone
             }
             RangeBarsView {
                 objectName: "uses"

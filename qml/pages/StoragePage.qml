@@ -41,8 +41,6 @@ SplitPage {
                 Layout.fillWidth: true
                 visible: months.count > 0
                 text: qsTr("Left month by month; the bracket is with the master switch open")
-                wrapMode: Text.Wrap
-                elide: Text.ElideNone
             }
             RangeBarsView {
                 objectName: "months"

@@ -56,8 +56,6 @@ SplitPage {
                 Layout.fillWidth: true
                 visible: days.count > 0
                 text: qsTr("What each day gives back: likely, and from nine in ten to one in ten")
-                wrapMode: Text.Wrap
-                elide: Text.ElideNone
             }
             RangeBarsView {
                 objectName: "sunDays"
@@ -131,8 +129,6 @@ SplitPage {
                 Layout.fillWidth: true
                 visible: counts.count > 0
                 text: qsTr("What so many panels give a day")
-                wrapMode: Text.Wrap
-                elide: Text.ElideNone
             }
             RangeBarsView {
                 Layout.fillWidth: true

@@ -31,8 +31,6 @@ ColumnLayout {
         Layout.fillWidth: true
         visible: row.kind !== "count"
         text: row.label
-        wrapMode: Text.Wrap
-        elide: Text.ElideNone
     }
     ActionButton {
         objectName: "type"

@@ -6,7 +6,7 @@ Text {
     color: Tokens.quietText
     font.pixelSize: Tokens.typeSmall
     font.bold: true
-    elide: Text.ElideRight
+    wrapMode: Text.Wrap
     Accessible.role: Accessible.Heading
     Accessible.name: text
 }
