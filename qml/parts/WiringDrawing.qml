@@ -112,9 +112,6 @@ Flickable {
                             font.pixelSize: Tokens.typeMark
                             font.bold: true
                             wrapMode: Text.Wrap
-                            maximumLineCount: 3
-                            fontSizeMode: Text.Fit
-                            minimumPixelSize: 10
                             Accessible.ignored: true
                         }
                         Text {
