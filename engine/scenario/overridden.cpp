@@ -1,7 +1,6 @@
 #include "scenario/overridden.hpp"
 
 #include <algorithm>
-#include <ranges>
 
 #include <fmt/format.h>
 
@@ -85,9 +84,9 @@ void attribute(const Overridden& overridden, units::Errors& errors) {
                 error.line = 0;
             }
         }
-        for (const Overridden::AddedLines& added : std::views::reverse(overridden.added)) {
-            if (error.line > added.below) {
-                error.line = std::max(added.below, error.line - added.count);
+        for (auto added = overridden.added.rbegin(); added != overridden.added.rend(); ++added) {
+            if (error.line > added->below) {
+                error.line = std::max(added->below, error.line - added->count);
             }
         }
     }
