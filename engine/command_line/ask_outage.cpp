@@ -7,6 +7,7 @@
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
 #include "report/outage_answer.hpp"
+#include "scenario/file.hpp"
 
 namespace command_line {
 
@@ -16,6 +17,9 @@ namespace {
 int usual_weathers(const outage::Ready& ready) {
     return ready.sky && ready.outage.lasts <= 10.0 * units::day ? 200 : 0;
 }
+
+// A day's yield is cheap: percentiles to a point or two.
+constexpr int weathers_of_recharge = 2000;
 
 }  // namespace
 
@@ -42,7 +46,7 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
         scenario = checks::after_storage(std::move(scenario), *stored);
         from_storage = stored->assumptions;
     }
-    const auto ready = outage::make_ready(scenario);
+    const auto ready = outage::make_ready(scenario, scenario::folder_of(read.file_name));
     if (!ready) {
         return units::fail(ready.error());
     }
@@ -52,7 +56,12 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
     if (weathers > 0) {
         chances = report::chances_of(outage::endings_in_weathers(*ready, weathers, request.seed));
     }
-    auto answer = report::outage_answer(scenario, plan, plan.more_packs, chances);
+    if (chances && ready->sky && ready->sky->hours) {
+        chances->of = "start dates of the weather file";
+    }
+    auto answer =
+        report::outage_answer(scenario, plan, plan.more_packs, chances,
+                              outage::recharge_of(*ready, weathers_of_recharge, request.seed));
     answer.assumptions.insert(answer.assumptions.end(), from_storage.begin(), from_storage.end());
     return answer;
 }

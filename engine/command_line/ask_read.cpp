@@ -2,12 +2,24 @@
 
 #include "outage/plan.hpp"
 #include "report/read_answer.hpp"
+#include "report/weather_part.hpp"
+#include "scenario/file.hpp"
+#include "solar/sun_setup.hpp"
 
 namespace command_line {
 
 units::Result<report::Answer> ask_read(const scenario::ReadScenario& read, const Request&) {
-    const auto plan = outage::plan_outage(read.scenario);
-    return report::read_answer(read, plan ? plan->loads : std::vector<outage::LoadUse>{});
+    const auto folder = scenario::folder_of(read.file_name);
+    const auto plan = outage::plan_outage(read.scenario, folder);
+    auto answer = report::read_answer(read, plan ? plan->loads : std::vector<outage::LoadUse>{});
+    if (const auto& file = read.scenario.place.weather_file) {
+        const auto year = solar::read_weather_file(solar::path_of(*file, folder));
+        if (!year) {
+            return units::fail(year.error());
+        }
+        report::add_weather(answer, *file, *year);
+    }
+    return answer;
 }
 
 }  // namespace command_line

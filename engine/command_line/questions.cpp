@@ -6,6 +6,7 @@
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_read.hpp"
 #include "command_line/ask_storage.hpp"
+#include "command_line/ask_sun.hpp"
 #include "command_line/ask_wiring.hpp"
 
 namespace command_line {
@@ -17,6 +18,12 @@ const std::vector<Question>& questions() {
          .examples = "  candlemark outage storm.toml --set outage.lasts=\"3 d\" --full",
          .add_options = add_outage_options,
          .ask = ask_outage},
+        {.name = "sun",
+         .asks = "What do the panels give back, how should they stand, how many help?",
+         .examples = "  candlemark sun storm.toml\n"
+                     "  candlemark sun storm.toml --set panel.tilt=\"70 deg\" --panels 8",
+         .add_options = add_sun_options,
+         .ask = ask_sun},
         {.name = "join",
          .asks = "May I plug this pack onto that unit now?",
          .examples = "  candlemark join storm.toml --pack spare\n"

@@ -22,7 +22,8 @@ struct Request {
     std::vector<std::string> set;  // KEY=VALUE as written
 
     // Of single questions.
-    std::optional<int> weathers;      // outage; absent: as many as the length of the outage allows
+    std::optional<int> weathers;      // outage, sun; absent: as many as the question usually takes
+    std::optional<int> panels;        // sun: tried up to this many
     bool after_storage = false;       // outage
     std::optional<std::string> pack;  // join, gauge: a name; the others below as written
     std::optional<std::string> at_most;  // join

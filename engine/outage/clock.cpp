@@ -176,6 +176,11 @@ class Clock {
         return taken;
     }
 
+    // Of what the sun offers: packs too cold to be charged leave it to the loads. method.md (10)
+    [[nodiscard]] static Power usable(const SunChange& sun, const Taken& taken) {
+        return sun.loads_only ? std::min(sun.offered, taken.at_bus()) : sun.offered;
+    }
+
     // What may have come back by itself at this moment.
     void try_to_come_back(const DemandStep& demand, const SunChange& sun) {
         packs_.demand_is(demanded(demand));
@@ -183,8 +188,8 @@ class Clock {
         if (supply_ == Supply::tripped && demanded(demand) < tripped_at_) come_back();
         if (!inverter_rests_ || now_ < rests_until_ || supply_ != Supply::serving) return;
         const auto taken_now = taken(demand);
-        const auto point =
-            packs_.operating_point(Duty::serving_direct, taken_now.at_bus() - sun.offered);
+        const auto point = packs_.operating_point(Duty::serving_direct,
+                                                  taken_now.at_bus() - usable(sun, taken_now));
         if (point.possible && point.voltage >= unit_.inverter->restart_voltage) inverter_on_again();
     }
 
@@ -225,7 +230,7 @@ class Clock {
         note_overload(demand);
         try_to_come_back(demand, sun);
         const Taken now_taken = taken(demand);
-        const Power net = now_taken.at_bus() - sun.offered;
+        const Power net = now_taken.at_bus() - usable(sun, now_taken);
         Duration leg = end - now_;
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
@@ -279,7 +284,7 @@ class Clock {
                                step.energy.between_wells + step.energy.in_charging;
         const Energy offered = sun.offered * time;
         const Energy stored_now = step.energy.accepted;
-        const Energy unused = step.energy.unaccepted;
+        const Energy unused = step.energy.unaccepted + (sun.offered - usable(sun, taken)) * time;
         const Energy used = std::min(sun.offered, taken.at_bus()) * time;
         ledger.sun_offered += offered;
         ledger.sun_clipped += sun.clipped * time;

@@ -105,8 +105,8 @@ Plan plan_outage(const Ready& ready) {
     return plan;
 }
 
-Result<Plan> plan_outage(const scenario::Scenario& scenario) {
-    const auto ready = make_ready(scenario);
+Result<Plan> plan_outage(const scenario::Scenario& scenario, const std::string& folder) {
+    const auto ready = make_ready(scenario, folder);
     if (!ready) return fail(ready.error());
     return plan_outage(*ready);
 }

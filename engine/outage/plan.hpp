@@ -66,8 +66,10 @@ struct Plan {
 // Runs the clock over the outage three times.
 //   fails      where the scenario cannot be planned: no pack, an unknown place with panels,
 //              unlike chemistries on one bus; each at its key
+//   folder     as make_ready takes it
 //   source     method.md of this folder
-[[nodiscard]] units::Result<Plan> plan_outage(const scenario::Scenario& scenario);
+[[nodiscard]] units::Result<Plan> plan_outage(const scenario::Scenario& scenario,
+                                              const std::string& folder = {});
 [[nodiscard]] Plan plan_outage(const Ready& ready);
 
 // From one more pack up to `most`: those that had to be tried to find the fewest that survive,

@@ -2,7 +2,8 @@
 
 #include "battery/pack_model.hpp"
 #include "outage/demand_findings.hpp"
-#include "solar/panel.hpp"
+#include "outage/ready_sun.hpp"
+#include "outage/room.hpp"
 
 namespace outage {
 
@@ -23,55 +24,12 @@ std::optional<T> or_errors(Result<T> result, Errors& errors) {
     return std::nullopt;
 }
 
-struct SunModels {
-    std::vector<solar::PanelGroup> groups;
-    solar::ControllerModel controller;
-};
-
-SunModels sun_models(const scenario::Scenario& scenario, const solar::Site& site,
-                     scenario::Assumptions& assumptions) {
-    SunModels models{.controller = solar::controller_model(scenario.controller, assumptions)};
-    for (std::size_t i = 0; i < scenario.panels.size(); ++i)
-        if (scenario.panels[i].count > 0)
-            models.groups.push_back(solar::panel_group(scenario.panels[i],
-                                                       fmt::format("panel[{}]", i), site,
-                                                       scenario.outage.starts, assumptions));
-    return models;
-}
-
-// Panels in the cold against what the controller withstands.
-scenario::Findings cold_panels(const SunModels& models, const solar::Site& site, LocalTime starts) {
-    scenario::Findings findings;
-    const auto dawn = midnight_before(starts) + 6.0 * hour;
-    for (const auto& group : models.groups)
-        append(findings, solar::cold_voltage_check(models.controller, group.model, group.in_series,
-                                                   solar::air_temperature(site, dawn)));
-    return findings;
-}
-
-void make_suns(Ready& ready, const scenario::Scenario& scenario, Errors& errors) {
-    if (scenario.panels.empty()) return;
-    ready.site = or_errors(solar::site(scenario.place, ready.assumptions, ready.findings), errors);
-    if (!ready.site) return;
-    const auto models = sun_models(scenario, *ready.site, ready.assumptions);
-    append(ready.findings, cold_panels(models, *ready.site, scenario.outage.starts));
-    for (const auto& [end, sky] :
-         {std::pair{End::earliest, SkyEnd::dull}, std::pair{End::likely, SkyEnd::likely},
-          std::pair{End::latest, SkyEnd::bright}})
-        ready.sun[static_cast<std::size_t>(end)] =
-            sun_changes(*ready.site, models.groups, models.controller, scenario.outage, sky);
-    if (models.groups.empty()) return;
-    ready.sky = std::make_shared<const SkyModels>(
-        SkyModels{.track = solar::SunTrack(*ready.site, models.groups, scenario.outage.starts,
-                                           scenario.outage.lasts),
-                  .controller = models.controller,
-                  .weather = solar::weather_model(scenario.outage.cause, ready.assumptions)});
-}
-
 constexpr Temperature usual_battery_temperature = celsius(20.0);
 
 Temperature battery_temperature(const scenario::Outage& outage,
+                                const std::optional<PackWarmth>& warmth,
                                 scenario::Assumptions& assumptions) {
+    if (warmth) return warmth->mean;
     if (outage.battery_temperature) return *outage.battery_temperature;
     assumptions.push_back({.where = "outage.battery_temperature",
                            .text = "the packs are at 20 degC throughout",
@@ -79,8 +37,9 @@ Temperature battery_temperature(const scenario::Outage& outage,
     return usual_battery_temperature;
 }
 
-void make_units(Ready& ready, const scenario::Scenario& scenario, Errors& errors) {
-    const auto temperature = battery_temperature(scenario.outage, ready.assumptions);
+void make_units(Ready& ready, const scenario::Scenario& scenario,
+                const std::optional<PackWarmth>& warmth, Errors& errors) {
+    const auto temperature = battery_temperature(scenario.outage, warmth, ready.assumptions);
     ready.kinds = kinds_of(scenario, temperature, ready.assumptions, errors);
     const auto bus = ready.kinds.empty() ? 12.8 * volt : ready.kinds.front().model->nominal;
     std::optional<inverter::Model> inverter;
@@ -113,12 +72,15 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
 
 }  // namespace
 
-Result<Ready> make_ready(const scenario::Scenario& scenario) {
+Result<Ready> make_ready(const scenario::Scenario& scenario, const std::string& folder) {
     Ready ready{.outage = scenario.outage};
     Errors errors;
-    make_units(ready, scenario, errors);
+    const auto warmth = warmth_of_packs(scenario, folder, ready.assumptions);
+    ready.too_cold_to_charge = days_too_cold_to_charge(scenario, warmth);
+    append(ready.findings, cold_room(ready.too_cold_to_charge, warmth));
+    make_units(ready, scenario, warmth, errors);
     make_demand(ready, scenario, errors);
-    make_suns(ready, scenario, errors);
+    make_suns(ready, scenario, folder, errors);
     if (!errors.empty()) return fail(std::move(errors));
     const auto& likely = ready.units[static_cast<std::size_t>(End::likely)];
     append(ready.findings, demand_findings(scenario, ready.demand, likely.inverter));

@@ -5,6 +5,7 @@
 #include <array>
 #include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "battery/pack_model.hpp"
@@ -28,6 +29,8 @@ struct SkyModels {
     solar::SunTrack track;
     solar::ControllerModel controller;
     solar::WeatherModel weather;
+    std::shared_ptr<const solar::WeatherYear> hours;  // of a weather file; empty without one
+    std::vector<solar::PanelGroup> groups;
 };
 
 struct Ready {
@@ -40,13 +43,17 @@ struct Ready {
     std::array<std::vector<SunChange>, 3> sun;     // by End
     std::optional<solar::Site> site;
     std::shared_ptr<const SkyModels> sky;  // none without panels
+    std::vector<bool> too_cold_to_charge;  // by local day; empty: never beyond what packs allow
     units::Duration midnight{};            // from the start to the first midnight
     scenario::Findings findings;
     scenario::Assumptions assumptions;
 };
 
+//   folder     of the scenario's file, against which place.weather_file is taken; empty: the
+//              working folder
 //   fails      with every reason why the scenario cannot be planned, each at its key
-[[nodiscard]] units::Result<Ready> make_ready(const scenario::Scenario& scenario);
+[[nodiscard]] units::Result<Ready> make_ready(const scenario::Scenario& scenario,
+                                              const std::string& folder = {});
 
 // One run of the clock.
 [[nodiscard]] Course run(const Ready& ready, End end, Keep keep = {},

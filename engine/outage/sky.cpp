@@ -5,6 +5,7 @@
 #include <boost/math/distributions/normal.hpp>
 
 #include "solar/typical_sky.hpp"
+#include "solar/weather.hpp"
 
 namespace outage {
 
@@ -59,7 +60,8 @@ std::vector<SunChange> sun_changes(const solar::Site& site,
     const auto sky = sky_at(end, outage.lasts / day);
     Duration dark{};
     if (outage.cause == scenario::Cause::storm) {
-        dark = std::min(outage.lasts, midnight_before(starts) + day - starts);
+        const double days = solar::first_days_of(starts);
+        dark = std::min<Duration>(outage.lasts, midnight_before(starts) + days * day - starts);
         append(changes,
                solar::sun_offered(site, groups, controller, starts, dark,
                                   solar::QuantileSky{Probability(storm_day)}),

@@ -17,8 +17,9 @@ enum class SkyEnd { dull, likely, bright };
 // What the sun offers over the outage.
 //   dull, bright  every day at the quantile of clearness that makes the mean of all days of the
 //                 outage fall there once in ten times; method.md (6)
-//   a storm       darkens the first local day to the darkest tenth of days, its middle, whichever
-//                 end is asked for; method.md (7)
+//   a storm       darkens the first local day whose noon lies ahead, and what is left of the one
+//                 before, to the darkest tenth of days, its middle, whichever end is asked for;
+//                 method.md (7)
 [[nodiscard]] std::vector<SunChange> sun_changes(const solar::Site& site,
                                                  std::span<const solar::PanelGroup> groups,
                                                  const solar::ControllerModel& controller,

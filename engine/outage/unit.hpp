@@ -43,6 +43,7 @@ struct SunChange {
     units::Duration from{};
     units::Power offered{};
     units::Power clipped{};
+    bool loads_only = false;  // the packs are too cold to be charged
 };
 
 }  // namespace outage

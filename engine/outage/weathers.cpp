@@ -1,7 +1,7 @@
 #include "outage/weathers.hpp"
 
-#include <thread>
-
+#include "outage/in_threads.hpp"
+#include "outage/ready_sun.hpp"
 #include "solar/weather.hpp"
 
 namespace outage {
@@ -10,17 +10,17 @@ namespace {
 
 using namespace units;
 
-Ending ending_in(const Ready& ready, std::uint64_t seed, int number) {
+solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number) {
     const auto& sky = *ready.sky;
+    if (sky.hours) return solar::from_start_date(sky.hours, number);
     const auto days = static_cast<int>(sky.track.days().size());
-    const solar::GivenSky given{
+    return solar::GivenSky{
         solar::daily_clearness(*ready.site, ready.outage.starts, days, sky.weather,
                                {.seed = seed, .number = static_cast<std::uint32_t>(number)})};
-    std::vector<SunChange> sun;
-    for (const auto& step : sky.track.under(given, sky.controller))
-        sun.push_back({.from = step.start - ready.outage.starts,
-                       .offered = step.offered,
-                       .clipped = step.clipped});
+}
+
+Ending ending_in(const Ready& ready, std::uint64_t seed, int number) {
+    const auto sun = sun_in_weather(ready, seed, number);
     const auto likely = static_cast<std::size_t>(End::likely);
     const auto course = run(ready.units[likely], ready.steps[likely], sun, ready.outage.lasts,
                             ready.midnight, {.trace = false, .after_failure = false});
@@ -29,6 +29,26 @@ Ending ending_in(const Ready& ready, std::uint64_t seed, int number) {
 
 }  // namespace
 
+std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, int number) {
+    std::vector<SunChange> sun;
+    if (!ready.sky) return sun;
+    for (const auto& step :
+         ready.sky->track.under(sky_of(ready, seed, number), ready.sky->controller))
+        sun.push_back({.from = step.start - ready.outage.starts,
+                       .offered = step.offered,
+                       .clipped = step.clipped});
+    keep_from_cold_packs(ready, sun);
+    return sun;
+}
+
+std::optional<solar::Recharge> recharge_of(const Ready& ready, int weathers, std::uint64_t seed) {
+    if (!ready.sky) return std::nullopt;
+    const auto& sky = *ready.sky;
+    if (sky.hours) return solar::recharge_of_hours(sky.track, sky.controller, sky.hours);
+    return solar::recharge(sky.track, *ready.site, sky.controller, sky.weather, seed,
+                           std::max(1, weathers));
+}
+
 std::vector<Ending> endings_in_weathers(const Ready& ready, int weathers, std::uint64_t seed,
                                         unsigned threads) {
     if (weathers < 1) return {};
@@ -36,18 +56,11 @@ std::vector<Ending> endings_in_weathers(const Ready& ready, int weathers, std::u
         const auto course = run(ready, End::likely, {.trace = false, .after_failure = false});
         return {{.lasts = course.lasts, .survives = course.survives}};
     }
+    if (ready.sky->hours) weathers = std::min(weathers, solar::start_dates);
     std::vector<Ending> endings(static_cast<std::size_t>(weathers));
-    if (threads == 0) threads = std::max(1U, std::thread::hardware_concurrency());
-    // Each thread writes its own entries; which thread runs a weather is of no account.
-    const auto every = [&](unsigned first) {
-        for (std::size_t i = first; i < endings.size(); i += threads)
-            endings[i] = ending_in(ready, seed, static_cast<int>(i));
-    };
-    std::vector<std::jthread> others;
-    for (unsigned thread = 1; thread < threads; ++thread)
-        others.emplace_back(every, thread);
-    every(0);
-    others.clear();
+    for_each_number(weathers, threads, [&](int number) {
+        endings[static_cast<std::size_t>(number)] = ending_in(ready, seed, number);
+    });
     return endings;
 }
 

@@ -2,9 +2,11 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "outage/ready.hpp"
+#include "solar/recharge.hpp"
 #include "units/quantities.hpp"
 
 namespace outage {
@@ -17,7 +19,17 @@ struct Ending {
     friend bool operator==(const Ending&, const Ending&) = default;
 };
 
-// The likely demand under `weathers` sequences of days; method.md (8).
+// What the sun offers in weather `number`: a sequence drawn from `seed`, or, with a weather file,
+// its hours from one of solar::start_dates. Empty without panels.
+[[nodiscard]] std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed,
+                                                    int number);
+
+// What the panels give back over at least this many weathers, or all start dates of a file.
+[[nodiscard]] std::optional<solar::Recharge> recharge_of(const Ready& ready, int weathers,
+                                                         std::uint64_t seed);
+
+// The likely demand under `weathers` sequences of days; method.md (8). A weather file has only its
+// start dates: never more of them than solar::start_dates.
 //   gives      one entry a weather, in the order of their numbers: the same seed gives the same
 //              entries, to the last bit, for any number of threads
 //   threads    0 takes as many as the machine has

@@ -117,6 +117,38 @@ struct DaysChart {
     std::vector<Marker> markers = {};  // in time order
 };
 
+// One row of a bar chart. Low, likely and high are equal where there is no range.
+struct Bar {
+    std::string label;  // "Thu 15 Jan", "flat on the ground", "3 panels"
+    double low = 0.0;   // in the chart's unit, at least 0
+    double likely = 0.0;
+    double high = 0.0;
+    std::string words;    // "640 Wh (120 to 1300)", finished
+    bool chosen = false;  // what the scenario has
+};
+
+// The same bars in every face.
+struct BarChart {
+    std::string name;  // "recharge", "placements", "panels"
+    std::string title;
+    std::string unit;  // UCUM
+    std::vector<Bar> bars;
+};
+
+// A few curves over one day; each has one value for each entry of `at`.
+struct DayCurves {
+    struct Curve {
+        std::string name;   // "low", "likely", "high"
+        std::string label;  // "a dull day"
+        std::vector<double> values;
+        std::string words;  // "390 Wh"
+    };
+    std::string title;
+    std::string unit;        // UCUM
+    std::vector<double> at;  // h after midnight
+    std::vector<Curve> curves;
+};
+
 struct Answer {
     std::string question;                 // "outage", "packs", "start" …: the command's name
     std::string title;                    // of the scenario
@@ -131,6 +163,8 @@ struct Answer {
     std::optional<WiringDiagram> wiring = {};  // for questions about the build
     std::string closing;                       // the last line of every face
     std::optional<std::string> defect;  // why the numbers cannot be relied on: a fault of ours
+    std::vector<BarChart> bars = {};
+    std::optional<DayCurves> curves = {};
 };
 
 inline constexpr std::string_view closing_line =

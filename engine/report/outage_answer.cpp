@@ -89,8 +89,32 @@ void add_chances(Members& values, const std::optional<Chances>& chances) {
     values.push_back({"chance_high", "at most, 19 times in 20", value_of(chances->high)});
 }
 
+Members range_of(const solar::DayRange& range, double share = 1.0) {
+    return {{"low", "nine times in ten at least", value_of(range.low * share)},
+            {"likely", "likely", value_of(range.likely * share)},
+            {"high", "one time in ten more than", value_of(range.high * share)},
+            {"mean", "mean", value_of(range.mean * share)}};
+}
+
+void add_recharge(Members& values, const Scenario& scenario,
+                  const std::optional<solar::Recharge>& recharge) {
+    if (!recharge) {
+        values.push_back({"recharge", "sun over many weathers", {Absent{"there are no panels"}}});
+        return;
+    }
+    const double days = std::max<double>(scenario.outage.lasts / units::day, 1e-6);
+    values.push_back(
+        {"recharge",
+         "sun over many weathers",
+         {Members{
+             {"whole", "the whole outage", {range_of(recharge->whole)}},
+             {"per_day", "each day", {range_of(recharge->whole, 1.0 / days)}},
+             {"weathers", "weathers tried", {static_cast<std::int64_t>(recharge->weathers)}}}}});
+}
+
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                  const std::optional<Chances>& chances) {
+                  const std::optional<Chances>& chances,
+                  const std::optional<solar::Recharge>& recharge) {
     const Course& likely = plan.likely;
     Members values = ending(scenario, likely.lasts, likely.survives);
     values.push_back({"limited_by", "limited by", {std::string(word_for(likely.limited_by))}});
@@ -102,6 +126,7 @@ Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<
                       {ending(scenario, plan.latest.lasts, plan.latest.survives)}});
     values.push_back({"energy", "energy", {energy(likely.ledger)}});
     add_chances(values, chances);
+    add_recharge(values, scenario, recharge);
     values.push_back({"packs", "packs", {static_cast<std::int64_t>(plan.packs)}});
     values.push_back({"next_packs", "with more packs", next_packs(scenario, plan, more)});
     values.push_back(
@@ -139,15 +164,27 @@ std::string chance_sentence(const Chances& chances) {
         fmt::format("{:.0f} to {:.0f} in a hundred", std::floor(100.0 * chances.low.value()),
                     std::ceil(100.0 * chances.high.value()));
     if (chances.of_lasting <= units::Probability(0.0)) {
-        return fmt::format("It lasts through none of {} chance weathers.", chances.outages);
+        return fmt::format("It lasts through none of {} {}.", chances.outages, chances.of);
     }
     if (chances.of_lasting >= units::Probability(1.0)) {
-        return fmt::format("It lasts through all of {} chance weathers ({}).", chances.outages,
+        return fmt::format("It lasts through all of {} {} ({}).", chances.outages, chances.of,
                            spread);
     }
-    return fmt::format("Of {} chance weathers it lasts through {:.0f} % ({}).", chances.outages,
+    return fmt::format("Of {} {} it lasts through {:.0f} % ({}).", chances.outages, chances.of,
                        std::floor(percent), spread);
 }
+
+namespace {
+
+std::string recharge_sentence(const Scenario& scenario, const solar::Recharge& recharge) {
+    const double days = std::max<double>(scenario.outage.lasts / units::day, 1.0);
+    return fmt::format("The panels give back {} a day, {} to {} four times in five.",
+                       in_words(recharge.whole.likely / days, 2),
+                       in_words(recharge.whole.low / days, 2),
+                       in_words(recharge.whole.high / days, 2));
+}
+
+}  // namespace
 
 Chances chances_of(std::vector<outage::Ending> endings) {
     std::ranges::sort(endings, {}, &outage::Ending::lasts);
@@ -173,21 +210,25 @@ Chances chances_of(std::vector<outage::Ending> endings) {
 }
 
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                     const std::optional<Chances>& chances) {
+                     const std::optional<Chances>& chances,
+                     const std::optional<solar::Recharge>& recharge) {
     Answer answer{.question = "outage",
                   .title = scenario.title,
                   .sentences = outage_sentences(scenario, plan, more),
-                  .values = values_of(scenario, plan, more, chances),
+                  .values = values_of(scenario, plan, more, chances, recharge),
                   .findings = outage_findings(scenario, plan),
                   .working = outage_working(plan),
                   .assumptions = plan.assumptions,
                   .cautions = cautions_for(scenario),
-                  .series = outage_series(scenario, plan),
+                  .series = outage_series(scenario, plan, recharge),
                   .days = days_chart(scenario, plan),
                   .closing = std::string(closing_line),
                   .defect = defect_of(plan)};
     if (chances && chances->outages > 1) {
         answer.sentences.push_back(chance_sentence(*chances));
+    }
+    if (recharge && recharge->whole.high > 1.0 * units::watt_hour) {
+        answer.sentences.push_back(recharge_sentence(scenario, *recharge));
     }
     return answer;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "outage/plan.hpp"
@@ -17,9 +18,10 @@ struct Chances {
     units::Duration p50{};
     units::Duration p90{};  // one outage in ten lasts longer
     units::Probability of_lasting;
-    units::Probability low;   // of_lasting may be as low as this, 19 times in 20
-    units::Probability high;  // and as high as this
-    int outages = 0;          // that were tried
+    units::Probability low;              // of_lasting may be as low as this, 19 times in 20
+    units::Probability high;             // and as high as this
+    int outages = 0;                     // that were tried
+    std::string of = "chance weathers";  // or what else differed between them
 };
 
 //   takes      at least one ending
@@ -32,10 +34,11 @@ struct Chances {
 
 // The whole answer of the outage question.
 //   takes      more: what 1, 2, … more packs give; empty when not asked for
-//              chances: absent gives null with a reason
+//              chances, recharge: absent gives null with a reason
 //   gives      `defect` set when the energy account of any course does not close
 [[nodiscard]] Answer outage_answer(const scenario::Scenario& scenario, const outage::Plan& plan,
                                    const std::vector<outage::MorePacks>& more,
-                                   const std::optional<Chances>& chances = {});
+                                   const std::optional<Chances>& chances = {},
+                                   const std::optional<solar::Recharge>& recharge = {});
 
 }  // namespace report

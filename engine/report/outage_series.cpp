@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "report/clock_words.hpp"
+#include "report/columns.hpp"
 #include "report/outage_findings.hpp"
 #include "report/sampling.hpp"
 #include "units/clock.hpp"
@@ -23,46 +24,6 @@ using outage::Plan;
 using outage::TracePoint;
 using scenario::Scenario;
 using units::Duration;
-
-template <class Quantity>
-std::string unit_of(Quantity quantity) {
-    return std::string(units::in_customary_unit(quantity).unit);
-}
-
-template <class Quantity>
-double number(Quantity quantity) {
-    return units::in_customary_unit(quantity).value;
-}
-
-// A column filled by a function of the row; numbers and their unit come from the quantity itself.
-template <class Function>
-Column column(std::string name, std::string heading, std::size_t rows, Function of_row) {
-    using Entry = decltype(of_row(std::size_t{}));
-    Column result{.name = std::move(name), .heading = std::move(heading), .unit = {}, .points = {}};
-    if constexpr (std::is_same_v<Entry, std::string>) {
-        std::vector<std::string> words;
-        for (std::size_t row = 0; row < rows; ++row) {
-            words.push_back(of_row(row));
-        }
-        result.points = std::move(words);
-    } else {
-        std::vector<double> numbers;
-        for (std::size_t row = 0; row < rows; ++row) {
-            if constexpr (std::is_arithmetic_v<Entry>) {
-                numbers.push_back(static_cast<double>(of_row(row)));
-            } else {
-                numbers.push_back(number(of_row(row)));
-            }
-        }
-        if constexpr (std::is_arithmetic_v<Entry>) {
-            result.unit = "1";
-        } else {
-            result.unit = unit_of(Entry{});
-        }
-        result.points = std::move(numbers);
-    }
-    return result;
-}
 
 std::string events_between(const Plan& plan, Duration from, Duration to) {
     std::string text;
@@ -139,7 +100,7 @@ Series events_table(const Scenario& scenario, const Plan& plan) {
     return series;
 }
 
-Series sun_table(const Plan& plan) {
+Series sun_table(const Plan& plan, const std::optional<solar::Recharge>& recharge) {
     const auto& days = plan.sun;
     Series series{.name = "sun_days", .title = "What the sun gives back", .columns = {}};
     series.columns = {
@@ -152,6 +113,18 @@ Series sun_table(const Plan& plan) {
                [&](std::size_t row) { return days[row].unused; }),
         column("clipped", "turned away by the controller", days.size(),
                [&](std::size_t row) { return days[row].clipped; })};
+    if (!recharge || recharge->days.size() < days.size()) {
+        return series;
+    }
+    const auto offered = [&](units::Energy solar::DayRange::*end) {
+        return [&, end](std::size_t row) { return recharge->days[row].offered.*end; };
+    };
+    series.columns.push_back(column("low", "offered, nine times in ten at least", days.size(),
+                                    offered(&solar::DayRange::low)));
+    series.columns.push_back(
+        column("middle", "offered, half the time", days.size(), offered(&solar::DayRange::likely)));
+    series.columns.push_back(column("high", "offered, one time in ten more than", days.size(),
+                                    offered(&solar::DayRange::high)));
     return series;
 }
 
@@ -239,11 +212,12 @@ double full_store(const Plan& plan) {
 
 }  // namespace
 
-std::vector<Series> outage_series(const Scenario& scenario, const Plan& plan) {
+std::vector<Series> outage_series(const Scenario& scenario, const Plan& plan,
+                                  const std::optional<solar::Recharge>& recharge) {
     std::vector<Series> series{hours_table(scenario, plan), events_table(scenario, plan),
                                loads_table(plan.loads)};
     if (!plan.sun.empty()) {
-        series.push_back(sun_table(plan));
+        series.push_back(sun_table(plan, recharge));
     }
     return series;
 }

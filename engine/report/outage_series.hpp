@@ -1,18 +1,22 @@
 // The outage as tables and as the chart of its days.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "outage/plan.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
+#include "solar/recharge.hpp"
 
 namespace report {
 
 // "hours" (one row an hour: what flowed in it, what is stored at its end), "events", "loads" and
 // "sun_days", in this order.
-[[nodiscard]] std::vector<Series> outage_series(const scenario::Scenario& scenario,
-                                                const outage::Plan& plan);
+//   recharge   adds the range of each day's sun to "sun_days"
+[[nodiscard]] std::vector<Series> outage_series(
+    const scenario::Scenario& scenario, const outage::Plan& plan,
+    const std::optional<solar::Recharge>& recharge = {});
 
 // What each load draws, how often, and how that is known.
 [[nodiscard]] Series loads_table(const std::vector<outage::LoadUse>& loads);

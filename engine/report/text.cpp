@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "report/bars.hpp"
 #include "report/candle.hpp"
 #include "report/clock_words.hpp"
 #include "report/days_plot.hpp"
@@ -173,12 +174,39 @@ void write_table(Page& page, const Series& series) {
         widths.push_back(std::min(widest, page.look.width / 2));
         columns.push_back(std::move(cells));
     }
+    constexpr int narrowest_last = 6;
+    int all_but_last = 0;
+    for (std::size_t place = 0; place + 1 < widths.size(); ++place) {
+        all_but_last += widths[place] + 2;
+    }
+    if (!series.brief && all_but_last + narrowest_last > page.look.width) {
+        page.paragraph(
+            "This table is wider than the page; --as json has it, and --as csv the first "
+            "table of an answer.");
+        return;
+    }
     for (std::size_t row = 0; !columns.empty() && row < columns.front().size(); ++row) {
         std::string line;
         for (std::size_t place = 0; place + 1 < columns.size(); ++place) {
             line += padded(shortened(columns[place][row], widths[place]), widths[place]) + "  ";
         }
         page.paragraph(columns.back()[row], line);
+    }
+}
+
+void write_bars(Page& page, const Answer& answer) {
+    for (const auto& chart : answer.bars) {
+        page.line();
+        for (const auto& line : drawn_bars(chart, page.look)) {
+            page.line(line);
+        }
+    }
+    if (!answer.curves) {
+        return;
+    }
+    page.line();
+    for (const auto& line : drawn_curves(*answer.curves, page.look)) {
+        page.line(line);
     }
 }
 
@@ -358,7 +386,8 @@ std::string in_text(const Answer& answer, const Look& look) {
         write_picture(page, answer, look.full ? 12 : 8);
         write_energy(page, answer);
     } else {
-        if (!look.full && !answer.wiring) {  // its tables say it better
+        write_bars(page, answer);
+        if (!look.full && !answer.wiring && answer.bars.empty()) {  // their tables say it better
             page.line();
             write_values(page, answer.values, 0);
         }

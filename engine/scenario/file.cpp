@@ -68,11 +68,6 @@ std::string where_links_lead(const std::string& path) {
     return found;
 }
 
-std::string folder_of(const std::string& path) {
-    const std::size_t slash = path.rfind('/');
-    return slash == std::string::npos ? "." : slash == 0 ? "/" : path.substr(0, slash);
-}
-
 // Without this the new name may be lost with the power, though the bytes are not.
 void settle_folder(const std::string& folder) {
     const OpenFile open_folder(open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
@@ -146,6 +141,11 @@ units::Result<std::monostate> save_file(const std::string& path, std::string_vie
     }
     settle_folder(folder_of(target));
     return std::monostate();
+}
+
+std::string folder_of(const std::string& path) {
+    const std::size_t slash = path.rfind('/');
+    return slash == std::string::npos ? "." : slash == 0 ? "/" : path.substr(0, slash);
 }
 
 }  // namespace scenario

@@ -40,6 +40,10 @@ struct NearbyPlace {
 
 [[nodiscard]] NearbyPlace nearest_known_place(Coordinates at);
 
+// Beyond either of these a place's figures stand for another spot only with a caution: ours.
+inline constexpr units::Length farthest_of_its_kind = 100e3 * units::metre;
+inline constexpr units::Length highest_of_its_kind = 300.0 * units::metre;
+
 // Great-circle distance on a sphere of 6371 km.
 [[nodiscard]] units::Length distance_between(Coordinates a, Coordinates b);
 

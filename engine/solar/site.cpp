@@ -115,7 +115,7 @@ void set_clock(Workshop& work, Site& site, const std::optional<KnownPlace>& lend
     const double by_sun = site.at.longitude / degree / 15.0;
     if (work.place.utc_offset) {
         site.utc_offset = *work.place.utc_offset;
-    } else if (lends && distance_between(lends->at, site.at) < 100e3 * metre) {
+    } else if (lends && distance_between(lends->at, site.at) < farthest_of_its_kind) {
         site.utc_offset = lends->utc_offset;
     } else {
         site.utc_offset = std::round(by_sun) * hour;
@@ -202,7 +202,7 @@ void borrow_clearness(Workshop& work, Site& site, const KnownPlace& lends) {
         work.assume("place.irradiation",
                     fmt::format("that of {}, {:.0f} km away", lends.name, apart / metre / 1000.0),
                     std::string(lends.source));
-    if (apart <= 100e3 * metre && height <= 300.0 * metre) return;
+    if (apart <= farthest_of_its_kind && height <= highest_of_its_kind) return;
     work.findings.push_back(
         {.severity = scenario::Severity::caution,
          .where = "place",

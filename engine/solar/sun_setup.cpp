@@ -2,6 +2,8 @@
 
 #include <filesystem>
 
+#include "solar/places.hpp"
+
 namespace solar {
 
 namespace {
@@ -9,20 +11,36 @@ namespace {
 using namespace units;
 
 // What a weather file says of its place, where the person said nothing.
-scenario::Place with_figures_of(const WeatherYear& year, scenario::Place place) {
-    const WeatherSummary sums = summary(year);
-    if (!place.name) place.name = year.station;
-    if (!place.latitude) place.latitude = year.at.latitude;
-    if (!place.longitude) place.longitude = year.at.longitude;
-    if (!place.elevation) place.elevation = year.elevation;
-    if (!place.utc_offset) place.utc_offset = year.utc_offset;
+scenario::Place with_figures_of(const WeatherYear& year, const WeatherSummary& sums,
+                                scenario::Place place) {
+    const bool is_built_in = place.name && known_place(*place.name).has_value();
+    if (!is_built_in) {
+        if (!place.name) place.name = year.station;
+        if (!place.latitude) place.latitude = year.at.latitude;
+        if (!place.longitude) place.longitude = year.at.longitude;
+        if (!place.elevation) place.elevation = year.elevation;
+        if (!place.utc_offset) place.utc_offset = year.utc_offset;
+    }
     if (!place.irradiation && !place.sunshine) place.irradiation = sums.monthly;
-    if (!place.temperature) place.temperature = site_of(year).temperature;
+    if (!place.temperature) place.temperature = monthly_temperature(year);
     return place;
 }
 
-void warn_of_the_file(const WeatherYear& year, SunSetup& setup) {
-    const WeatherSummary sums = summary(year);
+void warn_of_distance(const WeatherYear& year, const Site& site, scenario::Findings& findings) {
+    const Length apart = distance_between(year.at, site.at);
+    const Length height = abs(year.elevation - site.elevation);
+    if (apart <= farthest_of_its_kind && height <= highest_of_its_kind) return;
+    findings.push_back(
+        {.severity = scenario::Severity::caution,
+         .where = "place.weather_file",
+         .text = fmt::format("the weather file is of {}, {:.0f} km and {:.0f} m of height away; "
+                             "sky and fog can differ over such a distance",
+                             year.station, apart / metre / 1000.0, height / metre),
+         .mend = "take the file of a nearer station, or give place.irradiation for the spot itself",
+         .source = "solar/method.md, section 6"});
+}
+
+void warn_of_the_file(const WeatherSummary& sums, SunSetup& setup) {
     if (sums.missing > 0)
         setup.findings.push_back(
             {.severity = scenario::Severity::caution,
@@ -42,13 +60,18 @@ void warn_of_the_file(const WeatherYear& year, SunSetup& setup) {
              .source = "solar/method.md, section 6"});
 }
 
-// Colder than the month's mean by this much on its coldest morning: ours.
+// Colder than the month's mean night by this much on its coldest morning: ours.
 constexpr TemperatureDifference below_the_mean = 15.0 * kelvin;
 
+// The coldest hour of a weather file; without one, of the month's climate.
+Temperature coldest_air(const scenario::Scenario& scenario, const SunSetup& setup) {
+    if (setup.file && setup.file->coldest) return *setup.file->coldest;
+    return air_temperature(setup.site, midnight_before(scenario.outage.starts) + 2.5 * hour) -
+           below_the_mean;
+}
+
 void check_cold_voltage(const scenario::Scenario& scenario, SunSetup& setup) {
-    const Temperature coldest =
-        air_temperature(setup.site, midnight_before(scenario.outage.starts) + 2.5 * hour) -
-        below_the_mean;
+    const Temperature coldest = coldest_air(scenario, setup);
     for (const PanelGroup& group : setup.groups)
         for (scenario::Finding& finding :
              cold_voltage_check(setup.controller, group.model, group.in_series, coldest))
@@ -57,25 +80,32 @@ void check_cold_voltage(const scenario::Scenario& scenario, SunSetup& setup) {
 
 }  // namespace
 
+std::string path_of(const std::string& weather_file, const std::string& folder) {
+    return (std::filesystem::path(folder) / weather_file).string();
+}
+
 Result<SunSetup> sun_setup(const scenario::Scenario& scenario, const std::string& folder) {
     SunSetup setup;
     scenario::Place place = scenario.place;
     if (place.weather_file) {
-        const auto path = std::filesystem::path(folder) / *place.weather_file;
-        auto year = read_weather_file(path.string());
+        auto year = read_weather_file(path_of(*place.weather_file, folder));
         if (!year) return fail(std::move(year.error()));
         setup.hours = std::make_shared<const WeatherYear>(std::move(*year));
-        place = with_figures_of(*setup.hours, std::move(place));
-        warn_of_the_file(*setup.hours, setup);
+        setup.file = summary(*setup.hours);
+        place = with_figures_of(*setup.hours, *setup.file, std::move(place));
+        warn_of_the_file(*setup.file, setup);
     }
     auto made = site(place, setup.assumptions, setup.findings);
     if (!made) return fail(std::move(made.error()));
     setup.site = std::move(*made);
+    if (setup.hours) warn_of_distance(*setup.hours, setup.site, setup.findings);
     if (setup.hours)
         setup.site.source = fmt::format("hourly weather file of {}", setup.hours->station);
     for (std::size_t i = 0; i < scenario.panels.size(); ++i)
-        setup.groups.push_back(panel_group(scenario.panels[i], fmt::format("panel[{}]", i),
-                                           setup.site, scenario.outage.starts, setup.assumptions));
+        if (scenario.panels[i].count > 0)
+            setup.groups.push_back(panel_group(scenario.panels[i], fmt::format("panel[{}]", i),
+                                               setup.site, scenario.outage.starts,
+                                               setup.assumptions));
     if (setup.groups.empty()) return setup;
     setup.controller = controller_model(scenario.controller, setup.assumptions);
     check_cold_voltage(scenario, setup);

@@ -18,9 +18,13 @@ struct SunSetup {
     std::vector<PanelGroup> groups;
     ControllerModel controller;
     std::shared_ptr<const WeatherYear> hours;  // of a weather file; empty without one
+    std::optional<WeatherSummary> file;        // what that file amounts to
     scenario::Findings findings;
     scenario::Assumptions assumptions;
 };
+
+// Where a weather file named in a scenario lies; a whole path stays as it is.
+[[nodiscard]] std::string path_of(const std::string& weather_file, const std::string& folder);
 
 // The weather file's months stand for the place when one is given; the person's own latitude and
 // figures still win over it.

@@ -120,7 +120,7 @@ std::array<Duration, 24> lit_hours(const std::vector<Piece>& pieces) {
 
 SunTrack::SunTrack(const Site& site, std::span<const PanelGroup> groups, LocalTime from,
                    Duration lasts)
-    : groups_(groups.begin(), groups.end()) {
+    : latitude_(site.at.latitude), groups_(groups.begin(), groups.end()) {
     for (const PanelGroup& group : groups_)
         rated_ += group.count * (group.model.rated_power / watt);
     const LocalTime until = from + lasts;

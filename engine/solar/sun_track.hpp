@@ -76,11 +76,12 @@ class SunTrack {
     [[nodiscard]] SunSeries under(const Sky& sky, const ControllerModel& controller) const;
 
   private:
-    [[nodiscard]] SunSeries under_hours(const WeatherYear& year,
+    [[nodiscard]] SunSeries under_hours(const WeatherYear& year, int days_later,
                                         const ControllerModel& controller) const;
     void add_day(const Site& site, units::LocalTime midnight, units::LocalTime from,
                  units::LocalTime until, int number);
 
+    units::Angle latitude_{};
     std::vector<PanelGroup> groups_;
     double rated_ = 0.0;  // of all groups, W
     std::vector<TrackStep> steps_;

@@ -43,7 +43,7 @@ void add(SunStep& to, const SunStep& step, double weight) {
 
 SunSeries SunTrack::under(const Sky& sky, const ControllerModel& controller) const {
     if (const auto* hourly = std::get_if<HourlySky>(&sky))
-        return under_hours(*hourly->year, controller);
+        return under_hours(*hourly->year, hourly->days_later, controller);
     SunSeries series;
     series.reserve(steps_.size());
     for (std::size_t number = 0; number < days_.size(); ++number) {

@@ -26,7 +26,8 @@ struct GivenSky {
 };  // from the first local day on; the last lasts
 struct HourlySky {
     std::shared_ptr<const WeatherYear> year;
-};  // a weather file's own hours
+    int days_later = 0;
+};  // a weather file's own hours, or those of so many days later (negative: earlier)
 using Sky = std::variant<TypicalSky, QuantileSky, GivenSky, HourlySky>;
 
 // Holds from start for its duration. Steps follow each other without a gap. They last at most

@@ -31,19 +31,24 @@ double first_score(FirstSky sky, double drawn) {
 
 }  // namespace
 
-WeatherModel weather_model(std::optional<scenario::Cause> cause,
-                           scenario::Assumptions& assumptions) {
-    WeatherModel model;
-    switch (cause.value_or(scenario::Cause::unknown)) {
+int first_days_of(LocalTime starts) {
+    return time_of_day(starts) < 12.0 * hour ? 1 : 2;
+}
+
+WeatherModel weather_model(const scenario::Outage& outage, scenario::Assumptions& assumptions) {
+    WeatherModel model{.first_days = first_days_of(outage.starts)};
+    switch (outage.cause.value_or(scenario::Cause::unknown)) {
         case scenario::Cause::storm:
             model.first_sky = FirstSky::after_storm;
-            assumptions.push_back(
-                {"outage.cause", "the first day is among the dullest tenth", "ours"});
+            assumptions.push_back({"outage.cause",
+                                   "the first day with its noon ahead is among the dullest tenth",
+                                   "ours"});
             break;
         case scenario::Cause::clear:
             model.first_sky = FirstSky::clear;
-            assumptions.push_back(
-                {"outage.cause", "the first day is in the brighter half", "ours"});
+            assumptions.push_back({"outage.cause",
+                                   "the first day with its noon ahead is in the brighter half",
+                                   "ours"});
             break;
         case scenario::Cause::unknown:
             break;

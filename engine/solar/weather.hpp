@@ -21,13 +21,17 @@ enum class FirstSky {
 
 struct WeatherModel {
     FirstSky first_sky = FirstSky::unknown;
-    int first_days = 1;           // for which first_sky holds; ours
+    int first_days = 1;           // local days for which first_sky holds; ours
     double persistence = 0.29;    // of normal scores from day to day, 0 to 0.6; [Graham 1988]
     double climate_error = 0.05;  // relative, of the table's means: one draw a sequence; ours
 };
 
-[[nodiscard]] WeatherModel weather_model(std::optional<scenario::Cause> cause,
+[[nodiscard]] WeatherModel weather_model(const scenario::Outage& outage,
                                          scenario::Assumptions& assumptions);
+
+// Local days, the one of the start included, until the first one is over whose noon lay ahead when
+// the power went: an evening's storm is met by the panels on the next day. 1 or 2.
+[[nodiscard]] int first_days_of(units::LocalTime starts);
 
 // Names one sequence of random numbers: the same pair gives the same days, bit for bit, whatever
 // was drawn before, in whatever thread.

@@ -370,15 +370,34 @@ WeatherSummary summary(const WeatherYear& year) {
     const HourOfWeather& first_hour = year.hours[std::size_t(worst - days.begin()) * 24];
     found.worst_day_month = first_hour.month;
     found.worst_day_date = first_hour.date;
-    found.worst_three_days = days[0] + days[1] + days[2];
+    std::size_t dullest = 0;
+    const auto three_from = [&](std::size_t i) { return days[i] + days[i + 1] + days[i + 2]; };
     for (std::size_t i = 1; i + 2 < days.size(); ++i)
-        found.worst_three_days =
-            std::min<Irradiation>(found.worst_three_days, days[i] + days[i + 1] + days[i + 2]);
+        if (three_from(i) < three_from(dullest)) dullest = i;
+    found.worst_three_days = three_from(dullest);
+    found.worst_three_days_month = year.hours[dullest * 24].month;
+    found.worst_three_days_date = year.hours[dullest * 24].date;
     found.closure = closure(year, 0.5);
     found.closure_at_the_hours_end = closure(year, 0.0);
     found.half_an_hour_off =
         std::abs(found.closure_at_the_hours_end - 1.0) + 0.005 < std::abs(found.closure - 1.0);
     return found;
+}
+
+std::optional<std::array<Temperature, 12>> monthly_temperature(const WeatherYear& year) {
+    std::array<double, 12> warmth{};
+    std::array<int, 12> hours{};
+    for (const HourOfWeather& row : year.hours)
+        if (row.air) {
+            warmth[std::size_t(row.month - 1)] += in_celsius(*row.air);
+            ++hours[std::size_t(row.month - 1)];
+        }
+    std::array<Temperature, 12> means;
+    for (std::size_t month = 0; month < 12; ++month) {
+        if (hours[month] == 0) return std::nullopt;
+        means[month] = celsius(warmth[month] / hours[month]);
+    }
+    return means;
 }
 
 Site site_of(const WeatherYear& year) {
@@ -387,27 +406,15 @@ Site site_of(const WeatherYear& year) {
               .at = year.at,
               .elevation = year.elevation,
               .utc_offset = year.utc_offset,
-              .temperature = {},
+              .temperature = monthly_temperature(year),
               .daily_range = {},
               .source = fmt::format("hourly weather file of {}", year.station)};
-    std::array<double, 12> warmth{};
-    std::array<int, 12> hours{};
-    for (const HourOfWeather& row : year.hours)
-        if (row.air) {
-            warmth[std::size_t(row.month - 1)] += in_celsius(*row.air);
-            ++hours[std::size_t(row.month - 1)];
-        }
-    bool all_known = true;
-    std::array<Temperature, 12> means;
     for (std::size_t month = 0; month < 12; ++month) {
         const Irradiation outside = extraterrestrial_of_month(year.at.latitude, int(month) + 1);
         const bool is_lit = outside > 0.1e6 * joule / square_metre;
         made.clearness[month] = Clearness(
             is_lit ? std::clamp(double(sums.monthly[month] / outside), 0.02, 0.85) : 0.40);
-        all_known = all_known && hours[month] > 0;
-        means[month] = celsius(hours[month] > 0 ? warmth[month] / hours[month] : 0.0);
     }
-    if (all_known) made.temperature = means;
     return made;
 }
 

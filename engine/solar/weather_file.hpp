@@ -62,6 +62,8 @@ struct WeatherSummary {
     int worst_day_month = 1;
     int worst_day_date = 1;
     units::Irradiation worst_three_days{};  // in a row, their sum
+    int worst_three_days_month = 1;         // of the first of them
+    int worst_three_days_date = 1;
     // Direct light on level ground plus diffuse, over global, with the sun at the middle of each
     // hour, and at its end. Near 1 when the clock is right.
     double closure = 0.0;
@@ -72,6 +74,14 @@ struct WeatherSummary {
 };
 
 [[nodiscard]] WeatherSummary summary(const WeatherYear& year);
+
+// Monthly means; absent when a month has no hour with a temperature.
+[[nodiscard]] std::optional<std::array<units::Temperature, 12>> monthly_temperature(
+    const WeatherYear& year);
+
+// Mean of the file's hours with a temperature on that date; absent when there is none.
+[[nodiscard]] std::optional<units::Temperature> mean_temperature_on(const WeatherYear& year,
+                                                                    units::LocalTime midnight);
 
 // The site a file describes: its months' means as clearness and temperature.
 [[nodiscard]] Site site_of(const WeatherYear& year);

@@ -170,6 +170,9 @@ constexpr std::array table = {
     NamedUnit{"kWh/m2/d", irradiation, 3.6e6},
     NamedUnit{"kWh/m2/day", irradiation, 3.6e6},
     NamedUnit{"MJ/m2/day", irradiation, 1e6},
+    // Peak sun hours: so long a sun of 1000 W/m2 would give as much.
+    NamedUnit{"psh", irradiation, 3.6e6},
+    NamedUnit{"psh/d", irradiation, 3.6e6},
 
     NamedUnit{"Hz", frequency},
     NamedUnit{"kHz", frequency, 1e3},

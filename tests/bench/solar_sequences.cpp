@@ -3,7 +3,7 @@
 #include <chrono>
 #include <cstdio>
 
-#include "solar/sky_range.hpp"
+#include "solar/recharge.hpp"
 #include "solar/sun_track.hpp"
 
 namespace {
@@ -61,7 +61,8 @@ int main() {
         }
     });
     const double ranked = milliseconds([&] {
-        kept += sky_range(site, groups, controller, from, double(days) * day, {}).mean.value();
+        const SunTrack fresh(site, groups, from, double(days) * day);
+        kept += recharge(fresh, site, controller, {}, 1, sequences).whole.mean.value();
     });
     std::printf(
         "geometry of %d days %.3f ms; drawing %u sequences %.1f ms; every step of all %.1f ms "

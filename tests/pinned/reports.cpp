@@ -69,4 +69,8 @@ TEST(pinned, everything_about_each_demo_outage) {
     compare("outage", true, ".outage.full.txt");
 }
 
+TEST(pinned, the_first_screen_of_each_demo_sun) {
+    compare("sun", false, ".sun.txt");
+}
+
 }  // namespace

@@ -84,12 +84,27 @@ TEST(weather, each_month_has_its_own_days) {
     EXPECT_NEAR(february, 0.65, 0.01);
 }
 
+scenario::Outage outage_of(std::optional<scenario::Cause> cause, double hour_of_day) {
+    return {.starts = local_time(std::chrono::year(2026) / 1 / 14, hour_of_day * hour),
+            .lasts = 3.0 * day,
+            .cause = cause};
+}
+
 TEST(weather, a_cause_says_what_it_assumes) {
     scenario::Assumptions assumptions;
-    EXPECT_EQ(weather_model(scenario::Cause::storm, assumptions).first_sky, FirstSky::after_storm);
-    EXPECT_EQ(weather_model(scenario::Cause::clear, assumptions).first_sky, FirstSky::clear);
-    EXPECT_EQ(weather_model(std::nullopt, assumptions).first_sky, FirstSky::unknown);
+    const auto first_sky = [&](std::optional<scenario::Cause> cause) {
+        return weather_model(outage_of(cause, 8.0), assumptions).first_sky;
+    };
+    EXPECT_EQ(first_sky(scenario::Cause::storm), FirstSky::after_storm);
+    EXPECT_EQ(first_sky(scenario::Cause::clear), FirstSky::clear);
+    EXPECT_EQ(first_sky(std::nullopt), FirstSky::unknown);
     EXPECT_FALSE(assumptions.empty());
+}
+
+TEST(weather, a_storm_of_the_evening_stands_over_the_next_day) {
+    scenario::Assumptions assumptions;
+    EXPECT_EQ(weather_model(outage_of(scenario::Cause::storm, 8.0), assumptions).first_days, 1);
+    EXPECT_EQ(weather_model(outage_of(scenario::Cause::storm, 18.0), assumptions).first_days, 2);
 }
 
 }  // namespace

@@ -1,0 +1,35 @@
+#include "command_line/ask_sun.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include "report/sun_answer.hpp"
+#include "report/sun_results.hpp"
+#include "scenario/file.hpp"
+
+namespace command_line {
+
+void add_sun_options(CLI::App& command, Request& request) {
+    command.add_option("--weathers", request.weathers, "How many chance weathers are drawn (2000)")
+        ->check(CLI::Range(10, 100000))
+        ->type_name("N");
+    command
+        .add_option("--panels", request.panels,
+                    "Tries from no panel up to this many; without it some more than\n"
+                    "the file has")
+        ->check(CLI::Range(1, 64))
+        ->type_name("N");
+}
+
+units::Result<report::Answer> ask_sun(const scenario::ReadScenario& read, const Request& request) {
+    const auto results = report::sun_results(
+        read.scenario, {.folder = scenario::folder_of(read.file_name),
+                        .seed = request.seed,
+                        .weathers = request.weathers.value_or(report::usual_sun_weathers),
+                        .most_panels = request.panels});
+    if (!results) {
+        return units::fail(results.error());
+    }
+    return report::sun_answer(read.scenario, *results);
+}
+
+}  // namespace command_line

@@ -1,0 +1,20 @@
+// candlemark sun FILE
+#pragma once
+
+#include "command_line/request.hpp"
+#include "report/answer.hpp"
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace CLI {
+class App;
+}
+
+namespace command_line {
+
+void add_sun_options(CLI::App& command, Request& request);
+
+[[nodiscard]] units::Result<report::Answer> ask_sun(const scenario::ReadScenario& read,
+                                                    const Request& request);
+
+}  // namespace command_line

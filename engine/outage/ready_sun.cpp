@@ -1,0 +1,91 @@
+#include "outage/ready_sun.hpp"
+
+#include "outage/weathers.hpp"
+#include "solar/recharge.hpp"
+#include "solar/sun_setup.hpp"
+
+namespace outage {
+
+namespace {
+
+using namespace units;
+
+template <class T>
+void append(std::vector<T>& to, const std::vector<T>& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
+
+void light_by_climate(Ready& ready) {
+    const auto& sky_models = *ready.sky;
+    for (const auto& [end, sky] :
+         {std::pair{End::earliest, SkyEnd::dull}, std::pair{End::likely, SkyEnd::likely},
+          std::pair{End::latest, SkyEnd::bright}})
+        ready.sun[static_cast<std::size_t>(end)] =
+            sun_changes(*ready.site, sky_models.groups, sky_models.controller, ready.outage, sky);
+    for (auto& sun : ready.sun)
+        keep_from_cold_packs(ready, sun);
+}
+
+// The likely course is the file's own hours from the outage's start; the ends are those start
+// dates around it that offer least and most but for a tenth. method.md (9)
+void light_by_hours(Ready& ready) {
+    const auto& sky = *ready.sky;
+    const auto range = solar::recharge_of_hours(sky.track, sky.controller, sky.hours);
+    for (const auto& [end, number] :
+         {std::pair{End::earliest, range.ranked.low}, std::pair{End::likely, solar::season_reaches},
+          std::pair{End::latest, range.ranked.high}})
+        ready.sun[static_cast<std::size_t>(end)] = sun_in_weather(ready, 1, number);
+}
+
+}  // namespace
+
+void make_suns(Ready& ready, const scenario::Scenario& scenario, const std::string& folder,
+               Errors& errors) {
+    if (scenario.panels.empty()) return;
+    auto setup = solar::sun_setup(scenario, folder);
+    if (!setup) {
+        append(errors, setup.error());
+        return;
+    }
+    append(ready.findings, setup->findings);
+    append(ready.assumptions, setup->assumptions);
+    ready.site = setup->site;
+    if (setup->groups.empty()) return;
+    ready.sky = std::make_shared<const SkyModels>(SkyModels{
+        .track = solar::SunTrack(setup->site, setup->groups, scenario.outage.starts,
+                                 scenario.outage.lasts),
+        .controller = setup->controller,
+        .weather = setup->hours ? solar::WeatherModel{}
+                                : solar::weather_model(scenario.outage, ready.assumptions),
+        .hours = setup->hours,
+        .groups = setup->groups});
+    light(ready);
+    if (!setup->hours) return;
+    ready.assumptions.push_back(
+        {.where = "place.weather_file",
+         .text = fmt::format("the likely course runs on the file's own hours from the outage's "
+                             "date; the spread is that of starts up to {} days before and after",
+                             solar::season_reaches),
+         .source = "ours; a file holds one year, typical or past, not the year to come"});
+}
+
+void light(Ready& ready) {
+    if (ready.sky->hours)
+        light_by_hours(ready);
+    else
+        light_by_climate(ready);
+}
+
+void keep_from_cold_packs(const Ready& ready, std::vector<SunChange>& sun) {
+    if (ready.too_cold_to_charge.empty()) return;
+    const auto first = midnight_before(ready.outage.starts) - ready.outage.starts;
+    for (auto& change : sun) {
+        // A millisecond of slack: a change at midnight belongs to the day that begins.
+        const double days = std::floor((change.from - first + 0.001 * second) / day);
+        const auto number = static_cast<std::size_t>(std::max(0.0, days));
+        change.loads_only =
+            number < ready.too_cold_to_charge.size() && ready.too_cold_to_charge[number];
+    }
+}
+
+}  // namespace outage

@@ -1,0 +1,122 @@
+#include "report/sun_findings.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+#include <fmt/format.h>
+
+#include "report/shown.hpp"
+#include "report/sun_words.hpp"
+
+namespace report {
+
+namespace {
+
+using scenario::Scenario;
+using scenario::Severity;
+
+std::string as_sentence(std::string words) {
+    if (words.empty()) {
+        return words;
+    }
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    if (words.back() != '.') {
+        words += '.';
+    }
+    return words;
+}
+
+struct Finder {
+    const Scenario& scenario;
+    const SunResults& results;
+    std::vector<PinnedFinding> findings = {};
+
+    void add(Severity severity, std::string where, std::string text, std::string mend,
+             std::string source = "") {
+        findings.push_back({.finding = {.severity = severity,
+                                        .where = std::move(where),
+                                        .text = as_sentence(std::move(text)),
+                                        .mend = as_sentence(std::move(mend)),
+                                        .source = std::move(source)}});
+    }
+};
+
+// Days without any sun are worth a word: an answer with a nought must say why.
+void find_dark_days(Finder& finder) {
+    for (std::size_t i = 0; i < finder.scenario.panels.size(); ++i) {
+        const auto& covered = finder.scenario.panels[i].covered_days;
+        if (!covered.empty()) {
+            finder.add(Severity::note, fmt::format("panel[{}].covered_days", i),
+                       fmt::format("on day {} of the outage these panels are covered or stowed "
+                                   "and give nothing",
+                                   fmt::join(covered, ", ")),
+                       "Clear snow off as soon as it is safe to reach them");
+        }
+    }
+    if (!finder.results.setup.groups.empty() &&
+        finder.results.recharge.whole.high < 1.0 * units::watt_hour) {
+        finder.add(Severity::caution, "panel", "the panels give nothing over this whole outage",
+                   "Plan without the sun: it does not rise, or the panels are covered or taken in");
+    }
+}
+
+// The energies of weathers whose dull days give next to nothing.
+void find_dull_start(Finder& finder) {
+    const auto& days = finder.results.recharge.days;
+    const bool storm = finder.scenario.outage.cause == scenario::Cause::storm;
+    if (finder.results.setup.hours || !storm || days.empty()) {
+        return;
+    }
+    finder.add(Severity::note, "outage.cause",
+               "the storm's own day is taken as one of the dullest tenth of the month",
+               "Say cause = \"clear\" or \"unknown\" where no storm begins it", "ours");
+}
+
+void find_turned_away(Finder& finder) {
+    if (!finder.results.unit) {
+        return;
+    }
+    const auto& ledger = finder.results.unit->plan.likely.ledger;
+    if (ledger.sun_clipped > 0.05 * ledger.sun_offered &&
+        ledger.sun_clipped > 50.0 * units::watt_hour) {
+        finder.add(Severity::note, "charge_controller",
+                   fmt::format("the controller's limits turn away {} beside {} offered",
+                               in_words(ledger.sun_clipped), in_words(ledger.sun_offered)),
+                   "A controller or input with a higher limit would pass it");
+    }
+    if (ledger.sun_unused > 0.1 * ledger.sun_offered &&
+        ledger.sun_unused > 50.0 * units::watt_hour) {
+        finder.add(Severity::note, "pack",
+                   fmt::format("{} of {} offered is not taken: the packs are full, taper, or are "
+                               "too cold to charge",
+                               in_words(ledger.sun_unused), in_words(ledger.sun_offered)),
+                   "Move loads that can wait into the sunny hours, or keep the packs warm");
+    }
+}
+
+void find_no_unit(Finder& finder) {
+    if (finder.results.unit || finder.results.setup.groups.empty()) {
+        return;
+    }
+    finder.add(Severity::note, "pack",
+               fmt::format("only the panels are answered for, not what takes their charge: {}",
+                           finder.results.why_no_unit),
+               "Mend that to see how long it lasts and how many panels still help");
+}
+
+}  // namespace
+
+std::vector<PinnedFinding> sun_findings(const Scenario& scenario, const SunResults& results) {
+    Finder finder{.scenario = scenario, .results = results};
+    for (const auto& finding : results.setup.findings) {
+        finder.add(finding.severity, finding.where, finding.text, finding.mend, finding.source);
+    }
+    find_dark_days(finder);
+    find_dull_start(finder);
+    find_turned_away(finder);
+    find_no_unit(finder);
+    sort_by_weight(finder.findings);
+    return std::move(finder.findings);
+}
+
+}  // namespace report

@@ -1,0 +1,159 @@
+#include "report/sun_sentences.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "report/clock_words.hpp"
+#include "report/shown.hpp"
+#include "report/sun_words.hpp"
+
+namespace report {
+
+namespace {
+
+using scenario::Scenario;
+using solar::PlacementKind;
+
+std::string with_capital(std::string words) {
+    if (!words.empty()) {
+        words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    }
+    return words;
+}
+
+std::string panels_in_words(int panels) {
+    return fmt::format("{} {}", number_in_words(panels), panels == 1 ? "panel" : "panels");
+}
+
+solar::DayRange per_day(const solar::DayRange& whole, double days) {
+    return {.low = whole.low / days,
+            .likely = whole.likely / days,
+            .high = whole.high / days,
+            .mean = whole.mean / days};
+}
+
+std::string of_many(const SunResults& results) {
+    return results.setup.hours
+               ? fmt::format("{} start dates in the weather file", results.recharge.weathers)
+               : fmt::format("{} chance weathers", results.recharge.weathers);
+}
+
+std::string what_comes_back(const Scenario& scenario, const SunResults& results) {
+    const int panels = panels_in(scenario);
+    const auto& whole = results.recharge.whole;
+    if (whole.high < 1.0 * units::watt_hour) {
+        return fmt::format("{} at {} {} nothing back in these {}.",
+                           with_capital(panels_in_words(panels)), results.setup.site.name,
+                           panels == 1 ? "gives" : "give", length_in_words(scenario.outage.lasts));
+    }
+    return fmt::format(
+        "{} at {} {} back {} over the {}: nine times in ten at least {}, one time "
+        "in ten {} or more ({}).",
+        with_capital(panels_in_words(panels)), results.setup.site.name,
+        panels == 1 ? "gives" : "give", in_words(whole.likely, 2),
+        length_in_words(scenario.outage.lasts), in_words(whole.low, 2), in_words(whole.high, 2),
+        of_many(results));
+}
+
+std::string mean_day(const Scenario& scenario, const SunResults& results) {
+    const auto day = per_day(results.recharge.whole, outage_days(scenario));
+    return fmt::format("That is {} for each day of the outage, {} to {}.", in_words(day.likely, 2),
+                       in_words(day.low, 2), in_words(day.high, 2));
+}
+
+std::string standing(const Scenario& scenario, const SunResults& results) {
+    const bool one = panels_in(scenario) == 1;
+    const std::string_view they_give = one ? "it gives" : "they give";
+    const std::string_view they = one ? "it" : "they";
+    const auto* now = row_of(results, PlacementKind::as_described);
+    const auto* best = row_of(results, PlacementKind::best_fixed);
+    if (now == nullptr || best == nullptr) {
+        return "";
+    }
+    const auto now_times = times_flat(results, *now);
+    const auto best_times = times_flat(results, *best);
+    if (!now_times || !best_times) {
+        return "";
+    }
+    constexpr double near_enough = 0.95;
+    std::string words;
+    const bool flat = now->aims.size() == 1 && now->aims.front().tilt < 0.5 * units::degree;
+    if (!flat) {
+        const std::string how = now->aims.size() > 1 ? with_capital(stands(now->aims))
+                                                     : "Standing at " + stands(now->aims);
+        words = fmt::format("{} {} on average {:.1f} times what {} would flat on the ground", how,
+                            they_give, *now_times, they);
+    }
+    if (now->day.mean >= near_enough * best->day.mean) {
+        return words.empty() ? "Flat on the ground is as good as any tilt on such days."
+                             : words + "; no fixed tilt gives much more.";
+    }
+    const std::string better = fmt::format("ropping them up at {} gives {:.1f} times flat",
+                                           stands(best->aims), *best_times);
+    return words.empty() ? "P" + better + "." : words + "; p" + better + ".";
+}
+
+std::string panels_that_help(const Scenario& scenario, const SunAndUnit& unit) {
+    if (chances_of(unit.counts.front().endings).of_lasting >= units::Probability(1.0)) {
+        return "The packs alone last the whole outage: what the sun gives back is to spare.";
+    }
+    const auto enough = outage::enough_panels(unit.counts);
+    const int now = panels_in(scenario);
+    const int most = unit.counts.back().panels;
+    if (!enough) {
+        return fmt::format("Each further panel up to {} still helps.", number_in_words(most));
+    }
+    return fmt::format("{} of these panels {} enough{}: beyond that {}.",
+                       with_capital(number_in_words(enough->panels)),
+                       enough->panels == 1 ? "is" : "are",
+                       enough->panels == now  ? ", as you have"
+                       : enough->panels < now ? ", fewer than you have"
+                                              : "",
+                       why_in_words(enough->why));
+}
+
+std::string how_long(const Scenario& scenario, const SunResults& results) {
+    const auto& chances = results.unit->chances;
+    const auto& outage = scenario.outage;
+    const std::string_view with = panels_in(scenario) == 1 ? "With it" : "With them";
+    if (chances.of_lasting >= units::Probability(1.0)) {
+        return fmt::format("{} the unit lasts the whole outage in all of {}.", with,
+                           of_many(results));
+    }
+    if (chances.p10 >= outage.lasts) {
+        return fmt::format("{} the unit lasts the whole outage nine times in ten or more.", with);
+    }
+    const std::string late = chances.p90 >= outage.lasts
+                                 ? "to the end"
+                                 : "until " + end_in_words(outage.starts, chances.p90);
+    return fmt::format("{} the unit lasts until {} nine times in ten, {} one time in ten.", with,
+                       end_in_words(outage.starts, chances.p10), late);
+}
+
+}  // namespace
+
+std::vector<std::string> sun_sentences(const Scenario& scenario, const SunResults& results) {
+    if (results.setup.groups.empty()) {
+        return {"There are no panels in this file, so nothing comes back from the sun."};
+    }
+    std::vector<std::string> sentences{what_comes_back(scenario, results)};
+    if (results.recharge.whole.high < 1.0 * units::watt_hour) {
+        return sentences;
+    }
+    if (outage_days(scenario) > 1.5) {
+        sentences.push_back(mean_day(scenario, results));
+    }
+    if (const auto words = standing(scenario, results); !words.empty()) {
+        sentences.push_back(words);
+    }
+    if (results.unit) {
+        sentences.push_back(how_long(scenario, results));
+    }
+    if (results.unit && !results.unit->counts.empty()) {
+        sentences.push_back(panels_that_help(scenario, *results.unit));
+    }
+    return sentences;
+}
+
+}  // namespace report

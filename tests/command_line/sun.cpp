@@ -1,0 +1,109 @@
+#include <filesystem>
+
+#include "process.hpp"
+#include "support/weather_text.hpp"
+#include <nlohmann/json.hpp>
+
+namespace {
+
+using process::candlemark;
+using process::file_with;
+using testing::HasSubstr;
+
+const std::string demo = std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/ice_storm.toml";
+
+std::string on_a_weather_file(const std::string& name) {
+    return R"(format = 1
+title = "By the hours of a file"
+[outage]
+starts = 2026-01-14T18:00:00
+lasts = "3 d"
+[place]
+weather_file = ")" +
+           name + R"("
+[[pack]]
+name = "main"
+chemistry = "lifepo4"
+capacity = "100 Ah"
+[[panel]]
+count = 2
+power = "100 W"
+placement = "fixed"
+tilt = "60 deg"
+[[load]]
+name = "lamp"
+from = "12V"
+power = "20 W"
+)";
+}
+
+// A scenario that names a weather file, and that file beside it.
+std::string beside(const std::string& weather, const std::string& name) {
+    const std::filesystem::path file = file_with(weather, name);
+    return file_with(on_a_weather_file(file.filename().string()), name + ".toml");
+}
+
+TEST(candlemark_sun, answers_the_demo_with_days_placements_and_counts) {
+    const auto ended = candlemark({"sun", demo});
+    EXPECT_EQ(ended.status, 0) << ended.errors;
+    EXPECT_THAT(ended.output, HasSubstr("Three panels at Chicago IL give back"));
+    EXPECT_THAT(ended.output, HasSubstr("flat on the ground"));
+    EXPECT_THAT(ended.output, HasSubstr("7 panels"));
+}
+
+TEST(candlemark_sun, json_holds_ranges_in_order_and_no_number_that_is_none) {
+    const auto ended = candlemark({"sun", demo, "--as", "json", "--weathers", "300"});
+    const auto answer = nlohmann::json::parse(ended.output)["answer"];
+    const auto value = [&](const char* end) {
+        return answer["recharge"][end]["value"].get<double>();
+    };
+    EXPECT_LT(value("low"), value("likely"));
+    EXPECT_LT(value("likely"), value("high"));
+    EXPECT_EQ(answer["weathers"], 300);
+    EXPECT_EQ(answer["days"].size(), 5u);
+    EXPECT_EQ(answer["panels"].size(), 8u);
+    EXPECT_EQ(answer["panels"][0]["panels"], 0);
+}
+
+TEST(candlemark_sun, the_same_seed_prints_the_same_bytes) {
+    const auto once = candlemark({"sun", demo, "--seed", "9", "--weathers", "200"});
+    EXPECT_EQ(once.output, candlemark({"sun", demo, "--seed", "9", "--weathers", "200"}).output);
+}
+
+TEST(candlemark_sun, runs_an_outage_on_the_hours_of_a_file_that_lies_beside_it) {
+    const auto path = beside(test_support::epw_text(test_support::plain_hour), "hours.epw");
+    const auto sun = candlemark({"sun", path, "--as", "json"});
+    EXPECT_EQ(sun.status, 0) << sun.errors;
+    EXPECT_THAT(sun.output, HasSubstr("61 start dates in the weather file"));
+    const auto outage = candlemark({"outage", path, "--as", "json"});
+    EXPECT_THAT(outage.output, HasSubstr("\"outages\": 61"));
+}
+
+TEST(candlemark_sun, a_broken_weather_file_is_told_by_row_and_column_for_every_fault) {
+    std::string text = test_support::epw_text(test_support::plain_hour);
+    const std::string first = "1971,1,1,12,60,?9,-4";
+    text.replace(text.find(first), first.size(), "1971,1,1,12,60,?9,warm");
+    const std::string second = "1971,1,2,13,60,?9,";
+    text.replace(text.find(second), second.size(), "1971,14,2,13,60,?9,");
+    const auto path = beside(text, "broken.epw");
+    for (const char* question : {"sun", "outage", "read"}) {
+        const auto ended = candlemark({question, path});
+        EXPECT_EQ(ended.status, 2) << question;
+        EXPECT_THAT(ended.errors, HasSubstr("broken.epw:20"));
+        EXPECT_THAT(ended.errors, HasSubstr("column 7"));
+        EXPECT_THAT(ended.errors, HasSubstr("broken.epw:45"));
+        EXPECT_THAT(ended.errors, HasSubstr("column 2"));
+    }
+}
+
+TEST(candlemark_read, tells_what_was_understood_of_a_weather_file) {
+    const auto path = beside(test_support::tmy3_text(test_support::plain_hour), "understood.csv");
+    const auto ended = candlemark({"read", path});
+    EXPECT_EQ(ended.status, 0) << ended.errors;
+    EXPECT_THAT(ended.output, HasSubstr("a TMY3"));
+    EXPECT_THAT(ended.output, HasSubstr("MADE UP, FIELD"));
+    EXPECT_THAT(ended.output, HasSubstr("1022.000 kWh"));  // 350 W x 8 h x 365
+    EXPECT_THAT(ended.output, HasSubstr("8760"));
+}
+
+}  // namespace

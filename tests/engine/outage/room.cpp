@@ -1,0 +1,96 @@
+#include "outage/room.hpp"
+
+#include "outage/plan.hpp"
+#include "outage/ready.hpp"
+#include "scenario/read.hpp"
+
+namespace {
+
+using namespace units;
+
+scenario::Scenario january(const std::string& outage, const std::string& chemistry = "lifepo4") {
+    const std::string text = R"(format = 1
+title = "A cold hall"
+[outage]
+starts = 2026-01-14T18:00:00
+lasts = "3 d"
+)" + outage + R"(
+[place]
+name = "Minneapolis MN"
+[[pack]]
+name = "main"
+chemistry = ")" + chemistry +
+                             R"("
+capacity = "100 Ah"
+charge = "60 %"
+[[panel]]
+count = 3
+power = "100 W"
+placement = "fixed"
+tilt = "60 deg"
+[[load]]
+name = "lamp"
+from = "12V"
+power = "15 W"
+)";
+    const auto read = scenario::read_scenario(text, "room.toml", {});
+    if (!read) throw std::runtime_error(read.error().front().found);
+    return read->scenario;
+}
+
+std::optional<outage::PackWarmth> warmth_of(const std::string& outage) {
+    scenario::Assumptions assumptions;
+    return outage::warmth_of_packs(january(outage), "", assumptions);
+}
+
+TEST(room, a_battery_temperature_that_is_given_wins) {
+    EXPECT_FALSE(warmth_of("battery_temperature = \"5 degC\"\nbattery_follows_room = true"));
+    EXPECT_FALSE(warmth_of(""));
+}
+
+TEST(room, a_heated_room_keeps_the_packs_and_another_cools_half_way_to_the_air_outside) {
+    const auto heated = warmth_of("battery_follows_room = true\nroom_temperature = \"17 degC\"");
+    ASSERT_TRUE(heated);
+    EXPECT_NEAR(in_celsius(heated->mean), 17.0, 1e-9);
+    const auto cold = warmth_of("battery_follows_room = true");
+    ASSERT_TRUE(cold);
+    EXPECT_EQ(cold->days.size(), 4u);
+    // January at Minneapolis: -11.4 degC, places.csv
+    EXPECT_NEAR(in_celsius(cold->mean), 0.5 * (18.0 - 11.4), 0.01);
+}
+
+TEST(room, lithium_packs_in_a_cold_room_take_no_charge_and_the_loads_still_get_the_sun) {
+    const auto plan =
+        outage::plan_outage(january("battery_follows_room = true\nroom_temperature = \"-4 degC\""));
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(plan->likely.ledger.sun_stored, Energy{});
+    EXPECT_GT(plan->likely.ledger.sun_used, Energy{});
+    EXPECT_LE(std::abs(plan->likely.ledger.relative_residual), 1e-9);
+    const bool told = std::any_of(
+        plan->findings.begin(), plan->findings.end(),
+        [](const auto& finding) { return finding.where == "outage.battery_follows_room"; });
+    EXPECT_TRUE(told);
+}
+
+TEST(room, lead_packs_are_charged_in_the_cold) {
+    EXPECT_GT(outage::plan_outage(
+                  january("battery_follows_room = true\nroom_temperature = \"-4 degC\"", "agm"))
+                  ->likely.ledger.sun_stored,
+              Energy{});
+}
+
+// On some days only: the ledger stays whole and what may not be stored is counted as not taken.
+TEST(room, days_that_are_too_cold_are_gated_one_by_one) {
+    auto ready = outage::make_ready(january("battery_temperature = \"5 degC\""));
+    ASSERT_TRUE(ready);
+    const auto open = outage::run(*ready, outage::End::likely);
+    for (auto& change : ready->sun[static_cast<std::size_t>(outage::End::likely)])
+        change.loads_only = change.from > 1.0 * day;  // all but the first morning
+    const auto gated = outage::run(*ready, outage::End::likely);
+    EXPECT_LT(gated.ledger.sun_stored, open.ledger.sun_stored);
+    EXPECT_GT(gated.ledger.sun_stored, Energy{});
+    EXPECT_GT(gated.ledger.sun_unused, open.ledger.sun_unused);
+    EXPECT_LE(std::abs(gated.ledger.relative_residual), 1e-9);
+}
+
+}  // namespace
