@@ -12,8 +12,10 @@ using testing::HasSubstr;
 using testing::StartsWith;
 
 scenario::ReadScenario read(const std::string& name, scenario::Overrides overrides = {}) {
-    return *scenario::read_scenario_file(
-        std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/swap/" + name, std::move(overrides));
+    std::string path = CANDLEMARK_SOURCE_DIR;
+    path += "/scenarios/swap/";
+    path += name;
+    return *scenario::read_scenario_file(path, std::move(overrides));
 }
 
 ComparedBuild build_of(const scenario::ReadScenario& file) {
