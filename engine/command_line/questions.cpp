@@ -5,6 +5,7 @@
 #include "command_line/ask_join.hpp"
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_read.hpp"
+#include "command_line/ask_start.hpp"
 #include "command_line/ask_storage.hpp"
 #include "command_line/ask_sun.hpp"
 #include "command_line/ask_wiring.hpp"
@@ -42,6 +43,10 @@ const std::vector<Question>& questions() {
          .examples = "  candlemark storage storm.toml --on 2026-11-01",
          .add_options = add_storage_options,
          .ask = ask_storage},
+        {.name = "start",
+         .asks = "Will this saw, fridge or pump start? With how many packs?",
+         .examples = "  candlemark start storm.toml --set pack.expansion.count=2",
+         .ask = ask_start},
         {.name = "wiring",
          .asks = "Do fuse, wire, switch, connector and outlet suit what is drawn?",
          .examples = "  candlemark wiring storm.toml --full\n"

@@ -134,7 +134,29 @@ Duration recovery_rest() {
     return 15.0 * units::minute;
 }
 
+namespace {
+
+// The maker's own points, and the surge behind them where its time is told.
+OverloadCurves stated_points(const scenario::Inverter& inverter) {
+    OverloadCurve curve;
+    for (const auto& held : inverter.overload) {
+        curve.push_back({LoadMultiple(held.at.value()), held.holds});
+    }
+    const double surge = inverter.surge ? double(*inverter.surge / inverter.continuous) : 0.0;
+    const bool beyond = surge > curve.back().multiple.value();
+    if (beyond && inverter.surge_lasts) {
+        curve.push_back(
+            {LoadMultiple(surge), std::min(*inverter.surge_lasts, curve.back().holds)});
+    }
+    return {.curve = units::exactly(curve), .duration_known = true};
+}
+
+}  // namespace
+
 OverloadCurves overload_curves(const scenario::Inverter& inverter) {
+    if (!inverter.overload.empty()) {
+        return stated_points(inverter);
+    }
     if (!inverter.surge) {
         return {.curve = {{point(1.1, 60.0)},
                           unstated_duration(usual_surge).likely,

@@ -29,6 +29,7 @@ void fill_in_use(LikenedLoad& likened, const std::string& where) {
     const Appliance& appliance = likened.appliance;
     if (!load.draw) {
         load.draw = scenario::StatedPower{appliance.run.likely};
+        load.listed_power = appliance.run;
         load.evidence = load.evidence.value_or(scenario::Evidence::guess);
         say(likened, where, "power",
             fmt::format("{} when on ({} to {})", units::show(appliance.run.likely),
@@ -78,6 +79,33 @@ units::Result<LikenedLoad> filled_in(const scenario::Load& load, const std::stri
     LikenedLoad likened{.load = load, .appliance = *std::move(found), .assumptions = {}};
     fill_in_use(likened, where);
     fill_in_kind(likened, where);
+    return likened;
+}
+
+units::Result<LikenedScenario> with_appliances(scenario::Scenario scenario) {
+    LikenedScenario likened;
+    units::Errors errors;
+    for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
+        scenario::Load& load = scenario.loads[i];
+        if (!load.like) {
+            continue;
+        }
+        auto filled = filled_in(load, fmt::format("load[{}]", i));
+        if (!filled) {
+            errors.insert(errors.end(), filled.error().begin(), filled.error().end());
+            continue;
+        }
+        load = std::move(filled->load);
+        likened.assumptions.insert(likened.assumptions.end(), filled->assumptions.begin(),
+                                   filled->assumptions.end());
+        likened.drives.resize(scenario.loads.size());
+        likened.drives[i] = filled->appliance.drives;
+    }
+    if (!errors.empty()) {
+        return units::fail(std::move(errors));
+    }
+    likened.drives.resize(scenario.loads.size());
+    likened.scenario = std::move(scenario);
     return likened;
 }
 

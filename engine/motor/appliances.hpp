@@ -10,6 +10,7 @@
 #include "motor/locked_rotor.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/load.hpp"
+#include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/range.hpp"
 #include "units/result.hpp"
@@ -59,5 +60,16 @@ struct LikenedLoad {
 //   fails  at "<where>.like"
 [[nodiscard]] units::Result<LikenedLoad> filled_in(const scenario::Load& load,
                                                    const std::string& where);
+
+struct LikenedScenario {
+    scenario::Scenario scenario;
+    scenario::Assumptions assumptions;
+    std::vector<std::optional<DrivenLoad>> drives;  // one a load, where the list tells it
+};
+
+// Every load that says what it is like, filled in; the others as they are. Done twice, it changes
+// and tells nothing the second time.
+//   fails  at "load[i].like"
+[[nodiscard]] units::Result<LikenedScenario> with_appliances(scenario::Scenario scenario);
 
 }  // namespace motor

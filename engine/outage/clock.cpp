@@ -398,6 +398,7 @@ class Clock {
                                  .stored = packs_.stored(),
                                  .charge = packs_.charge(),
                                  .voltage = point.voltage,
+                                 .rested = packs_.operating_point(duty, Power{}).voltage,
                                  .current = point.current,
                                  .wanted = taken.wanted,
                                  .served = taken.served,

@@ -39,6 +39,7 @@ struct TracePoint {
     units::Energy stored{};         // in all packs, as a state of their wells
     units::StateOfCharge charge{};  // rested charge over rated charge, all packs; may start above 1
     units::Voltage voltage{};       // at the bus
+    units::Voltage rested{};        // of all packs, were nothing drawn at this moment
     units::Current current{};       // out of all packs together; negative while charging
     units::Power wanted{};          // by appliances, whether served or not
     units::Power served{};          // to appliances

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "motor/appliances.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -75,14 +76,16 @@ Spans inverter_hours(const scenario::Scenario& scenario) {
 
 PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::string& where,
                     const scenario::Outage& outage, Demand& demand) {
-    PlannedLoad result{.name = load.name,
-                       .from = load.from,
-                       .priority = load.priority,
-                       .count = load.count,
-                       .power = std::move(power),
-                       .may_run = daily_spans(load.hours, load.days, outage.starts, outage.lasts),
-                       .refused = {},
-                       .strands = {}};
+    PlannedLoad result{
+        .name = load.name,
+        .from = load.from,
+        .priority = load.priority,
+        .count = load.count,
+        .has_motor = load.motor.has_value() && load.motor->kind != scenario::MotorKind::electronic,
+        .power = std::move(power),
+        .may_run = daily_spans(load.hours, load.days, outage.starts, outage.lasts),
+        .refused = {},
+        .strands = {}};
     Spans served = result.may_run;
     if (load.from == scenario::Outlet::ac) {
         served = common(result.may_run, demand.inverter_on);
@@ -206,11 +209,16 @@ std::size_t most_steps(const Demand& demand) {
 
 }  // namespace
 
-units::Result<Demand> plan_demand(const scenario::Scenario& scenario) {
+units::Result<Demand> plan_demand(const scenario::Scenario& written) {
+    auto likened = motor::with_appliances(written);
+    if (!likened) {
+        return units::fail(std::move(likened.error()));
+    }
+    const scenario::Scenario& scenario = likened->scenario;
     Demand demand{.lasts = scenario.outage.lasts,
                   .inverter_on = inverter_hours(scenario),
                   .loads = {},
-                  .assumptions = {}};
+                  .assumptions = std::move(likened->assumptions)};
     units::Errors errors;
     if (!(scenario.outage.lasts > Duration())) {
         errors.push_back(

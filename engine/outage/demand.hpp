@@ -40,6 +40,7 @@ struct PlannedLoad {
     scenario::Outlet from{};
     int priority = 3;
     int count = 1;
+    bool has_motor = false;       // which must come up to speed each time it is switched on
     LoadPower power;              // of one item
     Spans may_run;                // by hours and days alone
     Spans refused;                // of may_run: the inverter is switched off

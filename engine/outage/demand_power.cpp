@@ -222,6 +222,12 @@ units::Result<LoadPower> load_power(const scenario::Load& load, const std::strin
     LoadPower power = std::visit(
         Overloaded{
             [&](const scenario::StatedPower& stated) {
+                if (load.listed_power) {
+                    return LoadPower{.low = load.listed_power->low,
+                                     .likely = stated.power,
+                                     .high = load.listed_power->high,
+                                     .from_what = "list of appliances: " + load.like.value_or("")};
+                }
                 return around(stated.power, share, "stated " + units::show(stated.power));
             },
             [&](const scenario::MeteredUse& metered) {

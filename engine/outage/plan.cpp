@@ -88,6 +88,7 @@ Plan plan_outage(const Ready& ready) {
     Plan plan;
     std::vector<SunOfDay> days;
     plan.likely = run(ready, End::likely, {}, &days);
+    plan.starts = motor_starts(ready, plan.likely);
     plan.earliest = run(ready, End::earliest, {.every = band_step});
     plan.latest = run(ready, End::latest, {.every = band_step});
     add_sun_events(plan.likely, ready);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "outage/course.hpp"
+#include "outage/motor_starts.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
@@ -52,6 +53,7 @@ struct Plan {
     Course latest;           // every uncertain input at its frugal end, sun at its bright end
     bool uncertain = false;  // earliest and latest differ from likely
     std::vector<LoadUse> loads;
+    std::vector<MotorStart> starts;  // in the likely course
     std::vector<SunDay> sun;
     units::Power inverter_idle{};
     // What more packs like these would do; empty when the likely course survives.

@@ -1,6 +1,7 @@
 #include "outage/ready.hpp"
 
 #include "battery/pack_model.hpp"
+#include "motor/appliances.hpp"
 #include "outage/demand_findings.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
@@ -72,8 +73,11 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
 
 }  // namespace
 
-Result<Ready> make_ready(const scenario::Scenario& scenario, const std::string& folder) {
-    Ready ready{.outage = scenario.outage};
+Result<Ready> make_ready(const scenario::Scenario& written, const std::string& folder) {
+    auto likened = motor::with_appliances(written);
+    if (!likened) return fail(std::move(likened.error()));
+    const scenario::Scenario& scenario = likened->scenario;
+    Ready ready{.outage = scenario.outage, .assumptions = std::move(likened->assumptions)};
     Errors errors;
     const auto warmth = warmth_of_packs(scenario, folder, ready.assumptions);
     ready.too_cold_to_charge = days_too_cold_to_charge(scenario, warmth);

@@ -149,6 +149,32 @@ struct DayCurves {
     std::vector<Curve> curves;
 };
 
+// One load's start: each constraint as a bar against its limit, and the likely course. Bars and
+// speeds count in shares, 1 is the limit or the synchronous speed.
+struct StartBar {
+    std::string constraint;  // "pack_current"
+    std::string label;       // "current limit of the packs"
+    double low = 0.0;
+    double likely = 0.0;
+    double high = 0.0;
+    double comfortable = 0.9;  // up to here it surely holds
+    bool binding = false;
+    std::string shown;  // "78 to 113 %"
+};
+struct StartChart {
+    std::string name;     // of the load
+    std::string verdict;  // "starts", "marginal", "will_not_start"
+    std::string words;    // "may or may not start"
+    std::vector<StartBar> bars;
+    // One value an instant, or all empty for motors without a torque curve.
+    std::vector<double> time;            // s after switching on
+    std::vector<double> speed;           // of the synchronous speed
+    std::vector<double> current;         // A, the motor's own
+    std::vector<double> voltage;         // V, at the motor
+    std::vector<double> direct_voltage;  // V, at the inverter's battery terminals
+    bool comes_up = true;
+};
+
 struct Answer {
     std::string question;                 // "outage", "packs", "start" …: the command's name
     std::string title;                    // of the scenario
@@ -165,6 +191,7 @@ struct Answer {
     std::optional<std::string> defect;  // why the numbers cannot be relied on: a fault of ours
     std::vector<BarChart> bars = {};
     std::optional<DayCurves> curves = {};
+    std::vector<StartChart> starts = {};  // for the question whether motors start
 };
 
 inline constexpr std::string_view closing_line =

@@ -9,6 +9,7 @@
 #include "report/bank_findings.hpp"
 #include "report/cautions.hpp"
 #include "report/clock_words.hpp"
+#include "report/outage_starts.hpp"
 #include "report/shown.hpp"
 
 namespace report {
@@ -318,6 +319,8 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_cold_charging(finder);
     find_unused_sun(finder);
     find_idle_draw(finder);
+    for (auto& finding : outage_start_findings(scenario, plan))
+        finder.findings.push_back(std::move(finding));
     sort_by_weight(finder.findings);
     return std::move(finder.findings);
 }

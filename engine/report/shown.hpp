@@ -28,4 +28,9 @@ template <units::Written Written>
             .shown = in_words(quantity, significant)};
 }
 
+// Times of a start are seconds, in hours they would be noise.
+[[nodiscard]] inline Quantity shown_in_seconds(units::Duration time, int significant = 2) {
+    return {.value = time / units::second, .unit = "s", .shown = in_words(time, significant)};
+}
+
 }  // namespace report

@@ -10,6 +10,7 @@
 #include "report/candle.hpp"
 #include "report/clock_words.hpp"
 #include "report/days_plot.hpp"
+#include "report/start_chart.hpp"
 #include "units/clock.hpp"
 #include "units/quote.hpp"
 
@@ -119,18 +120,43 @@ std::string words_of(const Value& value) {
     return std::visit(WordsOf{}, value.held);
 }
 
+// At least, likely and at most of one quantity, which go on one line.
+bool is_range(const Members& members) {
+    constexpr std::array<std::string_view, 3> keys{"low", "likely", "high"};
+    return std::ranges::equal(members, keys, {}, &Member::key);
+}
+
+// A table within a table of tables: it does not go on one line.
+bool holds_more(const Members& members) {
+    return std::ranges::any_of(members, [](const Member& member) {
+        const auto* inner = std::get_if<Members>(&member.value.held);
+        return inner != nullptr && std::ranges::any_of(*inner, [](const Member& deeper) {
+                   return std::holds_alternative<Members>(deeper.value.held);
+               });
+    });
+}
+
 void write_values(Page& page, const Members& members, int indent) {
     for (const auto& member : members) {
         const std::string first =
             std::string(static_cast<std::size_t>(indent), ' ') +
             padded(member.label.empty() ? member.key : member.label, 42 - indent) + " ";
-        if (const auto* inner = std::get_if<Members>(&member.value.held)) {
+        const auto* inner = std::get_if<Members>(&member.value.held);
+        if (inner != nullptr && is_range(*inner)) {
+            page.paragraph(fmt::format("{}, likely {}, at most {}", words_of((*inner)[0].value),
+                                       words_of((*inner)[1].value), words_of((*inner)[2].value)),
+                           first);
+        } else if (inner != nullptr) {
             page.line(first);
             write_values(page, *inner, indent + 2);
         } else if (const auto* list = std::get_if<List>(&member.value.held)) {
             page.line(first);
             for (const auto& entry : *list) {
                 const auto* fields = std::get_if<Members>(&entry.held);
+                if (fields != nullptr && holds_more(*fields)) {
+                    write_values(page, *fields, indent + 2);
+                    continue;
+                }
                 std::string words;
                 for (const auto& field : fields == nullptr ? Members{} : *fields) {
                     words += fmt::format("{}{} {}", words.empty() ? "" : ", ",
@@ -245,6 +271,22 @@ void write_energy(Page& page, const Answer& answer) {
     page.line();
     for (std::size_t row = 0; row < left.size(); ++row) {
         page.line(padded(entry(left[row]), half) + entry(right[row]));
+    }
+}
+
+// One block a start: its bars, and the course of the motor.
+void write_starts(Page& page, const Answer& answer) {
+    constexpr std::size_t bars_on_a_screen = 4;
+    if (!answer.starts.empty()) {
+        page.line();
+        page.line("Share of each limit that a start uses: " +
+                  std::string(page.look.ascii ? "# surely  = likely  - at most, | the limit"
+                                              : "█ surely  ▓ likely  ░ at most, │ the limit"));
+    }
+    for (const auto& chart : answer.starts) {
+        page.line();
+        for (const auto& each : start_plot(chart, page.look.full ? 0 : bars_on_a_screen, page.look))
+            page.line(each);
     }
 }
 
@@ -385,6 +427,9 @@ std::string in_text(const Answer& answer, const Look& look) {
     if (answer.days) {
         write_picture(page, answer, look.full ? 12 : 8);
         write_energy(page, answer);
+    } else if (answer.question == "start") {
+        write_starts(page, answer);
+        if (look.full) write_tables(page, answer);
     } else {
         write_bars(page, answer);
         if (!look.full && !answer.wiring && answer.bars.empty()) {  // their tables say it better

@@ -22,6 +22,8 @@ const Description<Pack>& describe<Pack>();
 template <>
 const Description<EfficiencyPoint>& describe<EfficiencyPoint>();
 template <>
+const Description<HeldOverload>& describe<HeldOverload>();
+template <>
 const Description<Inverter>& describe<Inverter>();
 template <>
 const Description<Aim>& describe<Aim>();

@@ -16,6 +16,16 @@ struct EfficiencyPoint {
 
 enum class Waveform { sine, quasi_square };
 
+// What it does when more is asked of it than it gives: hold its voltage until it trips, lower its
+// voltage so that the current stays at its limit, or let its output fall with the bank's voltage.
+enum class WhenOverloaded { trips, folds_back, sags };
+
+// So long it holds this share of its continuous rating.
+struct HeldOverload {
+    units::Share at;  // above 1
+    units::Duration holds{};
+};
+
 struct Inverter {
     units::Power continuous{};
     std::optional<units::ApparentPower> continuous_apparent;
@@ -30,6 +40,10 @@ struct Inverter {
     std::optional<Waveform> waveform;
     std::optional<units::Resistance> cable_resistance;  // both conductors, bus to inverter
     std::vector<units::DailySpan> off;
+    std::vector<HeldOverload> overload;  // between the continuous rating and the surge
+    std::optional<WhenOverloaded> when_overloaded;
+    std::optional<units::Temperature> case_temperature;  // at its hottest
+    std::optional<units::Power> search_threshold;        // in search mode: what wakes it
 };
 
 }  // namespace scenario

@@ -5,6 +5,24 @@
 namespace scenario {
 namespace {
 
+void check_overload(Reading& reading, const Spot& spot, const Inverter& inverter) {
+    const Node* points = spot.node->find("overload");
+    for (std::size_t i = 0; i < inverter.overload.size(); ++i) {
+        const auto& point = inverter.overload[i];
+        const auto found = [&](std::string_view what, const char* remedy) {
+            reading.refuse(spot.at(*points, "overload"),
+                           fmt::format("found {} {}", units::print(point.at), what), remedy);
+        };
+        if (point.at <= units::Share(1.0)) {
+            found("of the rating, which is no overload", "give points above 100 %");
+        } else if (i > 0 && (point.at <= inverter.overload[i - 1].at ||
+                             point.holds > inverter.overload[i - 1].holds)) {
+            found("after a point that is no lighter or held for no longer",
+                  "give the points in order of rising load and falling time");
+        }
+    }
+}
+
 void check_inverter(Reading& reading, const Spot& spot, const Inverter& inverter) {
     const Node& node = *spot.node;
     const bool surge_read = inverter.surge && inverter.continuous > units::Power();
@@ -23,6 +41,7 @@ void check_inverter(Reading& reading, const Spot& spot, const Inverter& inverter
                                    units::print(*inverter.cutoff_voltage)),
                        "give the voltage at which it switches on again, such as \"12.5 V\"");
     }
+    check_overload(reading, spot, inverter);
     const Node* points = node.find("efficiency");
     for (std::size_t i = 1; i < inverter.efficiency.size(); ++i) {
         if (inverter.efficiency[i].at <= inverter.efficiency[i - 1].at) {
@@ -45,6 +64,17 @@ const Description<EfficiencyPoint>& describe<EfficiencyPoint>() {
                                                   positive_to(units::Share(1.0), "50 %")),
                         key<&EfficiencyPoint::is>({.name = "is", .demand = Demand::required},
                                                   positive_to(units::Efficiency(1.0), "0.90")))};
+    return description;
+}
+
+template <>
+const Description<HeldOverload>& describe<HeldOverload>() {
+    static const Description<HeldOverload> description = {
+        .silent = "",
+        .keys = keys_of(key<&HeldOverload::at>({.name = "at", .demand = Demand::required},
+                                               positive_to(units::Share(10.0), "150 %")),
+                        key<&HeldOverload::holds>({.name = "holds", .demand = Demand::required},
+                                                  positive_to(1.0 * units::day, "10 s")))};
     return description;
 }
 
@@ -82,7 +112,21 @@ const Description<Inverter>& describe<Inverter>() {
                 {.name = "cable_resistance"},
                 from_to(units::Resistance(), 1.0 * units::ohm, "1 mohm")),
             key<&Inverter::off>({.name = "off", .silent = "never switched off"},
-                                list_of(SpanForm()))),
+                                list_of(SpanForm())),
+            key<&Inverter::overload>({.name = "overload",
+                                      .silent = "told by surge and surge_lasts alone"},
+                                     list_of(TableForm<HeldOverload>(), 16)),
+            key<&Inverter::when_overloaded>(
+                {.name = "when_overloaded", .silent = "trips"},
+                one_of<WhenOverloaded>({{"trips", WhenOverloaded::trips},
+                                        {"folds_back", WhenOverloaded::folds_back},
+                                        {"sags", WhenOverloaded::sags}})),
+            key<&Inverter::case_temperature>(
+                {.name = "case_temperature", .silent = "at most 40 degC"},
+                from_to(units::celsius(-40.0), units::celsius(120.0), "45 degC")),
+            key<&Inverter::search_threshold>(
+                {.name = "search_threshold", .silent = "no search mode: always on"},
+                positive_to(1000.0 * units::watt, "20 W"))),
         .check = check_inverter};
     return description;
 }

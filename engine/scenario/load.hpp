@@ -8,6 +8,7 @@
 
 #include "units/clock.hpp"
 #include "units/quantities.hpp"
+#include "units/range.hpp"
 
 namespace scenario {
 
@@ -62,6 +63,8 @@ struct Motor {
     std::optional<units::Current> full_load_current;
     std::optional<units::Voltage> voltage;
     std::optional<bool> soft_start;
+    std::optional<units::Share> pull;  // of a winch's rated pull
+    std::optional<int> rope_layer;     // 1 is the first on the drum
 };
 
 struct Load {
@@ -78,6 +81,7 @@ struct Load {
     std::optional<units::Efficiency> converter_efficiency;  // of a 12 V or USB adaptor
     std::optional<bool> medical;
     std::optional<std::string> like;  // a row of the appliance library
+    std::optional<units::Range<units::Power>> listed_power;  // of that row, where the draw is its
     std::optional<Motor> motor;
 };
 

@@ -152,7 +152,11 @@ const Description<Motor>& describe<Motor>() {
             key<&Motor::full_load_current>({.name = "full_load_current"},
                                            positive_to(1000.0 * units::ampere, "9.8 A")),
             key<&Motor::voltage>({.name = "voltage"}, positive_to(500.0 * units::volt, "115 V")),
-            key<&Motor::soft_start>({.name = "soft_start"}, TruthForm()))};
+            key<&Motor::soft_start>({.name = "soft_start"}, TruthForm()),
+            key<&Motor::pull>({.name = "pull", .silent = "its rated pull"},
+                              positive_to(units::Share(1.0), "50 %")),
+            key<&Motor::rope_layer>({.name = "rope_layer", .silent = "the first"},
+                                    WholeForm{1, 9}))};
     return description;
 }
 

@@ -73,4 +73,8 @@ TEST(pinned, the_first_screen_of_each_demo_sun) {
     compare("sun", false, ".sun.txt");
 }
 
+TEST(pinned, whether_the_motors_of_each_demo_start) {
+    compare("start", false, ".start.txt");
+}
+
 }  // namespace

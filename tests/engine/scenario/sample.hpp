@@ -149,6 +149,10 @@ output_voltage = "120 V"
 waveform = "quasi_square"
 cable_resistance = "1.2 mohm"
 off = "23:00-06:00"
+overload = [{at = "110 %", holds = "60 s"}, {at = "150 %", holds = "5 s"}]
+when_overloaded = "folds_back"
+case_temperature = "45 degC"
+search_threshold = "20 W"
 
 [[panel]]
 count = 4
@@ -204,7 +208,7 @@ name = "pump"
 nameplate = {voltage = "115 V", current = "9.8 A", power_factor = "0.8"}
 runs = {on = "10 s", every = "100 s", starts_at = "5 min"}
 hours = ["00:00-24:00"]
-motor = {kind = "capacitor_start", horsepower = "1/2 hp", code_letter = "K", full_load_current = "9.8 A", voltage = "115 V", soft_start = true}
+motor = {kind = "capacitor_start", horsepower = "1/2 hp", code_letter = "K", full_load_current = "9.8 A", voltage = "115 V", soft_start = true, pull = "50 %", rope_layer = 2}
 
 [[load]]
 name = "phone"

@@ -1,0 +1,26 @@
+// Motors straight on the 12 V bus: winches by their pull, pumps by their rated current.
+#pragma once
+
+#include <string>
+
+#include "checks/start.hpp"
+#include "scenario/load.hpp"
+
+namespace checks {
+
+struct DirectMotor {
+    units::Range<units::Current> starting{};  // from the bus, by burden
+    units::Range<units::Current> working{};   // once it turns
+    units::Duration time{};                   // of the inrush
+    scenario::Assumptions assumptions{};
+};
+
+// A motor with `pull` is a winch: its full_load_current is that at its rated pull, and what it
+// draws lasts. Any other is known by its full_load_current, or by its power over 12 V.
+//   fails    at "<where>.motor…" where nothing tells its current, or the pull is too much
+[[nodiscard]] units::Result<DirectMotor> direct_motor(const scenario::Load& load,
+                                                      const std::string& where,
+                                                      const RunningDraw& running,
+                                                      units::Voltage nominal);
+
+}  // namespace checks

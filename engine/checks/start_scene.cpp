@@ -1,0 +1,171 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "checks/start_plan.hpp"
+
+namespace checks {
+
+using namespace units;
+
+namespace {
+
+constexpr Temperature usual_battery_temperature = celsius(20.0);
+
+template <class T>
+void append(std::vector<T>& to, const std::vector<T>& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
+
+template <class T>
+std::optional<T> or_errors(Result<T> result, Errors& errors) {
+    if (result) return std::move(*result);
+    append(errors, result.error());
+    return std::nullopt;
+}
+
+// The spans of hours meet; no hours are all hours.
+bool hours_meet(const std::vector<DailySpan>& a, const std::vector<DailySpan>& b) {
+    if (a.empty() || b.empty()) return true;
+    for (const auto& one : a)
+        for (const auto& other : b)
+            if (holds(one, other.from) || holds(other, one.from)) return true;
+    return false;
+}
+
+bool days_meet(const std::vector<int>& a, const std::vector<int>& b) {
+    return a.empty() || b.empty() ||
+           std::ranges::any_of(a, [&](int day) { return std::ranges::count(b, day) > 0; });
+}
+
+bool never_off(const scenario::Load& load) {
+    return !load.runs && load.hours.empty() && load.days.empty();
+}
+
+bool is_voltage_refusal(const Error& error) {
+    return error.where.ends_with(".motor.voltage");
+}
+
+void add_motor(const scenario::Load& load, const LoadRun& run, std::size_t index, StartScene& scene,
+               Errors& errors) {
+    const auto where = fmt::format("load[{}]", index);
+    if (load.motor->kind == scenario::MotorKind::direct_current) {
+        if (auto found = or_errors(direct_motor(load, where, run.draw, scene.bank.nominal), errors))
+            scene.direct[index] = std::move(found);
+        return;
+    }
+    if (load.from != scenario::Outlet::ac || !scene.inverter) {
+        if (load.from != scenario::Outlet::ac)
+            errors.push_back({.where = where + ".motor.kind",
+                              .found = "a motor for alternating current on a 12 V outlet",
+                              .remedy = "give kind = \"direct_current\", or from = \"ac\""});
+        return;
+    }
+    auto motor = starting_motor(load, where, run.draw, *scene.inverter, run.drives);
+    if (motor) {
+        append(scene.assumptions, motor->assumptions);
+        append(scene.findings, motor->findings);
+        scene.motors[index] = *std::move(motor);
+        return;
+    }
+    for (const auto& error : motor.error()) {
+        if (is_voltage_refusal(error)) {
+            scene.refused[index] = error;
+        } else {
+            errors.push_back(error);
+        }
+    }
+}
+
+struct Narrowest {
+    std::optional<Current>& fuse;
+    std::optional<Current>& contact;
+
+    static void narrow(std::optional<Current>& least, Current rating) {
+        least = std::min(least.value_or(rating), rating);
+    }
+    void operator()(const scenario::Fuse& link) const { narrow(fuse, link.rating); }
+    void operator()(const scenario::Switch& link) const { narrow(contact, link.rating); }
+    void operator()(const scenario::Connector& link) const { narrow(contact, link.rating); }
+    void operator()(const auto&) const {}  // seconds do not heat a wire; start.md
+};
+
+// What lies on the way to the inverter, where a circuit is said to feed it.
+void add_main_circuit(const scenario::Scenario& scenario, DirectSource& source) {
+    for (const auto& circuit : scenario.circuits)
+        if (std::ranges::count(circuit.feeds, "inverter") > 0)
+            for (const auto& link : circuit.links)
+                std::visit(Narrowest{source.main_fuse, source.main_contact}, link);
+}
+
+}  // namespace
+
+bool may_run_together(const scenario::Load& a, const scenario::Load& b) {
+    return hours_meet(a.hours, b.hours) && days_meet(a.days, b.days);
+}
+
+Result<StartScene> start_scene(const scenario::Scenario& scenario, std::span<const LoadRun> runs) {
+    StartScene scene;
+    Errors errors;
+    scene.temperature = scenario.outage.battery_temperature.value_or(usual_battery_temperature);
+    if (!scenario.outage.battery_temperature)
+        scene.assumptions.push_back({"outage.battery_temperature", "the packs are at 20 degC",
+                                     "common practice, no source"});
+    auto bank = or_errors(bank_of(scenario.packs, scene.temperature), errors);
+    if (!bank) return fail(std::move(errors));
+    scene.bank = *std::move(bank);
+    append(scene.assumptions, scene.bank.assumptions);
+    if (scenario.inverter) {
+        scene.inverter = or_errors(inverter_side(*scenario.inverter, scene.bank.nominal), errors);
+        if (!scene.inverter) return fail(std::move(errors));
+        append(scene.assumptions, scene.inverter->assumptions);
+        scene.bank.source.shared = scene.inverter->model.cable_resistance;
+    }
+    add_main_circuit(scenario, scene.bank.source);
+    const auto count = scenario.loads.size();
+    scene.motors.resize(count);
+    scene.direct.resize(count);
+    scene.refused.resize(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto& load = scenario.loads[i];
+        Background item = background_of(runs[i].draw);
+        if (load.from != scenario::Outlet::ac) {
+            item = {};
+            item.direct =
+                each([&](Power real) -> Power { return real / runs[i].converter.value(); },
+                     runs[i].draw.real);
+        }
+        scene.items.push_back(item);
+        if (load.motor) add_motor(load, runs[i], i, scene, errors);
+        if (load.motor && load.from == scenario::Outlet::ac && !scene.inverter &&
+            load.motor->kind != scenario::MotorKind::direct_current)
+            errors.push_back({.where = "inverter",
+                              .found = fmt::format("{} needs one, and there is none", load.name),
+                              .remedy = "add an [inverter] table with its continuous rating"});
+        if (scene.direct[i]) append(scene.assumptions, scene.direct[i]->assumptions);
+    }
+    if (!errors.empty()) return fail(std::move(errors));
+    return scene;
+}
+
+Background beside(const scenario::Scenario& scenario, const StartScene& scene, std::size_t load) {
+    Background sum;
+    const auto& starting = scenario.loads[load];
+    for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
+        const auto& other = scenario.loads[i];
+        const int items = other.count - (i == load ? 1 : 0);
+        if (items < 1 || scene.refused[i] || !may_run_together(starting, other)) continue;
+        for (int item = 0; item < items; ++item) {
+            Background one = scene.items[i];
+            if (!never_off(other)) {
+                one.real.low = {};
+                one.reactive.low = {};
+                one.direct.low = {};
+            }
+            sum = sum + one;
+        }
+    }
+    return sum;
+}
+
+}  // namespace checks

@@ -1,0 +1,29 @@
+// The answer to "will it start?": verdicts, bars, what helps, and the course of each start.
+#pragma once
+
+#include <vector>
+
+#include "checks/start_plan.hpp"
+#include "report/answer.hpp"
+#include "scenario/scenario.hpp"
+#include "units/result.hpp"
+
+namespace report {
+
+// Where the scenario's loads draw how much, from the evidence for each.
+//   fails    at "load[i].…"
+struct LoadRuns {
+    std::vector<checks::LoadRun> runs{};
+    scenario::Assumptions assumptions{};
+};
+[[nodiscard]] units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario);
+
+//   takes    any scenario; loads that are like something of the list of appliances are filled in
+//   fails    at the keys that cannot be used
+[[nodiscard]] units::Result<Answer> start_answer(const scenario::Scenario& scenario);
+
+// The same from what was found, with further assumptions put first.
+[[nodiscard]] Answer start_answer(const scenario::Scenario& scenario, const checks::StartPlan& plan,
+                                  const scenario::Assumptions& assumptions);
+
+}  // namespace report

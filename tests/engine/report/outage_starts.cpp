@@ -1,0 +1,69 @@
+#include "report/outage_starts.hpp"
+
+#include "outage/plan.hpp"
+#include "scenario/read.hpp"
+
+namespace {
+
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+// Two flooded batteries that a lamp empties: the pump starts while they are full.
+std::string emptied(const char* packs, const char* charge) {
+    return std::string(R"(
+format = 1
+title = "Pump on falling packs"
+[outage]
+starts = 2026-06-03T06:00:00
+lasts = "30 h"
+battery_temperature = "25 degC"
+[[pack]]
+name = "wet"
+chemistry = "flooded"
+capacity = "225 Ah"
+voltage = "12 V"
+resistance = "3 mohm"
+usable = "90 %"
+count = )") +
+           packs + "\ncharge = \"" + charge + R"("
+[inverter]
+continuous = "3000 W"
+surge = "6000 W"
+surge_lasts = "5 s"
+cutoff_voltage = "10.5 V"
+cutoff_delay = "0 s"
+[[load]]
+name = "pump"
+power = "500 W"
+evidence = "metered"
+runs = {on = "1 min", every = "1 h"}
+motor = {kind = "split_phase", horsepower = "1/3 hp", locked_rotor_current = "29 A"}
+[[load]]
+name = "lamp"
+power = "60 W"
+evidence = "metered"
+)";
+}
+
+std::vector<report::PinnedFinding> findings_of(const std::string& text) {
+    const auto read = scenario::read_scenario(text, "test", {});
+    EXPECT_TRUE(read);
+    const auto plan = outage::plan_outage(read->scenario);
+    EXPECT_TRUE(plan);
+    return report::outage_start_findings(read->scenario, *plan);
+}
+
+TEST(outage_starts, a_motor_that_always_starts_is_not_worth_a_finding) {
+    EXPECT_THAT(findings_of(emptied("6", "100 %")), IsEmpty());
+}
+
+TEST(outage_starts, a_motor_that_starts_until_the_packs_are_low_says_until_when) {
+    const auto findings = findings_of(emptied("2", "100 %"));
+    ASSERT_FALSE(findings.empty());
+    const auto& finding = findings.front().finding;
+    EXPECT_EQ(finding.where, "load pump");
+    EXPECT_THAT(finding.text, HasSubstr("the packs stand at"));
+    EXPECT_TRUE(findings.front().at.has_value());
+}
+
+}  // namespace
