@@ -34,13 +34,14 @@ void PlanRunner::set_planner(Planner planner, Weatherer weatherer) {
     const bool own = static_cast<bool>(planner);
     common_planner() = own ? std::move(planner) : Planner(plan_text);
     common_weatherer() = weatherer ? std::move(weatherer)
-                         : own     ? Weatherer([](const QString&) { return QString(); })
-                                   : Weatherer(chances_text);
+                         : own ? Weatherer([](const QString&, const QString&) { return QString(); })
+                               : Weatherer(chances_text);
 }
 
-void PlanRunner::request(const QString& text) {
+void PlanRunner::request(const QString& text, const QString& file) {
     text_ = text;
-    plans_.request([planner = planner_, text] { return planner(text); });
+    file_ = file;
+    plans_.request([planner = planner_, text, file] { return planner(text, file); });
 }
 
 void PlanRunner::set_document(ScenarioDocument* document) {
@@ -49,8 +50,8 @@ void PlanRunner::set_document(ScenarioDocument* document) {
     document_ = document;
     if (document_) {
         connect(document_, &ScenarioDocument::textChanged, this,
-                [this] { request(document_->text()); });
-        if (!document_->text().isEmpty()) request(document_->text());
+                [this] { request(document_->text(), document_->path()); });
+        if (!document_->text().isEmpty()) request(document_->text(), document_->path());
     }
     emit documentChanged();
 }
@@ -65,7 +66,8 @@ void PlanRunner::show(std::shared_ptr<const DaysView> view) {
     days_.show(view_);
     emit planned();
     if (plans_.has_newer()) return;
-    weathers_.request([weatherer = weatherer_, text = text_] { return weatherer(text); });
+    weathers_.request(
+        [weatherer = weatherer_, text = text_, file = file_] { return weatherer(text, file); });
 }
 
 }  // namespace touch

@@ -39,17 +39,18 @@ class PlanRunner : public QObject {
     Q_PROPERTY(QString chances READ chances NOTIFY chancesChanged)
 
   public:
-    // Text of a scenario file to what is shown of it. Called off the screen's thread.
-    using Planner = std::function<DaysView(const QString& text)>;
+    // Text of a scenario file to what is shown of it. Called off the screen's thread. Files that
+    // the scenario names lie beside `file`.
+    using Planner = std::function<DaysView(const QString& text, const QString& file)>;
     // The same to how many of many weathers it lasts through.
-    using Weatherer = std::function<QString(const QString& text)>;
+    using Weatherer = std::function<QString(const QString& text, const QString& file)>;
 
     explicit PlanRunner(QObject* parent = nullptr);
 
     // Those of runners made from now on: a test's own, or the engine's again when empty.
     static void set_planner(Planner planner, Weatherer weatherer = {});
 
-    void request(const QString& text);
+    void request(const QString& text, const QString& file = {});
 
     [[nodiscard]] ScenarioDocument* document() const { return document_; }
     void set_document(ScenarioDocument* document);
@@ -89,6 +90,7 @@ class PlanRunner : public QObject {
     RowsModel working_;
     std::shared_ptr<const DaysView> view_;
     QString text_;  // the newest that was asked for
+    QString file_;
     QString chances_text_;
     LatestRun<DaysView> plans_;
     LatestRun<QString> weathers_;

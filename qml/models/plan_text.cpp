@@ -8,6 +8,7 @@
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
 #include "report/outage_answer.hpp"
+#include "scenario/file.hpp"
 #include "scenario/read.hpp"
 #include "units/text.hpp"
 
@@ -17,6 +18,10 @@ namespace {
 
 constexpr int weathers = 200;      // as the command line runs when nothing is asked for
 constexpr std::uint64_t seed = 1;  // so that the same scenario gives the same chance
+
+std::string folder_of(const QString& file) {
+    return scenario::folder_of(file.toStdString());
+}
 
 QList<LoadUseText> uses_of(const outage::Plan& plan) {
     units::Energy most{};
@@ -33,10 +38,10 @@ QList<LoadUseText> uses_of(const outage::Plan& plan) {
 
 }  // namespace
 
-DaysView plan_text(const QString& text) {
+DaysView plan_text(const QString& text, const QString& file) {
     const auto read = scenario::read_scenario(text.toStdString(), std::string());
     if (!read) return refusal(read.error());
-    const auto plan = outage::plan_outage(read->scenario);
+    const auto plan = outage::plan_outage(read->scenario, folder_of(file));
     if (!plan) return refusal(plan.error());
     DaysView view = days_view_of(report::outage_answer(read->scenario, *plan, plan->more_packs));
     view.findings += error_texts(read->warnings, scenario::Severity::note);
@@ -44,10 +49,10 @@ DaysView plan_text(const QString& text) {
     return view;
 }
 
-QString chances_text(const QString& text) {
+QString chances_text(const QString& text, const QString& file) {
     const auto read = scenario::read_scenario(text.toStdString(), std::string());
     if (!read) return {};
-    const auto ready = outage::make_ready(read->scenario);
+    const auto ready = outage::make_ready(read->scenario, folder_of(file));
     if (!ready || !ready->sky) return {};
     const report::Chances chances =
         report::chances_of(outage::endings_in_weathers(*ready, weathers, seed));

@@ -18,7 +18,7 @@ using touch::PlanRunner;
 class Slow {
   public:
     Slow() {
-        PlanRunner::set_planner([this](const QString& text) {
+        PlanRunner::set_planner([this](const QString& text, const QString&) {
             ++runs;
             std::this_thread::sleep_for(std::chrono::milliseconds(30));
             DaysView view;

@@ -68,7 +68,7 @@ report::Answer hand_made_answer(double lasts) {
     return answer;
 }
 
-touch::DaysView hand_made_view(const QString& text) {
+touch::DaysView hand_made_view(const QString& text, const QString&) {
     const touch::Counts counts = touch::counts_in(text);
     const int packs = counts.packs ? counts.packs->above : 1;  // one more: the pack in the case
     return touch::days_view_of(hand_made_answer(10.0 * packs));

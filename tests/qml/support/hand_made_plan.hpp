@@ -14,6 +14,6 @@ namespace touch_tests {
 [[nodiscard]] report::Answer hand_made_answer(double lasts = 30.0);
 
 // What is shown of a text: the hand-made answer, lasting ten hours for each expansion pack in it.
-[[nodiscard]] touch::DaysView hand_made_view(const QString& text);
+[[nodiscard]] touch::DaysView hand_made_view(const QString& text, const QString& file = {});
 
 }  // namespace touch_tests
