@@ -280,7 +280,7 @@ void write_starts(Page& page, const Answer& answer) {
     if (!answer.starts.empty()) {
         page.line();
         page.line("Share of each limit that a start uses: " +
-                  std::string(page.look.ascii ? "# surely  = likely  - at most, | the limit"
+                  std::string(page.look.ascii ? "# surely  = likely  - at most, | limit"
                                               : "█ surely  ▓ likely  ░ at most, │ the limit"));
     }
     for (const auto& chart : answer.starts) {

@@ -1,9 +1,36 @@
 // The keys of [inverter]. Limits without a source are common practice: what no portable unit
 // reaches, so that a slip of the pen is told.
 #include "scenario/tables.hpp"
+#include "units/number.hpp"
 
 namespace scenario {
 namespace {
+
+// A multiple of the continuous rating: a share that goes beyond the whole.
+struct MultipleForm {
+    using Value = units::Share;
+    static constexpr double most = 10.0;
+
+    [[nodiscard]] std::string example() const { return "\"150 %\""; }
+    [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
+        const auto text = WordsForm{.sample = "150 %"}.read(reading, spot);
+        if (!text) {
+            return std::nullopt;
+        }
+        const auto number = units::read_leading_number(*text);
+        const bool in_percent = number && number->rest == "%";
+        if (!number || (!in_percent && !number->rest.empty()) || !(number->value > 0.0) ||
+            number->value > (in_percent ? 100.0 * most : most)) {
+            reading.refuse(spot, fmt::format("found {}", *text),
+                           "give a part of the continuous rating, such as \"150 %\" or \"1.5\"");
+            return std::nullopt;
+        }
+        return Value(in_percent ? number->value / 100.0 : number->value);
+    }
+    [[nodiscard]] std::string print(const Value& value) const {
+        return fmt::format("\"{}\"", value.value());
+    }
+};
 
 void check_overload(Reading& reading, const Spot& spot, const Inverter& inverter) {
     const Node* points = spot.node->find("overload");
@@ -11,7 +38,8 @@ void check_overload(Reading& reading, const Spot& spot, const Inverter& inverter
         const auto& point = inverter.overload[i];
         const auto found = [&](std::string_view what, const char* remedy) {
             reading.refuse(spot.at(*points, "overload"),
-                           fmt::format("found {} {}", units::print(point.at), what), remedy);
+                           fmt::format("found {:.0f} % {}", 100.0 * point.at.value(), what),
+                           remedy);
         };
         if (point.at <= units::Share(1.0)) {
             found("of the rating, which is no overload", "give points above 100 %");
@@ -71,10 +99,10 @@ template <>
 const Description<HeldOverload>& describe<HeldOverload>() {
     static const Description<HeldOverload> description = {
         .silent = "",
-        .keys = keys_of(key<&HeldOverload::at>({.name = "at", .demand = Demand::required},
-                                               positive_to(units::Share(10.0), "150 %")),
-                        key<&HeldOverload::holds>({.name = "holds", .demand = Demand::required},
-                                                  positive_to(1.0 * units::day, "10 s")))};
+        .keys = keys_of(
+            key<&HeldOverload::at>({.name = "at", .demand = Demand::required}, MultipleForm()),
+            key<&HeldOverload::holds>({.name = "holds", .demand = Demand::required},
+                                      positive_to(1.0 * units::day, "10 s")))};
     return description;
 }
 
@@ -113,9 +141,9 @@ const Description<Inverter>& describe<Inverter>() {
                 from_to(units::Resistance(), 1.0 * units::ohm, "1 mohm")),
             key<&Inverter::off>({.name = "off", .silent = "never switched off"},
                                 list_of(SpanForm())),
-            key<&Inverter::overload>({.name = "overload",
-                                      .silent = "told by surge and surge_lasts alone"},
-                                     list_of(TableForm<HeldOverload>(), 16)),
+            key<&Inverter::overload>(
+                {.name = "overload", .silent = "told by surge and surge_lasts alone"},
+                list_of(TableForm<HeldOverload>(), 16)),
             key<&Inverter::when_overloaded>(
                 {.name = "when_overloaded", .silent = "trips"},
                 one_of<WhenOverloaded>({{"trips", WhenOverloaded::trips},

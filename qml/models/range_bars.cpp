@@ -40,13 +40,13 @@ void RangeBars::read() {
     const report::Column* names = column_of(series, names_);
     const report::Column* likely = column_of(series, likely_);
     const report::Column* group = group_.isEmpty() ? nullptr : column_of(series, group_);
-    groups_.clear();
+    QStringList groups;
     if (names && likely) {
         unit = likely->unit;
         for (std::size_t row = 0; row < length_of(*names); ++row) {
             if (group) {
                 const QString name = words_in(*group, row);
-                if (!groups_.contains(name)) groups_ << name;
+                if (!groups.contains(name)) groups << name;
                 if (!only_.isEmpty() && name != only_) continue;
             }
             const double middle = number_in(likely, row, 0.0);
@@ -85,6 +85,10 @@ void RangeBars::read() {
         emit dataChanged(index(0), index(count() - 1));
     }
     emit barsChanged();
+    // Told only when they change: what is shown of them may hang on them.
+    if (groups == groups_) return;
+    groups_ = groups;
+    emit groupsChanged();
 }
 
 QString RangeBars::spoken() const {

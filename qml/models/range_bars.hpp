@@ -36,7 +36,7 @@ class RangeBars : public QAbstractListModel {
     Q_PROPERTY(double limit READ limit WRITE set_limit NOTIFY askedChanged)
     Q_PROPERTY(
         double limitAt READ limit_at NOTIFY barsChanged)  // share of the length; below 0 none
-    Q_PROPERTY(QStringList groups READ groups NOTIFY barsChanged)  // what `only` may be
+    Q_PROPERTY(QStringList groups READ groups NOTIFY groupsChanged)  // what `only` may be
     Q_PROPERTY(int count READ count NOTIFY barsChanged)
     Q_PROPERTY(QString top READ top NOTIFY barsChanged)        // what the whole length stands for
     Q_PROPERTY(QString spoken READ spoken NOTIFY barsChanged)  // all bars in words
@@ -82,6 +82,7 @@ class RangeBars : public QAbstractListModel {
   signals:
     void askedChanged();
     void barsChanged();
+    void groupsChanged();
 
   private:
     void set(QString& member, const QString& name);

@@ -131,7 +131,7 @@ QStringList SunControls::months() const {
 
 QString SunControls::tilt_text() const {
     if (tilt_ == 0) return tr("flat");
-    return tr("%1° from level").arg(tilt_);
+    return tr("%1°").arg(tilt_);
 }
 
 QString SunControls::noon_text() const {

@@ -92,6 +92,18 @@ SplitPage {
                 text: qsTr("Check another tool")
                 onClicked: appliances.open()
             }
+            CountStepper {
+                objectName: "packs"
+                Layout.fillWidth: true
+                visible: page.document.packs.present
+                label: page.document.packs.label
+                shown: page.document.packs.shown
+                detail: page.document.packs.detail
+                canLess: page.document.packs.canLess
+                canMore: page.document.packs.canMore
+                onLess: page.document.packs.less()
+                onMore: page.document.packs.more()
+            }
             SectionTitle {
                 Layout.fillWidth: true
                 visible: uses.count > 0
@@ -104,18 +116,6 @@ SplitPage {
                 bars: uses
                 colour: Tokens.loads
                 spoken: qsTr("Share of each limit that the start of %1 uses").arg(page.tool)
-            }
-            CountStepper {
-                objectName: "packs"
-                Layout.fillWidth: true
-                visible: page.document.packs.present
-                label: page.document.packs.label
-                shown: page.document.packs.shown
-                detail: page.document.packs.detail
-                canLess: page.document.packs.canLess
-                canMore: page.document.packs.canMore
-                onLess: page.document.packs.less()
-                onMore: page.document.packs.more()
             }
         }
     }

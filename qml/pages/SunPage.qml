@@ -18,7 +18,7 @@ SplitPage {
         options: ["--weathers", "500"]
     }
     SunControls {
-        id: controls
+        id: sun
         document: page.document
     }
     RangeBars {
@@ -41,7 +41,7 @@ SplitPage {
     }
     PlaceSheet {
         id: places
-        onPicked: name => controls.setPlace(name)
+        onPicked: name => sun.setPlace(name)
     }
 
     main: Component {
@@ -78,8 +78,8 @@ SplitPage {
             }
             TiltControl {
                 Layout.fillWidth: true
-                visible: controls.hasPanels
-                controls: controls
+                visible: sun.hasPanels
+                controls: sun
             }
             SectionTitle {
                 Layout.fillWidth: true
@@ -88,8 +88,8 @@ SplitPage {
             ActionButton {
                 objectName: "place"
                 Layout.fillWidth: true
-                text: controls.place
-                spoken: qsTr("Place: %1. Change").arg(controls.place)
+                text: sun.place
+                spoken: qsTr("Place: %1. Change").arg(sun.place)
                 atLeft: true
                 onClicked: places.open()
             }
@@ -105,7 +105,7 @@ SplitPage {
                 columns: Math.max(2, Math.min(6, Math.floor((width + spacing) / (least + spacing))))
                 spacing: Tokens.gapSmall
                 Repeater {
-                    model: controls.months
+                    model: sun.months
                     ChoiceButton {
                         required property string modelData
                         required property int index
@@ -114,8 +114,8 @@ SplitPage {
                         leftPadding: 8
                         rightPadding: 4
                         text: modelData
-                        chosen: index + 1 === controls.month
-                        onClicked: controls.setMonth(index + 1)
+                        chosen: index + 1 === sun.month
+                        onClicked: sun.setMonth(index + 1)
                     }
                 }
             }

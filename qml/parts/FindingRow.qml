@@ -102,7 +102,7 @@ Rectangle {
                 textFormat: Text.PlainText
                 color: finding.severity
                 font.pixelSize: Tokens.typeSmall
-                wrapMode: Text.WordWrap
+                wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
         }

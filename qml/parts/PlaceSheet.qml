@@ -45,8 +45,8 @@ Sheet {
             objectName: "place_" + name
             Layout.fillWidth: true
             onClicked: {
+                sheet.picked(name)  // first: the list goes with the sheet
                 sheet.close()
-                sheet.picked(name)
             }
         }
     }

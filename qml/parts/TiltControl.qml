@@ -55,7 +55,7 @@ ColumnLayout {
     CountStepper {
         objectName: "tilt"
         Layout.fillWidth: true
-        label: qsTr("Tilt")
+        label: qsTr("Tilt from level")
         shown: control.controls.tiltText
         detail: ""
         stacked: true

@@ -82,8 +82,10 @@ TEST(motor_starts, the_rested_voltage_falls_with_the_charge) {
 TEST(motor_starts, nothing_starts_once_the_supply_is_gone) {
     auto text = std::string(fridge_and_pump);
     text.replace(text.find("count = 4"), 9, "count = 1");
-    text.replace(text.find("\"20 W\""), 6, "\"600 W\"");
+    text.replace(text.find("\"600 W\""), 7, "\"300 W\"");
+    text.replace(text.find("\"6 h\""), 5, "\"60 h\"");
     const auto plan = planned(text);
+    ASSERT_EQ(plan.likely.limited_by, LimitedBy::charge);  // and nothing charges it again
     ASSERT_FALSE(plan.likely.survives);
     for (const auto& start : plan.starts)
         EXPECT_LE(start.at, plan.likely.lasts);

@@ -67,6 +67,7 @@ TestCase {
         for (const sign of "miami")
             keyClick(sign)
         tryVerify(() => Walk.named(program.contentItem.parent, "place_Miami FL"))
+        wait(300)  // the list settles
         tap(part("place_Miami FL"))
         tryVerify(() => program.scenario.text.includes("name = \"Miami FL\""))
     }
