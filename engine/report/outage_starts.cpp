@@ -1,6 +1,8 @@
 #include "report/outage_starts.hpp"
 
 #include <algorithm>
+#include <cassert>
+#include <functional>
 #include <map>
 #include <span>
 
@@ -66,7 +68,7 @@ class Starter {
     }
 
     [[nodiscard]] checks::Judgement judged(std::span<const MotorStart> group) const {
-        return judge(group, group.front().rested);
+        return judge_at(group)(group.front().rested);
     }
 
   private:
@@ -95,8 +97,10 @@ class Starter {
         return others;
     }
 
-    [[nodiscard]] checks::Judgement judge(std::span<const MotorStart> group, Voltage rested) const {
-        const auto source = checks::standing_at(scene_.bank.source, rested);
+    // The judgement at any rested voltage. What the motors draw hangs on it only where the inverter
+    // sags with the bank; otherwise it is worked out once.
+    [[nodiscard]] std::function<checks::Judgement(Voltage)> judge_at(
+        std::span<const MotorStart> group) const {
         const auto* inverter = scene_.inverter ? &*scene_.inverter : nullptr;
         const auto others = beside(group);
         std::vector<checks::StartingMotor> motors;
@@ -105,20 +109,34 @@ class Starter {
             if (scene_.motors[start.load]) motors.push_back(*scene_.motors[start.load]);
             if (scene_.direct[start.load]) direct = &*scene_.direct[start.load];
         }
-        if (!motors.empty())
-            return checks::judge(checks::draw_of(motors, others, *inverter, source), inverter,
-                                 source);
-        if (direct == nullptr) return {};
-        return checks::judge(checks::draw_of(direct->starting, direct->time, others, inverter),
-                             inverter, source);
+        const auto draw = [=](const checks::DirectSource& source) {
+            if (!motors.empty()) return checks::draw_of(motors, others, *inverter, source);
+            assert(direct != nullptr && "only groups with a motor are asked of");
+            return checks::draw_of(direct->starting, direct->time, others, inverter);
+        };
+        const bool sags =
+            inverter != nullptr && inverter->when_overloaded == scenario::WhenOverloaded::sags;
+        auto source = scene_.bank.source;
+        if (sags)
+            return [=](Voltage rested) {
+                const auto here = checks::standing_at(source, rested);
+                return checks::judge(draw(here), inverter, here);
+            };
+        return [known = draw(source), inverter, source](Voltage rested) mutable {
+            for (auto& branch : source.branches)
+                branch.emf = rested;
+            return checks::judge(known, inverter, source);
+        };
     }
 
     [[nodiscard]] Thresholds thresholds(std::span<const MotorStart> group) const {
-        const auto verdict_at = [&](Voltage rested) { return judge(group, rested).verdict; };
+        const auto judge = judge_at(group);
+        const auto verdict_at = [&](Voltage rested) { return judge(rested).verdict; };
         const auto lowest = [&](StartVerdict verdict) {
             return checks::lowest_voltage_for(verdict, verdict_at, lowest_, highest_);
         };
-        return {.sure = lowest(StartVerdict::starts), .possible = lowest(StartVerdict::marginal)};
+        const auto sure = lowest(StartVerdict::starts);
+        return {.sure = sure, .possible = sure == lowest_ ? sure : lowest(StartVerdict::marginal)};
     }
 };
 
