@@ -44,8 +44,11 @@ std::string flow(const Joining& joining) {
 std::string first_sentence(const Joining& joining) {
     return joining.allowed ? fmt::format("Nothing found against plugging {} onto {} now: {}.",
                                          joining.pack, joining.onto, flow(joining))
-                           : fmt::format("Do not plug {} onto {} now: {}.", joining.pack,
-                                         joining.onto, flow(joining));
+           : joining.direction == Joins::level
+               ? fmt::format("Do not plug {} onto {} now, level as their voltages are: see below.",
+                             joining.pack, joining.onto)
+               : fmt::format("Do not plug {} onto {} now: {}.", joining.pack, joining.onto,
+                             flow(joining));
 }
 
 std::string second_sentence(const Joining& joining) {
@@ -117,7 +120,7 @@ Answer join_answer(const scenario::Scenario& scenario, const Joining& joining) {
     const Absent no_limit{"no limit of any part is known"};
     const Absent not_settled{"more than 1 A still flows after two days"};
     answer.values = {
-        {"allowed", "nothing stands against it", {joining.allowed}},
+        {"allowed", "may be plugged in, by this reckoning", {joining.allowed}},
         {"current", "current at first", value_of(abs(joining.current))},
         {"direction", "direction", {std::string(word_for(joining.direction))}},
         {"voltage_difference", "voltages at rest apart",

@@ -178,7 +178,7 @@ PinnedFinding failing(const scenario::Scenario& scenario, const std::string& nam
         .finding = {.severity = scenario::Severity::stop,
                     .where = "load " + name,
                     .text = std::move(text),
-                    .mend = "ask candlemark start for what helps: packs, another order, or less "
+                    .mend = "`candlemark start` tells what helps: packs, another order, or less "
                             "that is on besides",
                     .source = "checks start.md (5)"},
         .at = first.at,
@@ -200,7 +200,7 @@ PinnedFinding doubtful(const scenario::Scenario& scenario, const std::string& na
                                                   story.doubtful, story.starts,
                                                   clock_of(scenario, first.at), stands_at(first),
                                                   story.why_doubtful),
-                        .mend = "ask candlemark start what would settle it",
+                        .mend = "`candlemark start` tells what would settle it",
                         .source = "checks start.md (5)"},
             .at = first.at,
             .when = clock_of(scenario, first.at)};
