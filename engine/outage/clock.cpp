@@ -70,15 +70,15 @@ class Clock {
         ledger.stored_at_end = packs_.stored();
         course_.survives = !failed_;
         if (course_.survives) course_.lasts = lasts;
-        const Energy in = ledger.stored_at_start + ledger.sun_offered;
+        const Energy in = ledger.stored_at_start + ledger.sun_offered + ledger.charger_offered;
         const Energy out = ledger.loads + ledger.inverter_loss + ledger.converter_loss +
                            ledger.wiring_loss + ledger.battery_loss + ledger.sun_unused +
-                           ledger.stored_at_end;
+                           ledger.charger_unused + ledger.stored_at_end;
         ledger.residual = in - out;
         const Energy largest = std::max(in, out);
         if (largest > 0.0 * joule) ledger.relative_residual = abs(ledger.residual) / largest;
         if (keep_.trace) {
-            add_trace_point(last_taken_, last_sun_, Duty::idle);
+            add_trace_point(last_taken_, last_sun_, Duty::idle, last_charger_);
             course_.trace.back().sun_taken = last_sun_taken_;
         }
         return std::move(course_);
@@ -106,6 +106,7 @@ class Clock {
     bool failed_ = false;
     Taken last_taken_;
     Power last_sun_{};
+    Power last_charger_{};
     Power last_sun_taken_{};
     Course course_;
 
@@ -176,9 +177,11 @@ class Clock {
         return taken;
     }
 
-    // Of what the sun offers: packs too cold to be charged leave it to the loads. method.md (10)
-    [[nodiscard]] static Power usable(const SunChange& sun, const Taken& taken) {
-        return sun.loads_only ? std::min(sun.offered, taken.at_bus()) : sun.offered;
+    // Of what sun and chargers offer: packs too cold to be charged leave it to the loads. method.md
+    // (10)
+    [[nodiscard]] static Power usable(const SunChange& sun, Power charger, const Taken& taken) {
+        const Power offered = sun.offered + charger;
+        return sun.loads_only ? std::min(offered, taken.at_bus()) : offered;
     }
 
     // What may have come back by itself at this moment.
@@ -188,8 +191,8 @@ class Clock {
         if (supply_ == Supply::tripped && demanded(demand) < tripped_at_) come_back();
         if (!inverter_rests_ || now_ < rests_until_ || supply_ != Supply::serving) return;
         const auto taken_now = taken(demand);
-        const auto point = packs_.operating_point(Duty::serving_direct,
-                                                  taken_now.at_bus() - usable(sun, taken_now));
+        const auto point = packs_.operating_point(
+            Duty::serving_direct, taken_now.at_bus() - usable(sun, demand.charger, taken_now));
         if (point.possible && point.voltage >= unit_.inverter->restart_voltage) inverter_on_again();
     }
 
@@ -230,15 +233,15 @@ class Clock {
         note_overload(demand);
         try_to_come_back(demand, sun);
         const Taken now_taken = taken(demand);
-        const Power net = now_taken.at_bus() - usable(sun, now_taken);
+        const Power net = now_taken.at_bus() - usable(sun, demand.charger, now_taken);
         Duration leg = end - now_;
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
         const Duty now_duty = duty(demand);
         const bool kept = keep_.trace && now_ >= next_point_;
-        if (kept) add_trace_point(now_taken, sun.offered, now_duty);
+        if (kept) add_trace_point(now_taken, sun.offered, now_duty, demand.charger);
         const Leg step = packs_.advance(now_duty, net, leg);
-        const Power sun_taken = account(step, now_taken, sun);
+        const Power sun_taken = account(step, now_taken, sun, demand.charger);
         if (kept && step.time > Duration{}) {
             course_.trace.back().sun_taken = sun_taken;
             next_point_ = now_ + keep_.every;
@@ -254,6 +257,7 @@ class Clock {
         }
         last_taken_ = now_taken;
         last_sun_ = sun.offered;
+        last_charger_ = demand.charger;
         last_sun_taken_ = sun_taken;
     }
 
@@ -272,7 +276,7 @@ class Clock {
     }
 
     // Adds the leg to the ledger; gives the mean power taken from the sun.
-    Power account(const Leg& step, const Taken& taken, const SunChange& sun) {
+    Power account(const Leg& step, const Taken& taken, const SunChange& sun, Power charger) {
         auto& ledger = course_.ledger;
         const Duration time = step.time;
         ledger.loads += taken.served * time;
@@ -282,10 +286,20 @@ class Clock {
         ledger.wiring_loss += step.in_paths;
         ledger.battery_loss += step.energy.in_resistance - step.in_paths +
                                step.energy.between_wells + step.energy.in_charging;
+        // Sun and chargers have equal parts in what is taken, each by what it offers.
+        const Power all = sun.offered + charger;
+        double of_sun = 1.0;
+        if (charger > Power{}) of_sun = sun.offered / all;
         const Energy offered = sun.offered * time;
-        const Energy stored_now = step.energy.accepted;
-        const Energy unused = step.energy.unaccepted + (sun.offered - usable(sun, taken)) * time;
-        const Energy used = std::min(sun.offered, taken.at_bus()) * time;
+        const Energy all_used = std::min(all, taken.at_bus()) * time;
+        const Energy all_unused =
+            step.energy.unaccepted + (all - usable(sun, charger, taken)) * time;
+        const Energy stored_now = of_sun * step.energy.accepted;
+        const Energy unused = of_sun * all_unused;
+        const Energy used = of_sun * all_used;
+        ledger.charger_offered += charger * time;
+        ledger.charger_taken += (1.0 - of_sun) * (step.energy.accepted + all_used);
+        ledger.charger_unused += (1.0 - of_sun) * all_unused;
         ledger.sun_offered += offered;
         ledger.sun_clipped += sun.clipped * time;
         ledger.sun_used += used;
@@ -392,8 +406,8 @@ class Clock {
         tripped_at_ = demanded(demand);
     }
 
-    void add_trace_point(const Taken& taken, Power sun, Duty duty) {
-        const auto point = packs_.operating_point(duty, taken.at_bus() - sun);
+    void add_trace_point(const Taken& taken, Power sun, Duty duty, Power charger) {
+        const auto point = packs_.operating_point(duty, taken.at_bus() - sun - charger);
         course_.trace.push_back({.at = now_,
                                  .stored = packs_.stored(),
                                  .charge = packs_.charge(),

@@ -15,17 +15,20 @@ enum class LimitedBy { none, charge, low_voltage, pack_limit, fuse, inverter_lim
 //   identity  method.md (3)
 //             in - out - losses - change of store = residual
 struct Ledger {
-    units::Energy loads{};           // delivered to appliances
-    units::Energy inverter_loss{};   // idle and conversion
-    units::Energy idle{};            // the part of inverter_loss drawn with nothing plugged in
-    units::Energy converter_loss{};  // in 12 V and USB adaptors
-    units::Energy wiring_loss{};     // in leads, connectors and main cable
-    units::Energy battery_loss{};    // inner resistance, between the wells, incomplete charging
-    units::Energy sun_offered{};     // at the battery terminals, before what is full refuses
-    units::Energy sun_used{};        // went straight into loads
-    units::Energy sun_stored{};      // went into the packs
-    units::Energy sun_unused{};      // offered and not taken
-    units::Energy sun_clipped{};     // lost at the controller or input limit, before sun_offered
+    units::Energy loads{};            // delivered to appliances
+    units::Energy inverter_loss{};    // idle and conversion
+    units::Energy idle{};             // the part of inverter_loss drawn with nothing plugged in
+    units::Energy converter_loss{};   // in 12 V and USB adaptors
+    units::Energy wiring_loss{};      // in leads, connectors and main cable
+    units::Energy battery_loss{};     // inner resistance, between the wells, incomplete charging
+    units::Energy sun_offered{};      // at the battery terminals, before what is full refuses
+    units::Energy sun_used{};         // went straight into loads
+    units::Energy sun_stored{};       // went into the packs
+    units::Energy sun_unused{};       // offered and not taken
+    units::Energy sun_clipped{};      // lost at the controller or input limit, before sun_offered
+    units::Energy charger_offered{};  // by generator and vehicle, at the battery terminals
+    units::Energy charger_taken{};    // into loads or packs
+    units::Energy charger_unused{};
     units::Energy stored_at_start{};
     units::Energy stored_at_end{};
     units::Energy unserved{};        // what appliances wanted and did not get

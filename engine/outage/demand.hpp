@@ -25,6 +25,7 @@ struct DemandStep {
     units::Power direct{};               // at the bus: 12 V and USB loads with their adaptors
     units::Power direct_useful{};        // the part of `direct` that reaches the loads
     bool inverter_on = false;            // by its daily hours; `ac` is zero while it is off
+    units::Power charger{};              // offered at the bus by chargers other than the sun
 
     friend bool operator==(const DemandStep&, const DemandStep&) = default;
 };

@@ -2,6 +2,7 @@
 
 #include "battery/pack_model.hpp"
 #include "motor/appliances.hpp"
+#include "outage/chargers.hpp"
 #include "outage/demand_findings.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
@@ -71,6 +72,36 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
         ready.steps[static_cast<std::size_t>(end)] = demand_steps(ready.demand, which);
 }
 
+// Days on which packs that follow a room must not be charged.
+Spans cold_days(const Ready& ready) {
+    const auto first = midnight_before(ready.outage.starts) - ready.outage.starts;
+    Spans cold;
+    for (std::size_t i = 0; i < ready.too_cold_to_charge.size(); ++i) {
+        if (!ready.too_cold_to_charge[i]) continue;
+        const Duration from = std::max(Duration{}, first + static_cast<double>(i) * day);
+        const Duration until = first + static_cast<double>(i + 1) * day;
+        if (!cold.empty() && cold.back().until >= from)
+            cold.back().until = until;
+        else
+            cold.push_back({.from = from, .until = until});
+    }
+    return cold;
+}
+
+// Generator and vehicle, as a part of the demand's steps.
+void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
+    if (scenario.chargers.empty()) return;
+    const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
+    const auto& model = *ready.kinds.front().model;
+    auto runs = charger_runs(scenario, model.open_circuit.voltage(StateOfCharge(0.5)),
+                             model.charging.absorption.value_or(model.nominal), ready.assumptions);
+    for (auto& run : runs)
+        run.on = without(run.on, cold_days(ready));
+    for (auto& steps : ready.steps)
+        steps = with_chargers(steps, runs);
+    append(ready.findings, charger_findings(scenario, runs, unit));
+}
+
 }  // namespace
 
 Result<Ready> make_ready(const scenario::Scenario& written, const std::string& folder) {
@@ -86,6 +117,7 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
     make_demand(ready, scenario, errors);
     make_suns(ready, scenario, folder, errors);
     if (!errors.empty()) return fail(std::move(errors));
+    add_chargers(ready, scenario);
     const auto& likely = ready.units[static_cast<std::size_t>(End::likely)];
     append(ready.findings, demand_findings(scenario, ready.demand, likely.inverter));
     const auto starts = scenario.outage.starts;

@@ -44,6 +44,9 @@ Members energy(const Ledger& ledger) {
             {"sun_stored", "sun into the packs", value_of(ledger.sun_stored)},
             {"sun_unused", "sun not taken", value_of(ledger.sun_unused)},
             {"sun_clipped", "turned away by the controller", value_of(ledger.sun_clipped)},
+            {"charger_offered", "offered by chargers", value_of(ledger.charger_offered)},
+            {"charger_taken", "taken from chargers", value_of(ledger.charger_taken)},
+            {"charger_unused", "from chargers, not taken", value_of(ledger.charger_unused)},
             {"loads", "to the loads", value_of(ledger.loads)},
             {"inverter_loss", "lost in the inverter", value_of(ledger.inverter_loss)},
             {"idle", "of it with nothing plugged in", value_of(ledger.idle)},
@@ -224,6 +227,12 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
                   .days = days_chart(scenario, plan),
                   .closing = std::string(closing_line),
                   .defect = defect_of(plan)};
+    const Ledger& ledger = plan.likely.ledger;
+    if (ledger.charger_offered > units::Energy{}) {
+        answer.sentences.push_back(fmt::format("Chargers give {} of the {} they offer.",
+                                               in_words(ledger.charger_taken),
+                                               in_words(ledger.charger_offered)));
+    }
     if (chances && chances->outages > 1) {
         answer.sentences.push_back(chance_sentence(*chances));
     }

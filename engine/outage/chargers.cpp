@@ -1,0 +1,182 @@
+#include "outage/chargers.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "battery/bank.hpp"
+#include "outage/packs.hpp"
+#include "units/text.hpp"
+
+namespace outage {
+
+namespace {
+
+using namespace units;
+using scenario::ChargerKind;
+using scenario::Severity;
+
+constexpr std::string_view practice = "common practice, no source";
+constexpr Efficiency usual_efficiency{0.85};     // common practice, no source
+constexpr PowerFactor usual_power_factor{0.65};  // without correction; common practice, no source
+constexpr Duration longest_charge = 96.0 * hour;
+constexpr Voltage usual_mains = 120.0 * volt;
+
+bool runs_at(const ChargerRuns& charger, Duration when) {
+    return std::ranges::any_of(
+        charger.on, [&](const Span& span) { return span.from <= when && when < span.until; });
+}
+
+std::vector<battery::PackGroup> groups_at(const Unit& unit, StateOfCharge charge) {
+    std::vector<Bank> banks{unit.bank};
+    banks.insert(banks.end(), unit.others.begin(), unit.others.end());
+    std::vector<battery::PackGroup> groups;
+    for (const Bank& bank : banks) {
+        auto setup = bank.setup;
+        setup.stops = {};
+        groups.push_back({setup, bank.count, battery::rested(setup.kinetics, charge)});
+    }
+    return groups;
+}
+
+// The apparent power of the heaviest motor start in the file.
+struct Start {
+    std::string name;
+    ApparentPower apparent{};
+};
+Start heaviest_start(const scenario::Scenario& scenario) {
+    Start heaviest;
+    for (const auto& load : scenario.loads) {
+        if (!load.motor || !load.motor->locked_rotor_current) continue;
+        const auto mains = load.motor->voltage.value_or(usual_mains);
+        const ApparentPower starts(mains * *load.motor->locked_rotor_current);
+        if (starts > heaviest.apparent) heaviest = {load.name, starts};
+    }
+    return heaviest;
+}
+
+}  // namespace
+
+std::vector<ChargerRuns> charger_runs(const scenario::Scenario& scenario, Voltage held_at,
+                                      Voltage absorption, scenario::Assumptions& assumptions) {
+    std::vector<ChargerRuns> runs;
+    for (std::size_t i = 0; i < scenario.chargers.size(); ++i) {
+        const auto& charger = scenario.chargers[i];
+        const auto where = fmt::format("charger[{}]", i);
+        ChargerRuns run{.name = charger.name, .kind = charger.kind};
+        const Power at_most = charger.current * absorption;
+        run.offers = charger.current * held_at;
+        assumptions.push_back({where + ".current",
+                               fmt::format("offered as {}: {} at {}, the packs half charged",
+                                           show(run.offers), show(charger.current), show(held_at)),
+                               std::string(practice)});
+        if (charger.kind != ChargerKind::vehicle) {
+            if (!charger.efficiency)
+                assumptions.push_back(
+                    {where + ".efficiency", "taken as 85 %", std::string(practice)});
+            if (!charger.power_factor)
+                assumptions.push_back({where + ".power_factor",
+                                       "taken as 0.65, a charger without correction",
+                                       std::string(practice)});
+            run.draws = at_most / charger.efficiency.value_or(usual_efficiency).value();
+            run.apparent =
+                apparent_power(run.draws, charger.power_factor.value_or(usual_power_factor));
+        }
+        if (charger.kind != ChargerKind::wall)
+            run.on = daily_spans(charger.hours, charger.days, scenario.outage.starts,
+                                 scenario.outage.lasts);
+        runs.push_back(std::move(run));
+    }
+    return runs;
+}
+
+std::vector<DemandStep> with_chargers(const std::vector<DemandStep>& steps,
+                                      const std::vector<ChargerRuns>& chargers) {
+    std::vector<Duration> changes;
+    for (const auto& step : steps)
+        changes.push_back(step.from);
+    for (const auto& charger : chargers)
+        for (const auto& span : charger.on) {
+            changes.push_back(span.from);
+            changes.push_back(span.until);
+        }
+    std::ranges::sort(changes);
+    changes.erase(std::unique(changes.begin(), changes.end()), changes.end());
+    std::vector<DemandStep> merged;
+    std::size_t at = 0;
+    for (const Duration& change : changes) {
+        while (at + 1 < steps.size() && steps[at + 1].from <= change)
+            ++at;
+        DemandStep step = steps[at];
+        step.from = change;
+        for (const auto& charger : chargers)
+            if (runs_at(charger, change)) step.charger += charger.offers;
+        merged.push_back(step);
+    }
+    return merged;
+}
+
+std::optional<Duration> time_to_charge(const Unit& unit, Power offered, StateOfCharge from,
+                                       StateOfCharge to) {
+    const auto groups = groups_at(unit, from);
+    battery::Bank bank(groups, unit.shared);
+    Charge whole{};
+    for (const auto& group : groups)
+        whole += static_cast<double>(group.count) * group.setup.kinetics.total;
+    const battery::BankStops stops{.removed_below = to.complement().value() * whole};
+    const auto step = bank.advance(stops, -offered, longest_charge);
+    if (step.ending != battery::Ending::charge_restored) return std::nullopt;
+    return step.time;
+}
+
+scenario::Findings charger_findings(const scenario::Scenario& scenario,
+                                    const std::vector<ChargerRuns>& chargers, const Unit& unit) {
+    scenario::Findings findings;
+    const Start start = heaviest_start(scenario);
+    for (std::size_t i = 0; i < chargers.size(); ++i) {
+        const auto& charger = chargers[i];
+        const auto where = "charger " + charger.name;
+        const auto find = [&](Severity severity, std::string text, std::string mend) {
+            findings.push_back(
+                {severity, where, std::move(text), std::move(mend), std::string(practice)});
+        };
+        if (charger.kind == ChargerKind::wall) {
+            find(Severity::note, "the wall gives nothing while the power is out: it is not counted",
+                 "charge the packs full when an outage is announced");
+            continue;
+        }
+        const auto& rating = scenario.chargers[i].generator_rating;
+        if (rating && charger.kind == ChargerKind::generator) {
+            const ApparentPower bears(*rating);
+            if (charger.apparent > bears)
+                find(Severity::stop,
+                     fmt::format("it draws {} at {}, and the generator gives {}",
+                                 show(charger.draws), show(charger.apparent), show(*rating)),
+                     "set the charger to a lower current, or take one with power factor "
+                     "correction");
+            else if (charger.apparent + start.apparent > bears && start.apparent > ApparentPower())
+                find(Severity::caution,
+                     fmt::format("with the charger at {} the start of {} ({}) is more than the "
+                                 "generator's {}",
+                                 show(charger.apparent), start.name, show(start.apparent),
+                                 show(*rating)),
+                     "stop the charger while that motor starts on the generator");
+        }
+        const auto most =
+            time_to_charge(unit, charger.offers, StateOfCharge(0.2), StateOfCharge(0.8));
+        const auto last =
+            time_to_charge(unit, charger.offers, StateOfCharge(0.2), StateOfCharge(0.95));
+        if (most && last)
+            find(Severity::note,
+                 fmt::format("brings the packs from 20 to 80 % in {}, to 95 % in {}, when nothing "
+                             "else is drawn",
+                             show(*most, 2), show(*last, 2)),
+                 "run it from low to four fifths: the last fifth is slow");
+        else
+            find(Severity::caution, "does not bring the packs from 20 to 95 % within four days",
+                 "look at its current, at the packs' charge limits, and at their temperature");
+    }
+    return findings;
+}
+
+}  // namespace outage
