@@ -2,117 +2,23 @@
 
 #include <utility>
 
+#include "models/field_makers.hpp"
+#include "models/fields_of_build.hpp"
 #include "models/finding_text.hpp"
+#include <QDateTime>
 #include <QObject>
 
+#include "scenario/place_of_key.hpp"
 #include "scenario/save.hpp"
 
 namespace touch {
 
 namespace {
 
+using namespace making;
 using scenario::Node;
 using units::Dimension;
 using Kind = Field::Kind;
-
-const Node* node_at(const Node* node, const QString& path) {
-    for (const QString& part : path.split(QLatin1Char('.'))) {
-        if (!node) return nullptr;
-        node = node->find(part.toStdString());
-    }
-    return node;
-}
-
-// One table with the start of its keys.
-struct Table {
-    const Node* node = nullptr;
-    QString path;  // "load[2]"
-
-    [[nodiscard]] bool has(const char* key) const {
-        return node_at(node, QLatin1String(key)) != nullptr;
-    }
-    [[nodiscard]] QString text(const char* key) const {
-        const Node* found = node_at(node, QLatin1String(key));
-        return found ? words_of(found->text) : QString();
-    }
-    [[nodiscard]] QString key(const char* key) const {
-        return QStringLiteral("%1.%2").arg(path, QLatin1String(key));
-    }
-};
-
-Field number(const Table& table, const char* key, const QString& label, Dimension dimension,
-             const QStringList& units, const QString& example, const QString& silent = {}) {
-    return {.key = table.key(key),
-            .kind = Kind::number,
-            .label = label,
-            .value = table.text(key),
-            .silent = silent,
-            .example = example,
-            .dimension = dimension,
-            .units = units,
-            .optional = !silent.isEmpty()};
-}
-
-Field name_of(const Table& table) {
-    return {.key = table.key("name"),
-            .kind = Kind::words,
-            .label = QObject::tr("Name"),
-            .value = table.text("name"),
-            .silent = {},
-            .example = {}};
-}
-
-Field count(const Table& table, const char* key, const QString& label, int least, int most,
-            int silent) {
-    const QString given = table.text(key);
-    return {.key = table.key(key),
-            .kind = Kind::count,
-            .label = label,
-            .value = given.isEmpty() ? QString::number(silent) : given,
-            .silent = {},
-            .example = {},
-            .least = least,
-            .most = most};
-}
-
-Field choice(const Table& table, const char* key, const QString& label, const QString& silent,
-             QList<FieldOption> options) {
-    const QString given = table.text(key);
-    return {.key = table.key(key),
-            .kind = Kind::choice,
-            .label = label,
-            .value = given.isEmpty() ? silent : given,
-            .silent = {},
-            .example = {},
-            .options = std::move(options)};
-}
-
-Field truth(const Table& table, const char* key, const QString& label) {
-    return choice(table, key, label, QStringLiteral("false"),
-                  {{.value = QStringLiteral("false"), .label = QObject::tr("no")},
-                   {.value = QStringLiteral("true"), .label = QObject::tr("yes")}});
-}
-
-Field hours(const Table& table, const char* key, const QString& label, const QString& silent) {
-    QStringList spans;
-    if (const Node* list = node_at(table.node, QLatin1String(key))) {
-        for (const Node& item : list->items)
-            spans << words_of(item.text);
-    }
-    return {.key = table.key(key),
-            .kind = Kind::hours,
-            .label = label,
-            .value = spans.join(QStringLiteral(", ")),
-            .silent = silent,
-            .example = {},
-            .optional = true,
-            .spans = spans};
-}
-
-Field shown_if(bool shown, Field field) {
-    field.hidden = !shown;
-    return field;
-}
 
 const QStringList& power_units() {
     static const QStringList units{"W", "kW", "hp"};
@@ -191,38 +97,41 @@ QList<Field> load_fields(const Table& load) {
     const QStringList energies{"kWh", "Wh"};
     const QStringList times{"h", "d", "min"};
     const QStringList cycles{"min", "h", "s"};
-    return {
-        name_of(load),
-        count(load, "count", QObject::tr("How many"), 1, 1000, 1),
-        way_of_knowing(load),
-        shown_if(load.has("metered"), number(load, "metered.energy", QObject::tr("Energy metered"),
-                                             Dimension::energy, energies, "1.9 kWh")),
-        shown_if(load.has("metered"), number(load, "metered.over", QObject::tr("Metered over"),
-                                             Dimension::duration, times, "31 h")),
-        shown_if(load.has("label"), number(load, "label", QObject::tr("On the label"),
-                                           Dimension::power, {"kWh/yr"}, "450 kWh/yr")),
-        shown_if(load.has("nameplate"),
-                 number(load, "nameplate.voltage", QObject::tr("Volts on the plate"),
-                        Dimension::voltage, {"V"}, "120 V")),
-        shown_if(load.has("nameplate"),
-                 number(load, "nameplate.current", QObject::tr("Amperes on the plate"),
-                        Dimension::current, {"A", "mA"}, "1.5 A")),
-        shown_if(load.has("power"), number(load, "power", QObject::tr("Power while on"),
-                                           Dimension::power, power_units(), "60 W")),
-        evidence_of(load),
-        choice(load, "from", QObject::tr("Plugged into"), "ac",
-               {{.value = "ac", .label = QObject::tr("inverter outlet")},
-                {.value = "12V", .label = QObject::tr("12 V")},
-                {.value = "usb", .label = QObject::tr("USB")}}),
-        hours(load, "hours", QObject::tr("Hours"), QObject::tr("at all hours")),
-        cycle_of(load),
-        shown_if(load.has("runs"), number(load, "runs.on", QObject::tr("On for"),
-                                          Dimension::duration, cycles, "15 min")),
-        shown_if(load.has("runs"), number(load, "runs.every", QObject::tr("Out of every"),
-                                          Dimension::duration, cycles, "45 min")),
-        priority_of(load),
-        truth(load, "medical", QObject::tr("Somebody's health depends on it")),
-    };
+    return QList<Field>{
+               name_of(load),
+               count(load, "count", QObject::tr("How many"), 1, 1000, 1),
+               way_of_knowing(load),
+               shown_if(load.has("metered"),
+                        number(load, "metered.energy", QObject::tr("Energy metered"),
+                               Dimension::energy, energies, "1.9 kWh")),
+               shown_if(load.has("metered"),
+                        number(load, "metered.over", QObject::tr("Metered over"),
+                               Dimension::duration, times, "31 h")),
+               shown_if(load.has("label"), number(load, "label", QObject::tr("On the label"),
+                                                  Dimension::power, {"kWh/yr"}, "450 kWh/yr")),
+               shown_if(load.has("nameplate"),
+                        number(load, "nameplate.voltage", QObject::tr("Volts on the plate"),
+                               Dimension::voltage, {"V"}, "120 V")),
+               shown_if(load.has("nameplate"),
+                        number(load, "nameplate.current", QObject::tr("Amperes on the plate"),
+                               Dimension::current, {"A", "mA"}, "1.5 A")),
+               shown_if(load.has("power"), number(load, "power", QObject::tr("Power while on"),
+                                                  Dimension::power, power_units(), "60 W")),
+               evidence_of(load),
+               choice(load, "from", QObject::tr("Plugged into"), "ac",
+                      {{.value = "ac", .label = QObject::tr("inverter outlet")},
+                       {.value = "12V", .label = QObject::tr("12 V")},
+                       {.value = "usb", .label = QObject::tr("USB")}}),
+               hours(load, "hours", QObject::tr("Hours"), QObject::tr("at all hours")),
+               cycle_of(load),
+               shown_if(load.has("runs"), number(load, "runs.on", QObject::tr("On for"),
+                                                 Dimension::duration, cycles, "15 min")),
+               shown_if(load.has("runs"), number(load, "runs.every", QObject::tr("Out of every"),
+                                                 Dimension::duration, cycles, "45 min")),
+               priority_of(load),
+               truth(load, "medical", QObject::tr("Somebody's health depends on it")),
+           } +
+           motor_fields(load);
 }
 
 // ---- The other tables.
@@ -255,9 +164,21 @@ QList<Field> pack_fields(const Table& pack) {
                Dimension::resistance, {"mOhm"}, "2 mOhm", QObject::tr("as usual")),
         number(pack, "current_limit", QObject::tr("Most it may give"), Dimension::current, {"A"},
                "100 A", QObject::tr("as usual for the kind")),
+        number(pack, "charge_limit", QObject::tr("Most it may take"), Dimension::current, {"A"},
+               "50 A", QObject::tr("as usual for the kind")),
+        number(pack, "usable", QObject::tr("Part of it that may be used"), Dimension::fraction,
+               {"%"}, "80 %", QObject::tr("as usual for the kind")),
+        number(pack, "cutoff_voltage", QObject::tr("Its protection switches off at"),
+               Dimension::voltage, {"V"}, "10 V", QObject::tr("as usual for the kind")),
+        number(pack, "rested_voltage", QObject::tr("Voltage measured at rest"), Dimension::voltage,
+               {"V"}, "13.2 V", QObject::tr("not measured")),
+        number(pack, "rested_for", QObject::tr("At rest before that for"), Dimension::duration,
+               {"h", "min", "d"}, "24 h", QObject::tr("not told")),
         number(pack, "fuse", QObject::tr("Its fuse"), Dimension::current, {"A"}, "125 A",
                QObject::tr("none told")),
         number(pack, "weight", QObject::tr("Weight, each"), Dimension::mass, {"kg", "lb"}, "11 kg",
+               QObject::tr("not told")),
+        number(pack, "price", QObject::tr("Price, each"), Dimension::price, {}, "310",
                QObject::tr("not told")),
     };
 }
@@ -272,12 +193,25 @@ QList<Field> panel_fields(const Table& panel) {
                 {.value = "aimed", .label = QObject::tr("turned by hand")}}),
         number(panel, "azimuth", QObject::tr("Faces, from north by east"), Dimension::angle,
                {"deg"}, "180 deg", QObject::tr("towards the sun at noon")),
+        number(panel, "tilt", QObject::tr("Tilt from level"), Dimension::angle, {"deg"}, "60 deg",
+               QObject::tr("as assumed")),
         hours(panel, "out", QObject::tr("Hours outside"), QObject::tr("always")),
+        count(panel, "in_series", QObject::tr("Joined one behind the other"), 1, 64, 1),
+        number(panel, "open_circuit_voltage", QObject::tr("Open-circuit voltage"),
+               Dimension::voltage, {"V"}, "22.4 V", QObject::tr("as usual")),
+        number(panel, "short_circuit_current", QObject::tr("Short-circuit current"),
+               Dimension::current, {"A"}, "5.9 A", QObject::tr("as usual")),
+        number(panel, "weight", QObject::tr("Weight, each"), Dimension::mass, {"kg", "lb"}, "7 kg",
+               QObject::tr("not told")),
+        number(panel, "price", QObject::tr("Price, each"), Dimension::price, {}, "80",
+               QObject::tr("not told")),
     };
 }
 
 QList<Field> outage_fields(const Table& outage) {
     return {
+        moment(outage, "starts", QObject::tr("Begins")),
+        number(outage, "lasts", QObject::tr("Lasts"), Dimension::duration, {"d", "h"}, "4 d"),
         choice(outage, "cause", QObject::tr("The first sky"), "unknown",
                {{.value = "storm", .label = QObject::tr("storm")},
                 {.value = "clear", .label = QObject::tr("clear")},
@@ -289,6 +223,7 @@ QList<Field> outage_fields(const Table& outage) {
 
 QList<Field> storage_fields(const Table& storage) {
     return {
+        shown_if(storage.node, moment(storage, "since", QObject::tr("Put away"))),
         number(storage, "temperature", QObject::tr("Warmth of the place"), Dimension::temperature,
                {"degC", "degF"}, "25 degC", QObject::tr("as assumed")),
         number(storage, "drain", QObject::tr("Drain that stays on"), Dimension::current,
@@ -299,26 +234,60 @@ QList<Field> storage_fields(const Table& storage) {
 }
 
 QList<Field> inverter_fields(const Table& inverter) {
-    return {
-        number(inverter, "continuous", QObject::tr("Power without end"), Dimension::power, {"W"},
-               "2400 W"),
-        number(inverter, "surge", QObject::tr("Power for a moment"), Dimension::power, {"W"},
-               "4800 W", QObject::tr("as assumed")),
-        number(inverter, "surge_lasts", QObject::tr("That moment lasts"), Dimension::duration,
-               {"s"}, "1 s", QObject::tr("not known")),
-        number(inverter, "idle", QObject::tr("Draw with nothing plugged in"), Dimension::power,
-               {"W"}, "18 W", QObject::tr("as assumed")),
-    };
+    QList<Field> fields{number(inverter, "continuous", QObject::tr("Power without end"),
+                               Dimension::power, {"W", "kW"}, "2400 W")};
+    if (!inverter.node) return fields;
+    return fields +
+           QList<Field>{
+               number(inverter, "continuous_apparent", QObject::tr("Apparent power without end"),
+                      Dimension::apparent_power, {"VA", "kVA"}, "3000 VA", QObject::tr("not told")),
+               number(inverter, "surge", QObject::tr("Power for a moment"), Dimension::power,
+                      {"W", "kW"}, "4800 W", QObject::tr("as assumed")),
+               number(inverter, "surge_lasts", QObject::tr("That moment lasts"),
+                      Dimension::duration, {"s"}, "1 s", QObject::tr("not known")),
+               number(inverter, "idle", QObject::tr("Draw with nothing plugged in"),
+                      Dimension::power, {"W"}, "18 W", QObject::tr("as assumed")),
+               number(inverter, "cutoff_voltage", QObject::tr("Switches off below"),
+                      Dimension::voltage, {"V"}, "10.5 V", QObject::tr("as assumed")),
+               number(inverter, "restart_voltage", QObject::tr("Switches on again above"),
+                      Dimension::voltage, {"V"}, "12.5 V", QObject::tr("as assumed")),
+               number(inverter, "cutoff_delay", QObject::tr("Waits before it switches off"),
+                      Dimension::duration, {"s"}, "5 s", QObject::tr("as assumed")),
+               number(inverter, "output_voltage", QObject::tr("Voltage of its outlets"),
+                      Dimension::voltage, {"V"}, "120 V", QObject::tr("as assumed")),
+               choice(inverter, "waveform", QObject::tr("Wave"), {},
+                      {{.value = "", .label = QObject::tr("as assumed")},
+                       {.value = "sine", .label = QObject::tr("sine")},
+                       {.value = "quasi_square", .label = QObject::tr("stepped")}}),
+               hours(inverter, "off", QObject::tr("Switched off"), QObject::tr("never")),
+           };
+}
+
+bool is_of_several(const QString& table) {
+    static const QStringList several{"load", "pack", "panel", "circuit", "charger"};
+    return several.contains(table) || table.endsWith(QLatin1String(".links"));
+}
+
+// A list that stands in another table: "circuit[2].links".
+const scenario::Node* node_of(const Node& document, const QString& table) {
+    const auto place = scenario::place_of_key(document, table.toStdString());
+    return place ? place->value : nullptr;
 }
 
 using FieldsOf = QList<Field> (*)(const Table&);
 
 FieldsOf maker_of(const QString& table) {
     static const QList<std::pair<const char*, FieldsOf>> makers{
-        {"load", load_fields},     {"pack", pack_fields},       {"panel", panel_fields},
-        {"outage", outage_fields}, {"storage", storage_fields}, {"inverter", inverter_fields}};
+        {"load", load_fields},       {"pack", pack_fields},
+        {"panel", panel_fields},     {"outage", outage_fields},
+        {"storage", storage_fields}, {"inverter", inverter_fields},
+        {"circuit", circuit_fields}, {"links", link_fields},
+        {"charger", charger_fields}, {"charge_controller", controller_fields},
+        {"case", case_fields},       {"place", place_fields},
+        {"goal", goal_fields}};
+    const QString last = table.mid(table.lastIndexOf(QLatin1Char('.')) + 1);
     for (const auto& [name, maker] : makers) {
-        if (table == QLatin1String(name)) return maker;
+        if (last == QLatin1String(name)) return maker;
     }
     return nullptr;
 }
@@ -331,6 +300,28 @@ Text without_key(const std::string& text, const QString& key) {
 
 Text with_key(const std::string& text, const QString& key, const QString& value) {
     return scenario::with_value(text, key.toStdString(), value.toStdString());
+}
+
+// What a table cannot do without, put before anything else where the file has no such table.
+Text with_beginning(const std::string& text, const Node& document, const QString& table,
+                    const QString& rest) {
+    if (document.find(table.toStdString())) return text;
+    if (table == u"charge_controller" && rest != u"kind")
+        return with_key(text, QStringLiteral("charge_controller.kind"), QStringLiteral("mppt"));
+    if (table == u"storage" && rest != u"since") {
+        const Node* outage = document.find("outage");
+        const Node* starts = outage ? outage->find("starts") : nullptr;
+        if (starts) return with_key(text, QStringLiteral("storage.since"), words_of(starts->text));
+    }
+    return text;
+}
+
+// One month of twelve; where the file has none of them, all become like this one.
+Text with_month(const std::string& text, const Node& document, const QString& key,
+                const QString& value) {
+    const QString list = key.left(key.indexOf(QLatin1Char('[')));
+    if (node_of(document, list)) return with_key(text, key, value);
+    return with_key(text, list, list_value(QStringList(12, value)));
 }
 
 // A way of knowing takes the place of the others.
@@ -356,12 +347,18 @@ Text with_way(const std::string& text, const QString& load, const Way& way, cons
 
 QList<Field> fields_of(const Node& document, const QString& table, int number) {
     const FieldsOf maker = maker_of(table);
-    const Node* node = document.find(table.toStdString());
-    if (!maker || !node) return {};
-    if (node->kind != Node::Kind::list) return maker({.node = node, .path = table});
+    const Node* node = node_of(document, table);
+    if (!maker) return {};
+    if (!node) {
+        if (is_of_several(table)) return {};
+        return maker({.node = nullptr, .path = table, .document = &document});
+    }
+    if (node->kind != Node::Kind::list)
+        return maker({.node = node, .path = table, .document = &document});
     if (number < 0 || number >= static_cast<int>(node->items.size())) return {};
     return maker({.node = &node->items[static_cast<std::size_t>(number)],
-                  .path = QStringLiteral("%1[%2]").arg(table).arg(number)});
+                  .path = QStringLiteral("%1[%2]").arg(table).arg(number),
+                  .document = &document});
 }
 
 Text with_field(const std::string& text, const QString& key, const QString& value) {
@@ -369,15 +366,18 @@ Text with_field(const std::string& text, const QString& key, const QString& valu
     const QString table = key.left(dot);
     const QString rest = key.mid(dot + 1);
     if (value.isEmpty()) {
-        auto without = without_key(text, key);
+        const bool no_motor = rest == u"motor.kind";
+        auto without = without_key(text, no_motor ? table + QStringLiteral(".motor") : key);
         return without ? without : Text(text);  // what is not there need not be taken out
     }
     if (rest == u"runs") {
         return with_key(text, key, QStringLiteral("{ on = \"15 min\", every = \"45 min\" }"));
     }
+    const auto document = scenario::read_document(text, std::string());
+    if (!document) return units::fail(document.error());
+    if (table == u"place" && key.endsWith(QLatin1Char(']')))
+        return with_month(text, *document, key, value);
     if (table.startsWith(QLatin1String("load["))) {
-        const auto document = scenario::read_document(text, std::string());
-        if (!document) return units::fail(document.error());
         for (const Way& way : ways) {
             const Node* loads = document->find("load");
             const int number = table.mid(5, table.size() - 6).toInt();
@@ -387,7 +387,20 @@ Text with_field(const std::string& text, const QString& key, const QString& valu
             if (rest == QLatin1String(way.asks) && !there) return with_way(text, table, way, value);
         }
     }
-    return with_key(text, key, value);
+    const Text begun = with_beginning(text, *document, table, rest);
+    return begun ? with_key(*begun, key, value) : begun;
+}
+
+QString with_moment_moved(const QString& moment, int months, int days, int minutes) {
+    const QDateTime time = QDateTime::fromString(
+        QString(moment).replace(QLatin1Char(' '), QLatin1Char('T')), Qt::ISODate);
+    if (!time.isValid()) return moment;
+    // As a clock without summer time runs.
+    const QDateTime clock(time.date(), time.time(), Qt::UTC);
+    return clock.addMonths(months)
+        .addDays(days)
+        .addSecs(60LL * minutes)
+        .toString(QStringLiteral("yyyy-MM-ddTHH:mm:ss"));
 }
 
 QString with_end_moved(const QString& span, bool its_end, int minutes) {
@@ -404,8 +417,18 @@ QString with_end_moved(const QString& span, bool its_end, int minutes) {
 }
 
 QString hours_value(const QStringList& spans) {
-    if (spans.isEmpty()) return {};
-    return QStringLiteral("[\"%1\"]").arg(spans.join(QStringLiteral("\", \"")));
+    return list_value(spans);
+}
+
+QString list_value(const QStringList& words) {
+    if (words.isEmpty()) return {};
+    QStringList quoted;
+    for (QString word : words) {
+        word.replace(QLatin1Char('\\'), QStringLiteral("\\\\"))
+            .replace(QLatin1Char('"'), QStringLiteral("\\\""));
+        quoted << QStringLiteral("\"%1\"").arg(word);
+    }
+    return QStringLiteral("[%1]").arg(quoted.join(QStringLiteral(", ")));
 }
 
 }  // namespace touch

@@ -22,7 +22,7 @@ struct FieldOption {
 };
 
 struct Field {
-    enum class Kind { number, choice, count, words, hours };
+    enum class Kind { number, choice, count, words, hours, moment, several };
 
     QString key;  // "load[2].metered.energy"
     Kind kind = Kind::number;
@@ -36,12 +36,13 @@ struct Field {
     int least = 0;  // of counts
     int most = 0;
     bool optional = false;   // may be taken out again
-    QStringList spans = {};  // of hours: "06:30-08:00"
+    QStringList spans = {};  // of hours: "06:30-08:00"; of several: those that are picked
     bool hidden = false;     // not shown, but may be asked for by an option
 };
 
-// Fields of "load", "pack", "panel", "outage", "place", "storage", "inverter"; empty where the file
-// has no such table.
+// Fields of a table: "load", "pack", "panel", "outage", "place", "storage", "inverter", "circuit",
+// "circuit[2].links", "charge_controller", "charger", "case", "goal". A table that there is one of
+// and that the file has not yet offers what it begins with.
 //   takes  number: which of the entries, from 0; of no account for single tables
 [[nodiscard]] QList<Field> fields_of(const scenario::Node& document, const QString& table,
                                      int number);
@@ -51,10 +52,15 @@ struct Field {
 [[nodiscard]] units::Result<std::string> with_field(const std::string& text, const QString& key,
                                                     const QString& value);
 
+// A date and time of the file moved by so many months, days and minutes.
+[[nodiscard]] QString with_moment_moved(const QString& moment, int months, int days, int minutes);
+
 // Moves one end of "06:30-08:00" by so many minutes, around midnight.
 [[nodiscard]] QString with_end_moved(const QString& span, bool its_end, int minutes);
 
 // `["06:30-08:00"]` as it stands after the =; empty for none.
 [[nodiscard]] QString hours_value(const QStringList& spans);
+// The same of any words.
+[[nodiscard]] QString list_value(const QStringList& words);
 
 }  // namespace touch

@@ -11,18 +11,21 @@ namespace touch {
 namespace {
 
 QString word_for(Field::Kind kind) {
-    static constexpr std::array words{"number", "choice", "count", "words", "hours"};
+    static constexpr std::array words{"number", "choice", "count",  "words",
+                                      "hours",  "moment", "several"};
     return QLatin1String(words[static_cast<std::size_t>(kind)]);
 }
 
 QVariantList options_of(const Field& field) {
     QVariantList options;
     for (const FieldOption& option : field.options) {
-        options << QVariantMap{{"value", option.value},
-                               {"label", option.label},
-                               {"detail", option.detail},
-                               {"asks", option.asks_for},
-                               {"chosen", option.value == field.value}};
+        options << QVariantMap{
+            {"value", option.value},
+            {"label", option.label},
+            {"detail", option.detail},
+            {"asks", option.asks_for},
+            {"chosen", field.kind == Field::Kind::several ? field.spans.contains(option.value)
+                                                          : option.value == field.value}};
     }
     return options;
 }
@@ -77,6 +80,19 @@ void FieldsModel::moveHours(const QString& key, int number, bool its_end, int mi
     QStringList spans = found->spans;
     spans[number] = with_end_moved(spans[number], its_end, minutes);
     put(key, hours_value(spans));
+}
+
+void FieldsModel::moveMoment(const QString& key, int months, int days, int minutes) {
+    const Field* found = field(key);
+    if (found) put(key, with_moment_moved(found->value, months, days, minutes));
+}
+
+void FieldsModel::turn(const QString& key, const QString& value) {
+    const Field* found = field(key);
+    if (!found) return;
+    QStringList picked = found->spans;
+    if (!picked.removeOne(value)) picked << value;
+    put(key, list_value(picked));
 }
 
 QVariantMap FieldsModel::asked(const QString& key) const {

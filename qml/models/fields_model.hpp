@@ -22,9 +22,9 @@ class FieldsModel : public QAbstractListModel {
     Q_PROPERTY(int count READ count NOTIFY fieldsChanged)
 
   public:
-    // kind: "number", "choice", "count", "words" or "hours"; options: {value, label, detail, asks,
-    // chosen}; spans: texts; shown: the value, or what holds where the file is silent; given:
-    // whether the file says it; error: why what was put last was refused.
+    // kind: "number", "choice", "count", "words", "hours", "moment" or "several"; options: {value,
+    // label, detail, asks, chosen}; spans: texts; shown: the value, or what holds where the file is
+    // silent; given: whether the file says it; error: why what was put last was refused.
     enum Role {
         KeyRole = Qt::UserRole + 1,
         KindRole,
@@ -47,6 +47,9 @@ class FieldsModel : public QAbstractListModel {
     Q_INVOKABLE void addHours(const QString& key, const QString& span);
     Q_INVOKABLE void removeHours(const QString& key, int number);
     Q_INVOKABLE void moveHours(const QString& key, int number, bool its_end, int minutes);
+    Q_INVOKABLE void moveMoment(const QString& key, int months, int days, int minutes);
+    // Takes one of several in or out.
+    Q_INVOKABLE void turn(const QString& key, const QString& value);
     // {key, label, value, example, units, dimension} for a number entry; also of hidden fields.
     Q_INVOKABLE QVariantMap asked(const QString& key) const;
 

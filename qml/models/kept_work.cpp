@@ -86,8 +86,13 @@ bool KeptWork::resume(const QUrl& url) {
         work.texts << text.toString();
     if (work.now < 0 || work.now >= work.texts.size()) return false;
     const bool of_a_file = !work.path.isEmpty();
-    // A file that others changed or took away since is opened as it is now.
-    if (of_a_file && QString::fromUtf8(bytes_of(work.path)) != work.saved) return false;
+    // A file that others changed or took away since is opened as it is now. One that holds a text
+    // of this work was saved just before the program ended.
+    if (of_a_file) {
+        const QString in_file = QString::fromUtf8(bytes_of(work.path));
+        if (in_file != work.saved && !work.texts.contains(in_file)) return false;
+        work.saved = in_file;
+    }
     if (!url.isEmpty() &&
         QFileInfo(url.toLocalFile()).absoluteFilePath() != QFileInfo(work.path).absoluteFilePath())
         return false;
@@ -96,6 +101,7 @@ bool KeptWork::resume(const QUrl& url) {
 }
 
 void KeptWork::keep_version(const QString& path) {
+    keep();  // so that what is saved is known as this work's, whenever the program ends
     const QByteArray bytes = bytes_of(path);
     QDir kept(folder_ + QStringLiteral("/versions"));
     if (folder_.isEmpty() || bytes.isEmpty() || !kept.mkpath(QStringLiteral("."))) return;

@@ -5,6 +5,7 @@
 #include <limits>
 #include <optional>
 
+#include "models/fields.hpp"
 #include "models/finding_text.hpp"
 #include <QLocale>
 #include <fmt/format.h>
@@ -13,6 +14,7 @@
 #include "scenario/save.hpp"
 #include "solar/sun_position.hpp"
 #include "units/clock.hpp"
+#include "units/text.hpp"
 
 namespace touch {
 
@@ -63,6 +65,35 @@ Text with_place(const std::string& text, const QString& name) {
     return changed;
 }
 
+// The first place of the list stands in where none is known.
+solar::KnownPlace place_to_begin_with(const scenario::Place& place) {
+    const auto named = solar::known_place(place.name.value_or(std::string()));
+    return named ? *named : solar::known_places().front();
+}
+
+template <class Months>
+std::string months_as_list(const Months& months) {
+    QStringList words;
+    for (const auto& month : months)
+        words << words_of(units::print(month));
+    return list_value(words).toStdString();
+}
+
+Text with_figures_of(const std::string& text, const solar::KnownPlace& place) {
+    std::vector<scenario::KeyValue> values{
+        {"place.latitude", units::print(place.at.latitude)},
+        {"place.longitude", units::print(place.at.longitude)},
+        {"place.elevation", units::print(place.elevation)},
+        {"place.utc_offset", units::print(place.utc_offset)},
+        {"place.irradiation", months_as_list(place.irradiation)}};
+    if (place.temperature)
+        values.emplace_back("place.temperature", months_as_list(*place.temperature));
+    Text changed = scenario::with_values(text, values);
+    if (!changed) return changed;
+    auto without = scenario::without_value(*changed, "place.name");
+    return without ? without : changed;
+}
+
 Text with_tilt(const std::string& text, int degrees, bool flat) {
     Text changed = scenario::with_value(text, "panel[0].tilt", std::to_string(degrees) + " deg");
     if (changed && flat) changed = scenario::with_value(*changed, "panel[0].placement", "fixed");
@@ -95,6 +126,14 @@ void SunControls::setPlace(const QString& name) {
     document_->change([&name](const std::string& text) { return with_place(text, name); });
 }
 
+void SunControls::makePlaceOwn() {
+    if (!document_ || own_place_) return;
+    const auto read = scenario::read_scenario(document_->text().toStdString(), std::string());
+    if (!read) return;
+    const solar::KnownPlace place = place_to_begin_with(read->scenario.place);
+    document_->change([&place](const std::string& text) { return with_figures_of(text, place); });
+}
+
 void SunControls::set_document(ScenarioDocument* document) {
     if (document_ == document) return;
     if (document_) document_->disconnect(this);
@@ -109,7 +148,9 @@ void SunControls::read() {
     const auto read = scenario::read_scenario(document_->text().toStdString(), std::string());
     if (!read) return;  // all stays as it was until the text can be read again
     const scenario::Scenario& scenario = read->scenario;
-    place_ = scenario.place.name ? words_of(*scenario.place.name) : tr("a place of your own");
+    own_place_ = scenario.place.latitude.has_value();
+    place_ = scenario.place.name && !own_place_ ? words_of(*scenario.place.name)
+                                                : tr("a place of your own");
     month_ =
         static_cast<int>(static_cast<unsigned>(units::date_of(scenario.outage.starts).month()));
     has_panels_ = !scenario.panels.empty();

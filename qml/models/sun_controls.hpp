@@ -17,6 +17,7 @@ class SunControls : public QObject {
     QML_ELEMENT
     Q_PROPERTY(touch::ScenarioDocument* document READ document WRITE set_document NOTIFY changed)
     Q_PROPERTY(QString place READ place NOTIFY changed)
+    Q_PROPERTY(bool ownPlace READ own_place NOTIFY changed)  // told in figures, not by a name
     Q_PROPERTY(int month READ month NOTIFY changed)  // 1 to 12; 0 while the file cannot be read
     Q_PROPERTY(QStringList months READ months CONSTANT)
     Q_PROPERTY(bool hasPanels READ has_panels NOTIFY changed)
@@ -42,9 +43,13 @@ class SunControls : public QObject {
     // A built-in place; what the file said of another place goes.
     Q_INVOKABLE void setPlace(const QString& name);
 
+    // Tells the present place in figures, to be changed.
+    Q_INVOKABLE void makePlaceOwn();
+
     [[nodiscard]] ScenarioDocument* document() const { return document_; }
     void set_document(ScenarioDocument* document);
     [[nodiscard]] QString place() const { return place_; }
+    [[nodiscard]] bool own_place() const { return own_place_; }
     [[nodiscard]] int month() const { return month_; }
     [[nodiscard]] QStringList months() const;
     [[nodiscard]] bool has_panels() const { return has_panels_; }
@@ -63,6 +68,7 @@ class SunControls : public QObject {
 
     ScenarioDocument* document_ = nullptr;
     QString place_;
+    bool own_place_ = false;
     bool has_panels_ = false;
     int month_ = 0;
     int tilt_ = 0;

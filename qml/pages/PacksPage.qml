@@ -74,6 +74,17 @@ Item {
                     page.chosen = number
             }
         }
+        Fold {
+            objectName: "goalFields"
+            Layout.fillWidth: true
+            title: qsTr("What the build has to do")
+            inside: Component {
+                TableEditor {
+                    document: page.document
+                    table: "goal"
+                }
+            }
+        }
         SectionTitle {
             Layout.fillWidth: true
             Layout.topMargin: Tokens.gap

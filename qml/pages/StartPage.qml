@@ -117,6 +117,17 @@ SplitPage {
                 colour: Tokens.loads
                 spoken: qsTr("Share of each limit that the start of %1 uses").arg(page.tool)
             }
+            Fold {
+                objectName: "inverterFields"
+                Layout.fillWidth: true
+                title: qsTr("The inverter")
+                inside: Component {
+                    TableEditor {
+                        document: page.document
+                        table: "inverter"
+                    }
+                }
+            }
         }
     }
     behind: Component {

@@ -42,6 +42,7 @@ SplitPage {
     PlaceSheet {
         id: places
         onPicked: name => sun.setPlace(name)
+        onOwnPicked: sun.makePlaceOwn()
     }
 
     main: Component {
@@ -116,6 +117,55 @@ SplitPage {
                         text: modelData
                         chosen: index + 1 === sun.month
                         onClicked: sun.setMonth(index + 1)
+                    }
+                }
+            }
+            Fold {
+                objectName: "panelFields"
+                Layout.fillWidth: true
+                title: qsTr("The panels")
+                inside: Component {
+                    EntriesEditor {
+                        document: page.document
+                        table: "panel"
+                        adding: qsTr("Add other panels")
+                        removing: qsTr("Take these panels out")
+                    }
+                }
+            }
+            Fold {
+                objectName: "controllerFields"
+                Layout.fillWidth: true
+                title: qsTr("The charge controller")
+                inside: Component {
+                    TableEditor {
+                        document: page.document
+                        table: "charge_controller"
+                    }
+                }
+            }
+            Fold {
+                objectName: "chargerFields"
+                Layout.fillWidth: true
+                title: qsTr("Other chargers")
+                inside: Component {
+                    EntriesEditor {
+                        document: page.document
+                        table: "charger"
+                        adding: qsTr("Add a charger")
+                        removing: qsTr("Take this charger out")
+                    }
+                }
+            }
+            Fold {
+                objectName: "placeFields"
+                Layout.fillWidth: true
+                visible: sun.ownPlace
+                title: qsTr("The place in figures")
+                inside: Component {
+                    TableEditor {
+                        document: page.document
+                        table: "place"
                     }
                 }
             }

@@ -50,6 +50,27 @@ Item {
             Accessible.role: Accessible.StaticText
             Accessible.name: text
         }
+        Fold {
+            objectName: "circuitFields"
+            Layout.fillWidth: true
+            title: qsTr("Change the circuits")
+            inside: Component {
+                CircuitsEditor {
+                    document: page.document
+                }
+            }
+        }
+        Fold {
+            objectName: "caseFields"
+            Layout.fillWidth: true
+            title: qsTr("The case")
+            inside: Component {
+                TableEditor {
+                    document: page.document
+                    table: "case"
+                }
+            }
+        }
         AnswerBody {
             Layout.fillWidth: true
             runner: answer

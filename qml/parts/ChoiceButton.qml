@@ -7,6 +7,7 @@ T.Button {
     id: button
 
     required property bool chosen
+    property bool several: false   // others may be picked beside it
     property string detail
     property string spoken: text
 
@@ -18,7 +19,7 @@ T.Button {
     rightPadding: 12
     focusPolicy: Qt.StrongFocus
     checkable: false
-    Accessible.role: Accessible.RadioButton
+    Accessible.role: several ? Accessible.CheckBox : Accessible.RadioButton
     Accessible.name: detail.length > 0 ? spoken + ", " + detail : spoken
     Accessible.checkable: true
     Accessible.checked: chosen
@@ -45,7 +46,7 @@ T.Button {
             anchors.verticalCenter: parent.verticalCenter
             width: 14
             height: 14
-            radius: 7
+            radius: button.several ? 3 : 7
             color: "transparent"
             border.width: 2
             border.color: button.chosen ? Tokens.accent : Tokens.outline
@@ -54,7 +55,7 @@ T.Button {
                 visible: button.chosen
                 width: 6
                 height: 6
-                radius: 3
+                radius: button.several ? 1 : 3
                 color: Tokens.accent
             }
         }

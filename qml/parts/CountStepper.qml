@@ -80,7 +80,7 @@ FocusScope {
             objectName: "count"
             Layout.minimumWidth: Math.max(44, implicitWidth)
             Layout.fillWidth: stepper.stacked
-            Layout.maximumWidth: Math.max(72, implicitWidth)
+            Layout.maximumWidth: stepper.stacked ? -1 : Math.max(72, implicitWidth)
             text: stepper.shown
             color: Tokens.text
             font.pixelSize: Tokens.typeTitle

@@ -20,6 +20,8 @@ ColumnLayout {
     signal asked(string key)      // for a number or for words
     signal put(string value)
     signal step(int by)
+    signal turned(string value)   // one of several
+    signal momentMoved(int months, int days, int minutes)
     signal hoursAdded(string span)
     signal hoursRemoved(int number)
     signal hoursMoved(int number, bool itsEnd, int minutes)
@@ -44,7 +46,7 @@ ColumnLayout {
     }
     Loader {
         Layout.fillWidth: true
-        active: row.kind === "choice"
+        active: row.kind === "choice" || row.kind === "several"
         visible: active
         sourceComponent: Flow {
             id: choices
@@ -58,7 +60,12 @@ ColumnLayout {
                     text: modelData.label
                     detail: modelData.detail
                     chosen: modelData.chosen
+                    several: row.kind === "several"
                     onClicked: {
+                        if (row.kind === "several") {
+                            row.turned(modelData.value)
+                            return
+                        }
                         if (modelData.chosen)
                             return
                         if (modelData.asks.length > 0)
@@ -82,6 +89,15 @@ ColumnLayout {
             canMore: row.canMore
             onLess: row.step(-1)
             onMore: row.step(1)
+        }
+    }
+    Loader {
+        Layout.fillWidth: true
+        active: row.kind === "moment"
+        visible: active
+        sourceComponent: MomentField {
+            shown: row.shown
+            onMoved: (months, days, minutes) => row.momentMoved(months, days, minutes)
         }
     }
     Loader {

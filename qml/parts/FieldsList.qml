@@ -31,6 +31,8 @@ ColumnLayout {
             }
             onPut: value => list.fields.put(key, value)
             onStep: by => list.fields.step(key, by)
+            onTurned: value => list.fields.turn(key, value)
+            onMomentMoved: (months, days, minutes) => list.fields.moveMoment(key, months, days, minutes)
             onHoursAdded: span => list.fields.addHours(key, span)
             onHoursRemoved: number => list.fields.removeHours(key, number)
             onHoursMoved: (number, itsEnd, minutes) => list.fields.moveHours(key, number, itsEnd, minutes)

@@ -8,6 +8,7 @@ Sheet {
     id: sheet
 
     signal picked(string name)
+    signal ownPicked()
 
     title: qsTr("Pick the nearest place")
     breadth: 520
@@ -28,10 +29,19 @@ Sheet {
         text: places.wanted
         onTextEdited: places.wanted = text
     }
+    ActionButton {
+        objectName: "ownPlace"
+        Layout.fillWidth: true
+        text: qsTr("A place of your own, in figures")
+        onClicked: {
+            sheet.ownPicked()
+            sheet.close()
+        }
+    }
     Text {
         Layout.fillWidth: true
         visible: places.count === 0
-        text: qsTr("No built-in place is called so. The file takes latitude, longitude and sun figures too.")
+        text: qsTr("No built-in place is called so. Give your own in figures.")
         color: Tokens.quietText
         font.pixelSize: Tokens.typeSmall
         wrapMode: Text.Wrap

@@ -1,4 +1,5 @@
-// The three numbers that are most often turned: packs, panels, outage days.
+// The three numbers that are most often turned: packs, panels, outage days; and the way to the rest
+// of what is told of the outage.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -29,4 +30,22 @@ GridLayout {
     Step { objectName: "packs"; stacked: pane.stacked; step: pane.document.packs }
     Step { objectName: "panels"; stacked: pane.stacked; step: pane.document.panels }
     Step { objectName: "days"; stacked: pane.stacked; step: pane.document.days }
+    ActionButton {
+        objectName: "outage"
+        Layout.fillWidth: true
+        Layout.columnSpan: pane.columns
+        text: qsTr("Begin, sky and warmth")
+        spoken: qsTr("When the outage begins, its first sky, how warm the packs are")
+        onClicked: outage.open()
+    }
+    Sheet {
+        id: outage
+        title: qsTr("The outage")
+        breadth: 560
+        TableEditor {
+            Layout.fillWidth: true
+            document: pane.document
+            table: "outage"
+        }
+    }
 }

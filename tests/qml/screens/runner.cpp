@@ -1,7 +1,10 @@
-// Runs one tst_*.qml with the program's own module, on a plan made by hand.
+// Runs one tst_*.qml with the program's own module, on a plan made by hand; a tst_real_*.qml on the
+// plan of the engine.
 #include "models/plan_runner.hpp"
 #include "support/hand_made_plan.hpp"
 #include <QApplication>
+#include <QDir>
+#include <QQmlContext>
 #include <QQmlEngine>
 #include <QQmlExtensionPlugin>
 #include <QtQuickTest/quicktest.h>
@@ -12,9 +15,16 @@ class Setup : public QObject {
     Q_OBJECT
 
   public slots:
-    void applicationAvailable() { touch::PlanRunner::set_planner(touch_tests::hand_made_view); }
+    void applicationAvailable() {
+        const QString arguments = QCoreApplication::arguments().join(QLatin1Char(' '));
+        if (!arguments.contains(QStringLiteral("tst_real_")))
+            touch::PlanRunner::set_planner(touch_tests::hand_made_view);
+    }
     void qmlEngineAvailable(QQmlEngine* engine) {
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+        const QString pictures = QStringLiteral(CANDLEMARK_BINARY_DIR "/pictures");
+        QDir().mkpath(pictures);
+        engine->rootContext()->setContextProperty(QStringLiteral("pictureFolder"), pictures);
     }
 };
 
