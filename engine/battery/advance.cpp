@@ -161,6 +161,7 @@ void Substeps<Demand>::keep_full(double left) {
 template <class Demand>
 double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
     const double slope = available_piece().slope;
+    const double tolerance = tolerance_on(pack_, available_piece());
     for (;;) {
         trial = try_for(pack_, course_.state, demand_, length);
         if (!trial.possible) {
@@ -170,10 +171,10 @@ double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
         }
         const double change = slope * std::abs(trial.available - course_.state.available) *
                               trial.at_rest / trial.root;
-        if (change <= pack_.tolerance || length <= shortest)
-            return change > 0.0 ? length * std::min(4.0, 0.9 * pack_.tolerance / change)
+        if (change <= tolerance || length <= shortest)
+            return change > 0.0 ? length * std::min(4.0, 0.9 * tolerance / change)
                                 : std::numeric_limits<double>::infinity();
-        length = std::max(shortest, length * std::max(0.05, 0.9 * pack_.tolerance / change));
+        length = std::max(shortest, length * std::max(0.05, 0.9 * tolerance / change));
     }
 }
 
@@ -199,9 +200,10 @@ void Substeps<Demand>::before_turn(Trial& trial) const {
         const double removed = state.removed + trial.into * instant;
         const double extreme = available_of(pack_, removed, settled / pack_.bound);
         const double voltage = available_piece().at_zero + available_piece().slope * extreme;
-        const bool harmless =
-            on_piece(available_piece(), extreme) && voltage > fall_.voltage && voltage < rise_ &&
-            std::abs(voltage - rested()) * trial.at_rest <= pack_.tolerance * trial.root;
+        const bool harmless = on_piece(available_piece(), extreme) && voltage > fall_.voltage &&
+                              voltage < rise_ &&
+                              std::abs(voltage - rested()) * trial.at_rest <=
+                                  tolerance_on(pack_, available_piece()) * trial.root;
         if (!harmless) cut_at(instant);
     }
     if (state.head * trial.head < 0.0) {

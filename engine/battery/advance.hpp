@@ -95,6 +95,7 @@ template <class Demand>
                                                           const Trial& trial, double rested_before,
                                                           double rested_after) {
     const double change = std::abs(rested_after - rested_before);
+    const Piece& piece = pack.open_circuit->piece(state.available_piece);
     const bool turns = shortfall_rise(pack, state.head, trial.into) *
                                shortfall_rise(pack, trial.head, trial.into) <
                            0.0 ||
@@ -105,8 +106,8 @@ template <class Demand>
             : trial.removed > pack.removed_below && state.removed > pack.removed_below &&
                   (trial.removed > pack.filled_to || state.removed <= pack.filled_to);
     return trial.possible && !turns && limits_charge &&
-           change * trial.at_rest <= pack.tolerance * trial.root &&
-           on_piece(pack.open_circuit->piece(state.available_piece), trial.available) &&
+           change * trial.at_rest <= tolerance_on(pack, piece) * trial.root &&
+           on_piece(piece, trial.available) &&
            on_piece(pack.open_circuit->piece(state.bound_piece), trial.bound) &&
            far_from_levels(pack, demand, std::min(rested_before, rested_after),
                            std::max(rested_before, rested_after), trial.current);

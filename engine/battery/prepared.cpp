@@ -71,7 +71,8 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .voltage_above = stops.voltage_above.value_or(without_limit * volt) / volt,
         .removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb,
         .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
-        .tolerance = tolerance / volt};
+        .tolerance = tolerance / volt,
+        .fill_tolerance = default_fill_tolerance};
     add_glance(result);
     return result;
 }

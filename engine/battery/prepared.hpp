@@ -51,6 +51,9 @@ struct Arrangement {
 // Largest change of the voltage within one substep at constant current. Chosen by measurement:
 // method.md, "Accuracy".
 inline constexpr units::Voltage default_tolerance = 0.010 * units::volt;
+// Where the voltage is steep, a fifth of a per cent of the fill may pass before it counts: so
+// little charge lies there that what a step gets wrong of its current does not show.
+inline constexpr double default_fill_tolerance = 0.002;
 
 // Plain numbers in SI units for the inner loop; see Arrangement for what they mean. A limit that is
 // not there is an infinity, so that comparing with it is enough.
@@ -78,7 +81,8 @@ struct Prepared {
     double voltage_above = 0.0;
     double removed_below = 0.0;
     double filled_to = 0.0;
-    double tolerance = 0.0;
+    double tolerance = 0.0;  // V
+    double fill_tolerance = 0.0;
     // For a glance whether any falling threshold is near, without a root or a quotient: the rested
     // voltage must stay above near_voltage + near_per_watt * power and limit_voltage +
     // limit_per_watt * power; method.md (25).

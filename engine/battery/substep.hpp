@@ -115,6 +115,12 @@ struct Drawn {
     return {.current = current, .root = voltage};
 }
 
+// Largest change of the rested voltage within one substep on this piece, V.
+[[nodiscard, gnu::always_inline]] inline double tolerance_on(const Prepared& pack,
+                                                             const Piece& piece) {
+    return std::max(pack.tolerance, pack.fill_tolerance * piece.slope);
+}
+
 // A trial: where the wells would be after a time, and at what currents.
 struct Trial {
     double time = 0.0;
