@@ -147,7 +147,7 @@ scenario::Findings joining_findings(const Unit& unit) {
         const Current current = packs.current_of(i);
         const auto& charging = bank.setup.charging;
         const bool too_fast = charging.largest && -current > *charging.largest;
-        const auto limit = packs_detail::first_limit(bank);
+        const auto limit = first_limit(bank);
         const bool too_much = limit && current > *limit;
         if (too_fast || too_much)
             findings.push_back(

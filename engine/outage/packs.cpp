@@ -3,7 +3,12 @@
 namespace outage {
 
 using namespace units;
-using namespace packs_detail;
+
+namespace {
+
+constexpr double charge_to_come_back = 0.05;  // of the rated charge; common practice, no source
+
+}  // namespace
 
 LikePacks::LikePacks(const Unit& unit)
     : unit_(unit),
@@ -11,15 +16,9 @@ LikePacks::LikePacks(const Unit& unit)
       inner_share_(unit.bank.setup.inner / (unit.bank.setup.inner + unit.bank.setup.path)),
       wells_(unit.bank.at_start) {
     const auto& bank = unit_.bank;
-    battery::Stops stops;
-    stops.pack_cut_off = bank.cut_off;
-    stops.current_above = first_limit(bank);
-    stops.removed_above = bank.usable;
-    stops.filled_to = counts_as_full * bank.rated;
-    serving_direct_ = prepared(stops);
-    if (unit_.inverter) stops.cut_off = unit_.inverter->cutoff_voltage;
-    serving_ac_ = prepared(stops);
-    stops.cut_off.reset();
+    serving_direct_ = serving(unit, false);
+    serving_ac_ = serving(unit, true);
+    auto stops = protection(bank);
     if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
     inverter_rested_ = prepared(stops);
     idle_ = prepared({.filled_to = counts_as_full * bank.rated});
@@ -79,10 +78,10 @@ UnlikePacks::UnlikePacks(const Unit& unit)
     restart_ = unit.inverter->restart_voltage;
 }
 
-Charge UnlikePacks::most_removed() const {
+Charge UnlikePacks::most_removed_of_all() const {
     Charge sum{};
     for (const Bank& bank : banks_)
-        sum += static_cast<double>(bank.count) * packs_detail::most_removed(bank);
+        sum += static_cast<double>(bank.count) * most_removed(bank);
     return sum;
 }
 
@@ -155,7 +154,7 @@ Opened UnlikePacks::open(const Leg& leg, Power demanded) {
 }
 
 void UnlikePacks::wait_for_charge() {
-    waits_below_ = std::min(bank_.removed(), most_removed()) - charge_to_come_back * rated();
+    waits_below_ = std::min(bank_.removed(), most_removed_of_all()) - charge_to_come_back * rated();
 }
 
 void UnlikePacks::come_back() {

@@ -7,6 +7,7 @@
 
 #include "battery/advance.hpp"
 #include "battery/bank.hpp"
+#include "outage/serving.hpp"
 #include "outage/unit.hpp"
 
 namespace outage {
@@ -35,27 +36,6 @@ enum class Opened {
     one,  // others go on
 };
 
-namespace packs_detail {
-
-// Common practice, no source; method.md, "The clock".
-inline constexpr double charge_to_come_back = 0.05;  // of the rated charge
-inline constexpr double counts_as_full = 0.005;      // of the rated charge
-
-// What opens first: the protection or the fuse.
-[[nodiscard]] inline std::optional<units::Current> first_limit(const Bank& bank) {
-    if (bank.fuse && (!bank.current_limit || *bank.fuse < *bank.current_limit)) return bank.fuse;
-    return bank.current_limit;
-}
-[[nodiscard]] inline bool fuse_is_first(const Bank& bank) {
-    return bank.fuse && (!bank.current_limit || *bank.fuse < *bank.current_limit);
-}
-// Charge that may be taken out by choice and by temperature, when drawn slowly.
-[[nodiscard]] inline units::Charge most_removed(const Bank& bank) {
-    return std::min(bank.usable, bank.setup.reachable.value() * bank.setup.kinetics.total);
-}
-
-}  // namespace packs_detail
-
 class LikePacks {
   public:
     explicit LikePacks(const Unit& unit);
@@ -64,12 +44,10 @@ class LikePacks {
     [[nodiscard]] battery::OperatingPoint operating_point(Duty duty, units::Power power) const;
     [[nodiscard]] units::Energy stored() const;
     [[nodiscard]] units::StateOfCharge charge() const;
-    [[nodiscard]] bool beyond_usable() const {
-        return wells_.removed >= packs_detail::most_removed(unit_.bank);
-    }
+    [[nodiscard]] bool beyond_usable() const { return wells_.removed >= most_removed(unit_.bank); }
     // What the ending of a leg by a pack opens; likewise for a current beyond a limit.
     Opened open(const Leg&, units::Power) { return Opened::all; }
-    [[nodiscard]] bool blows(std::size_t) const { return packs_detail::fuse_is_first(unit_.bank); }
+    [[nodiscard]] bool blows(std::size_t) const { return fuse_is_first(unit_.bank); }
     void wait_for_charge();
     void come_back() {}
     void demand_is(units::Power) {}
@@ -118,11 +96,9 @@ class UnlikePacks {
     }
     [[nodiscard]] units::Energy stored() const { return bank_.stored(); }
     [[nodiscard]] units::StateOfCharge charge() const;
-    [[nodiscard]] bool beyond_usable() const { return bank_.removed() >= most_removed(); }
+    [[nodiscard]] bool beyond_usable() const { return bank_.removed() >= most_removed_of_all(); }
     Opened open(const Leg& leg, units::Power demanded);
-    [[nodiscard]] bool blows(std::size_t bank) const {
-        return packs_detail::fuse_is_first(banks_[bank]);
-    }
+    [[nodiscard]] bool blows(std::size_t bank) const { return fuse_is_first(banks_[bank]); }
     void wait_for_charge();
     // Everything that is not blown gives again.
     void come_back();
@@ -144,7 +120,7 @@ class UnlikePacks {
     units::Charge waits_below_{};
 
     [[nodiscard]] battery::BankStops stops(Duty duty) const;
-    [[nodiscard]] units::Charge most_removed() const;
+    [[nodiscard]] units::Charge most_removed_of_all() const;
     [[nodiscard]] units::Charge rated() const;
     void set(std::size_t bank, State state);
 };

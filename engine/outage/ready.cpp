@@ -66,10 +66,8 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
     if (!demand) return;
     ready.demand = std::move(*demand);
     append(ready.assumptions, ready.demand.assumptions);
-    for (const auto& [end, which] :
-         {std::pair{End::earliest, Case::high}, std::pair{End::likely, Case::likely},
-          std::pair{End::latest, Case::low}})
-        ready.steps[static_cast<std::size_t>(end)] = demand_steps(ready.demand, which);
+    for (const auto end : {End::earliest, End::likely, End::latest})
+        ready.steps[static_cast<std::size_t>(end)] = steps_of(ready, ready.demand, end);
 }
 
 // Days on which packs that follow a room must not be charged.
@@ -97,9 +95,10 @@ void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
                              model.charging.absorption.value_or(model.nominal), ready.assumptions);
     for (auto& run : runs)
         run.on = without(run.on, cold_days(ready));
+    ready.chargers = std::move(runs);
     for (auto& steps : ready.steps)
-        steps = with_chargers(steps, runs);
-    append(ready.findings, charger_findings(scenario, runs, unit));
+        steps = with_chargers(steps, ready.chargers);
+    append(ready.findings, charger_findings(scenario, ready.chargers, unit));
 }
 
 }  // namespace
@@ -123,6 +122,14 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
     const auto starts = scenario.outage.starts;
     ready.midnight = midnight_before(starts) + day - starts;
     return ready;
+}
+
+std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End end) {
+    const auto which = end == End::earliest ? Case::high
+                       : end == End::latest ? Case::low
+                                            : Case::likely;
+    auto steps = demand_steps(demand, which);
+    return ready.chargers.empty() ? steps : with_chargers(steps, ready.chargers);
 }
 
 Unit with_packs(const Ready& ready, End end, int count) {

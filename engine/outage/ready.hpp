@@ -10,6 +10,7 @@
 
 #include "battery/pack_model.hpp"
 #include "outage/banks.hpp"
+#include "outage/chargers.hpp"
 #include "outage/clock.hpp"
 #include "outage/demand.hpp"
 #include "outage/sky.hpp"
@@ -39,7 +40,8 @@ struct Ready {
     std::array<Unit, 3> units;        // by End: only the inverter's idle differs
     units::Resistance shared_path{};  // carries the current of all packs
     Demand demand;
-    std::array<std::vector<DemandStep>, 3> steps;  // by End
+    std::vector<ChargerRuns> chargers;             // other than the sun
+    std::array<std::vector<DemandStep>, 3> steps;  // by End; with what the chargers offer
     std::array<std::vector<SunChange>, 3> sun;     // by End
     std::optional<solar::Site> site;
     std::shared_ptr<const SkyModels> sky;  // none without panels
@@ -61,5 +63,8 @@ struct Ready {
 
 // The same unit with so many packs together: more are of the last kind, as banks.hpp says.
 [[nodiscard]] Unit with_packs(const Ready& ready, End end, int count);
+
+// The steps of another demand in the place of its own, with the same chargers.
+[[nodiscard]] std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End end);
 
 }  // namespace outage

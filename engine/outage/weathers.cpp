@@ -10,15 +10,6 @@ namespace {
 
 using namespace units;
 
-solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number) {
-    const auto& sky = *ready.sky;
-    if (sky.hours) return solar::from_start_date(sky.hours, number);
-    const auto days = static_cast<int>(sky.track.days().size());
-    return solar::GivenSky{
-        solar::daily_clearness(*ready.site, ready.outage.starts, days, sky.weather,
-                               {.seed = seed, .number = static_cast<std::uint32_t>(number)})};
-}
-
 Ending ending_in(const Ready& ready, std::uint64_t seed, int number) {
     const auto sun = sun_in_weather(ready, seed, number);
     const auto likely = static_cast<std::size_t>(End::likely);
@@ -28,6 +19,15 @@ Ending ending_in(const Ready& ready, std::uint64_t seed, int number) {
 }
 
 }  // namespace
+
+solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number) {
+    const auto& sky = *ready.sky;
+    if (sky.hours) return solar::from_start_date(sky.hours, number);
+    const auto days = static_cast<int>(sky.track.days().size());
+    return solar::GivenSky{
+        solar::daily_clearness(*ready.site, ready.outage.starts, days, sky.weather,
+                               {.seed = seed, .number = static_cast<std::uint32_t>(number)})};
+}
 
 std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, int number) {
     std::vector<SunChange> sun;

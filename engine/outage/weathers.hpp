@@ -19,6 +19,10 @@ struct Ending {
     friend bool operator==(const Ending&, const Ending&) = default;
 };
 
+// The sky of weather `number`: a sequence drawn from `seed`, or a weather file's hours from one of
+// its start dates. With panels only.
+[[nodiscard]] solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number);
+
 // What the sun offers in weather `number`: a sequence drawn from `seed`, or, with a weather file,
 // its hours from one of solar::start_dates. Empty without panels.
 [[nodiscard]] std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed,

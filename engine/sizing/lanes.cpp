@@ -1,0 +1,154 @@
+#include "sizing/lanes.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+#include "battery/advance.hpp"
+
+namespace sizing {
+
+namespace {
+
+using battery::Prepared;
+using namespace lanes_detail;
+
+class Block {
+  public:
+    Block(const LaneWorld& world, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
+          Width width)
+        : world_(world), jobs_(jobs), endings_(endings), width_(width), running_(jobs.size()) {
+        for (std::size_t lane = 0; lane < jobs.size(); ++lane) {
+            const auto& packs = packs_of(lane);
+            state_.count[lane] = packs.count;
+            state_.resistance[lane] = packs.direct.resistance;
+            state_.with_inverter.set(lane, packs.with_inverter);
+            state_.direct.set(lane, packs.direct);
+            state_.sun[lane] = 0.0;
+            failed_[lane] = false;
+            stand(lane, world.at_start.removed / units::coulomb,
+                  world.at_start.head_difference / units::coulomb);
+        }
+        lay_out_the_sun();
+    }
+
+    void run(LaneCost* cost) {
+        int sun_step = -1;
+        for (const Segment& segment : world_.segments.all) {
+            if (running_ == 0) return;
+            if (segment.sun_step != sun_step) shine(sun_step = segment.sun_step);
+            // Any number of packs: what the stride reads of it is the same for all.
+            const auto& any = world_.packs.front();
+            if (segment.through_inverter)
+                stride(width_, wells_[now_], wells_[1 - now_], state_, state_.with_inverter,
+                       any.with_inverter, segment, jobs_.size());
+            else
+                stride(width_, wells_[now_], wells_[1 - now_], state_, state_.direct, any.direct,
+                       segment, jobs_.size());
+            now_ = 1 - now_;
+            if (cost) cost->steps += running_;
+            for (std::size_t lane = 0; lane < jobs_.size(); ++lane) {
+                if (state_.alone[lane] == 0.0 || failed_[lane]) continue;
+                if (cost) ++cost->one_by_one;
+                take_alone(lane, segment);
+            }
+        }
+    }
+
+    void finish() {
+        const units::Duration horizon = world_.segments.horizon;
+        for (std::size_t lane = 0; lane < jobs_.size(); ++lane)
+            if (!failed_[lane])
+                endings_[lane] = {.lasts = horizon, .survives = world_.segments.lasts};
+    }
+
+  private:
+    const LaneWorld& world_;
+    std::span<const LaneJob> jobs_;
+    std::span<LaneEnding> endings_;
+    Width width_;
+    std::size_t running_;
+    std::array<LaneWells, 2> wells_;
+    std::size_t now_ = 0;
+    State state_;
+    Lane<bool> failed_;
+    std::vector<double> sun_;  // step by step, one a lane
+
+    const ReadyPacks& packs_of(std::size_t lane) const {
+        return world_.packs[static_cast<std::size_t>(jobs_[lane].packs - 1)];
+    }
+
+    void lay_out_the_sun() {
+        std::size_t steps = 0;
+        for (const auto& job : jobs_)
+            steps = std::max(steps, job.sun.size());
+        sun_.assign(steps * jobs_.size(), 0.0);
+        for (std::size_t lane = 0; lane < jobs_.size(); ++lane)
+            for (std::size_t step = 0; step < jobs_[lane].sun.size(); ++step)
+                sun_[step * jobs_.size() + lane] = jobs_[lane].sun[step];
+    }
+
+    void shine(int step) {
+        if (sun_.empty()) return;
+        const double* from = sun_.data() + static_cast<std::size_t>(step) * jobs_.size();
+        std::copy(from, from + jobs_.size(), state_.sun.begin());
+    }
+
+    void stand(std::size_t lane, double removed, double head) {
+        const auto& pack = packs_of(lane).direct;
+        const auto at = battery::state_of(pack, removed, head);
+        const auto& available = pack.open_circuit->piece(at.available_piece);
+        const auto& bound = pack.open_circuit->piece(at.bound_piece);
+        wells_[now_].removed[lane] = removed;
+        wells_[now_].head[lane] = head;
+        wells_[now_].available[lane] = at.available;
+        state_.at_zero[lane] = available.at_zero;
+        state_.slope[lane] = available.slope;
+        state_.tolerance[lane] = battery::tolerance_on(pack, available);
+        state_.available_low[lane] = available.low;
+        state_.available_high[lane] = available.high;
+        state_.bound_low[lane] = bound.low;
+        state_.bound_high[lane] = bound.high;
+    }
+
+    // The general step: knots, turns, thresholds. Ends the lane at the first failure.
+    void take_alone(std::size_t lane, const Segment& segment) {
+        const auto& packs = packs_of(lane);
+        const Prepared& pack = segment.through_inverter ? packs.with_inverter : packs.direct;
+        const double usable = std::min(state_.sun[lane] + segment.charger, segment.offered_at_most);
+        const units::Power power = (segment.taken - usable) / state_.count[lane] * units::watt;
+        battery::Wells wells{.removed = wells_[now_].removed[lane] * units::coulomb,
+                             .head_difference = wells_[now_].head[lane] * units::coulomb};
+        // Instants as the clock counts them, so that they end in the same bits.
+        const units::Duration end = segment.ends * units::second;
+        units::Duration now = segment.begins * units::second;
+        while (now < end) {
+            const auto step = battery::advance(pack, wells, power, end - now);
+            wells = step.wells;
+            if (step.ending == battery::Ending::completed) break;
+            now = std::min(end, now + step.time);
+            if (step.ending == battery::Ending::full) continue;
+            failed_[lane] = true;
+            --running_;
+            endings_[lane] = {.lasts = now, .survives = false};
+            return;
+        }
+        stand(lane, wells.removed / units::coulomb, wells.head_difference / units::coulomb);
+    }
+};
+
+}  // namespace
+
+void run_lanes(const LaneWorld& world, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
+               LaneCost* cost, std::optional<Width> width) {
+    assert(jobs.size() <= static_cast<std::size_t>(lanes) && endings.size() == jobs.size());
+    if (world.already_empty) {
+        std::fill(endings.begin(), endings.end(), LaneEnding{});
+        return;
+    }
+    static const Width widest = widths_here().back();
+    Block block(world, jobs, endings, width.value_or(widest));
+    block.run(cost);
+    block.finish();
+}
+
+}  // namespace sizing

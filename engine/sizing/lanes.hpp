@@ -1,0 +1,58 @@
+// Many outages side by side: up to 64 unlike only in their number of packs and their sun go from
+// segment to segment together, until each has failed or the outage is over. method.md (2)
+#pragma once
+
+#include <array>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "battery/prepared.hpp"
+#include "battery/two_well.hpp"
+#include "sizing/segments.hpp"
+#include "sizing/stride.hpp"
+#include "units/quantities.hpp"
+
+namespace sizing {
+
+// One number of packs, ready to serve: through the inverter, and to 12 V loads alone.
+struct ReadyPacks {
+    int count = 1;
+    battery::Prepared with_inverter;
+    battery::Prepared direct;
+};
+
+// What every lane has in common.
+//   packs      by count, from one pack
+//   at_start   of one pack; already_empty when that is at or beyond its usable limit
+struct LaneWorld {
+    Segments segments;
+    std::vector<ReadyPacks> packs;
+    battery::Wells at_start;
+    bool already_empty = false;
+};
+
+// One outage to run.
+//   sun   W at the bus of each step of the sun; empty without panels
+struct LaneJob {
+    int packs = 1;
+    std::span<const double> sun;
+};
+
+struct LaneEnding {
+    units::Duration lasts{};
+    bool survives = false;
+};
+
+struct LaneCost {
+    std::size_t steps = 0;       // of lanes that had not failed
+    std::size_t one_by_one = 0;  // of these, taken outside the common stride
+};
+
+//   jobs      at most `lanes`
+//   width     one of widths_here(); the widest where it is not given
+//   endings   one a job; equal to the single run of the outage to the last bit
+void run_lanes(const LaneWorld& world, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
+               LaneCost* cost = nullptr, std::optional<Width> width = {});
+
+}  // namespace sizing

@@ -1,0 +1,76 @@
+#include "sizing/segments.hpp"
+
+#include <limits>
+
+#include "inverter/model.hpp"
+
+namespace sizing {
+
+namespace {
+
+using namespace units;
+
+struct Load {
+    double taken = 0.0;
+    bool through_inverter = false;
+    bool carried = true;  // by the inverter
+};
+
+Load load_of(const outage::Unit& unit, const outage::DemandStep& demand) {
+    if (!unit.inverter || !demand.inverter_on)
+        return {.taken = demand.direct / watt, .through_inverter = false};
+    const auto apparent = inverter::apparent(demand.ac, demand.ac_reactive);
+    const Power at_inverter = inverter::dc_power(*unit.inverter, demand.ac, apparent);
+    return {.taken = (at_inverter + demand.direct) / watt,
+            .through_inverter = true,
+            .carried = inverter::carries(*unit.inverter, demand.ac, apparent)};
+}
+
+}  // namespace
+
+Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> demand,
+                  const Skies& skies, Duration lasts, const battery::Prepared& pack) {
+    const auto& sun_from = skies.from();
+    Segments made{.horizon = lasts};
+    made.all.reserve(demand.size() + sun_from.size());
+    std::size_t step = 0;
+    std::size_t light = 0;
+    Load load = load_of(unit, demand.front());
+    for (Duration now{}; now < lasts;) {
+        if (!load.carried) {
+            made.horizon = now;
+            made.lasts = false;
+            break;
+        }
+        Duration next = lasts;
+        if (step + 1 < demand.size()) next = std::min(next, demand[step + 1].from);
+        if (light + 1 < sun_from.size()) next = std::min(next, sun_from[light + 1]);
+        const double time = (next - now) / second;
+        if (time > 0.0) {
+            const auto decayed = battery::decay(pack.rate * time);
+            made.all.push_back(
+                {.time = time,
+                 .taken = load.taken,
+                 .charger = demand[step].charger / watt,
+                 .sun_step = static_cast<int>(light),
+                 .offered_at_most = !sun_from.empty() && skies.loads_only()[light]
+                                        ? load.taken
+                                        : std::numeric_limits<double>::infinity(),
+                 .through_inverter = load.through_inverter,
+                 .decayed = decayed,
+                 .fill_per_ampere = time * (0.5 + pack.bound_gain * decayed.twice) * pack.per_total,
+                 .begins = now / second,
+                 .ends = next / second});
+        }
+        now = next;
+        const std::size_t before = step;
+        while (step + 1 < demand.size() && demand[step + 1].from <= now)
+            ++step;
+        while (light + 1 < sun_from.size() && sun_from[light + 1] <= now)
+            ++light;
+        if (step != before) load = load_of(unit, demand[step]);
+    }
+    return made;
+}
+
+}  // namespace sizing

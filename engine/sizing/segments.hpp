@@ -1,0 +1,45 @@
+// The stretches of an outage during which neither what is asked for nor the sun changes: the same
+// for every number of packs and panels and every weather, so worked out once.
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "battery/decay.hpp"
+#include "outage/demand.hpp"
+#include "outage/unit.hpp"
+#include "sizing/skies.hpp"
+#include "units/quantities.hpp"
+
+namespace sizing {
+
+// Plain SI numbers for the inner loop.
+struct Segment {
+    double time = 0.0;             // s
+    double taken = 0.0;            // W at the bus
+    double charger = 0.0;          // W offered there besides the sun
+    int sun_step = 0;              // which of the sun's steps
+    double offered_at_most = 0.0;  // W of both that may be taken; infinite where packs may charge
+    bool through_inverter = false;
+    battery::Decay decayed;        // of the head difference over the time
+    double fill_per_ampere = 0.0;  // mean fill of the available well lost an ampere
+    double begins = 0.0;           // s after the outage starts
+    double ends = 0.0;
+};
+
+//   horizon   to the end of the outage, or until the inverter is asked for more than it carries
+//   lasts     whether the horizon is the end of the outage
+struct Segments {
+    std::vector<Segment> all;
+    units::Duration horizon{};
+    bool lasts = true;
+};
+
+//   demand     in order of time, the first at 0
+//   skies      for when each step of the sun begins; of no panels, none
+//   pack       for its wells; any number of packs gives the same
+[[nodiscard]] Segments segments(const outage::Unit& unit,
+                                std::span<const outage::DemandStep> demand, const Skies& skies,
+                                units::Duration lasts, const battery::Prepared& pack);
+
+}  // namespace sizing

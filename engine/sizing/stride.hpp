@@ -1,0 +1,77 @@
+// One stride of many lanes, as wide as the processor at hand allows.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <vector>
+
+#include "battery/advance.hpp"
+#include "battery/prepared.hpp"
+#include "sizing/segments.hpp"
+
+namespace sizing {
+
+inline constexpr int lanes = 64;
+
+// Lanes that the processor's registers take at once. Every width gives the same bits.
+enum class Width { two, four, eight };
+
+// Those this processor has, narrowest first.
+[[nodiscard]] std::vector<Width> widths_here();
+
+namespace lanes_detail {
+
+using battery::Prepared;
+
+template <class T>
+using Lane = std::array<T, lanes>;
+
+// What the number of packs changes in a pack's own step, lane by lane; see battery::Prepared.
+struct Thresholds {
+    alignas(64) Lane<double> near_voltage;
+    alignas(64) Lane<double> near_per_watt;
+    alignas(64) Lane<double> limit_voltage;
+    alignas(64) Lane<double> limit_per_watt;
+
+    void set(std::size_t lane, const Prepared& pack) {
+        near_voltage[lane] = pack.near_voltage;
+        near_per_watt[lane] = pack.near_per_watt;
+        limit_voltage[lane] = pack.limit_voltage;
+        limit_per_watt[lane] = pack.limit_per_watt;
+    }
+};
+
+// The wells of every lane. A stride reads one and writes another: a store that depends on a
+// condition would keep narrow registers from being used.
+struct LaneWells {
+    alignas(64) Lane<double> removed;
+    alignas(64) Lane<double> head;
+    alignas(64) Lane<double> available;
+};
+
+// What else a stride needs of every lane, with the piece of the rested voltage each well stands on.
+struct State {
+    alignas(64) Lane<double> at_zero;  // the available well's piece
+    alignas(64) Lane<double> slope;
+    alignas(64) Lane<double> tolerance;
+    alignas(64) Lane<double> available_low;
+    alignas(64) Lane<double> available_high;
+    alignas(64) Lane<double> bound_low;
+    alignas(64) Lane<double> bound_high;
+    alignas(64) Lane<double> count;
+    alignas(64) Lane<double> resistance;
+    alignas(64) Lane<double> sun;
+    alignas(64) Lane<double> alone;  // 1: this step must be taken one by one, else 0
+    Thresholds with_inverter;
+    Thresholds direct;
+};
+
+// One stride of all lanes where nothing is met on the way: the same operations in the same order as
+// battery::try_for and battery::undisturbed, so the same bits; else the lane keeps its state and is
+// marked.
+void stride(Width width, const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
+            const Prepared& pack, const Segment& segment, std::size_t count);
+
+}  // namespace lanes_detail
+
+}  // namespace sizing

@@ -1,0 +1,275 @@
+#include "sizing/sweep.hpp"
+
+#include <algorithm>
+#include <atomic>
+#include <mutex>
+#include <thread>
+
+namespace sizing {
+
+namespace {
+
+using namespace units;
+
+// The weathers of one block: what each gives, and each number of panels worked out when asked.
+class BlockSkies {
+  public:
+    BlockSkies(const Design& design, std::uint64_t seed, int first, int count) : design_(design) {
+        for (int i = 0; i < count; ++i) {
+            weathers_.push_back(design.skies.weather(seed, first + i));
+        }
+        columns_.resize(weathers_.size());
+        panels_.assign(weathers_.size(), -1);
+    }
+
+    // Holds until the same sequence is asked for another number of panels.
+    std::span<const double> sun(std::size_t sequence, int panels) {
+        if (panels_[sequence] != panels) {
+            design_.skies.offered(weathers_[sequence], panels, columns_[sequence]);
+            panels_[sequence] = panels;
+        }
+        return columns_[sequence];
+    }
+
+  private:
+    const Design& design_;
+    std::vector<Weather> weathers_;
+    std::vector<std::vector<double>> columns_;
+    std::vector<int> panels_;
+};
+
+// One sequence on its way down the staircase: with fewer and fewer panels, the fewest packs that
+// last. More packs and more panels never last less long, so a step that lasts goes down in panels
+// and one that fails goes up in packs. method.md (3)
+struct Walker {
+    std::size_t sequence = 0;  // within the block
+    int packs = 1;
+    int panels = 0;
+};
+
+// Endings of single cells of one sequence that were met on the way.
+struct Met {
+    std::vector<Duration> lasts;  // by packs, within them by panels; negative: not run
+};
+
+class BlockSweep {
+  public:
+    BlockSweep(const Design& design, const SweepAsked& asked, int first, int count)
+        : design_(design),
+          count_(count),
+          timed_(std::clamp(asked.timed - first, 0, count)),
+          skies_(design, asked.seed, first, count),
+          fewest_(cells_across() * std::size_t(count), design.most_packs + 1) {
+        met_.resize(std::size_t(timed_));
+        for (auto& met : met_)
+            met.lasts.assign(std::size_t(design.most_packs) * cells_across(), -1.0 * second);
+    }
+
+    void run() {
+        walk();
+        time_the_failures();
+    }
+
+    [[nodiscard]] int fewest(int sequence, int panels) const {
+        return fewest_[std::size_t(sequence) * cells_across() + std::size_t(panels)];
+    }
+    [[nodiscard]] int timed() const { return timed_; }
+    [[nodiscard]] Duration lasts(int sequence, int packs, int panels) const {
+        if (fewest(sequence, panels) <= packs) return design_.ready->outage.lasts;
+        return met_[std::size_t(sequence)].lasts[index(packs, panels)];
+    }
+    [[nodiscard]] const LaneCost& cost() const { return cost_; }
+    [[nodiscard]] std::size_t outages_run() const { return outages_run_; }
+
+  private:
+    const Design& design_;
+    int count_;
+    int timed_;
+    BlockSkies skies_;
+    std::vector<int> fewest_;  // by sequence, within it by panels; most_packs + 1: none
+    std::vector<Met> met_;
+    LaneCost cost_;
+    std::size_t outages_run_ = 0;
+
+    [[nodiscard]] std::size_t cells_across() const { return std::size_t(design_.most_panels) + 1; }
+    [[nodiscard]] std::size_t index(int packs, int panels) const {
+        return std::size_t(packs - 1) * cells_across() + std::size_t(panels);
+    }
+
+    // Runs a batch of cells, one a sequence, and notes how each ended.
+    std::array<LaneEnding, lanes> run(std::span<const Walker> batch) {
+        std::array<LaneJob, lanes> jobs;
+        std::array<LaneEnding, lanes> endings;
+        for (std::size_t i = 0; i < batch.size(); ++i)
+            jobs[i] = {.packs = batch[i].packs,
+                       .sun = skies_.sun(batch[i].sequence, batch[i].panels)};
+        run_outages(design_, std::span(jobs).first(batch.size()),
+                    std::span(endings).first(batch.size()), &cost_);
+        outages_run_ += batch.size();
+        for (std::size_t i = 0; i < batch.size(); ++i)
+            if (batch[i].sequence < met_.size())
+                met_[batch[i].sequence].lasts[index(batch[i].packs, batch[i].panels)] =
+                    endings[i].lasts;
+        return endings;
+    }
+
+    void walk() {
+        if (design_.most_panels == 0) return;
+        std::vector<Walker> walkers;
+        for (int i = 0; i < count_; ++i)
+            walkers.push_back({.sequence = std::size_t(i), .panels = design_.most_panels});
+        while (!walkers.empty()) {
+            const auto endings = run(walkers);
+            for (std::size_t i = 0; i < walkers.size(); ++i) {
+                Walker& walker = walkers[i];
+                if (endings[i].survives) {
+                    fewest_[walker.sequence * cells_across() + std::size_t(walker.panels)] =
+                        walker.packs;
+                    --walker.panels;
+                } else {
+                    ++walker.packs;
+                }
+            }
+            std::erase_if(walkers, [&](const Walker& walker) {
+                return walker.panels < 1 || walker.packs > design_.most_packs;
+            });
+        }
+    }
+
+    // How long it lasts in the cells that fail and were not met by the walk.
+    void time_the_failures() {
+        std::vector<Walker> batch;
+        const auto flush = [&] {
+            if (!batch.empty()) (void)run(batch);
+            batch.clear();
+        };
+        for (int panels = 1; panels <= design_.most_panels; ++panels)
+            for (int packs = 1; packs <= design_.most_packs; ++packs) {
+                for (int i = 0; i < timed_; ++i)
+                    if (fewest(i, panels) > packs &&
+                        met_[std::size_t(i)].lasts[index(packs, panels)] < Duration{})
+                        batch.push_back(
+                            {.sequence = std::size_t(i), .packs = packs, .panels = panels});
+                flush();
+            }
+    }
+};
+
+// Without panels every weather is the same.
+std::vector<LaneEnding> without_panels(const Design& design, LaneCost& cost) {
+    std::vector<LaneEnding> endings;
+    std::vector<LaneJob> jobs;
+    for (int packs = 1; packs <= design.most_packs; packs += lanes) {
+        jobs.clear();
+        for (int i = packs; i < packs + lanes && i <= design.most_packs; ++i)
+            jobs.push_back({.packs = i});
+        std::array<LaneEnding, lanes> ended;
+        run_outages(design, jobs, std::span(ended).first(jobs.size()), &cost);
+        endings.insert(endings.end(), ended.begin(), ended.begin() + std::ptrdiff_t(jobs.size()));
+    }
+    return endings;
+}
+
+unsigned threads_for(unsigned asked, int blocks) {
+    const unsigned all = asked > 0 ? asked : std::max(1U, std::thread::hardware_concurrency());
+    return std::min(all, static_cast<unsigned>(std::max(1, blocks)));
+}
+
+// Calls work(block) for each block, spread over the threads; which thread takes a block is of no
+// account to the result.
+template <class Work>
+void spread(int blocks, unsigned threads, Work work) {
+    std::atomic<int> next{0};
+    const auto take = [&] {
+        for (int block = next++; block < blocks; block = next++)
+            work(block);
+    };
+    std::vector<std::jthread> others;
+    for (unsigned i = 1; i < threads; ++i)
+        others.emplace_back(take);
+    take();
+}
+
+void add(LaneCost& to, const LaneCost& more) {
+    to.steps += more.steps;
+    to.one_by_one += more.one_by_one;
+}
+
+}  // namespace
+
+std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked) {
+    const int sequences =
+        design.most_panels > 0 ? std::clamp(asked.sequences, 1, design.most_weathers) : 1;
+    const int blocks = (sequences + lanes - 1) / lanes;
+    std::vector<std::optional<BlockSweep>> swept(static_cast<std::size_t>(blocks));
+    std::mutex telling;
+    int done = 0;
+    std::atomic<bool> stopped{false};
+    spread(blocks, threads_for(asked.threads, blocks), [&](int block) {
+        if (stopped) return;
+        const int first = block * lanes;
+        auto& mine = swept[static_cast<std::size_t>(block)];
+        mine.emplace(design, asked, first, std::min(lanes, sequences - first));
+        mine->run();
+        if (!asked.progress) return;
+        const std::scoped_lock lock(telling);
+        if (!asked.progress(++done / static_cast<double>(blocks))) stopped = true;
+    });
+    if (stopped) return std::nullopt;
+
+    Sweep result{.most_packs = design.most_packs, .most_panels = design.most_panels};
+    const auto dark = without_panels(design, result.cost);
+    result.outages_run += dark.size();
+    for (const auto& block : swept) {
+        add(result.cost, block->cost());
+        result.outages_run += block->outages_run();
+    }
+    for (int packs = 1; packs <= design.most_packs; ++packs)
+        for (int panels = 0; panels <= design.most_panels; ++panels) {
+            Cell cell{.packs = packs, .panels = panels};
+            if (panels == 0) {
+                const auto& ending = dark[std::size_t(packs - 1)];
+                cell.chance = {.of = Probability(ending.survives ? 1.0 : 0.0),
+                               .low = Probability(ending.survives ? 1.0 : 0.0),
+                               .high = Probability(ending.survives ? 1.0 : 0.0),
+                               .outages = 1};
+                cell.lasts = Spread{ending.lasts, ending.lasts, ending.lasts};
+                result.cells.push_back(cell);
+                continue;
+            }
+            int lasted = 0;
+            std::vector<Duration> times;
+            for (int i = 0; i < sequences; ++i) {
+                const auto& block = *swept[std::size_t(i / lanes)];
+                if (block.fewest(i % lanes, panels) <= packs) ++lasted;
+                if (i % lanes < block.timed())
+                    times.push_back(block.lasts(i % lanes, packs, panels));
+            }
+            cell.chance = counted(lasted, sequences);
+            if (!times.empty()) cell.lasts = spread_of(times);
+            result.cells.push_back(cell);
+        }
+    return result;
+}
+
+int lasted_in(const Design& design, int packs, int panels, int first, int sequences,
+              std::uint64_t seed, unsigned threads) {
+    const int blocks = (sequences + lanes - 1) / lanes;
+    std::atomic<int> lasted{0};
+    spread(blocks, threads_for(threads, blocks), [&](int block) {
+        const int from = first + block * lanes;
+        const int count = std::min(lanes, first + sequences - from);
+        BlockSkies skies(design, seed, from, count);
+        std::array<LaneJob, lanes> jobs;
+        std::array<LaneEnding, lanes> endings;
+        for (int i = 0; i < count; ++i)
+            jobs[std::size_t(i)] = {.packs = packs, .sun = skies.sun(std::size_t(i), panels)};
+        run_outages(design, std::span(jobs).first(std::size_t(count)),
+                    std::span(endings).first(std::size_t(count)));
+        for (int i = 0; i < count; ++i)
+            if (endings[std::size_t(i)].survives) ++lasted;
+    });
+    return lasted;
+}
+
+}  // namespace sizing
