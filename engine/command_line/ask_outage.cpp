@@ -56,6 +56,9 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
     if (weathers > 0) {
         chances = report::chances_of(outage::endings_in_weathers(*ready, weathers, request.seed));
     }
+    if (chances) {
+        report::add_surer_packs(*chances, scenario, *ready, request.seed);
+    }
     if (chances && ready->sky && ready->sky->hours) {
         chances->of = "start dates of the weather file";
     }

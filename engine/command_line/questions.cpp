@@ -4,6 +4,7 @@
 #include "command_line/ask_gauge.hpp"
 #include "command_line/ask_join.hpp"
 #include "command_line/ask_outage.hpp"
+#include "command_line/ask_packs.hpp"
 #include "command_line/ask_read.hpp"
 #include "command_line/ask_start.hpp"
 #include "command_line/ask_storage.hpp"
@@ -19,6 +20,11 @@ const std::vector<Question>& questions() {
          .examples = "  candlemark outage storm.toml --set outage.lasts=\"3 d\" --full",
          .add_options = add_outage_options,
          .ask = ask_outage},
+        {.name = "packs",
+         .asks = "How many packs, and panels, should I build?",
+         .examples = "  candlemark packs storm.toml --set goal.chance=0.95",
+         .add_options = add_packs_options,
+         .ask = ask_packs},
         {.name = "sun",
          .asks = "What do the panels give back, how should they stand, how many help?",
          .examples = "  candlemark sun storm.toml\n"

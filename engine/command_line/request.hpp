@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -22,10 +23,11 @@ struct Request {
     std::vector<std::string> set;  // KEY=VALUE as written
 
     // Of single questions.
-    std::optional<int> weathers;      // outage, sun; absent: as many as the question usually takes
-    std::optional<int> panels;        // sun: tried up to this many
-    bool after_storage = false;       // outage
-    std::optional<std::string> pack;  // join, gauge: a name; the others below as written
+    std::optional<int>
+        weathers;               // outage, sun, packs; absent: as many as the question usually takes
+    std::optional<int> panels;  // sun: tried up to this many
+    bool after_storage = false;          // outage
+    std::optional<std::string> pack;     // join, gauge: a name; the others below as written
     std::optional<std::string> at_most;  // join
     std::optional<std::string> reads;    // gauge, and so to --now
     std::optional<std::string> under;
@@ -34,6 +36,11 @@ struct Request {
     std::optional<std::string> now;
     std::optional<std::string> on;  // storage
     std::string other_file;         // compare; the new build beside the old one in `file`
+    int most_packs = 16;            // packs
+    int most_panels = 12;
+    unsigned threads = 0;
+    std::function<bool(double)> progress;  // packs: told the share done; false stops it
+    std::vector<std::string> more_files;   // packs; the first of many is `file`
 };
 
 }  // namespace command_line

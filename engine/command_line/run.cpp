@@ -1,5 +1,6 @@
 #include "command_line/run.hpp"
 
+#include <algorithm>
 #include <exception>
 
 #include "command_line/arguments.hpp"
@@ -88,6 +89,29 @@ Outcome answer(const Request& request, const Surroundings& around) {
     return outcome;
 }
 
+// Many files of one question: a line of JSON each, in their order.
+Outcome answers(const Request& request, const Surroundings& around) {
+    std::vector<std::string> files{request.file};
+    files.insert(files.end(), request.more_files.begin(), request.more_files.end());
+    Outcome outcome;
+    for (const auto& file : files) {
+        Request one = request;
+        one.file = file;
+        const auto read = read_request(one, around);
+        const auto answer = read ? request.question->ask(*read, one)
+                                 : units::Result<Answer>(units::fail(read.error()));
+        auto status = Status::unusable;
+        if (answer) {
+            status = report::holds_a_stop(*answer) ? Status::stop : Status::answered;
+            outcome.output += report::in_json_line(file, *answer);
+        } else {
+            outcome.output += report::in_json_line(file, answer.error());
+        }
+        outcome.status = std::max(outcome.status, status);
+    }
+    return outcome;
+}
+
 }  // namespace
 
 Outcome run(const std::vector<std::string>& arguments, const Surroundings& around) {
@@ -97,7 +121,8 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
             return notice->is_error ? Outcome{.status = Status::unusable, .errors = notice->text}
                                     : Outcome{.output = notice->text};
         }
-        return answer(std::get<Request>(asked), around);
+        const auto& request = std::get<Request>(asked);
+        return request.more_files.empty() ? answer(request, around) : answers(request, around);
     } catch (const std::exception& exception) {
         return {.status = Status::defect,
                 .errors = std::string("candlemark: a fault of this program: ") + exception.what() +

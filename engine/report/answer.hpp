@@ -47,6 +47,7 @@ struct Member {
     std::string key;    // what a script reads: "stored_at_end"
     std::string label;  // in plain words: "left at the end"; empty where the key says it
     Value value;
+    bool aside = false;  // text shows it only where all is shown
 };
 
 // A finding and, when it belongs to one moment of the outage, which.

@@ -122,24 +122,52 @@ Json array_of(const std::vector<Entry>& entries) {
     return result;
 }
 
-}  // namespace
-
-std::string in_json(const Answer& answer) {
+Json answer_of(const Answer& answer) {
     Json values = Json::object();
     values["title"] = answer.title;
     values["sentences"] = answer.sentences;
     values.update(json_of(answer.values));
     values["closing"] = answer.closing;
+    return values;
+}
+
+// Bytes of the file that are not UTF-8 are replaced, not refused: the answer matters more.
+std::string text_of(const Json& json, int indent) {
+    return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace
+
+std::string in_json_line(const std::string& file, const Answer& answer) {
+    return text_of({{"file", file},
+                    {"candlemark", 1},
+                    {"question", answer.question},
+                    {"answer", answer_of(answer)},
+                    {"findings", array_of(answer.findings)}},
+                   -1);
+}
+
+std::string in_json_line(const std::string& file, const units::Errors& errors) {
+    Json list = Json::array();
+    for (const auto& error : errors) {
+        list.push_back({{"where", error.where},
+                        {"found", error.found},
+                        {"remedy", error.remedy},
+                        {"line", error.line}});
+    }
+    return text_of({{"file", file}, {"errors", std::move(list)}}, -1);
+}
+
+std::string in_json(const Answer& answer) {
     const Json whole{{"candlemark", 1},
                      {"question", answer.question},
-                     {"answer", std::move(values)},
+                     {"answer", answer_of(answer)},
                      {"findings", array_of(answer.findings)},
                      {"working", array_of(answer.working)},
                      {"assumptions", array_of(answer.assumptions)},
                      {"cautions", array_of(answer.cautions)},
                      {"series", array_of(answer.series)}};
-    // Bytes of the file that are not UTF-8 are replaced, not refused: the answer matters more.
-    return whole.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+    return text_of(whole, 1);
 }
 
 }  // namespace report

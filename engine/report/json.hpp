@@ -8,9 +8,16 @@
 #include <string>
 
 #include "report/answer.hpp"
+#include "units/result.hpp"
 
 namespace report {
 
 [[nodiscard]] std::string in_json(const Answer& answer);
+
+// One of many answers, as a line by itself: {"file":…,"candlemark":1,"question":…,"answer":{…},
+// "findings":[…]}; and where a file cannot be used, {"file":…,"errors":[{"where":…,"found":…,
+// "remedy":…,"line":…}]}.
+[[nodiscard]] std::string in_json_line(const std::string& file, const Answer& answer);
+[[nodiscard]] std::string in_json_line(const std::string& file, const units::Errors& errors);
 
 }  // namespace report

@@ -12,6 +12,7 @@
 #include "report/outage_series.hpp"
 #include "report/outage_working.hpp"
 #include "report/shown.hpp"
+#include "sizing/builds.hpp"
 
 namespace report {
 
@@ -90,6 +91,11 @@ void add_chances(Members& values, const std::optional<Chances>& chances) {
     values.push_back({"chance_of_lasting", "chance of lasting", value_of(chances->of_lasting)});
     values.push_back({"chance_low", "at least, 19 times in 20", value_of(chances->low)});
     values.push_back({"chance_high", "at most, 19 times in 20", value_of(chances->high)});
+    if (chances->surer && chances->surer->more > 0)
+        values.push_back({"surer_packs",
+                          "more packs, for the chance that is asked for",
+                          {Members{{"more", "more", {std::int64_t(chances->surer->more)}},
+                                   {"chance", "chance", value_of(chances->surer->of_lasting)}}}});
 }
 
 Members range_of(const solar::DayRange& range, double share = 1.0) {
@@ -161,20 +167,55 @@ std::optional<std::string> defect_of(const Plan& plan) {
 
 }  // namespace
 
+namespace {
+
+std::string with_surer_packs(const Chances& chances) {
+    if (!chances.surer) return "";
+    const auto& surer = *chances.surer;
+    if (surer.more == 0)
+        return fmt::format("; up to {} more packs do not make it sure enough", surer.tried);
+    return fmt::format("; {} more {} through {:.0f} %", number_in_words(surer.more),
+                       surer.more == 1 ? "pack lasts" : "packs last",
+                       std::floor(100.0 * surer.of_lasting.value()));
+}
+
+}  // namespace
+
 std::string chance_sentence(const Chances& chances) {
     const double percent = 100.0 * chances.of_lasting.value();
     const std::string spread =
         fmt::format("{:.0f} to {:.0f} in a hundred", std::floor(100.0 * chances.low.value()),
                     std::ceil(100.0 * chances.high.value()));
+    const std::string more = with_surer_packs(chances);
     if (chances.of_lasting <= units::Probability(0.0)) {
-        return fmt::format("It lasts through none of {} {}.", chances.outages, chances.of);
+        return fmt::format("It lasts through none of {} {}{}.", chances.outages, chances.of, more);
     }
     if (chances.of_lasting >= units::Probability(1.0)) {
         return fmt::format("It lasts through all of {} {} ({}).", chances.outages, chances.of,
                            spread);
     }
-    return fmt::format("Of {} {} it lasts through {:.0f} % ({}).", chances.outages, chances.of,
-                       std::floor(percent), spread);
+    return fmt::format("Of {} {} it lasts through {:.0f} % ({}){}.", chances.outages, chances.of,
+                       std::floor(percent), spread, more);
+}
+
+void add_surer_packs(Chances& chances, const scenario::Scenario& scenario,
+                     const outage::Ready& ready, std::uint64_t seed) {
+    constexpr int most_more = 12;
+    const auto goal =
+        scenario.goal && scenario.goal->chance ? *scenario.goal->chance : sizing::usual_goal;
+    if (!ready.sky || chances.of_lasting >= goal) return;
+    int panels = 0;
+    for (const auto& group : ready.sky->groups)
+        panels += group.count;
+    const int packs = outage::count_of(ready.kinds);
+    const auto design =
+        sizing::design_of(std::make_shared<const outage::Ready>(ready), packs + most_more, panels);
+    if (!design.all_alike()) return;
+    const auto enough =
+        sizing::fewest_packs(design, panels, packs + 1, goal, chances.outages, seed);
+    chances.surer = SurerPacks{.more = enough ? enough->packs - packs : 0,
+                               .tried = most_more,
+                               .of_lasting = enough ? enough->chance.of : units::Probability{}};
 }
 
 namespace {
@@ -190,26 +231,21 @@ std::string recharge_sentence(const Scenario& scenario, const solar::Recharge& r
 }  // namespace
 
 Chances chances_of(std::vector<outage::Ending> endings) {
-    std::ranges::sort(endings, {}, &outage::Ending::lasts);
-    const double n = static_cast<double>(endings.size());
-    const auto rank = [&](double share) {
-        const auto nearest = static_cast<std::size_t>(std::ceil(share * n));
-        return endings[std::clamp<std::size_t>(nearest, 1, endings.size()) - 1].lasts;
-    };
-    const double p = static_cast<double>(std::ranges::count_if(
-                         endings, [](const auto& ending) { return ending.survives; })) /
-                     n;
-    constexpr double z = 1.959964;  // 19 times in 20 of a normal distribution
-    const double middle = (p + z * z / (2.0 * n)) / (1.0 + z * z / n);
-    const double half =
-        z * std::sqrt(p * (1.0 - p) / n + z * z / (4.0 * n * n)) / (1.0 + z * z / n);
-    return {.p10 = rank(0.10),
-            .p50 = rank(0.50),
-            .p90 = rank(0.90),
-            .of_lasting = units::Probability(p),
-            .low = units::Probability(std::max(0.0, middle - half)),
-            .high = units::Probability(std::min(1.0, middle + half)),
-            .outages = static_cast<int>(endings.size())};
+    std::vector<units::Duration> lasts;
+    int lasted = 0;
+    for (const auto& ending : endings) {
+        lasts.push_back(ending.lasts);
+        lasted += ending.survives ? 1 : 0;
+    }
+    const auto chance = sizing::counted(lasted, static_cast<int>(endings.size()));
+    const auto spread = sizing::spread_of(lasts);
+    return {.p10 = spread.p10,
+            .p50 = spread.p50,
+            .p90 = spread.p90,
+            .of_lasting = chance.of,
+            .low = chance.low,
+            .high = chance.high,
+            .outages = chance.outages};
 }
 
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,

@@ -12,6 +12,14 @@
 
 namespace report {
 
+// The fewest more packs like the last that last through as many weathers as the goal asks for.
+//   more   0: none of those tried does
+struct SurerPacks {
+    int more = 0;
+    int tried = 0;
+    units::Probability of_lasting;
+};
+
 // What many likely weathers make of the same outage.
 struct Chances {
     units::Duration p10{};  // nine outages in ten last longer
@@ -22,14 +30,20 @@ struct Chances {
     units::Probability high;             // and as high as this
     int outages = 0;                     // that were tried
     std::string of = "chance weathers";  // or what else differed between them
+    std::optional<SurerPacks> surer;     // where the chance is below the goal
 };
 
 //   takes      at least one ending
 //   gives      percentiles by nearest rank; the interval of [Wilson 1927] for the chance
 [[nodiscard]] Chances chances_of(std::vector<outage::Ending> endings);
 
-// "Of 200 chance weathers it lasts through 84 % (78 to 89 in a hundred).": never a bare percentage,
-// but how many were tried, and the spread that so few leave.
+// Fills `surer` where the chance is below goal.chance, nine in ten unless the scenario says; not
+// where packs differ, which takes too long.
+void add_surer_packs(Chances& chances, const scenario::Scenario& scenario,
+                     const outage::Ready& ready, std::uint64_t seed);
+
+// "Of 200 chance weathers it lasts through 84 % (78 to 89 in a hundred); one more pack through
+// 97 %.": never a bare percentage, but how many were tried, and the spread that so few leave.
 [[nodiscard]] std::string chance_sentence(const Chances& chances);
 
 // The whole answer of the outage question.

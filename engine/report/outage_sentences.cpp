@@ -80,10 +80,8 @@ std::string ending(const scenario::Outage& outage, const Plan& plan) {
 }
 
 std::string packs_that_carry(int more) {
-    std::string words = fmt::format("{} more {}", number_in_words(more),
-                                    more == 1 ? "pack carries" : "packs carry");
-    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    return words;
+    return fmt::format("On likely figures {} more {}", number_in_words(more),
+                       more == 1 ? "pack carries" : "packs carry");
 }
 
 std::string with_more_packs(const scenario::Outage& outage, const Plan& plan,

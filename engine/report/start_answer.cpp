@@ -291,18 +291,24 @@ Answer start_answer(const scenario::Scenario& scenario, const StartPlan& plan,
     return answer;
 }
 
-units::Result<Answer> start_answer(const scenario::Scenario& written) {
+units::Result<PlannedStarts> planned_starts(const scenario::Scenario& written) {
     auto likened = motor::with_appliances(written);
     if (!likened) return units::fail(std::move(likened.error()));
     auto runs = load_runs(likened->scenario);
     if (!runs) return units::fail(std::move(runs.error()));
     for (std::size_t i = 0; i < runs->runs.size(); ++i)
         runs->runs[i].drives = likened->drives[i];
-    const auto plan = checks::plan_starts(likened->scenario, runs->runs);
+    auto plan = checks::plan_starts(likened->scenario, runs->runs);
     if (!plan) return units::fail(plan.error());
     scenario::Assumptions assumptions = likened->assumptions;
     assumptions.insert(assumptions.end(), runs->assumptions.begin(), runs->assumptions.end());
-    return start_answer(likened->scenario, *plan, assumptions);
+    return PlannedStarts{std::move(likened->scenario), std::move(*plan), std::move(assumptions)};
+}
+
+units::Result<Answer> start_answer(const scenario::Scenario& scenario) {
+    const auto planned = planned_starts(scenario);
+    if (!planned) return units::fail(planned.error());
+    return start_answer(planned->scenario, planned->plan, planned->assumptions);
 }
 
 }  // namespace report

@@ -18,6 +18,15 @@ struct LoadRuns {
 };
 [[nodiscard]] units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario);
 
+// The starts of a scenario, its loads filled in from the list of appliances.
+//   fails    at the keys that cannot be used
+struct PlannedStarts {
+    scenario::Scenario scenario;
+    checks::StartPlan plan;
+    scenario::Assumptions assumptions;
+};
+[[nodiscard]] units::Result<PlannedStarts> planned_starts(const scenario::Scenario& scenario);
+
 //   takes    any scenario; loads that are like something of the list of appliances are filled in
 //   fails    at the keys that cannot be used
 [[nodiscard]] units::Result<Answer> start_answer(const scenario::Scenario& scenario);

@@ -136,8 +136,13 @@ bool holds_more(const Members& members) {
     });
 }
 
+constexpr std::size_t most_entries_in_text = 24;
+
 void write_values(Page& page, const Members& members, int indent) {
     for (const auto& member : members) {
+        if (member.aside && !page.look.full) {
+            continue;
+        }
         const std::string first =
             std::string(static_cast<std::size_t>(indent), ' ') +
             padded(member.label.empty() ? member.key : member.label, 42 - indent) + " ";
@@ -150,6 +155,10 @@ void write_values(Page& page, const Members& members, int indent) {
             page.line(first);
             write_values(page, *inner, indent + 2);
         } else if (const auto* list = std::get_if<List>(&member.value.held)) {
+            if (list->size() > most_entries_in_text) {
+                page.paragraph(fmt::format("{} entries: see --as json", list->size()), first);
+                continue;
+            }
             page.line(first);
             for (const auto& entry : *list) {
                 const auto* fields = std::get_if<Members>(&entry.held);

@@ -54,8 +54,9 @@ QString chances_text(const QString& text, const QString& file) {
     if (!read) return {};
     const auto ready = outage::make_ready(read->scenario, folder_of(file));
     if (!ready || !ready->sky) return {};
-    const report::Chances chances =
+    report::Chances chances =
         report::chances_of(outage::endings_in_weathers(*ready, weathers, seed));
+    report::add_surer_packs(chances, read->scenario, *ready, seed);
     return words_of(report::chance_sentence(chances));
 }
 

@@ -73,6 +73,10 @@ TEST(pinned, the_first_screen_of_each_demo_sun) {
     compare("sun", false, ".sun.txt");
 }
 
+TEST(pinned, how_many_packs_each_demo_takes) {
+    compare("packs", false, ".packs.txt");
+}
+
 TEST(pinned, whether_the_motors_of_each_demo_start) {
     compare("start", false, ".start.txt");
 }

@@ -54,15 +54,15 @@ TEST(outage_sentences, the_fewest_packs_that_carry_it_through_are_named) {
                                       {.packs = 3, .lasts = 96.0 * hour, .survives = true},
                                       {.packs = 4, .lasts = 96.0 * hour, .survives = true}};
     EXPECT_EQ(outage_sentences(made::scenario(), ending(9.0, 9.0, 9.0), more)[1],
-              "Two more packs carry you through to the end, Sunday 18:00.");
+              "On likely figures two more packs carry you through to the end, Sunday 18:00.");
     EXPECT_EQ(outage_sentences(made::scenario(), ending(9.0, 9.0, 9.0), {more[1]})[1],
-              "Two more packs carry you through to the end, Sunday 18:00.");
+              "On likely figures two more packs carry you through to the end, Sunday 18:00.");
 }
 
 TEST(outage_sentences, packs_that_are_not_enough_are_told_as_such) {
     const std::vector<MorePacks> more{{.packs = 2, .lasts = 20.0 * hour, .survives = false}};
     EXPECT_EQ(outage_sentences(made::scenario(), ending(9.0, 9.0, 9.0), more)[1],
-              "One more pack carries you to Thursday 14:00, which is still short of Sunday 18:00.");
+              "On likely figures one more pack carries you to Thursday 14:00, which is still short of Sunday 18:00.");
 }
 
 TEST(outage_sentences, packs_that_change_nothing_are_not_recommended) {

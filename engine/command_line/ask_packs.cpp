@@ -1,0 +1,98 @@
+#include "command_line/ask_packs.hpp"
+
+#include <algorithm>
+
+#include <CLI/CLI.hpp>
+
+#include "report/packs_answer.hpp"
+#include "report/start_answer.hpp"
+#include "scenario/file.hpp"
+
+namespace command_line {
+
+namespace {
+
+constexpr int most_weathers = 8000;  // counted for one build, where its chance is near the goal
+
+}  // namespace
+
+void add_packs_options(CLI::App& command, Request& request) {
+    command.add_option("MORE", request.more_files,
+                       "Further files: then each is answered by one line of JSON");
+    command
+        .add_option("--threads", request.threads,
+                    "Works on this many processors at once (0: as many as there are)")
+        ->check(CLI::Range(0, 1024))
+        ->type_name("N");
+    command
+        .add_option("--weathers", request.weathers,
+                    "Counts the chances over this many weathers (1,000)")
+        ->check(CLI::Range(1, 100000))
+        ->type_name("N");
+    command.add_option("--most-packs", request.most_packs, "Looks at up to this many packs (16)")
+        ->check(CLI::Range(1, 64))
+        ->type_name("N");
+    command
+        .add_option("--most-panels", request.most_panels, "Looks at up to this many panels (12)")
+        ->check(CLI::Range(0, 64))
+        ->type_name("N");
+}
+
+namespace {
+
+// What is wrong with either, each thing once.
+template <class A, class B>
+units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
+    units::Errors errors;
+    if (!a) errors = a.error();
+    if (b) return errors;
+    for (const auto& error : b.error())
+        if (std::ranges::find(errors, error) == errors.end()) errors.push_back(error);
+    return errors;
+}
+
+sizing::SweepAsked asked_for(const Request& request, bool all_alike) {
+    // Packs that differ are run one by one, which takes a hundred times as long.
+    return {.sequences = request.weathers.value_or(all_alike ? 1000 : 100),
+            .timed = all_alike ? 256 : 16,
+            .seed = request.seed,
+            .threads = request.threads,
+            .progress = request.progress};
+}
+
+// The build that was found, looked at more closely.
+void look_closer(report::PacksFound& found, const scenario::Scenario& scenario,
+                 const sizing::Design& design, const Request& request) {
+    const auto& build = found.builds.with_these_panels;
+    if (!build || !design.all_alike()) return;
+    found.at_the_goal = sizing::counted_to_the_goal(design, *build, found.builds.goal, request.seed,
+                                                    most_weathers, request.threads);
+    found.with_inputs = sizing::chances_over_inputs(
+        scenario, design, {{build->packs, build->panels}, {build->packs + 1, build->panels}},
+        request.seed, request.threads);
+}
+
+}  // namespace
+
+units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
+                                        const Request& request) {
+    const auto& scenario = read.scenario;
+    auto design = sizing::make_design(scenario, scenario::folder_of(read.file_name),
+                                      request.most_packs, request.most_panels);
+    const auto starts = report::planned_starts(scenario);
+    if (!design || !starts) return units::fail(errors_of(design, starts));
+    auto swept = sizing::sweep(*design, asked_for(request, design->all_alike()));
+    if (!swept) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});
+    report::PacksFound found{.sweep = std::move(*swept),
+                             .starts = report::start_needs(starts->plan),
+                             .packs = design->packs,
+                             .panels = design->panels,
+                             .seed = request.seed};
+    found.builds = sizing::builds_of(scenario, *design, found.sweep, found.starts->packs);
+    look_closer(found, starts->scenario, *design, request);
+    found.influences = sizing::influences(*design->ready);
+    found.ladder = sizing::ration_ladder(*design->ready, design->most_packs);
+    return report::packs_answer(scenario, *design->ready, found);
+}
+
+}  // namespace command_line

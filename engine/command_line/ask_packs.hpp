@@ -1,0 +1,20 @@
+// candlemark packs FILE
+#pragma once
+
+#include "command_line/request.hpp"
+#include "report/answer.hpp"
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace CLI {
+class App;
+}
+
+namespace command_line {
+
+void add_packs_options(CLI::App& command, Request& request);
+
+[[nodiscard]] units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
+                                                      const Request& request);
+
+}  // namespace command_line

@@ -1,0 +1,145 @@
+#include "report/packs_series.hpp"
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "report/clock_words.hpp"
+#include "report/columns.hpp"
+#include "report/packs_sentences.hpp"
+#include "report/shown.hpp"
+
+namespace report {
+
+namespace {
+
+using sizing::Sweep;
+
+// One row a number of packs, one column a number of panels.
+template <class Function>
+Series by_packs_and_panels(std::string name, std::string title, const Sweep& sweep, bool brief,
+                           Function of_cell) {
+    Series series{.name = std::move(name), .title = std::move(title), .brief = brief};
+    const auto rows = static_cast<std::size_t>(sweep.most_packs);
+    series.columns.push_back(
+        column("packs", "packs", rows, [](std::size_t row) { return double(row + 1); }));
+    for (int panels = 0; panels <= sweep.most_panels; ++panels)
+        series.columns.push_back(
+            column(fmt::format("panels_{}", panels), fmt::format("{}", panels), rows,
+                   [&](std::size_t row) { return of_cell(sweep.at(int(row) + 1, panels)); }));
+    return series;
+}
+
+std::string percent(const sizing::Cell& cell) {
+    return fmt::format("{:.0f}", std::floor(100.0 * cell.chance.of.value()));
+}
+
+template <class Written>
+std::string known(const std::optional<Written>& quantity) {
+    return quantity ? in_words(*quantity) : "not known";
+}
+
+// The whole frontier, and of it what a person who has this goal would look at.
+Series frontier_table(std::string name, std::string title, const std::vector<sizing::Build>& builds,
+                      bool brief) {
+    const auto each = [&](auto of_build) {
+        return [&builds, of_build](std::size_t row) { return of_build(builds[row]); };
+    };
+    Series series{.name = std::move(name), .title = std::move(title), .brief = brief};
+    const std::size_t rows = builds.size();
+    series.columns = {
+        column("packs", "packs", rows, each([](const auto& b) { return double(b.packs); })),
+        column("panels", "panels", rows, each([](const auto& b) { return double(b.panels); })),
+        column("price", "price", rows, each([](const auto& b) {
+                   return b.bill.price ? fmt::format("{:.0f}", b.bill.price->amount())
+                                       : std::string("not known");
+               })),
+        column("weight", "weight", rows, each([](const auto& b) { return known(b.bill.weight); })),
+        column("trips", "walks", rows, each([](const auto& b) {
+                   return b.bill.trips ? fmt::format("{}", *b.bill.trips) : std::string("-");
+               })),
+        column("chance", "chance of lasting", rows,
+               each([](const auto& b) { return chance_in_words(b.chance); }))};
+    return series;
+}
+
+Series influence_table(const std::vector<sizing::Influence>& influences) {
+    const auto each = [&](auto of_one) {
+        return [&influences, of_one](std::size_t row) { return of_one(influences[row]); };
+    };
+    Series series{.name = "influences",
+                  .title = "What matters most: how long it lasts at either end of what is known",
+                  .brief = true};
+    const std::size_t rows = influences.size();
+    series.columns = {
+        column("input", "input", rows, each([](const auto& i) { return i.input; })),
+        column("spread", "difference", rows,
+               each([](const auto& i) { return length_in_words(i.spread()); })),
+        column("at_worst", "at worst", rows,
+               each([](const auto& i) { return length_in_words(i.at_worst); })),
+        column("at_best", "at best", rows,
+               each([](const auto& i) { return length_in_words(i.at_best); })),
+        column("what", "moved from, to", rows, each([](const auto& i) { return i.what; }))};
+    return series;
+}
+
+std::string packs_or_none(int packs) {
+    return packs > 0 ? fmt::format("{}", packs) : "too few";
+}
+
+Series ladder_table(const sizing::Ladder& ladder) {
+    const auto each = [&](auto of_one) {
+        return [&ladder, of_one](std::size_t row) { return of_one(ladder.rungs[row]); };
+    };
+    Series series{.name = "ladder",
+                  .title = "Switched off in this order, each with those above it",
+                  .brief = true};
+    const std::size_t rows = ladder.rungs.size();
+    series.columns = {column("load", "load", rows, each([](const auto& r) { return r.name; })),
+                      column("priority", "priority", rows,
+                             each([](const auto& r) { return double(r.priority); })),
+                      column("spared", "spares a day", rows,
+                             each([](const auto& r) { return in_words(r.spared); })),
+                      column("gains_alone", "alone gains", rows, each([&](const auto& r) {
+                                 return length_in_words(
+                                     std::max(units::Duration{}, r.lasts_alone - ladder.lasts));
+                             })),
+                      column("lasts_so_far", "then lasts", rows,
+                             each([](const auto& r) { return length_in_words(r.lasts_so_far); })),
+                      column("packs_so_far", "packs", rows,
+                             each([](const auto& r) { return packs_or_none(r.packs_so_far); }))};
+    return series;
+}
+
+// From five points below the goal upwards, the cheapest first; no more than fit a screen.
+std::vector<sizing::Build> near_the_goal(const sizing::Builds& builds) {
+    constexpr std::size_t most = 8;
+    std::vector<sizing::Build> near;
+    for (const auto& build : builds.frontier)
+        if (build.chance.of.value() >= builds.goal.value() - 0.05 && near.size() < most)
+            near.push_back(build);
+    return near;
+}
+
+}  // namespace
+
+std::vector<Series> packs_series(const PacksFound& found) {
+    std::vector<Series> series;
+    series.push_back(by_packs_and_panels(
+        "grid", "Chance of lasting in %: packs down, panels across", found.sweep, true, percent));
+    series.push_back(by_packs_and_panels(
+        "lasts", "Half of the outages last so many hours: packs down, panels across", found.sweep,
+        false,
+        [](const sizing::Cell& cell) { return cell.lasts ? cell.lasts->p50 : units::Duration{}; }));
+    const auto near = near_the_goal(found.builds);
+    if (!near.empty())
+        series.push_back(frontier_table(
+            "choice", "Near the goal: no other build is lighter, cheaper and as sure", near, true));
+    series.push_back(frontier_table("frontier", "No other build is lighter, cheaper and as sure",
+                                    found.builds.frontier, false));
+    if (!found.influences.empty()) series.push_back(influence_table(found.influences));
+    if (!found.ladder.rungs.empty()) series.push_back(ladder_table(found.ladder));
+    return series;
+}
+
+}  // namespace report
