@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -259,15 +260,22 @@ void write_energy(Page& page, const Answer& answer) {
         std::string_view path;
         std::string_view label;
     };
-    constexpr std::array left{
-        Entry{"energy.stored_at_start", "stored at the start"},
-        Entry{"energy.sun_used", "sun into loads"}, Entry{"energy.sun_stored", "sun into packs"},
-        Entry{"energy.sun_unused", "sun not taken"}, Entry{"energy.unserved", "not served"}};
-    constexpr std::array right{Entry{"energy.loads", "to the loads"},
-                               Entry{"energy.inverter_loss", "lost in the inverter"},
-                               Entry{"energy.wiring_loss", "lost in the wiring"},
-                               Entry{"energy.battery_loss", "lost in the packs"},
-                               Entry{"energy.stored_at_end", "stored at the end"}};
+    std::vector<Entry> left{{"energy.stored_at_start", "stored at the start"},
+                            {"energy.sun_used", "sun into loads"},
+                            {"energy.sun_stored", "sun into packs"},
+                            {"energy.sun_unused", "sun not taken"},
+                            {"energy.unserved", "not served"}};
+    std::vector<Entry> right{{"energy.loads", "to the loads"},
+                             {"energy.inverter_loss", "lost in the inverter"},
+                             {"energy.wiring_loss", "lost in the wiring"},
+                             {"energy.battery_loss", "lost in the packs"},
+                             {"energy.stored_at_end", "stored at the end"}};
+    const Value* offered = value_at(answer.values, "energy.charger_offered");
+    const auto* by_chargers = offered == nullptr ? nullptr : std::get_if<Quantity>(&offered->held);
+    if (by_chargers != nullptr && by_chargers->value > 0.0) {
+        left.insert(left.end() - 1, {"energy.charger_taken", "from chargers"});
+        right.insert(right.end() - 1, {"energy.converter_loss", "lost in adaptors"});
+    }
     if (value_at(answer.values, "energy") == nullptr) {
         return;
     }

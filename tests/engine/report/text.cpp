@@ -80,6 +80,17 @@ TEST(text, one_screen_counts_what_it_leaves_out_and_full_prints_it) {
     EXPECT_THAT(full, Not(HasSubstr("add --full")));
 }
 
+TEST(text, the_energy_of_chargers_has_a_row_where_there_is_any) {
+    auto plan = made::plan();
+    EXPECT_THAT(text({}), Not(HasSubstr("from chargers")));
+    plan.likely.ledger.charger_offered = 900.0 * units::watt_hour;
+    plan.likely.ledger.charger_taken = 700.0 * units::watt_hour;
+    const auto answer = outage_answer(made::scenario(), plan, more);
+    EXPECT_THAT(in_text(answer, {}), HasSubstr("from chargers"));
+    EXPECT_THAT(in_text(answer, {}), HasSubstr("700 Wh"));
+    EXPECT_THAT(in_text(answer, {}), HasSubstr("lost in adaptors"));
+}
+
 TEST(text, severities_are_words) {
     EXPECT_THAT(text({}), HasSubstr("STOP"));
 }
