@@ -24,6 +24,10 @@ constexpr std::string_view practice = "common practice, no source";
 // four in series; half of that either way. From memory, weak.
 constexpr Voltage hysteresis_of_four_cells = 0.02 * volt;
 
+// V from empty to full were it all so level, at four cells: half of what lead-acid has, twice what
+// the plateau has.
+constexpr double flat_below = 0.8;
+
 constexpr double too_wide = 1.0 / 3.0;    // common practice, no source
 constexpr double weak_resistance = 0.25;  // of a typical resistance; common practice, no source
 
@@ -89,6 +93,19 @@ void undo_load(const std::vector<Read>& packs, const Reading& reading, ChargeRea
     if (assumed) told.error += weak_resistance * abs(sag);
 }
 
+// Whether any of the interval lies where the voltage hardly rises with the charge.
+bool reaches_plateau(const battery::PackModel& model, const ChargeRead& told) {
+    const auto& table = model.open_circuit;
+    const double level =
+        flat_below * (model.nominal / battery::defaults_of(told.chemistry).nominal);
+    for (int i = 0; i < table.pieces(); ++i) {
+        const auto& piece = table.piece(i);
+        if (piece.slope < level && told.high.value() > piece.low && told.low.value() < piece.high)
+            return true;
+    }
+    return false;
+}
+
 void tell_interval(const std::vector<Read>& packs, const Reading& reading, ChargeRead& told) {
     const battery::PackModel& model = packs.front().model;
     told.chemistry = model.chemistry;
@@ -115,9 +132,9 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
         told.high = within(StateOfCharge(told.high.value() + recovers));
         told.likely = within(StateOfCharge(told.likely.value() + 0.5 * recovers));
     }
-    told.readable = told.high.value() - told.low.value() <= too_wide;
-    told.plateau = told.chemistry == Chemistry::lifepo4 && told.high.value() > 0.09 &&
-                   told.low.value() < 0.98 && !told.readable;
+    // However fine the meter: on the plateau no one charge is likelier than those beside it.
+    told.plateau = told.chemistry == Chemistry::lifepo4 && reaches_plateau(model, told);
+    told.readable = !told.plateau && told.high.value() - told.low.value() <= too_wide;
 }
 
 void find_faults(const Reading& reading, ChargeRead& told) {

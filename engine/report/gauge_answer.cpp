@@ -21,6 +21,11 @@ std::string first_sentence(const Reading& reading, const ChargeRead& read) {
         fmt::format("between {} and {} full", percent(read.low), percent(read.high));
     const auto reads = fmt::format("{}{}", in_words(reading.reads, 4),
                                    reading.power ? " under that load" : " at rest");
+    constexpr double tells_something = 1.0 / 3.0;
+    if (read.plateau && read.high.value() - read.low.value() <= tells_something) {
+        return fmt::format("{} tells no one charge, on the plateau: {} {}.", reads, read.what,
+                           from_to);
+    }
     if (read.plateau) {
         return fmt::format("{} cannot tell how full {}: anywhere {}.", reads,
                            read.what == "all packs" ? "the packs are" : read.what + " is", from_to);
