@@ -1,7 +1,9 @@
 #include "sizing/lanes.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cassert>
+#include <cstdint>
 
 #include "battery/advance.hpp"
 
@@ -28,7 +30,6 @@ class Block {
             stand(lane, world.at_start.removed / units::coulomb,
                   world.at_start.head_difference / units::coulomb);
         }
-        lay_out_the_sun();
     }
 
     void run(LaneCost* cost) {
@@ -38,19 +39,19 @@ class Block {
             if (segment.sun_step != sun_step) shine(sun_step = segment.sun_step);
             // Any number of packs: what the stride reads of it is the same for all.
             const auto& any = world_.packs.front();
+            const bool may_charge = brightest_ + segment.charger > segment.taken;
             if (segment.through_inverter)
                 stride(width_, wells_[now_], wells_[1 - now_], state_, state_.with_inverter,
-                       any.with_inverter, segment, jobs_.size());
+                       any.with_inverter, segment, jobs_.size(), may_charge);
             else
                 stride(width_, wells_[now_], wells_[1 - now_], state_, state_.direct, any.direct,
-                       segment, jobs_.size());
+                       segment, jobs_.size(), may_charge);
             now_ = 1 - now_;
             if (cost) cost->steps += running_;
-            for (std::size_t lane = 0; lane < jobs_.size(); ++lane) {
-                if (state_.alone[lane] == 0.0 || failed_[lane]) continue;
+            each_alone([&](std::size_t lane) {
                 if (cost) ++cost->one_by_one;
                 take_alone(lane, segment);
-            }
+            });
         }
     }
 
@@ -71,26 +72,35 @@ class Block {
     std::size_t now_ = 0;
     State state_;
     Lane<bool> failed_;
-    std::vector<double> sun_;  // step by step, one a lane
+    double brightest_ = 0.0;  // of the lanes' sun, W
 
     const ReadyPacks& packs_of(std::size_t lane) const {
         return world_.packs[static_cast<std::size_t>(jobs_[lane].packs - 1)];
     }
 
-    void lay_out_the_sun() {
-        std::size_t steps = 0;
-        for (const auto& job : jobs_)
-            steps = std::max(steps, job.sun.size());
-        sun_.assign(steps * jobs_.size(), 0.0);
-        for (std::size_t lane = 0; lane < jobs_.size(); ++lane)
-            for (std::size_t step = 0; step < jobs_[lane].sun.size(); ++step)
-                sun_[step * jobs_.size() + lane] = jobs_[lane].sun[step];
+    // A lane that has failed stays in the shade.
+    void shine(int step) {
+        brightest_ = 0.0;
+        for (std::size_t lane = 0; lane < jobs_.size(); ++lane) {
+            const bool lit = !jobs_[lane].sun.empty() && !failed_[lane];
+            const double sun = lit ? jobs_[lane].sun[static_cast<std::size_t>(step)] : 0.0;
+            state_.sun[lane] = sun;
+            brightest_ = std::max(brightest_, sun);
+        }
     }
 
-    void shine(int step) {
-        if (sun_.empty()) return;
-        const double* from = sun_.data() + static_cast<std::size_t>(step) * jobs_.size();
-        std::copy(from, from + jobs_.size(), state_.sun.begin());
+    // Lanes whose step must be taken alone, eight looked at together.
+    template <class Visit>
+    void each_alone(Visit visit) {
+        for (std::size_t begins = 0; begins < jobs_.size(); begins += 8) {
+            const std::size_t ends = std::min(begins + 8, jobs_.size());
+            std::uint64_t any = 0;
+            for (std::size_t lane = begins; lane < ends; ++lane)
+                any |= std::bit_cast<std::uint64_t>(state_.alone[lane]);
+            if (any == 0) continue;
+            for (std::size_t lane = begins; lane < ends; ++lane)
+                if (state_.alone[lane] != 0.0 && !failed_[lane]) visit(lane);
+        }
     }
 
     void stand(std::size_t lane, double removed, double head) {

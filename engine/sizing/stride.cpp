@@ -18,6 +18,9 @@ namespace {
 using battery::advance_detail::brim;
 using battery::advance_detail::slack;
 
+// What a whole stride has in common lets it leave work out, never change a bit: no lane may charge
+// (then nothing limits a current), and packs of one well have no head difference.
+template <bool may_charge, bool two_wells>
 [[gnu::always_inline]] inline void stride_body(const LaneWells& from, LaneWells& to, State& state,
                                                const Thresholds& near, const Prepared& pack,
                                                const Segment& segment, std::size_t count) {
@@ -40,7 +43,6 @@ using battery::advance_detail::slack;
     const double removed_above = pack.removed_above;
     const double filled_to = pack.filled_to;
     const double fill_per_ampere = segment.fill_per_ampere;
-    const double one_well = pack.bound == 0.0 ? 1.0 : 0.0;
     const double* const removed_at = from.removed.data();
     const double* const head_at = from.head.data();
     const double* const available_at = from.available.data();
@@ -73,31 +75,35 @@ using battery::advance_detail::slack;
         const double offered = sun_at[i] + charger;
         const double given = offered_at_most < offered ? offered_at_most : offered;
         const double amount = (taken - given) / count_at[i];
-        const double mean_fill = 1.0 - (removed + bound_width * head * once) * per_total;
+        const double mean_fill =
+            1.0 - (two_wells ? removed + bound_width * head * once : removed) * per_total;
         const double at_rest = at_zero + slope * mean_fill;
         const double per_ampere = slope * fill_per_ampere;
-        const double arriving = amount < 0.0 ? coulombic : 1.0;
+        const double arriving = may_charge && amount < 0.0 ? coulombic : 1.0;
         const double in_step = resistance + arriving * per_ampere;
         const double under_root = at_rest * at_rest - 4.0 * in_step * amount;
         const double root = std::sqrt(under_root > 0.0 ? under_root : 0.0);
         const double free_current = 2.0 * amount / (at_rest + root);
-        const double over_absorption = (at_rest - absorption) / in_step;
-        const double absorbed = at_rest >= absorption ? 0.0 : over_absorption;
-        const double floor = charge_floor < absorbed ? absorbed : charge_floor;
-        const double limited = free_current < floor ? floor : free_current;
-        const double current = free_current < 0.0 ? limited : free_current;
+        double current = free_current;
+        if constexpr (may_charge) {
+            const double over_absorption = (at_rest - absorption) / in_step;
+            const double absorbed = at_rest >= absorption ? 0.0 : over_absorption;
+            const double floor = charge_floor < absorbed ? absorbed : charge_floor;
+            const double limited = free_current < floor ? floor : free_current;
+            current = free_current < 0.0 ? limited : free_current;
+        }
         const double into = arriving * current;
         const double new_removed = removed + into * time;
-        const double new_head = head * left + into * head_gain * time * once;
-        const double new_available = 1.0 - (new_removed + bound_width * new_head) * per_total;
-        const double new_bound = 1.0 - (new_removed - width * new_head) * per_total;
+        const double new_head = two_wells ? head * left + into * head_gain * time * once : 0.0;
+        const double new_available =
+            1.0 - (two_wells ? new_removed + bound_width * new_head : new_removed) * per_total;
+        const double new_bound =
+            two_wells ? 1.0 - (new_removed - width * new_head) * per_total : new_available;
 
         const double before = at_zero + slope * available;
         const double after = at_zero + slope * new_available;
         const double change = std::abs(after - before);
         const double lowest = before < after ? before : after;
-        const double rise_before = into + bound_width * (into * head_gain - rate * head);
-        const double rise_after = into + bound_width * (into * head_gain - rate * new_head);
         const double near_level = near_voltage_at[i] + near_per_watt_at[i] * amount;
         const double limit_level = limit_voltage_at[i] + limit_per_watt_at[i] * amount;
 
@@ -112,8 +118,12 @@ using battery::advance_detail::slack;
         filling = removed <= filled_to ? 1.0 : filling;
         double passes = into > 0.0 ? usable : filling;
         passes = under_root >= 0.0 ? passes : 0.0;
-        passes = rise_before * rise_after < 0.0 ? 0.0 : passes;
-        passes = head * new_head < 0.0 ? 0.0 : passes;
+        if constexpr (two_wells) {
+            const double rise_before = into + bound_width * (into * head_gain - rate * head);
+            const double rise_after = into + bound_width * (into * head_gain - rate * new_head);
+            passes = rise_before * rise_after < 0.0 ? 0.0 : passes;
+            passes = head * new_head < 0.0 ? 0.0 : passes;
+        }
         passes = new_available > available_low_at[i] ? passes : 0.0;
         passes = new_available <= available_high_at[i] ? passes : 0.0;
         passes = new_bound > bound_low_at[i] ? passes : 0.0;
@@ -121,9 +131,12 @@ using battery::advance_detail::slack;
         passes = change * at_rest <= tolerance_at[i] * root ? passes : 0.0;
         passes = far * passes;
         // A full pack of one well that is offered charge stays as it is.
-        double brims = amount < 0.0 ? one_well : 0.0;
-        brims = available >= brim ? brims : 0.0;
-        brims = new_available > available_high_at[i] + slack ? brims : 0.0;
+        double brims = 0.0;
+        if constexpr (may_charge && !two_wells) {
+            brims = amount < 0.0 ? 1.0 : 0.0;
+            brims = available >= brim ? brims : 0.0;
+            brims = new_available > available_high_at[i] + slack ? brims : 0.0;
+        }
         to_removed_at[i] = passes > 0.5 ? new_removed : removed;
         to_head_at[i] = passes > 0.5 ? new_head : head;
         to_available_at[i] = passes > 0.5 ? new_available : available;
@@ -132,32 +145,50 @@ using battery::advance_detail::slack;
     }
 }
 
+[[gnu::always_inline]] inline void any_stride(const LaneWells& from, LaneWells& to, State& state,
+                                              const Thresholds& near, const Prepared& pack,
+                                              const Segment& segment, std::size_t count,
+                                              bool may_charge) {
+    if (pack.bound > 0.0) {
+        if (may_charge)
+            stride_body<true, true>(from, to, state, near, pack, segment, count);
+        else
+            stride_body<false, true>(from, to, state, near, pack, segment, count);
+    } else if (may_charge) {
+        stride_body<true, false>(from, to, state, near, pack, segment, count);
+    } else {
+        stride_body<false, false>(from, to, state, near, pack, segment, count);
+    }
+}
+
 using Stride = void(const LaneWells&, LaneWells&, State&, const Thresholds&, const Prepared&,
-                    const Segment&, std::size_t);
+                    const Segment&, std::size_t, bool);
 
 void by_two(const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
-            const Prepared& pack, const Segment& segment, std::size_t count) {
-    stride_body(from, to, state, near, pack, segment, count);
+            const Prepared& pack, const Segment& segment, std::size_t count, bool may_charge) {
+    any_stride(from, to, state, near, pack, segment, count, may_charge);
 }
 
 #if CANDLEMARK_WIDE
 [[gnu::target("arch=x86-64-v3")]] void by_four(const LaneWells& from, LaneWells& to, State& state,
                                                const Thresholds& near, const Prepared& pack,
-                                               const Segment& segment, std::size_t count) {
-    stride_body(from, to, state, near, pack, segment, count);
+                                               const Segment& segment, std::size_t count,
+                                               bool may_charge) {
+    any_stride(from, to, state, near, pack, segment, count, may_charge);
 }
 
 [[gnu::target("arch=x86-64-v4")]] void by_eight(const LaneWells& from, LaneWells& to, State& state,
                                                 const Thresholds& near, const Prepared& pack,
-                                                const Segment& segment, std::size_t count) {
-    stride_body(from, to, state, near, pack, segment, count);
+                                                const Segment& segment, std::size_t count,
+                                                bool may_charge) {
+    any_stride(from, to, state, near, pack, segment, count, may_charge);
 }
 #endif
 
 }  // namespace
 
 void stride(Width width, const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
-            const Prepared& pack, const Segment& segment, std::size_t count) {
+            const Prepared& pack, const Segment& segment, std::size_t count, bool may_charge) {
     Stride* of_width = by_two;
 #if CANDLEMARK_WIDE
     if (width == Width::four) of_width = by_four;
@@ -165,7 +196,7 @@ void stride(Width width, const LaneWells& from, LaneWells& to, State& state, con
 #else
     (void)width;
 #endif
-    of_width(from, to, state, near, pack, segment, count);
+    of_width(from, to, state, near, pack, segment, count, may_charge);
 }
 
 }  // namespace lanes_detail

@@ -69,8 +69,9 @@ struct State {
 // One stride of all lanes where nothing is met on the way: the same operations in the same order as
 // battery::try_for and battery::undisturbed, so the same bits; else the lane keeps its state and is
 // marked.
+//   may_charge   whether any lane is offered more than is taken
 void stride(Width width, const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
-            const Prepared& pack, const Segment& segment, std::size_t count);
+            const Prepared& pack, const Segment& segment, std::size_t count, bool may_charge);
 
 }  // namespace lanes_detail
 
