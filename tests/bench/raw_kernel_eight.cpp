@@ -1,0 +1,2 @@
+#define CANDLEMARK_RAW eight
+#include "raw_kernel.inc"

@@ -1,0 +1,2 @@
+#define CANDLEMARK_RAW four
+#include "raw_kernel.inc"

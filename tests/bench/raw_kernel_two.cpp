@@ -1,0 +1,2 @@
+#define CANDLEMARK_RAW two
+#include "raw_kernel.inc"
