@@ -54,10 +54,7 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
     std::optional<report::Chances> chances;
     const int weathers = request.weathers.value_or(usual_weathers(*ready));
     if (weathers > 0) {
-        chances = report::chances_of(outage::endings_in_weathers(*ready, weathers, request.seed));
-    }
-    if (chances) {
-        report::add_surer_packs(*chances, scenario, *ready, request.seed);
+        chances = report::chances_in_weathers(scenario, *ready, weathers, request.seed);
     }
     if (chances && ready->sky && ready->sky->hours) {
         chances->of = "start dates of the weather file";

@@ -198,26 +198,6 @@ std::string chance_sentence(const Chances& chances) {
                        std::floor(percent), spread, more);
 }
 
-void add_surer_packs(Chances& chances, const scenario::Scenario& scenario,
-                     const outage::Ready& ready, std::uint64_t seed) {
-    constexpr int most_more = 12;
-    const auto goal =
-        scenario.goal && scenario.goal->chance ? *scenario.goal->chance : sizing::usual_goal;
-    if (!ready.sky || chances.of_lasting >= goal) return;
-    int panels = 0;
-    for (const auto& group : ready.sky->groups)
-        panels += group.count;
-    const int packs = outage::count_of(ready.kinds);
-    const auto design =
-        sizing::design_of(std::make_shared<const outage::Ready>(ready), packs + most_more, panels);
-    if (!design.all_alike()) return;
-    const auto enough =
-        sizing::fewest_packs(design, panels, packs + 1, goal, chances.outages, seed);
-    chances.surer = SurerPacks{.more = enough ? enough->packs - packs : 0,
-                               .tried = most_more,
-                               .of_lasting = enough ? enough->chance.of : units::Probability{}};
-}
-
 namespace {
 
 std::string recharge_sentence(const Scenario& scenario, const solar::Recharge& recharge) {
@@ -246,6 +226,32 @@ Chances chances_of(std::vector<outage::Ending> endings) {
             .low = chance.low,
             .high = chance.high,
             .outages = chance.outages};
+}
+
+Chances chances_in_weathers(const Scenario& scenario, const outage::Ready& ready, int weathers,
+                            std::uint64_t seed) {
+    constexpr int most_more = 12;
+    if (!ready.sky) return chances_of(outage::endings_in_weathers(ready, weathers, seed));
+    int panels = 0;
+    for (const auto& group : ready.sky->groups)
+        panels += group.count;
+    const int packs = outage::count_of(ready.kinds);
+    const auto design =
+        sizing::design_of(std::make_shared<const outage::Ready>(ready), packs + most_more, panels);
+    if (!design.all_alike()) return chances_of(outage::endings_in_weathers(ready, weathers, seed));
+    const auto suns =
+        sizing::suns_in(design, panels, 0, std::min(weathers, design.most_weathers), seed);
+    std::vector<outage::Ending> endings;
+    for (const auto& ending : sizing::endings_under(design, packs, suns))
+        endings.push_back({.lasts = ending.lasts, .survives = ending.survives});
+    auto chances = chances_of(std::move(endings));
+    const auto goal = sizing::goal_of(scenario);
+    if (chances.of_lasting >= goal) return chances;
+    const auto enough = sizing::fewest_packs(design, packs + 1, goal, suns);
+    chances.surer = SurerPacks{.more = enough ? enough->packs - packs : 0,
+                               .tried = most_more,
+                               .of_lasting = enough ? enough->chance.of : units::Probability{}};
+    return chances;
 }
 
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,

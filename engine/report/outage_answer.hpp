@@ -37,10 +37,12 @@ struct Chances {
 //   gives      percentiles by nearest rank; the interval of [Wilson 1927] for the chance
 [[nodiscard]] Chances chances_of(std::vector<outage::Ending> endings);
 
-// Fills `surer` where the chance is below goal.chance, nine in ten unless the scenario says; not
-// where packs differ, which takes too long.
-void add_surer_packs(Chances& chances, const scenario::Scenario& scenario,
-                     const outage::Ready& ready, std::uint64_t seed);
+// The endings of the unit as it is; and where packs are alike, `surer`, should the chance be below
+// what sizing::goal_of asks for.
+//   weathers   at least 1
+[[nodiscard]] Chances chances_in_weathers(const scenario::Scenario& scenario,
+                                          const outage::Ready& ready, int weathers,
+                                          std::uint64_t seed);
 
 // "Of 200 chance weathers it lasts through 84 % (78 to 89 in a hundred); one more pack through
 // 97 %.": never a bare percentage, but how many were tried, and the spread that so few leave.

@@ -269,7 +269,11 @@ scenario::Assumptions assumptions_of(const scenario::Scenario& scenario, const o
                                      const PacksFound& found) {
     scenario::Assumptions assumptions = ready.assumptions;
     if (!scenario.goal || !scenario.goal->chance)
-        assumptions.push_back({"goal.chance", "nine times in ten is enough", "ours"});
+        assumptions.push_back({"goal.chance",
+                               found.builds.goal > units::Probability(0.9)
+                                   ? "somebody's health hangs on it: 99 times in a hundred"
+                                   : "nine times in ten is enough",
+                               "ours"});
     assumptions.push_back({"goal.chance",
                            "the chance counts the weather; loads and the unit are at their likely "
                            "figures, and the table of what matters most tells what they change",

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "outage/demand_power.hpp"
+
 namespace sizing {
 
 namespace {
@@ -77,10 +79,16 @@ bool affordable(const scenario::Scenario& scenario, const Build& build) {
 
 }  // namespace
 
+Probability goal_of(const scenario::Scenario& scenario) {
+    if (scenario.goal && scenario.goal->chance) return *scenario.goal->chance;
+    const bool medical = std::ranges::any_of(scenario.loads, outage::is_medical);
+    return Probability(medical ? 0.99 : 0.90);
+}
+
 Builds builds_of(const scenario::Scenario& scenario, const Design& design, const Sweep& sweep,
                  int at_least) {
     Builds builds;
-    if (scenario.goal && scenario.goal->chance) builds.goal = *scenario.goal->chance;
+    builds.goal = goal_of(scenario);
     std::vector<Build> all;
     for (const Cell& cell : sweep.cells)
         all.push_back(build_of(scenario, cell));
@@ -110,11 +118,10 @@ Builds builds_of(const scenario::Scenario& scenario, const Design& design, const
     return builds;
 }
 
-std::optional<PacksLasting> fewest_packs(const Design& design, int panels, int from,
-                                         Probability goal, int weathers, std::uint64_t seed) {
-    weathers = panels == 0 ? 1 : std::min(weathers, design.most_weathers);
+std::optional<PacksLasting> fewest_packs(const Design& design, int from, Probability goal,
+                                         const Suns& suns) {
     const auto chance_with = [&](int packs) {
-        return counted(lasted_in(design, packs, panels, 0, weathers, seed), weathers);
+        return counted(lasted_under(design, packs, suns), static_cast<int>(suns.size()));
     };
     int too_few = from - 1;
     int enough = design.most_packs;

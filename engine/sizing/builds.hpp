@@ -18,7 +18,8 @@ struct Build {
     Bill bill;
 };
 
-inline constexpr units::Probability usual_goal{0.90};  // ours, where the scenario sets none
+// goal.chance; where the scenario sets none 0.90, and 0.99 with a medical load: ours.
+[[nodiscard]] units::Probability goal_of(const scenario::Scenario& scenario);
 
 // Every build named meets the goal by its counted chance; absent where none does, or where what it
 // is chosen by is not known for every build that meets it.
@@ -27,7 +28,7 @@ inline constexpr units::Probability usual_goal{0.90};  // ours, where the scenar
 //   frontier           no other build is as good in price, weight and chance and better in one;
 //                      by weight where prices are unknown; cheapest first
 struct Builds {
-    units::Probability goal = usual_goal;
+    units::Probability goal{};
     std::optional<Build> with_these_panels;
     std::optional<Build> one_fewer;
     std::optional<Build> one_more;
@@ -50,9 +51,8 @@ struct PacksLasting {
     int packs = 1;
     Chance chance;
 };
-[[nodiscard]] std::optional<PacksLasting> fewest_packs(const Design& design, int panels, int from,
-                                                       units::Probability goal, int weathers,
-                                                       std::uint64_t seed);
+[[nodiscard]] std::optional<PacksLasting> fewest_packs(const Design& design, int from,
+                                                       units::Probability goal, const Suns& suns);
 
 // Counts on, a thousand weathers at a time from where the sweep ended, until the interval leaves
 // the goal on one side or `most` are counted. The build's own chance when it is not near.

@@ -252,23 +252,49 @@ std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked) {
     return result;
 }
 
+Suns suns_in(const Design& design, int panels, int first, int sequences, std::uint64_t seed,
+             unsigned threads) {
+    Suns suns(static_cast<std::size_t>(sequences));
+    const int blocks = (sequences + lanes - 1) / lanes;
+    spread(blocks, threads_for(threads, blocks), [&](int block) {
+        for (int i = block * lanes; i < std::min(sequences, (block + 1) * lanes); ++i)
+            design.skies.offered(design.skies.weather(seed, first + i), panels,
+                                 suns[std::size_t(i)]);
+    });
+    return suns;
+}
+
+std::vector<LaneEnding> endings_under(const Design& design, int packs, const Suns& suns,
+                                      unsigned threads) {
+    std::vector<LaneEnding> all(suns.size());
+    const int sequences = static_cast<int>(suns.size());
+    const int blocks = (sequences + lanes - 1) / lanes;
+    spread(blocks, threads_for(threads, blocks), [&](int block) {
+        const int from = block * lanes;
+        const int count = std::min(lanes, sequences - from);
+        std::array<LaneJob, lanes> jobs;
+        for (int i = 0; i < count; ++i)
+            jobs[std::size_t(i)] = {.packs = packs, .sun = suns[std::size_t(from + i)]};
+        run_outages(design, std::span(jobs).first(std::size_t(count)),
+                    std::span(all).subspan(std::size_t(from), std::size_t(count)));
+    });
+    return all;
+}
+
+int lasted_under(const Design& design, int packs, const Suns& suns, unsigned threads) {
+    const auto all = endings_under(design, packs, suns, threads);
+    return static_cast<int>(std::ranges::count_if(all, &LaneEnding::survives));
+}
+
 int lasted_in(const Design& design, int packs, int panels, int first, int sequences,
               std::uint64_t seed, unsigned threads) {
-    const int blocks = (sequences + lanes - 1) / lanes;
-    std::atomic<int> lasted{0};
-    spread(blocks, threads_for(threads, blocks), [&](int block) {
-        const int from = first + block * lanes;
-        const int count = std::min(lanes, first + sequences - from);
-        BlockSkies skies(design, seed, from, count);
-        std::array<LaneJob, lanes> jobs;
-        std::array<LaneEnding, lanes> endings;
-        for (int i = 0; i < count; ++i)
-            jobs[std::size_t(i)] = {.packs = packs, .sun = skies.sun(std::size_t(i), panels)};
-        run_outages(design, std::span(jobs).first(std::size_t(count)),
-                    std::span(endings).first(std::size_t(count)));
-        for (int i = 0; i < count; ++i)
-            if (endings[std::size_t(i)].survives) ++lasted;
-    });
+    constexpr int at_once = 4096;  // the suns of as many are held
+    int lasted = 0;
+    for (int done = 0; done < sequences; done += at_once)
+        lasted += lasted_under(design, packs,
+                               suns_in(design, panels, first + done,
+                                       std::min(at_once, sequences - done), seed, threads),
+                               threads);
     return lasted;
 }
 

@@ -46,6 +46,18 @@ struct Sweep {
 //   gives  nothing when progress stopped it
 [[nodiscard]] std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked);
 
+// What the sun offers a number of panels under each of the weathers `first` to `first + sequences`,
+// W a step; empty entries without panels.
+using Suns = std::vector<std::vector<double>>;
+[[nodiscard]] Suns suns_in(const Design& design, int panels, int first, int sequences,
+                           std::uint64_t seed, unsigned threads = 0);
+
+// How they end with so many packs.
+[[nodiscard]] std::vector<LaneEnding> endings_under(const Design& design, int packs,
+                                                    const Suns& suns, unsigned threads = 0);
+[[nodiscard]] int lasted_under(const Design& design, int packs, const Suns& suns,
+                               unsigned threads = 0);
+
 // One cell over many weathers, the oracle of the sweep and what is asked when a chance must be
 // known better: sequences `first` to `first + sequences`.
 [[nodiscard]] int lasted_in(const Design& design, int packs, int panels, int first, int sequences,

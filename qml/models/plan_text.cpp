@@ -54,9 +54,8 @@ QString chances_text(const QString& text, const QString& file) {
     if (!read) return {};
     const auto ready = outage::make_ready(read->scenario, folder_of(file));
     if (!ready || !ready->sky) return {};
-    report::Chances chances =
-        report::chances_of(outage::endings_in_weathers(*ready, weathers, seed));
-    report::add_surer_packs(chances, read->scenario, *ready, seed);
+    const report::Chances chances =
+        report::chances_in_weathers(read->scenario, *ready, weathers, seed);
     return words_of(report::chance_sentence(chances));
 }
 
