@@ -12,7 +12,9 @@ namespace command_line {
 
 namespace {
 
-constexpr int most_weathers = 8000;  // counted for one build, where its chance is near the goal
+// Packs that differ are run one by one, which takes ten times as long and more.
+constexpr int weathers_of_alike = 1000;
+constexpr int weathers_of_unlike = 300;
 
 }  // namespace
 
@@ -52,21 +54,23 @@ units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
 }
 
 sizing::SweepAsked asked_for(const Request& request, bool all_alike) {
-    // Packs that differ are run one by one, which takes a hundred times as long.
-    return {.sequences = request.weathers.value_or(all_alike ? 1000 : 100),
-            .timed = all_alike ? 256 : 16,
-            .seed = request.seed,
-            .threads = request.threads,
-            .progress = request.progress};
+    return {
+        .sequences = request.weathers.value_or(all_alike ? weathers_of_alike : weathers_of_unlike),
+        .timed = all_alike ? 256 : 32,
+        .seed = request.seed,
+        .threads = request.threads,
+        .progress = request.progress};
 }
 
 // The build that was found, looked at more closely.
 void look_closer(report::PacksFound& found, const scenario::Scenario& scenario,
                  const sizing::Design& design, const Request& request) {
     const auto& build = found.builds.with_these_panels;
-    if (!build || !design.all_alike()) return;
+    if (!build) return;
+    // Where its chance is near the goal.
+    const int most = 8 * (design.all_alike() ? weathers_of_alike : weathers_of_unlike);
     found.at_the_goal = sizing::counted_to_the_goal(design, *build, found.builds.goal, request.seed,
-                                                    most_weathers, request.threads);
+                                                    most, request.threads);
     found.with_inputs = sizing::chances_over_inputs(
         scenario, design, {{build->packs, build->panels}, {build->packs + 1, build->panels}},
         request.seed, request.threads);

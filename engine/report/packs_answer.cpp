@@ -193,8 +193,14 @@ void add_unknown_figures(std::vector<PinnedFinding>& findings, const scenario::S
             fmt::format("{} has no {}, so no build with it is called the {}.", entry, key, best),
             fmt::format("give every [[pack]] and [[panel]] a {}", key), "");
     };
-    add_for(left_out(scenario, &scenario::Pack::price, &scenario::Panel::price), "price",
-            "cheapest");
+    const auto priceless = left_out(scenario, &scenario::Pack::price, &scenario::Panel::price);
+    add_for(priceless, "price", "cheapest");
+    if (!priceless.empty() && scenario.goal && scenario.goal->spend_at_most)
+        add(findings, Severity::caution, "goal.spend_at_most",
+            fmt::format("Builds with {} could not be held against what may be spent: it has no "
+                        "price.",
+                        priceless),
+            "give it a price", "");
     add_for(left_out(scenario, &scenario::Pack::weight, &scenario::Panel::weight), "weight",
             "lightest");
     if (sizing::something_is_too_heavy(scenario))

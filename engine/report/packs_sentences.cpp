@@ -28,8 +28,12 @@ std::string with(const Build& build) {
     return build_in_words(build.packs, build.panels);
 }
 
+std::string price_in_words(const sizing::Bill& bill) {
+    return bill.price ? fmt::format(", {:.0f} in all", bill.price->amount()) : "";
+}
+
 std::string price_of(const Build& build) {
-    return build.bill.price ? fmt::format(", {:.0f} in all", build.bill.price->amount()) : "";
+    return price_in_words(build.bill);
 }
 
 std::string weight_in_words(const sizing::Bill& bill) {
@@ -73,11 +77,14 @@ std::string not_with_these_panels(const PacksFound& found) {
 
 std::string not_feasible(const scenario::Scenario& scenario, const PacksFound& found) {
     const Build& best = *found.builds.best_chance;
+    const auto& spend = scenario.goal ? scenario.goal->spend_at_most : std::nullopt;
     return fmt::format(
-        "Not feasible: nothing up to {} packs and {} panels lasts {} with a chance "
-        "of {}; {} reach {}{}.",
-        found.sweep.most_packs, found.sweep.most_panels, to_the_end(scenario.outage),
-        percent_of(found.builds.goal), with(best), chance_in_words(best.chance), weight_of(best));
+        "Not feasible: nothing up to {} packs and {} panels{} lasts {} with a chance "
+        "of {}; {} reach {}{}{}.",
+        found.sweep.most_packs, found.sweep.most_panels,
+        spend ? fmt::format(" for at most {:.0f}", spend->amount()) : "",
+        to_the_end(scenario.outage), percent_of(found.builds.goal), with(best),
+        chance_in_words(best.chance), weight_of(best), price_of(best));
 }
 
 std::string trade(const PacksFound& found) {
@@ -102,12 +109,12 @@ std::string fewer_loads(const scenario::Scenario& scenario, const PacksFound& fo
     std::vector<std::string> off;
     for (const auto& rung : found.ladder.rungs) {
         off.push_back(rung.name);
-        if (rung.packs_so_far > 0)
-            return fmt::format(
-                "Without {}, {} carr{} the likely course through{}.", fmt::join(off, ", "),
-                build_in_words(rung.packs_so_far, found.panels),
-                rung.packs_so_far == 1 && found.panels == 0 ? "ies" : "y",
-                weight_in_words(sizing::bill(scenario, rung.packs_so_far, found.panels)));
+        if (rung.packs_so_far == 0) continue;
+        const auto bill = sizing::bill(scenario, rung.packs_so_far, found.panels);
+        return fmt::format("Without {}, {} carr{} the likely course through{}{}.",
+                           fmt::join(off, ", "), build_in_words(rung.packs_so_far, found.panels),
+                           rung.packs_so_far == 1 && found.panels == 0 ? "ies" : "y",
+                           weight_in_words(bill), price_in_words(bill));
     }
     return "Leaving loads out alone does not make it last: plan for another source besides.";
 }

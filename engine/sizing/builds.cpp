@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "outage/demand_power.hpp"
 
@@ -72,9 +73,10 @@ std::vector<Build> frontier_of(const std::vector<Build>& all) {
     return frontier;
 }
 
+// What is not known to cost too much.
 bool affordable(const scenario::Scenario& scenario, const Build& build) {
     if (!scenario.goal || !scenario.goal->spend_at_most) return true;
-    return build.bill.price && *build.bill.price <= *scenario.goal->spend_at_most;
+    return !build.bill.price || *build.bill.price <= *scenario.goal->spend_at_most;
 }
 
 }  // namespace
@@ -92,11 +94,13 @@ Builds builds_of(const scenario::Scenario& scenario, const Design& design, const
     std::vector<Build> all;
     for (const Cell& cell : sweep.cells)
         all.push_back(build_of(scenario, cell));
+    std::vector<Build> allowed;
+    std::ranges::copy_if(all, std::back_inserter(allowed), [&](const Build& build) {
+        return build.packs >= at_least && affordable(scenario, build);
+    });
     std::vector<Build> meeting;
-    for (const Build& build : all)
-        if (build.packs >= at_least && build.chance.of >= builds.goal &&
-            affordable(scenario, build))
-            meeting.push_back(build);
+    std::ranges::copy_if(allowed, std::back_inserter(meeting),
+                         [&](const Build& build) { return build.chance.of >= builds.goal; });
     builds.feasible = !meeting.empty();
     builds.cheapest = least(meeting, [](const Build& build) { return build.bill.price; });
     builds.lightest = least(meeting, [](const Build& build) { return build.bill.weight; });
@@ -105,7 +109,7 @@ Builds builds_of(const scenario::Scenario& scenario, const Design& design, const
     const int panels = std::min(design.panels, sweep.most_panels);
     for (int packs = std::max(1, at_least); packs <= sweep.most_packs; ++packs) {
         const auto build = build_of(scenario, sweep.at(packs, panels));
-        if (build.chance.of < builds.goal) continue;
+        if (build.chance.of < builds.goal || !affordable(scenario, build)) continue;
         builds.with_these_panels = build;
         if (packs > 1) builds.one_fewer = build_of(scenario, sweep.at(packs - 1, panels));
         if (packs < sweep.most_packs)
@@ -114,7 +118,8 @@ Builds builds_of(const scenario::Scenario& scenario, const Design& design, const
     }
     if (!builds.feasible)
         builds.best_chance =
-            *std::ranges::max_element(all, {}, [](const Build& build) { return build.chance.of; });
+            *std::ranges::max_element(allowed.empty() ? all : allowed, {},
+                                      [](const Build& build) { return build.chance.of; });
     return builds;
 }
 

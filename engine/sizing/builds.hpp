@@ -35,7 +35,8 @@ struct Builds {
     std::optional<Build> cheapest;
     std::optional<Build> lightest;
     std::optional<Build> fewest_trips;
-    std::optional<Build> best_chance;  // of the whole grid, where nothing meets the goal
+    std::optional<Build>
+        best_chance;  // of those that may be spent on, where nothing meets the goal
     std::vector<Build> frontier;
     bool feasible = false;  // some build of the grid meets the goal
 };

@@ -37,10 +37,12 @@ TEST(candlemark_packs, json_holds_a_grid_whose_chances_never_fall_with_packs_or_
             EXPECT_EQ(cell["panels"], panel);
             EXPECT_LE(cell["chance_low"]["value"], cell["chance"]["value"]);
             EXPECT_GE(cell["chance_high"]["value"], cell["chance"]["value"]);
-            if (pack > 0)
+            if (pack > 0) {
                 EXPECT_GE(cell["chance"]["value"], at(pack - 1, panel)["chance"]["value"]);
-            if (panel > 0)
+            }
+            if (panel > 0) {
                 EXPECT_GE(cell["chance"]["value"], at(pack, panel - 1)["chance"]["value"]);
+            }
         }
 }
 
@@ -79,6 +81,19 @@ TEST(candlemark_packs, many_files_give_a_line_of_json_each_whatever_becomes_of_o
     EXPECT_EQ(lines[1]["file"], broken);
     ASSERT_FALSE(lines[1]["errors"].empty());
     EXPECT_FALSE(lines[1]["errors"][0]["remedy"].get<std::string>().empty());
+}
+
+TEST(candlemark_packs, what_may_be_spent_bounds_every_build_named) {
+    const auto ended = candlemark({"packs", demo, "--set", "goal.spend_at_most=\"3700\"", "--as",
+                                   "json", "--weathers", "200"});
+    const auto answer = json::parse(ended.output)["answer"];
+    EXPECT_TRUE(answer["feasible"].get<bool>());
+    EXPECT_LE(answer["cheapest"]["price"]["value"].get<double>(), 3700.0);
+    EXPECT_LE(answer["lightest"]["price"]["value"].get<double>(), 3700.0);
+    const auto short_of_money =
+        candlemark({"packs", demo, "--set", "goal.spend_at_most=\"2000\"", "--weathers", "200"});
+    EXPECT_EQ(short_of_money.status, 1);
+    EXPECT_THAT(short_of_money.output, HasSubstr("for at most 2000"));
 }
 
 TEST(candlemark_packs, threads_change_nothing) {
