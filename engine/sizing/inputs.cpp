@@ -117,18 +117,18 @@ std::optional<std::vector<Chance>> chances_over_inputs(const scenario::Scenario&
     int most_packs = 1;
     for (const auto& build : builds)
         most_packs = std::max(most_packs, build.packs);
-    const int weathers = std::min(weathers_a_design, design.most_weathers);
+    // A file's start dates are too few to give each design its own: each meets all of them.
+    const bool few = design.most_weathers < designs * weathers_a_design;
+    const int weathers = few ? design.most_weathers : weathers_a_design;
     std::vector<std::vector<int>> lasted(builds.size());
     int number = 0;
     for (const auto& at : quasi_random(designs, inputs.coordinates, seed)) {
         const auto moved =
             design_of(std::make_shared<const outage::Ready>(with_inputs(*design.ready, inputs, at)),
                       most_packs, design.most_panels);
-        // Beyond a file's start dates they come again.
-        const int first = number + weathers <= design.most_weathers ? number : 0;
         for (std::size_t i = 0; i < builds.size(); ++i)
-            lasted[i].push_back(lasted_in(moved, builds[i].packs, builds[i].panels, first, weathers,
-                                          seed, threads));
+            lasted[i].push_back(lasted_in(moved, builds[i].packs, builds[i].panels,
+                                          few ? 0 : number, weathers, seed, threads));
         number += weathers;
     }
     std::vector<Chance> chances;
