@@ -1,4 +1,6 @@
 // How often the stated interval holds the chance that very many weathers show.
+#include <cstdio>
+
 #include "support/holds.hpp"
 
 #include "scenario/read.hpp"
@@ -53,6 +55,8 @@ TEST(chance, holds_the_large_sweeps_value_as_often_as_it_says) {
                                 few);
             if (chance.low.value() <= truth && truth <= chance.high.value()) ++held;
         }
+        std::printf("%d packs, %d panels, chance %.3f: %d of %d intervals hold it\n", size.packs,
+                    size.panels, truth, held, repeats);
         EXPECT_GE(held, 180) << size.packs << " packs, " << size.panels << " panels: " << truth;
         EXPECT_LE(held, 198) << size.packs << " packs, " << size.panels << " panels: " << truth;
     }
