@@ -13,12 +13,12 @@ scenario::Scenario household() {
         scenario::read_scenario_file(CANDLEMARK_SOURCE_DIR "/scenarios/ice_storm.toml", {});
     RC_ASSERT(read.has_value());
     auto scenario = read->scenario;
-    scenario.outage.lasts = *rc::gen::inRange(20, 140) * hour;
-    scenario.packs.back().capacity = *rc::gen::inRange(20, 150) * ampere_hour;
+    scenario.outage.lasts = double(*rc::gen::inRange(20, 140)) * hour;
+    scenario.packs.back().capacity = double(*rc::gen::inRange(20, 150)) * ampere_hour;
     scenario.packs.front().capacity = scenario.packs.back().capacity;
     scenario.packs.back().charge = scenario.packs.front().charge =
         StateOfCharge(*rc::gen::inRange(40, 101) / 100.0);
-    scenario.panels.front().power = *rc::gen::inRange(40, 300) * watt;
+    scenario.panels.front().power = double(*rc::gen::inRange(40, 300)) * watt;
     if (*rc::gen::arbitrary<bool>()) scenario.outage.cause = scenario::Cause::clear;
     const auto loads = *rc::gen::inRange<std::size_t>(1, scenario.loads.size() + 1);
     scenario.loads.resize(loads);
