@@ -82,6 +82,7 @@ Charge Bank::removed() const {
 }
 
 void Bank::let(std::size_t group, bool give, bool take) {
+    calm_is_current_ = false;
     members_[group].gives = give;
     members_[group].takes = take;
 }
@@ -91,11 +92,13 @@ bool Bank::any_gives() const {
 }
 
 void Bank::restore_below(std::size_t group, std::optional<Charge> removed) {
+    calm_is_current_ = false;
     members_[group].may_restore = removed.has_value();
     members_[group].restored_below = removed.value_or(Charge{}) / coulomb;
 }
 
 void Bank::refit(std::size_t group, const Arrangement& setup) {
+    calm_is_current_ = false;
     Member& member = members_[group];
     member.pack = prepare(setup, tolerance_ * volt);
     member.kinetics = setup.kinetics;
@@ -108,14 +111,20 @@ void Bank::refit(std::size_t group, const Arrangement& setup) {
 BusPoint Bank::solve(std::span<Branch> branches, double power) const {
     if (power > 0.0) return bus_at_power(branches, power, shared_);
     const auto at_rest = [&] {
-        BusPoint point = bus_at_current(branches, 0.0, shared_);
-        if (point.possible) return point;
+        const bool any_gives =
+            std::ranges::any_of(branches, [](const Branch& branch) { return branch.giving > 0.0; });
+        if (any_gives) {
+            const BusPoint point = bus_at_current(branches, 0.0, shared_);
+            if (point.possible) return point;
+        }
+        BusPoint highest;
         // nobody gives and nobody takes: the bus shows the highest of them
         for (Branch& branch : branches) {
-            point.node = std::max(point.node, branch.rested);
+            highest.node = std::max(highest.node, branch.rested);
             branch.flowing = Flowing::nothing;
         }
-        return BusPoint{.node = point.node, .voltage = point.node, .source = point.node};
+        highest.voltage = highest.source = highest.node;
+        return highest;
     };
     if (power == 0.0) return at_rest();
     double highest = never;
@@ -468,6 +477,60 @@ void Bank::take(BankAdvanced& sum) {
     sum.energy.in_charging += in_charging * joule;
 }
 
+void Bank::load_calm() {
+    if (calm_is_current_) return;
+    to_load_.clear();
+    for (const Member& member : members_)
+        to_load_.push_back({.pack = member.pack,
+                            .state = member.state,
+                            .count = member.count,
+                            .gives = member.gives,
+                            .takes = member.takes,
+                            .restored_below = member.may_restore ? member.restored_below : -never});
+    calm_.load(to_load_, shared_);
+    calm_is_current_ = true;
+}
+
+void Bank::leave_calm() {
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        const auto wells = calm_.wells(i);
+        WellState& state = members_[i].state;
+        state.removed = wells.removed;
+        state.head = wells.head;
+        state.available = wells.available;
+        state.bound = wells.bound;
+    }
+}
+
+// One substep in which nothing happens, or none.
+bool Bank::calm_step(double power, double until, BankAdvanced& sum, double& passed) {
+    const double left = until - passed;
+    double time = std::min(left, length_);
+    for (;;) {
+        const auto tried = calm_.step(power, time, tolerance_, limits_);
+        if (tried == Calm::Tried::disturbed) return false;
+        const double moved = calm_.moved();
+        if (tried == Calm::Tried::done) {
+            length_ = moved > 0.0 ? time * std::min(4.0, 0.9 * tolerance_ / moved) : never;
+            length_ = std::max(length_, shortest);
+            break;
+        }
+        length_ = std::max(shortest, time * std::max(0.05, 0.9 * tolerance_ / moved));
+        if (time <= shortest) return false;
+        time = length_;
+    }
+    const CalmEnergy& energy = calm_.energy();
+    (energy.at_bus > 0.0 ? sum.energy.delivered : sum.energy.accepted) +=
+        std::abs(energy.at_bus) * joule;
+    sum.energy.in_resistance += (energy.in_inner + energy.in_paths) * joule;
+    sum.in_paths += energy.in_paths * joule;
+    sum.energy.between_wells += energy.between * joule;
+    sum.energy.in_charging += energy.in_charging * joule;
+    sum.largest = std::max(sum.largest, calm_.largest() * ampere);
+    passed = time >= left ? until : passed + time;
+    return true;
+}
+
 BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) {
     const double power = asked / watt;
     const double time = lasts / second;
@@ -479,12 +542,24 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
                .filled_to = stops.filled_to.value_or(-never * coulomb) / coulomb};
     BankAdvanced sum;
     double passed = 0.0;
-    double largest = 0.0;
     int idle = 0;
-    point_now(power, false);
-    Threshold met = first_met(power, false);
+    load_calm();
+    bool calm = calm_.stands(power, limits_);
+    Threshold met;
+    if (!calm) {
+        point_now(power, false);
+        met = first_met(power, false);
+    }
+    bool ahead = false;  // the calm is further than the members
     while (met.ending == Ending::completed && passed < time) {
         const double left = time - passed;
+        load_calm();
+        calm = calm_step(power, time, sum, passed);
+        ahead = ahead || calm;
+        if (calm) continue;
+        if (ahead) leave_calm();
+        ahead = false;
+        calm_is_current_ = false;
         removed_before_ = total_removed(false);
         const bool stuck = idle > static_cast<int>(2 * members_.size()) + 4;
         if (!fit_to_tolerance(power, std::min({left, length_, stuck ? shortest : never}))) {
@@ -502,21 +577,28 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
         pass_knot();
         idle = trial_time_ > 0.0 ? 0 : idle + 1;
         passed = trial_time_ >= left ? time : passed + trial_time_;
-        for (std::size_t i = 0; i < members_.size(); ++i)
-            largest = std::max(largest, std::abs(members_[i].current));
+        for (const Member& member : members_)
+            sum.largest = std::max(sum.largest, std::abs(member.current) * ampere);
     }
+    if (ahead) leave_calm();
     sum.time = passed * second;
     sum.ending = met.ending;
     sum.pack = met.pack;
     if (power < 0.0)
         sum.energy.unaccepted =
             std::max(0.0, -power * passed - sum.energy.accepted / joule) * joule;
+    if (calm) {
+        const CalmPoint& point = calm_.point();
+        sum.voltage = point.voltage * volt;
+        sum.current = point.current * ampere;
+        sum.at_pack = calm_.current(met.pack) * ampere;
+        return sum;
+    }
     sum.voltage = now_point_.voltage * volt;
     sum.current = now_point_.current * ampere;
     sum.at_pack = current_of(met.pack);
     for (std::size_t i = 0; i < members_.size(); ++i)
-        largest = std::max(largest, std::abs(current_of(i) / ampere));
-    sum.largest = largest * ampere;
+        sum.largest = std::max(sum.largest, abs(current_of(i)));
     if (met.ending == Ending::cannot_be_delivered)
         sum.at_most = std::min(power, now_point_.voltage * now_point_.current) * watt;
     return sum;

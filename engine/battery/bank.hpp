@@ -9,6 +9,7 @@
 
 #include "battery/advance.hpp"
 #include "battery/bus_solver.hpp"
+#include "battery/calm.hpp"
 #include "battery/prepared.hpp"
 
 namespace battery {
@@ -100,13 +101,6 @@ class Bank {
         double available = 1.0;
         double bound = 1.0;
     };
-    struct Limits {
-        double cut_off;
-        double voltage_above;
-        double removed_above;
-        double removed_below;
-        double filled_to;
-    };
     struct Threshold {
         Ending ending = Ending::completed;
         std::size_t pack = 0;
@@ -130,10 +124,16 @@ class Bank {
     BusPoint now_point_;
     BusPoint trial_point_;
     double trial_time_ = 0.0;
-    Limits limits_{};
+    CalmLimits limits_;
     AtKnot knot_{};
     double removed_before_ = 0.0;  // all packs, at the start of the substep
+    Calm calm_;
+    bool calm_is_current_ = false;  // holds the members as they are
+    std::vector<CalmPack> to_load_;
 
+    void load_calm();
+    void leave_calm();
+    [[nodiscard]] bool calm_step(double power, double until, BankAdvanced& sum, double& passed);
     BusPoint solve(std::span<Branch> branches, double power) const;
     void point_now(double power, bool at_trial_end);
     void try_for(double power, double time);

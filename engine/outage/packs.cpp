@@ -73,6 +73,10 @@ UnlikePacks::UnlikePacks(const Unit& unit)
       bank_(groups_of(banks_), unit.shared),
       states_(banks_.size(), State::closed),
       opened_at_(banks_.size()) {
+    for (const Bank& bank : banks_) {
+        usable_ += static_cast<double>(bank.count) * bank.usable;
+        rated_ += static_cast<double>(bank.count) * bank.rated;
+    }
     if (!unit.inverter) return;
     cut_off_ = unit.inverter->cutoff_voltage;
     restart_ = unit.inverter->restart_voltage;
@@ -85,25 +89,15 @@ Charge UnlikePacks::most_removed_of_all() const {
     return sum;
 }
 
-Charge UnlikePacks::rated() const {
-    Charge sum{};
-    for (const Bank& bank : banks_)
-        sum += static_cast<double>(bank.count) * bank.rated;
-    return sum;
-}
-
 StateOfCharge UnlikePacks::charge() const {
-    return StateOfCharge(std::max(0.0, 1.0 - bank_.removed() / rated()));
+    return StateOfCharge(std::max(0.0, 1.0 - bank_.removed() / rated_));
 }
 
 battery::BankStops UnlikePacks::stops(Duty duty) const {
-    battery::BankStops stops{.filled_to = counts_as_full * rated()};
+    battery::BankStops stops{.filled_to = counts_as_full * rated_};
     if (duty == Duty::waiting) stops.removed_below = waits_below_;
     if (duty == Duty::waiting || duty == Duty::idle) return stops;
-    Charge usable{};
-    for (const Bank& bank : banks_)
-        usable += static_cast<double>(bank.count) * bank.usable;
-    stops.removed_above = usable;
+    stops.removed_above = usable_;
     if (duty == Duty::serving_ac) stops.cut_off = cut_off_;
     if (duty == Duty::inverter_rested) stops.voltage_above = restart_;
     return stops;
@@ -154,7 +148,7 @@ Opened UnlikePacks::open(const Leg& leg, Power demanded) {
 }
 
 void UnlikePacks::wait_for_charge() {
-    waits_below_ = std::min(bank_.removed(), most_removed_of_all()) - charge_to_come_back * rated();
+    waits_below_ = std::min(bank_.removed(), most_removed_of_all()) - charge_to_come_back * rated_;
 }
 
 void UnlikePacks::come_back() {

@@ -118,10 +118,11 @@ class UnlikePacks {
     std::vector<units::Power> opened_at_;
     std::vector<std::size_t> closed_again_;
     units::Charge waits_below_{};
+    units::Charge usable_{};  // of all packs, likewise the next
+    units::Charge rated_{};
 
     [[nodiscard]] battery::BankStops stops(Duty duty) const;
     [[nodiscard]] units::Charge most_removed_of_all() const;
-    [[nodiscard]] units::Charge rated() const;
     void set(std::size_t bank, State state);
 };
 

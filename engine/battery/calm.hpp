@@ -1,0 +1,136 @@
+// A bank's substep in which nothing happens: every pack gives or takes freely, no knot, limit or
+// threshold is met. Lanes packs at once, in plain SI numbers; whatever else happens is left to
+// bank.cpp, which gives the same answer to rounding. method.md (36b)
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+#include "battery/prepared.hpp"
+#include "battery/substep.hpp"
+
+namespace battery {
+
+// A group of packs as the lanes take it up.
+//   gives, takes     may carry current out of itself, into itself
+//   restored_below   removed charge of one pack that ends the calm; minus infinity for none
+struct CalmPack {
+    const Prepared& pack;
+    const WellState& state;
+    double count = 1.0;
+    bool gives = true;
+    bool takes = true;
+    double restored_below = 0.0;
+};
+
+// The voltages and charges of a whole bank beyond which it is not calm; infinities for none.
+struct CalmLimits {
+    double cut_off = 0.0;
+    double voltage_above = 0.0;
+    double removed_above = 0.0;
+    double removed_below = 0.0;
+    double filled_to = 0.0;
+};
+
+// J, of the whole bank.
+struct CalmEnergy {
+    double at_bus = 0.0;
+    double in_inner = 0.0;
+    double in_paths = 0.0;
+    double between = 0.0;
+    double in_charging = 0.0;
+};
+
+struct CalmPoint {
+    double voltage = 0.0;
+    double current = 0.0;
+    double node = 0.0;
+    double source = 0.0;
+};
+
+class Calm {
+  public:
+    void load(const std::vector<CalmPack>& packs, double shared);
+
+    // Whether the bank stands free of every limit and threshold at this power, at this moment.
+    [[nodiscard]] bool stands(double power, const CalmLimits& limits);
+
+    enum class Tried {
+        done,       // the state has moved on
+        too_long,   // beyond the tolerance: nothing has moved; ask for a part of the time
+        disturbed,  // something happens: nothing has moved
+    };
+    //   moved   change of a rested voltage in the time; see Bank::change
+    [[nodiscard]] Tried step(double power, double time, double tolerance, const CalmLimits& limits);
+    [[nodiscard]] double moved() const { return moved_; }
+    [[nodiscard]] const CalmEnergy& energy() const { return energy_; }  // of the last step
+    // Largest current of one pack in the last step or at its end.
+    [[nodiscard]] double largest() const { return largest_; }
+    [[nodiscard]] const CalmPoint& point() const { return point_; }  // of the last asking
+
+    struct Wells {
+        double removed, head, available, bound;
+    };
+    [[nodiscard]] Wells wells(std::size_t pack) const;
+    [[nodiscard]] double current(std::size_t pack) const;  // of one pack, at point()
+
+  private:
+    static constexpr std::size_t width = 4;
+    using Lanes [[gnu::vector_size(32)]] = double;
+    using Mask [[gnu::vector_size(32)]] = std::int64_t;
+
+    // How packs meet the bus: at a moment, or in the mean of a substep. Of a whole group.
+    struct alignas(32) Face {
+        Lanes rested, giving, receiving, most_in;
+        Lanes in_ohms;  // of one pack
+        Mask taking, held;
+    };
+    struct alignas(32) Block {
+        // of the packs; a lane without a pack has count 0
+        Lanes count, per_count, resistance, inner, path, coulombic, width, bound, bound_gain;
+        Lanes head_gain, rate, per_total, exchange, gives, takes, floor, current_above, cut_off;
+        Lanes empty, restored;
+        Lanes absent;  // minus infinity where there is no pack
+        // of the pieces they stand on; infinite ends where there is no piece beyond
+        Lanes at_zero, slope, low, high, bound_at_zero, bound_slope, bound_low, bound_high;
+        // state
+        Lanes removed, head, available, below, current_now;
+        // trial
+        Lanes left, once, twice, thrice;
+        Lanes per_ampere, current, into;
+        Lanes then_removed, then_head, then_available, then_below;
+        Face now, mean;
+    };
+
+    std::vector<Block> blocks_;
+    std::size_t packs_ = 0;
+    double shared_ = 0.0;
+    double absorption_ = 0.0;  // the lowest of those that take
+    double removed_ = 0.0;     // from all packs
+    double then_removed_ = 0.0;
+    double decayed_for_ = -1.0;
+    double one_rate_ = -1.0;  // negative where they differ
+    bool any_gives_ = true;
+    bool any_takes_ = true;
+    bool two_wells_ = false;
+    double moved_ = 0.0;
+    double largest_ = 0.0;
+    CalmEnergy energy_;
+    CalmPoint point_;
+
+    [[nodiscard]] bool still(double power) const;
+    void decay_for(double time);
+    void predict(double time);
+    void stand_at(bool then);
+    template <Face Block::*face>
+    [[nodiscard]] bool solve(double power, CalmPoint& point);
+    [[nodiscard]] bool solve_sums(double power, double conductance, double offered,
+                                  double highest_node, CalmPoint& point) const;
+    [[nodiscard]] bool follow(double power, double time, const CalmPoint& point);
+    [[nodiscard]] bool free_of_thresholds(double power, bool then, const CalmPoint& point,
+                                          const CalmLimits& limits);
+    void take(double time, const CalmPoint& point);
+};
+
+}  // namespace battery
