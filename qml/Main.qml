@@ -1,5 +1,7 @@
 // The window: the bar on top, the sentence, the page, and the ruler of pages beside or below it;
 // one scenario and its plan behind all of them.
+// StandardKey is unknown to the checker of Qt 6.4.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Dialogs
@@ -11,6 +13,7 @@ ApplicationWindow {
 
     property string file  // as a URL, opened on start; the example when empty
     property bool darkLook: true
+    property string theme   // dark, light or system; as it was left when empty
     property real textScale: 1
     property string page: "days"
     property string workFolder  // where unfinished work is kept; empty keeps none
@@ -18,15 +21,16 @@ ApplicationWindow {
     readonly property alias plan: planRunner
     readonly property alias pageItem: pageArea.item
     // A page whose question nobody can answer is not shown.
-    readonly property var pages: [
+    readonly property var pages: window.answered([
         { key: "days", name: qsTr("Days"), file: "DaysPage.qml", question: "outage" },
         { key: "loads", name: qsTr("Loads"), file: "LoadsPage.qml", question: "outage" },
         { key: "packs", name: qsTr("Packs"), file: "PacksPage.qml", question: "join" },
         { key: "sun", name: qsTr("Sun"), file: "SunPage.qml", question: "sun" },
         { key: "start", name: qsTr("Starting"), file: "StartPage.qml", question: "start" },
         { key: "wiring", name: qsTr("Wiring"), file: "WiringPage.qml", question: "wiring" },
-        { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml", question: "storage" }
-    ].filter(one => asker.knows(one.question))
+        { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml", question: "storage" },
+        { key: "file", name: qsTr("File"), file: "FilePage.qml", question: "read" }
+    ])
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)
     readonly property bool railed: width >= 720 * growth
     readonly property bool narrow: width < 620 * growth
@@ -42,14 +46,30 @@ ApplicationWindow {
     Component.onCompleted: {
         Tokens.dark = darkLook
         Tokens.textScale = textScale
+        if (workFolder !== "")
+            Look.keepIn(workFolder)
+        if (theme !== "")
+            Look.theme = theme
         if (!kept.resume(file) && (file === "" || !scenarioDocument.open(file)))
             scenarioDocument.openExample()
         pageArea.show()
     }
     onPageChanged: pageArea.show()
 
+    function answered(pages) {
+        return pages.filter(one => asker.knows(one.question))
+    }
+
     ScenarioDocument {
         id: scenarioDocument
+    }
+    Connections {
+        target: Look
+        function onChanged() {
+            Tokens.dark = Look.dark
+            Tokens.textScale = Look.textScale
+        }
+        function onTold() { scenarioDocument.tellAgain() }
     }
     AnswerRunner {
         id: asker
@@ -101,8 +121,8 @@ ApplicationWindow {
             onSaveAsked: save()
             onUndoAsked: scenarioDocument.undo()
             onRedoAsked: scenarioDocument.redo()
-            onThemeAsked: Tokens.dark = !Tokens.dark
-            onTextSizeAsked: Tokens.textScale = Tokens.textScale >= 2 ? 1 : Tokens.textScale + 0.25
+            onThemeAsked: Look.theme = Tokens.dark ? "light" : "dark"
+            onLookAsked: look.open()
         }
         Rectangle {
             Layout.fillWidth: true
@@ -164,9 +184,13 @@ ApplicationWindow {
                 anchors.left: rail.right
                 anchors.right: parent.right
 
+                function given(key) {
+                    const all = { document: scenarioDocument, plan: planRunner }
+                    return key === "file" ? Object.assign(all, { kept: kept }) : all
+                }
                 function show() {
                     const shown = window.pages.find(one => one.key === window.page) ?? window.pages[0]
-                    setSource(Qt.resolvedUrl(shown.file), { document: scenarioDocument, plan: planRunner })
+                    setSource(Qt.resolvedUrl(shown.file), pageArea.given(shown.key))
                 }
             }
         }
@@ -198,6 +222,9 @@ ApplicationWindow {
                 }
             }
         }
+    }
+    LookSheet {
+        id: look
     }
     FileDialog {
         id: openDialog

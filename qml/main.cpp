@@ -43,8 +43,9 @@ Wishes read_arguments(const QApplication& application) {
                                      QStringLiteral("PNG"));
     const QCommandLineOption size(QStringLiteral("size"), QApplication::tr("Size of the window."),
                                   QStringLiteral("WIDTHxHEIGHT"), QStringLiteral("1280x800"));
-    const QCommandLineOption theme(QStringLiteral("theme"), QApplication::tr("dark or light."),
-                                   QStringLiteral("NAME"), QStringLiteral("dark"));
+    const QCommandLineOption theme(QStringLiteral("theme"),
+                                   QApplication::tr("dark, light or system."),
+                                   QStringLiteral("NAME"));
     const QCommandLineOption text_size(QStringLiteral("text-size"),
                                        QApplication::tr("Size of the text, 100 to 200 percent."),
                                        QStringLiteral("PERCENT"), QStringLiteral("100"));
@@ -107,6 +108,7 @@ int main(int argc, char** argv) {
         [] { QApplication::exit(failed); }, Qt::QueuedConnection);
     QVariantMap start{{"file", wishes.file.toString()},
                       {"darkLook", wishes.theme != u"light"},
+                      {"theme", wishes.theme},
                       {"textScale", wishes.text_scale},
                       {"page", wishes.page}};
     // A picture is of what was asked for, not of unfinished work.

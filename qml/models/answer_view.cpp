@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "models/as_wished.hpp"
 #include <QObject>
 #include <fmt/format.h>
 
@@ -45,7 +46,7 @@ class Rows {
         rows.append({.section = section, .label = label, .value = value, .detail = detail});
     }
     void add_held(const QString& section, const QString& label, const report::Absent& absent) {
-        row(section, label, QStringLiteral("–"), words_of(absent.reason));
+        row(section, label, QStringLiteral("–"), told(absent.reason));
     }
     void add_held(const QString& section, const QString& label, bool yes) {
         row(section, label, yes ? QObject::tr("yes") : QObject::tr("no"));
@@ -54,7 +55,7 @@ class Rows {
         row(section, label, QString::number(number));
     }
     void add_held(const QString& section, const QString& label, const report::Quantity& quantity) {
-        row(section, label, words_of(quantity.shown));
+        row(section, label, told_amount(quantity.shown));
     }
     void add_held(const QString& section, const QString& label, const std::string& words) {
         row(section, label, words_of(words).replace(QLatin1Char('_'), QLatin1Char(' ')));
@@ -111,7 +112,7 @@ QList<RowText> working_of(const report::Answer& answer) {
         detail.removeAll(QString());
         rows.append({.section = words_of(step.section),
                      .label = words_of(step.quantity),
-                     .value = words_of(step.value.shown),
+                     .value = told_amount(step.value.shown),
                      .detail = detail.join(QStringLiteral(" · "))});
     }
     return rows;
@@ -140,7 +141,7 @@ AnswerView answer_view_of(report::Answer answer, const units::Errors& warnings) 
     view.answered = true;
     QStringList sentences;
     for (const std::string& sentence : answer.sentences)
-        sentences << words_of(sentence);
+        sentences << told(sentence);
     if (!sentences.isEmpty()) view.sentence = sentences.takeFirst();
     view.rest = sentences.join(QLatin1Char(' '));
     view.findings = defect_texts(answer);
@@ -153,7 +154,7 @@ AnswerView answer_view_of(report::Answer answer, const units::Errors& warnings) 
     view.working = working_of(answer);
     for (const report::Series& series : answer.series)
         view.tables.append(table_of(series));
-    view.closing = words_of(answer.closing);
+    view.closing = told(answer.closing);
     view.answer = std::make_shared<const report::Answer>(std::move(answer));
     return view;
 }

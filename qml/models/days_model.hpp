@@ -35,6 +35,7 @@ class DaysModel : public QAbstractListModel {
     Q_PROPERTY(double momentBurnt READ moment_burnt NOTIFY rowChanged)
     Q_PROPERTY(QString momentTime READ moment_time NOTIFY rowChanged)
     Q_PROPERTY(QString momentText READ moment_text NOTIFY rowChanged)
+    Q_PROPERTY(QStringList momentWorking READ moment_working NOTIFY rowChanged)
     Q_PROPERTY(QString momentLeft READ moment_left NOTIFY rowChanged)
 
   public:
@@ -72,6 +73,7 @@ class DaysModel : public QAbstractListModel {
     [[nodiscard]] double moment_burnt() const { return moment().burnt; }
     [[nodiscard]] QString moment_time() const { return moment().time; }
     [[nodiscard]] QString moment_text() const;
+    [[nodiscard]] QStringList moment_working() const { return moment().working; }
     [[nodiscard]] QString moment_left() const { return moment().left; }
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;

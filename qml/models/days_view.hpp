@@ -7,6 +7,7 @@
 #include <QObject>
 #include <QPointF>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 namespace touch {
@@ -47,7 +48,8 @@ struct Moment {
     QString loads;
     QString sun;
     QString sky;
-    QString left;  // how long the candle still burns from here
+    QString left;         // how long the candle still burns from here
+    QStringList working;  // how the hour before it led here
 };
 
 // The hours of one outage as wax. All in hours; the column is as tall as the outage.

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "models/as_wished.hpp"
 #include "models/shown_amount.hpp"
 
 #include "report/clock_words.hpp"
@@ -20,7 +21,7 @@ using units::watt;
 using units::watt_hour;
 
 QString text(std::string_view words) {
-    return words_of(words);
+    return told(words);
 }
 
 template <class Print>
@@ -28,17 +29,17 @@ QList<Tick> ticks_of(const Scale& scale, Print print) {
     QList<Tick> ticks;
     for (int number = 0; number * scale.step <= scale.top * 1.0001; ++number) {
         const double value = number * scale.step;
-        ticks.append({.at = value / scale.top, .text = text(print(value))});
+        ticks.append({.at = value / scale.top, .text = print(value)});
     }
     return ticks;
 }
 
-std::string energy(double value) {
-    return units::show(value * watt_hour);
+QString energy(double value) {
+    return told_amount(units::show(value * watt_hour));
 }
 
-std::string power(double value) {
-    return units::show(value * watt);
+QString power(double value) {
+    return told_amount(units::show(value * watt));
 }
 
 QList<QPointF> curve(const std::vector<double>& at, const std::vector<double>& value) {
@@ -94,6 +95,51 @@ std::size_t point_at(const DaysChart& chart, double hours) {
     return after == chart.at.begin() ? 0 : static_cast<std::size_t>(after - chart.at.begin()) - 1;
 }
 
+// Energy of a power that holds from one point to the next, between two hours.
+double energy_between(const DaysChart& chart, const std::vector<double>& of, double from,
+                      double to) {
+    double sum = 0.0;
+    for (std::size_t point = point_at(chart, from); point < chart.at.size() && chart.at[point] < to;
+         ++point) {
+        const double begins = std::max(from, chart.at[point]);
+        const double ends = point + 1 < chart.at.size() ? std::min(to, chart.at[point + 1]) : to;
+        sum += of[point] * std::max(0.0, ends - begins);
+    }
+    return sum;
+}
+
+// The balance of the hour before: what was stored, what came and went, what is stored.
+QStringList working_of_hour(const DaysChart& chart, double hour_ends) {
+    const double begins = hour_ends - 1.0;
+    if (begins < 0.0)
+        return {QObject::tr("%1 is stored as the outage begins.")
+                    .arg(energy(chart.likely[point_at(chart, hour_ends)]))};
+    const double before = chart.likely[point_at(chart, begins)];
+    const double after = chart.likely[point_at(chart, hour_ends)];
+    const double sun = energy_between(chart, chart.sun, begins, hour_ends);
+    const double wanted = energy_between(chart, chart.wanted, begins, hour_ends);
+    const double served = energy_between(chart, chart.served, begins, hour_ends);
+    const double rest = before + sun - served - after;
+    QStringList lines{
+        QObject::tr("%1 was stored an hour before.").arg(energy(before)),
+        QObject::tr("+ %1 was offered by the sun in that hour.").arg(energy(sun)),
+        QObject::tr("− %1 went to the loads.").arg(energy(served)),
+        rest >= 0.0
+            ? QObject::tr("− %1 was lost in inverter, wiring and packs, or not taken up by full or "
+                          "cold packs.")
+                  .arg(energy(rest))
+            : QObject::tr("+ %1 came from other chargers, beyond all losses.").arg(energy(-rest)),
+        QObject::tr("= %1 is stored now: likely; %2 to %3 when all turns out badly or well.")
+            .arg(energy(after), energy(chart.earliest[point_at(chart, hour_ends)]),
+                 energy(chart.latest[point_at(chart, hour_ends)]))};
+    if (wanted - served > 1.0)
+        lines << QObject::tr("The loads went without %1.").arg(energy(wanted - served));
+    lines << QObject::tr(
+        "Each loss with its formula and source stands under “How it was worked "
+        "out”.");
+    return lines;
+}
+
 // One row for every full hour: the last point at or before it.
 void show_moments(const DaysChart& chart, DaysView& view) {
     const int hours = static_cast<int>(std::floor(chart.lasts));
@@ -105,15 +151,15 @@ void show_moments(const DaysChart& chart, DaysView& view) {
             {.at = row / chart.lasts,
              .burnt = double(row),
              .time = text(report::weekday_and_time(time_at(chart, row))),
-             .stored = QObject::tr("%1 stored").arg(text(energy(chart.likely[point]))),
-             .range =
-                 QObject::tr("%1 to %2")
-                     .arg(text(energy(chart.earliest[point])), text(energy(chart.latest[point]))),
+             .stored = QObject::tr("%1 stored").arg(energy(chart.likely[point])),
+             .range = QObject::tr("%1 to %2")
+                          .arg(energy(chart.earliest[point]), energy(chart.latest[point])),
              .loads = dark ? QObject::tr("loads go without")
-                           : QObject::tr("loads %1").arg(text(power(chart.wanted[point]))),
-             .sun = QObject::tr("sun %1").arg(text(power(chart.sun[point]))),
+                           : QObject::tr("loads %1").arg(power(chart.wanted[point])),
+             .sun = QObject::tr("sun %1").arg(power(chart.sun[point])),
              .sky = sky_at(chart, row),
-             .left = left > 0.0 ? text(report::length_in_words(left * hour)) : QObject::tr("out")});
+             .left = left > 0.0 ? text(report::length_in_words(left * hour)) : QObject::tr("out"),
+             .working = working_of_hour(chart, row)});
     }
 }
 

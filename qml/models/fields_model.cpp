@@ -4,6 +4,8 @@
 #include <array>
 #include <utility>
 
+#include "models/as_wished.hpp"
+
 #include "scenario/document.hpp"
 
 namespace touch {
@@ -173,7 +175,8 @@ QVariant FieldsModel::data(const QModelIndex& index, int role) const {
         case LabelRole:
             return field.label;
         case ShownRole:
-            return field.value.isEmpty() ? field.silent : field.value;
+            if (field.value.isEmpty()) return field.silent;
+            return field.kind == Field::Kind::number ? amount_as_wished(field.value) : field.value;
         case GivenRole:
             return !field.value.isEmpty();
         case OptionalRole:

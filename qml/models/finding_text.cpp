@@ -1,5 +1,6 @@
 #include "models/finding_text.hpp"
 
+#include "models/as_wished.hpp"
 #include <QObject>
 
 #include "scenario/finding.hpp"
@@ -30,8 +31,8 @@ FindingText finding_text(const scenario::Finding& finding) {
     return {.mark = mark_of(finding.severity),
             .word = word_of(finding.severity),
             .where = words_of(finding.where),
-            .text = words_of(finding.text),
-            .mend = words_of(finding.mend),
+            .text = told(finding.text),
+            .mend = told(finding.mend),
             .source = words_of(finding.source)};
 }
 
@@ -40,7 +41,7 @@ QList<FindingText> defect_texts(const report::Answer& answer) {
     return {{.mark = mark_of(scenario::Severity::stop),
              .word = word_of(scenario::Severity::stop),
              .where = QObject::tr("this program"),
-             .text = words_of(*answer.defect),
+             .text = told(*answer.defect),
              .mend = {},
              .source = {}}};
 }
@@ -51,7 +52,7 @@ QList<FindingText> caution_texts(const report::Answer& answer) {
         texts.append({.mark = mark_of(scenario::Severity::caution),
                       .word = words_of(caution.hazard),
                       .where = {},
-                      .text = words_of(caution.text),
+                      .text = told(caution.text),
                       .mend = {},
                       .source = words_of(caution.source)});
     }
@@ -64,7 +65,7 @@ QList<FindingText> assumption_texts(const report::Answer& answer) {
         texts.append({.mark = {},
                       .word = words_of(assumption.where),
                       .where = {},
-                      .text = words_of(assumption.text),
+                      .text = told(assumption.text),
                       .mend = words_of(assumption.source),
                       .source = words_of(assumption.source)});
     }

@@ -7,6 +7,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QLocale>
 #include <QSaveFile>
 #include <QStandardPaths>
 
@@ -51,6 +52,12 @@ void KeptWork::set_document(ScenarioDocument* document) {
         connect(document_, &ScenarioDocument::textChanged, this, soon);
         connect(document_, &ScenarioDocument::fileChanged, this, soon);
         connect(document_, &ScenarioDocument::aboutToSave, this, &KeptWork::keep_version);
+        // The window's parts go one after the other, the document perhaps before this.
+        connect(document_, &ScenarioDocument::leaving, this, [this] {
+            if (timer_.isActive()) keep();
+            timer_.stop();
+            document_ = nullptr;
+        });
     }
     emit changed();
 }
@@ -98,6 +105,24 @@ bool KeptWork::resume(const QUrl& url) {
         return false;
     document_->resume(work);
     return true;
+}
+
+QVariantList KeptWork::versionsKept() const {
+    QVariantList kept;
+    if (!document_ || folder_.isEmpty() || document_->path().isEmpty()) return kept;
+    const QString name = QFileInfo(document_->path()).completeBaseName();
+    const QDir versions_folder(folder_ + QStringLiteral("/versions"));
+    const QStringList found = versions_folder.entryList({name + QStringLiteral(".*.toml")},
+                                                        QDir::Files, QDir::Name | QDir::Reversed);
+    for (const QString& file : found) {
+        const QString stamp = file.mid(name.size() + 1, 15);
+        QDateTime saved = QDateTime::fromString(stamp, QStringLiteral("yyyyMMdd-HHmmss"));
+        saved.setTimeSpec(Qt::UTC);
+        kept << QVariantMap{
+            {"path", versions_folder.filePath(file)},
+            {"shown", QLocale().toString(saved.toLocalTime(), QLocale::ShortFormat)}};
+    }
+    return kept;
 }
 
 void KeptWork::keep_version(const QString& path) {

@@ -7,6 +7,7 @@
 #include <QString>
 #include <QTimer>
 #include <QUrl>
+#include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
 namespace touch {
@@ -31,6 +32,9 @@ class KeptWork : public QObject {
     // Takes up the work that was kept: all of it when no file is asked for, else only work on that
     // file that was not saved. False when there is none; the document is then as it was.
     Q_INVOKABLE bool resume(const QUrl& file);
+
+    // The versions that were saved over, the newest first: {path, shown} each.
+    Q_INVOKABLE QVariantList versionsKept() const;
 
     [[nodiscard]] ScenarioDocument* document() const { return document_; }
     void set_document(ScenarioDocument* document);

@@ -28,6 +28,14 @@ void NumberEntry::begin(const QVariantMap& asked) {
     read();
 }
 
+void NumberEntry::beginVoltage(const QString& label, const QString& value) {
+    begin({{"label", label},
+           {"value", value},
+           {"example", "12.9 V"},
+           {"units", QStringList{"V"}},
+           {"dimension", static_cast<int>(units::Dimension::voltage)}});
+}
+
 void NumberEntry::press(const QString& sign) {
     if (fresh_) typed_.clear();
     fresh_ = false;

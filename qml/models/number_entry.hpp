@@ -33,6 +33,8 @@ class NumberEntry : public QObject {
 
     // As FieldsModel::asked gives it.
     Q_INVOKABLE void begin(const QVariantMap& asked);
+    // A voltage that stands in no file.
+    Q_INVOKABLE void beginVoltage(const QString& label, const QString& value);
     // One key of the pad: a digit, ".", ",", "/", "-" or ":".
     Q_INVOKABLE void press(const QString& sign);
     Q_INVOKABLE void back();

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "models/as_wished.hpp"
 #include "models/days_view_of.hpp"
 
 #include "outage/plan.hpp"
@@ -30,7 +31,7 @@ QList<LoadUseText> uses_of(const outage::Plan& plan) {
     QList<LoadUseText> uses;
     for (const outage::LoadUse& use : plan.loads) {
         uses.append({.name = words_of(use.name),
-                     .per_day = QObject::tr("%1 a day").arg(words_of(units::show(use.per_day))),
+                     .per_day = QObject::tr("%1 a day").arg(told_amount(units::show(use.per_day))),
                      .share = most > units::Energy() ? double(use.per_day / most) : 0.0});
     }
     return uses;
@@ -56,7 +57,7 @@ QString chances_text(const QString& text, const QString& file) {
     if (!ready || !ready->sky) return {};
     const report::Chances chances =
         report::chances_in_weathers(read->scenario, *ready, weathers, seed);
-    return words_of(report::chance_sentence(chances));
+    return told(report::chance_sentence(chances));
 }
 
 }  // namespace touch

@@ -4,6 +4,8 @@
 #include <string>
 
 #include "models/answer_columns.hpp"
+#include "models/as_wished.hpp"
+#include "models/said_again.hpp"
 #include "models/shown_amount.hpp"
 
 namespace touch {
@@ -50,7 +52,7 @@ void RangeBars::read() {
                 if (!only_.isEmpty() && name != only_) continue;
             }
             const double middle = number_in(likely, row, 0.0);
-            RangeBar bar{.label = words_in(*names, row),
+            RangeBar bar{.label = as_wished(said_again(words_in(*names, row))),
                          .text = shown_amount(middle, unit),
                          .low = number_in(column_of(series, low_), row, middle),
                          .likely = middle,

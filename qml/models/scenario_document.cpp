@@ -1,9 +1,13 @@
 #include "models/scenario_document.hpp"
 
 #include "models/scenario_text.hpp"
+#include <QClipboard>
 #include <QFile>
 #include <QFileInfo>
+#include <QGuiApplication>
 #include <QSaveFile>
+
+#include "scenario/read.hpp"
 
 namespace touch {
 
@@ -39,6 +43,10 @@ ScenarioDocument::ScenarioDocument(QObject* parent)
       days_([this](int count) {
           put(QStringLiteral("outage.lasts"), QStringLiteral("%1 d").arg(count));
       }) {}
+
+ScenarioDocument::~ScenarioDocument() {
+    emit leaving();
+}
 
 void ScenarioDocument::openExample() {
     QFile file(example_path());
@@ -95,6 +103,40 @@ QString ScenarioDocument::change(const Edit& edit) {
         set_text(changed.text);
     }
     return changed.trouble;
+}
+
+void ScenarioDocument::copyText() const {
+    QGuiApplication::clipboard()->setText(text_);
+}
+
+bool ScenarioDocument::pasteText() {
+    return take_text(QGuiApplication::clipboard()->text(), tr("What was copied"));
+}
+
+bool ScenarioDocument::takeTextOf(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        tell(tr("%1 cannot be opened: %2.").arg(QFileInfo(file).fileName(), file.errorString()));
+        return false;
+    }
+    return take_text(QString::fromUtf8(file.readAll()), QFileInfo(file).fileName());
+}
+
+bool ScenarioDocument::take_text(const QString& text, const QString& called) {
+    const auto read = scenario::read_scenario(text.toStdString(), std::string());
+    if (!read) {
+        tell(tr("%1 is not a scenario that can be read: %2").arg(called, in_words(read.error())));
+        return false;
+    }
+    tell(QString());
+    set_text(text);
+    return true;
+}
+
+void ScenarioDocument::tellAgain() {
+    if (text_.isEmpty()) return;
+    take_counts();
+    emit textChanged();
 }
 
 void ScenarioDocument::undo() {

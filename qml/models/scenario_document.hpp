@@ -44,6 +44,7 @@ class ScenarioDocument : public QObject {
 
   public:
     explicit ScenarioDocument(QObject* parent = nullptr);
+    ~ScenarioDocument() override;
 
     Q_INVOKABLE void openExample();
     // False, with `trouble` told and the document as it was, when the file cannot be read.
@@ -51,6 +52,16 @@ class ScenarioDocument : public QObject {
     // Writes beside the file and renames, so that a power cut leaves the old or the new one.
     Q_INVOKABLE bool save();
     Q_INVOKABLE bool saveAs(const QUrl& file);
+
+    // The whole text to other programs, and a whole text from them: one that cannot be read as a
+    // scenario is not taken, and `trouble` tells why.
+    Q_INVOKABLE void copyText() const;
+    Q_INVOKABLE bool pasteText();
+    // Takes up the text of another file as a change of this one.
+    Q_INVOKABLE bool takeTextOf(const QString& path);
+    Q_INVOKABLE static QString pathOf(const QUrl& file) { return file.toLocalFile(); }
+    // Says all of it again, as the language or the units changed.
+    Q_INVOKABLE void tellAgain();
 
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
@@ -89,8 +100,10 @@ class ScenarioDocument : public QObject {
     void changedChanged();
     void troubleChanged();
     void aboutToSave(const QString& path);
+    void leaving();  // the last moment at which its text can be read
 
   private:
+    bool take_text(const QString& text, const QString& called);
     void tell(const QString& trouble);
     void take_counts();
     void show_text(const QString& text);

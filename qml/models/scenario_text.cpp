@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "models/as_wished.hpp"
 #include <QObject>
 
 #include "report/clock_words.hpp"
@@ -14,7 +15,7 @@ namespace touch {
 namespace {
 
 QString each(const std::string& amount) {
-    return QObject::tr("%1 each").arg(QString::fromStdString(amount));
+    return QObject::tr("%1 each").arg(told_amount(amount));
 }
 
 Turn turn(int count) {
@@ -26,7 +27,7 @@ Turn turn_days(units::Duration lasts) {
     const double days = lasts / units::day;
     const double whole = std::round(days);
     if (std::abs(days - whole) < 1e-9) return turn(static_cast<int>(whole));
-    return {.shown = QString::fromStdString(units::show(lasts)),
+    return {.shown = told_amount(units::show(lasts)),
             .below = static_cast<int>(std::floor(days)),
             .above = static_cast<int>(std::ceil(days))};
 }
@@ -66,8 +67,8 @@ Counts counts_in(const QString& text) {
         counts.panel_detail = each(units::show(scenario.panels.front().power));
     }
     counts.days = turn_days(scenario.outage.lasts);
-    counts.days_detail = QObject::tr("from %1").arg(
-        QString::fromStdString(report::date_and_time(scenario.outage.starts)));
+    counts.days_detail =
+        QObject::tr("from %1").arg(told(report::date_and_time(scenario.outage.starts)));
     return counts;
 }
 

@@ -12,9 +12,9 @@ QString shown_amount(double value, std::string_view unit) {
     if (unit == "A") return shown(value * units::ampere);
     if (unit == "V") return shown(value * units::volt);
     if (unit == "h") return shown(value * units::hour);
-    if (unit == "s") return QStringLiteral("%1 s").arg(words_of(fmt::format("{:.3g}", value)));
-    if (unit == "%") return QStringLiteral("%1 %").arg(words_of(fmt::format("{:.3g}", value)));
-    const QString number = words_of(fmt::format("{:.3g}", value));
+    if (unit == "s") return QStringLiteral("%1 s").arg(told_amount(fmt::format("{:.3g}", value)));
+    if (unit == "%") return QStringLiteral("%1 %").arg(told_amount(fmt::format("{:.3g}", value)));
+    const QString number = told_amount(fmt::format("{:.3g}", value));
     if (unit.empty() || unit == "1") return number;
     return QStringLiteral("%1 %2").arg(number, words_of(unit).remove(QLatin1Char('.')));
 }

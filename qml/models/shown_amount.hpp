@@ -3,6 +3,7 @@
 
 #include <string_view>
 
+#include "models/as_wished.hpp"
 #include "models/finding_text.hpp"
 #include <QString>
 
@@ -12,7 +13,7 @@ namespace touch {
 
 template <class Quantity>
 [[nodiscard]] QString shown(Quantity quantity) {
-    return words_of(units::show(quantity));
+    return told_amount(units::show(quantity));
 }
 
 //   takes  a value in a unit as UCUM writes it: 1234 W.h is "1.23 kWh"

@@ -19,7 +19,7 @@ class SunControls : public QObject {
     Q_PROPERTY(QString place READ place NOTIFY changed)
     Q_PROPERTY(bool ownPlace READ own_place NOTIFY changed)  // told in figures, not by a name
     Q_PROPERTY(int month READ month NOTIFY changed)  // 1 to 12; 0 while the file cannot be read
-    Q_PROPERTY(QStringList months READ months CONSTANT)
+    Q_PROPERTY(QStringList months READ months NOTIFY changed)
     Q_PROPERTY(bool hasPanels READ has_panels NOTIFY changed)
     Q_PROPERTY(int tilt READ tilt NOTIFY changed)  // degrees from level; 0 when flat
     Q_PROPERTY(QString tiltText READ tilt_text NOTIFY changed)

@@ -16,6 +16,7 @@ Flickable {
     contentWidth: width
     contentHeight: Math.max(height, arranged.implicitHeight + 2 * edge)
     boundsBehavior: Flickable.StopAtBounds
+    maximumFlickVelocity: Look.still ? 1 : 2500
     clip: true
     ScrollBar.vertical: ScrollBar {}
 

@@ -117,7 +117,7 @@ Item {
         onPicked: name => page.show(loads.addLike(name))
         onOwnPicked: {
             page.show(loads.addOwn())
-            fieldsList.type(keys.asked("load[" + page.chosen + "].power").key)
+            fieldsList.type("load[" + page.chosen + "].power")
         }
     }
 

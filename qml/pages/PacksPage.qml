@@ -1,6 +1,7 @@
 // The packs of the unit, each kind a row with its charge, age and lead, and what happens when one is
 // plugged onto the rest; beside it all that can be said of one kind.
-pragma ComponentBehavior: Bound
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -73,6 +74,20 @@ Item {
                 if (number >= 0)
                     page.chosen = number
             }
+        }
+        Fold {
+            objectName: "builds"
+            Layout.fillWidth: true
+            visible: joining.knows("packs")
+            title: qsTr("How many packs and panels to build")
+            inside: Component { BuildsPane { document: page.document } }
+        }
+        Fold {
+            objectName: "gauge"
+            Layout.fillWidth: true
+            visible: joining.knows("gauge")
+            title: qsTr("What the voltmeter means")
+            inside: Component { GaugePane { document: page.document } }
         }
         Fold {
             objectName: "goalFields"

@@ -1,4 +1,6 @@
 // Will it start: the motors of the loads against the inverter, the packs and the cable.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -11,7 +13,11 @@ SplitPage {
     readonly property bool busy: answer.running
     property string wanted
     // The one wanted, or the first there is.
-    readonly property string tool: uses.groups.includes(wanted) ? wanted : (uses.groups[0] ?? "")
+    readonly property string tool: page.one(uses.groups)
+
+    function one(tools) {
+        return tools.includes(page.wanted) ? page.wanted : (tools[0] ?? "")
+    }
 
     AnswerRunner {
         id: answer

@@ -1,4 +1,6 @@
 // After months on a shelf: is it ready, and when must it be topped up.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

@@ -1,5 +1,7 @@
 // What the sun gives back: the place, the month, how the panels stand and how many there are; the
 // recharge of each outage day with its range.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

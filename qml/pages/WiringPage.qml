@@ -1,6 +1,7 @@
 // Whether fuse, wire, switch, connector and outlet suit what is drawn: the build as a picture, and
 // what was found about each part.
-pragma ComponentBehavior: Bound
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

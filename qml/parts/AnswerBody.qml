@@ -1,4 +1,6 @@
 // An answer of any question: its sentences, then what stands behind them.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

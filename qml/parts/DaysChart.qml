@@ -9,6 +9,7 @@ Item {
     id: chart
 
     required property DaysModel days
+    required property PlotWindow view
     required property bool powers  // the lower chart instead of the upper one
 
     function fill() {
@@ -39,8 +40,8 @@ Item {
 
         ValueAxis {
             id: time
-            min: 0
-            max: Math.max(1, chart.days.hours)
+            min: chart.view.from * Math.max(1, chart.days.hours)
+            max: chart.view.to * Math.max(1, chart.days.hours)
             visible: false
         }
         ValueAxis {

@@ -9,6 +9,7 @@ FocusScope {
     objectName: "plot"
 
     required property DaysModel days
+    required property PlotWindow view
     readonly property int axisWidth: Math.round(60 * Math.max(1, Tokens.textScale * 0.9))
     readonly property int dayRow: Tokens.typeMark + Tokens.gapSmall
     readonly property int leastEnergyFrame: 120
@@ -28,12 +29,21 @@ FocusScope {
     Keys.onLeftPressed: plot.days.earlier()
     Keys.onRightPressed: plot.days.later()
     Keys.onPressed: event => {
-        if (event.key === Qt.Key_Home) {
-            event.accepted = true
+        event.accepted = true
+        if (event.key === Qt.Key_Home)
             plot.days.toStart()
-        }
+        else if (event.key === Qt.Key_Plus)
+            plot.view.nearer(plot.days.momentAt)
+        else if (event.key === Qt.Key_Minus)
+            plot.view.farther(plot.days.momentAt)
+        else
+            event.accepted = false
     }
 
+    Connections {
+        target: plot.days
+        function onRowChanged() { plot.view.show(plot.days.momentAt) }
+    }
     FocusRing {
         shown: plot.activeFocus
     }
@@ -56,9 +66,11 @@ FocusScope {
             Layout.leftMargin: plot.axisWidth
             visible: plot.days.pins.length > 0
             pins: plot.days.pins
+            view: plot.view
         }
         PlotFrame {
             days: plot.days
+            view: plot.view
             axisWidth: plot.axisWidth
             dayRow: plot.dayRow
             onTouched: plot.forceActiveFocus(Qt.MouseFocusReason)
@@ -73,6 +85,7 @@ FocusScope {
         }
         PlotFrame {
             days: plot.days
+            view: plot.view
             axisWidth: plot.axisWidth
             dayRow: plot.dayRow
             onTouched: plot.forceActiveFocus(Qt.MouseFocusReason)

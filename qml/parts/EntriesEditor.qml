@@ -32,6 +32,7 @@ ColumnLayout {
     }
     component Add: ActionButton {
         property string kind
+        width: Math.min(implicitWidth, ways.width)
         onClicked: {
             const number = entries.add(kind)
             if (number >= 0)
@@ -73,6 +74,7 @@ ColumnLayout {
         fields: keys
     }
     Flow {
+        id: ways
         Layout.fillWidth: true
         spacing: Tokens.gapSmall
         Repeater {
@@ -91,6 +93,7 @@ ColumnLayout {
         }
         ActionButton {
             objectName: "removeEntry"
+            width: Math.min(implicitWidth, ways.width)
             visible: entries.count > editor.least
             text: editor.removing
             onClicked: entries.remove(editor.shown)

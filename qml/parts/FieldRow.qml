@@ -1,4 +1,6 @@
 // One field of a table: its name, what it holds, how it is changed, and what is wrong with it.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark

@@ -10,7 +10,7 @@ GridLayout {
     signal openAsked()
     signal saveAsked()
     signal themeAsked()
-    signal textSizeAsked()
+    signal lookAsked()
 
     columnSpacing: Tokens.gapSmall
     rowSpacing: Tokens.gapSmall
@@ -37,10 +37,10 @@ GridLayout {
         onClicked: actions.themeAsked()
     }
     ActionButton {
-        objectName: "textSize"
+        objectName: "look"
         Layout.fillWidth: actions.spread
         text: qsTr("Aa")
-        spoken: qsTr("Larger text")
-        onClicked: actions.textSizeAsked()
+        spoken: qsTr("Theme, size of the text, units, clock and language")
+        onClicked: actions.lookAsked()
     }
 }

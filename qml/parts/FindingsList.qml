@@ -1,5 +1,7 @@
 // All findings, the gravest first; below them the hazards, the figures, what was assumed, the
 // working, and the last word.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -14,6 +16,17 @@ ColumnLayout {
     SectionTitle {
         Layout.fillWidth: true
         text: qsTr("Findings")
+    }
+    Text {
+        objectName: "inEnglish"
+        Layout.fillWidth: true
+        visible: Look.language !== "en"
+        text: qsTr("Findings, cautions and working are told in English.")
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeMark
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
     }
     Repeater {
         model: list.source.findings

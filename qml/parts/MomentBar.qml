@@ -1,4 +1,5 @@
-// The moment looked at, in words, and the buttons that move it.
+// The moment looked at, in words that open its working, and the buttons that move it and draw the
+// plot nearer.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -11,40 +12,31 @@ GridLayout {
     required property bool hasEarlier
     required property bool hasLater
     required property bool asTable
-    readonly property bool tight: width < 520 * Math.max(1, Tokens.textScale * 0.9)
+    required property bool canNearer
+    required property bool canFarther
+    required property var working   // lines: how the hour was worked out
+    readonly property bool tight: width < 640 * Math.max(1, Tokens.textScale * 0.9)
     signal earlier()
     signal later()
+    signal nearer()
+    signal farther()
     signal tableAsked()
 
-    columns: tight ? 3 : 4
+    readonly property int buttons: width < 470 * Math.max(1, Tokens.textScale * 0.9) ? 4 : 5
+
+    columns: tight ? buttons : 6
     columnSpacing: Tokens.gapSmall
     rowSpacing: Tokens.gapSmall
 
-    ColumnLayout {
+    PickRow {
+        objectName: "moment"
         Layout.fillWidth: true
-        Layout.columnSpan: bar.tight ? 3 : 1
-        spacing: 0
-        Text {
-            objectName: "momentTime"
-            Layout.fillWidth: true
-            text: bar.time
-            color: Tokens.text
-            font.pixelSize: Tokens.typeBody
-            font.bold: true
-            elide: Text.ElideRight
-            Accessible.role: Accessible.StaticText
-            Accessible.name: text
-        }
-        Text {
-            objectName: "momentText"
-            Layout.fillWidth: true
-            text: bar.text
-            color: Tokens.quietText
-            font.pixelSize: Tokens.typeSmall
-            wrapMode: Text.WordWrap
-            Accessible.role: Accessible.StaticText
-            Accessible.name: text
-        }
+        Layout.columnSpan: bar.tight ? bar.buttons : 1
+        name: bar.time
+        detail: bar.text
+        spoken: qsTr("%1, %2. How it was worked out").arg(bar.time).arg(bar.text)
+        enabled: bar.working.length > 0
+        onClicked: workingSheet.open()
     }
     ActionButton {
         objectName: "earlier"
@@ -65,10 +57,46 @@ GridLayout {
         onClicked: bar.later()
     }
     ActionButton {
+        objectName: "farther"
+        Layout.fillWidth: bar.tight
+        text: "−"
+        spoken: qsTr("More of the plot")
+        enabled: bar.canFarther
+        onClicked: bar.farther()
+    }
+    ActionButton {
+        objectName: "nearer"
+        Layout.fillWidth: bar.tight
+        text: "+"
+        spoken: qsTr("Nearer to this hour")
+        enabled: bar.canNearer
+        onClicked: bar.nearer()
+    }
+    ActionButton {
         objectName: "asTable"
+        Layout.columnSpan: bar.tight && bar.buttons === 4 ? 4 : 1
         Layout.fillWidth: bar.tight
         text: bar.asTable ? qsTr("Plot") : qsTr("Table")
         spoken: bar.asTable ? qsTr("Show the plot") : qsTr("Show as a table")
         onClicked: bar.tableAsked()
+    }
+    Sheet {
+        id: workingSheet
+        objectName: "momentWorking"
+        title: bar.time
+        breadth: 560
+        Repeater {
+            model: workingSheet.opened ? bar.working : []
+            Text {
+                required property string modelData
+                Layout.fillWidth: true
+                text: modelData
+                color: Tokens.text
+                font.pixelSize: Tokens.typeBody
+                wrapMode: Text.Wrap
+                Accessible.role: Accessible.StaticText
+                Accessible.name: text
+            }
+        }
     }
 }

@@ -13,7 +13,7 @@ Rectangle {
     signal listAsked()
 
     readonly property bool folded: Tokens.textScale > 1.3
-    readonly property int columns: Math.min(4, pages.length)
+    readonly property int columns: Math.ceil(pages.length / 2)
     readonly property string pageName: pages.find(one => one.key === page)?.name ?? ""
 
     implicitHeight: folded ? fold.height : grid.height

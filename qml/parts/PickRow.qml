@@ -1,4 +1,6 @@
 // A row to pick: its name, and in small what is known of it.
+// The ids inside are wanted at once.
+// qmllint disable deferred-property-id
 import QtQuick
 import QtQuick.Templates as T
 import Candlemark
@@ -34,7 +36,7 @@ T.Button {
             spacing: 2
             Item {
                 width: parent.width
-                readonly property bool roomy: title.implicitWidth + figure.implicitWidth + Tokens.gap <= width
+                readonly property bool roomy: row.atRight.length > 0 && title.implicitWidth + figure.implicitWidth + Tokens.gap <= width
                 height: roomy ? Math.max(title.implicitHeight, figure.implicitHeight) : title.height + figure.height
                 Text {
                     id: title

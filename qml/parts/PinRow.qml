@@ -7,6 +7,7 @@ Item {
     id: row
 
     required property var pins
+    required property PlotWindow view
     readonly property int size: 26
 
     implicitHeight: size + 4
@@ -17,7 +18,8 @@ Item {
             id: pin
             required property var modelData
             readonly property color colour: modelData.mark === "stop" ? Tokens.stop : modelData.mark === "caution" ? Tokens.caution : Tokens.note
-            x: modelData.at * row.width - width / 2
+            visible: modelData.at >= row.view.from && modelData.at <= row.view.to
+            x: (modelData.at - row.view.from) * row.view.stretch * row.width - width / 2
             width: row.size
             height: row.height
             Rectangle {

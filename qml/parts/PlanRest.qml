@@ -1,4 +1,6 @@
 // What the plan says besides its sentence: what more packs would do, and what the weather may do.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
 import QtQuick
 import Candlemark
 

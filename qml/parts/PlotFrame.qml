@@ -8,12 +8,17 @@ Item {
     id: frame
 
     required property DaysModel days
+    required property PlotWindow view   // the part of it that is in sight
     required property int axisWidth
     required property int dayRow
     required property var ticks
     required property bool powers
     required property bool named  // writes the days' names below
     signal touched()
+
+    function placed(share) {
+        return (share - frame.view.from) * frame.view.stretch * ground.width
+    }
 
     Rectangle {
         anchors.fill: ground
@@ -29,8 +34,8 @@ Item {
             model: frame.days.nights
             Rectangle {
                 required property var modelData
-                x: modelData.from * ground.width
-                width: (modelData.to - modelData.from) * ground.width
+                x: frame.placed(modelData.from)
+                width: frame.placed(modelData.to) - x
                 height: ground.height
                 color: Tokens.night
             }
@@ -50,7 +55,7 @@ Item {
             Rectangle {
                 required property var modelData
                 visible: modelData.from > 0
-                x: Math.round(modelData.from * ground.width)
+                x: Math.round(frame.placed(modelData.from))
                 width: 1
                 height: ground.height
                 color: Tokens.outline
@@ -59,10 +64,11 @@ Item {
         DaysChart {
             anchors.fill: parent
             days: frame.days
+            view: frame.view
             powers: frame.powers
         }
         Rectangle {
-            x: Math.round(frame.days.momentAt * (ground.width - width))
+            x: Math.round(Math.min(frame.placed(frame.days.momentAt), ground.width - width))
             width: 3
             height: ground.height
             color: Tokens.text
@@ -99,9 +105,11 @@ Item {
             id: day
             required property var modelData
             readonly property bool roomy: longName.implicitWidth + 6 <= width
-            x: ground.x + modelData.from * ground.width
+            readonly property real begins: Math.max(0, frame.placed(modelData.from))
+            visible: width > 0
+            x: ground.x + begins
             y: frame.height + 2
-            width: (modelData.to - modelData.from) * ground.width
+            width: Math.max(0, Math.min(ground.width, frame.placed(modelData.to)) - begins)
             height: frame.dayRow
             Text {
                 id: longName
@@ -130,14 +138,23 @@ Item {
             gesturePolicy: TapHandler.ReleaseWithinBounds
             onTapped: point => {
                 frame.touched()
-                frame.days.lookAt(point.position.x / ground.width)
+                frame.days.lookAt(frame.view.shareAt(point.position.x / ground.width))
             }
+        }
+        PinchHandler {
+            id: fingers
+            target: null
+            readonly property real middle: centroid.position.x / Math.max(1, ground.width)
+            onActiveChanged: if (active)
+                frame.view.beginPinch(middle)
+            onActiveScaleChanged: if (active)
+                frame.view.pinch(middle, activeScale)
         }
         DragHandler {
             target: null
             yAxis.enabled: false
             onCentroidChanged: if (active)
-                frame.days.lookAt(centroid.position.x / ground.width)
+                frame.days.lookAt(frame.view.shareAt(centroid.position.x / ground.width))
         }
     }
 }

@@ -14,6 +14,9 @@ ColumnLayout {
     spacing: Tokens.gapSmall
     onAsTableChanged: shown.show()
 
+    PlotWindow {
+        id: inSight
+    }
     Loader {
         id: shown
         Layout.fillWidth: true
@@ -21,7 +24,10 @@ ColumnLayout {
         Layout.minimumHeight: item?.leastHeight ?? 200
 
         function show() {
-            setSource(Qt.resolvedUrl(pane.asTable ? "DaysTable.qml" : "DaysPlot.qml"), { days: pane.days })
+            if (pane.asTable)
+                setSource(Qt.resolvedUrl("DaysTable.qml"), { days: pane.days })
+            else
+                setSource(Qt.resolvedUrl("DaysPlot.qml"), { days: pane.days, view: inSight })
         }
         Component.onCompleted: show()
     }
@@ -33,6 +39,11 @@ ColumnLayout {
         hasEarlier: pane.days.hasEarlier
         hasLater: pane.days.hasLater
         asTable: pane.asTable
+        canNearer: !pane.asTable && inSight.canNearer
+        canFarther: !pane.asTable && inSight.canFarther
+        working: pane.days.momentWorking
+        onNearer: inSight.nearer(pane.days.momentAt)
+        onFarther: inSight.farther(pane.days.momentAt)
         onEarlier: pane.days.earlier()
         onLater: pane.days.later()
         onTableAsked: pane.asTable = !pane.asTable

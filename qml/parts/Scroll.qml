@@ -17,6 +17,7 @@ Flickable {
     contentHeight: column.implicitHeight + 2 * edge
     interactive: contentHeight > height + 1
     boundsBehavior: Flickable.StopAtBounds
+    maximumFlickVelocity: Look.still ? 1 : 2500
     clip: true
     Keys.onUpPressed: bar.decrease()
     Keys.onDownPressed: bar.increase()

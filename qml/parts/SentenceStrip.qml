@@ -17,6 +17,7 @@ Flickable {
     contentHeight: words.implicitHeight + 2 * Tokens.gapSmall
     interactive: contentHeight > height + 1
     boundsBehavior: Flickable.StopAtBounds
+    maximumFlickVelocity: Look.still ? 1 : 2500
     clip: true
     ScrollBar.vertical: ScrollBar {
         policy: strip.interactive ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff

@@ -1,4 +1,6 @@
 // Something laid over the page until it is closed: a list to pick from, a number to type.
+// The ids inside are wanted at once.
+// qmllint disable deferred-property-id
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -71,6 +73,7 @@ Popup {
             contentHeight: body.implicitHeight
             interactive: contentHeight > height + 1
             boundsBehavior: Flickable.StopAtBounds
+            maximumFlickVelocity: Look.still ? 1 : 2500
             clip: true
             ScrollBar.vertical: ScrollBar {
                 policy: scroll.interactive ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff

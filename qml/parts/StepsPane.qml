@@ -32,6 +32,7 @@ GridLayout {
     Step { objectName: "days"; stacked: pane.stacked; step: pane.document.days }
     ActionButton {
         objectName: "outage"
+        implicitWidth: Tokens.touchTarget  // as wide as the steps, and no wider
         Layout.fillWidth: true
         Layout.columnSpan: pane.columns
         text: qsTr("Begin, sky and warmth")

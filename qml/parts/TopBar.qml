@@ -19,7 +19,7 @@ Rectangle {
     signal undoAsked()
     signal redoAsked()
     signal themeAsked()
-    signal textSizeAsked()
+    signal lookAsked()
 
     implicitHeight: Math.max(names.implicitHeight, buttons.implicitHeight) + Tokens.gapSmall * 2
     color: Tokens.surface
@@ -110,7 +110,7 @@ Rectangle {
             onOpenAsked: bar.openAsked()
             onSaveAsked: bar.saveAsked()
             onThemeAsked: bar.themeAsked()
-            onTextSizeAsked: bar.textSizeAsked()
+            onLookAsked: bar.lookAsked()
         }
         ActionButton {
             objectName: "fileAndLook"
@@ -139,7 +139,10 @@ Rectangle {
                 bar.saveAsked()
             }
             onThemeAsked: bar.themeAsked()
-            onTextSizeAsked: bar.textSizeAsked()
+            onLookAsked: {
+                sheet.close()
+                bar.lookAsked()
+            }
         }
     }
 }

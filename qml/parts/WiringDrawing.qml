@@ -1,5 +1,7 @@
 // The build drawn from left to right: packs, leads, bus, inverter, branches. A touch on a part
 // tells what was found about it. Where it is wider than its place it scrolls sideways.
+// The ids inside are wanted at once.
+// qmllint disable deferred-property-id
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Controls.Basic

@@ -39,6 +39,12 @@ QtObject {
     readonly property color night: dark ? "#05070f" : "#dfe3ee"
     readonly property color dayGround: dark ? "#1b1712" : "#fbf7ee"
 
+    // From hardly any chance of lasting to nearly all, and the ink on each.
+    readonly property var chanceFills: dark ? ["#0b0907", "#33260f", "#5c420d", "#b37a12", "#ffc46b"]
+                                            : ["#ffffff", "#f7ead0", "#efca8c", "#c98a2b", "#6b3a00"]
+    readonly property var chanceInks: dark ? ["#f6eee0", "#f6eee0", "#f6eee0", "#000000", "#1d1200"]
+                                           : ["#17120a", "#17120a", "#17120a", "#17120a", "#ffffff"]
+
     // The candle.
     readonly property color wax: dark ? "#e8b064" : "#e0a24e"
     readonly property color sunWax: dark ? "#f6ec7c" : "#f3e35a"

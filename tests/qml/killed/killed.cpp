@@ -101,6 +101,11 @@ void look_at_what_is_left(const QString& folder, const QString& file, Seen& seen
     seen.edits = edit_in(document);  // what the next one goes on from, and may not fall behind
 }
 
+void wait_for(const QString& path) {
+    for (int moments = 0; moments < 2000 && !QFile::exists(path); ++moments)
+        std::this_thread::sleep_for(std::chrono::milliseconds(10));
+}
+
 Seen edit_and_kill(int which, int times) {
     Seen seen;
     const QTemporaryDir place;
@@ -116,6 +121,8 @@ Seen edit_and_kill(int which, int times) {
         editing.start(QCoreApplication::applicationFilePath(),
                       {QStringLiteral("--edit"), folder, file});
         if (!editing.waitForStarted()) return seen;
+        // One in four may be killed while it starts; the others have begun to edit.
+        if (kill % 4 != 0) wait_for(folder + QStringLiteral("/log"));
         std::this_thread::sleep_for(std::chrono::milliseconds(lives(random)));
         editing.kill();  // SIGKILL
         editing.waitForFinished();

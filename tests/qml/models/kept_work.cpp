@@ -1,5 +1,7 @@
 #include "models/kept_work.hpp"
 
+#include <memory>
+
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
@@ -107,6 +109,19 @@ TEST_F(Kept, the_last_ten_versions_of_a_file_stay) {
     }
     const QStringList kept = QDir(keeper.folder() + "/versions").entryList(QDir::Files, QDir::Name);
     EXPECT_EQ(kept.size(), KeptWork::versions);
+}
+
+TEST_F(Kept, a_document_that_goes_first_is_kept_as_it_goes) {
+    auto going = std::make_unique<ScenarioDocument>();
+    going->openExample();
+    keeper.set_document(going.get());
+    going->packs()->more();
+    const QString last = going->text();
+    going.reset();
+    ScenarioDocument later;
+    ASSERT_TRUE(resumed(later));
+    EXPECT_EQ(later.text(), last);
+    EXPECT_FALSE(keeper.keep());
 }
 
 }  // namespace

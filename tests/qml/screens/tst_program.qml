@@ -69,7 +69,7 @@ TestCase {
         touchEvent(plot).press(0, plot, plot.width * 0.6, plot.height / 2).commit()
         touchEvent(plot).release(0, plot, plot.width * 0.6, plot.height / 2).commit()
         tryVerify(() => program.plan.days.row > before)
-        compare(part("momentTime").text, program.plan.days.momentTime)
+        compare(part("moment").name, program.plan.days.momentTime)
     }
     function test_keys_move_the_moment_too() {
         const plot = part("plot")
@@ -81,6 +81,47 @@ TestCase {
         compare(program.plan.days.row, 1)
         keyClick(Qt.Key_Home)
         compare(program.plan.days.row, 0)
+    }
+    function test_the_plot_is_drawn_nearer_by_buttons_and_follows_the_moment() {
+        const view = part("plot").view
+        compare(view.stretch, 1)
+        tap(part("nearer"))
+        tap(part("nearer"))
+        compare(view.stretch, 4)
+        compare(view.from, 0)
+        for (let i = 0; i < 20; ++i)
+            tap(part("later"))
+        verify(view.from > 0)
+        verify(program.plan.days.momentAt <= view.to + 0.0001)
+        tap(part("farther"))
+        tap(part("farther"))
+        compare(view.stretch, 1)
+        verify(!part("farther").enabled)
+    }
+    function test_two_fingers_draw_the_plot_nearer() {
+        const plot = part("frame")
+        const view = part("plot").view
+        const event = touchEvent(plot)
+        const middle = plot.width / 2
+        const y = plot.height / 2
+        event.press(0, plot, middle - 20, y).press(1, plot, middle + 20, y).commit()
+        for (let step = 1; step <= 12; ++step) {
+            wait(16)
+            event.move(0, plot, middle - 20 - 8 * step, y).move(1, plot, middle + 20 + 8 * step, y).commit()
+        }
+        event.release(0, plot, middle - 116, y).release(1, plot, middle + 116, y).commit()
+        tryVerify(() => view.stretch > 1.5)
+        tap(part("farther"))
+    }
+    function test_an_hour_opens_its_working() {
+        for (let i = 0; i < 3; ++i)
+            tap(part("later"))
+        const plan = program.plan
+        tap(part("moment"))
+        const texts = () => Walk.all(program.contentItem.parent).filter(Walk.isText).map(item => item.text)
+        tryVerify(() => texts().some(text => text.includes("went to the loads")))
+        verify(plan.days.momentWorking.length >= 5)
+        keyClick(Qt.Key_Escape)
     }
     function test_the_plot_can_be_read_as_a_table() {
         tap(part("asTable"))

@@ -39,6 +39,15 @@ TestCase {
             verify(ratio >= 4.5, ink + " on " + paper + ": " + ratio.toFixed(2))
         }
     }
+    function test_every_chance_can_be_read_data() { return looks() }
+    function test_every_chance_can_be_read(look) {
+        Tokens.dark = look.dark
+        compare(Tokens.chanceFills.length, 5)
+        for (let step = 0; step < 5; ++step) {
+            const ratio = contrast(Qt.color(Tokens.chanceInks[step]), Qt.color(Tokens.chanceFills[step]))
+            verify(ratio >= 4.5, "step " + step + ": " + ratio.toFixed(2))
+        }
+    }
     function test_every_line_and_mark_can_be_seen_data() { return looks() }
     function test_every_line_and_mark_can_be_seen(look) {
         Tokens.dark = look.dark

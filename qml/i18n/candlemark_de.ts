@@ -1,0 +1,2279 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de">
+<context>
+    <name>AnswerBody</name>
+    <message>
+        <source>Table: %1</source>
+        <translation>Tabelle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ApplianceSheet</name>
+    <message>
+        <source>Pick what it is</source>
+        <translation>Wählen Sie, was es ist</translation>
+    </message>
+    <message>
+        <source>Part of its name</source>
+        <translation>Teil des Namens</translation>
+    </message>
+    <message>
+        <source>Type part of a name</source>
+        <translation>Einen Teil des Namens eingeben</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>Nothing in the library is called so.</source>
+        <translation>In der Liste heißt nichts so.</translation>
+    </message>
+</context>
+<context>
+    <name>BuildsPane</name>
+    <message>
+        <source>Thousands of outages are being run; the page stays free meanwhile.</source>
+        <translation>Tausende Ausfälle werden durchgerechnet; die Seite bleibt solange bedienbar.</translation>
+    </message>
+    <message>
+        <source>Stop following changes</source>
+        <translation>Änderungen nicht weiter verfolgen</translation>
+    </message>
+    <message>
+        <source>Work out packs and panels</source>
+        <translation>Akkus und Module ausrechnen</translation>
+    </message>
+    <message>
+        <source>Touch a cell to read what is known of that build.</source>
+        <translation>Tippen Sie auf ein Feld, um mehr über diesen Aufbau zu lesen.</translation>
+    </message>
+</context>
+<context>
+    <name>CandleLegend</name>
+    <message>
+        <source>packs carry</source>
+        <translation>aus den Akkus</translation>
+    </message>
+    <message>
+        <source>sun puts back</source>
+        <translation>von der Sonne</translation>
+    </message>
+    <message>
+        <source>may be less</source>
+        <translation>vielleicht weniger</translation>
+    </message>
+    <message>
+        <source>burnt, missing</source>
+        <translation>fehlt</translation>
+    </message>
+</context>
+<context>
+    <name>CandlePanel</name>
+    <message>
+        <source>Candle</source>
+        <translation>Kerze</translation>
+    </message>
+</context>
+<context>
+    <name>ChanceMap</name>
+    <message>
+        <source>Chance of lasting, packs down and panels across</source>
+        <translation>Wahrscheinlichkeit, den Ausfall zu überstehen; Akkus nach unten, Module nach rechts</translation>
+    </message>
+    <message>
+        <source>Packs down, panels across; each figure is the chance in %</source>
+        <translation>Akkus nach unten, Module nach rechts; jede Zahl ist die Wahrscheinlichkeit in %</translation>
+    </message>
+</context>
+<context>
+    <name>CircuitsEditor</name>
+    <message>
+        <source>Add a circuit</source>
+        <translation>Stromkreis hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take this circuit out</source>
+        <translation>Diesen Stromkreis entfernen</translation>
+    </message>
+    <message>
+        <source>Its parts, from where it begins outwards</source>
+        <translation>Seine Teile, vom Anfang nach außen</translation>
+    </message>
+    <message>
+        <source>Take this part out</source>
+        <translation>Dieses Teil entfernen</translation>
+    </message>
+    <message>
+        <source>+ fuse</source>
+        <translation>+ Sicherung</translation>
+    </message>
+    <message>
+        <source>+ switch</source>
+        <translation>+ Schalter</translation>
+    </message>
+    <message>
+        <source>+ wire</source>
+        <translation>+ Leitung</translation>
+    </message>
+    <message>
+        <source>+ connector</source>
+        <translation>+ Steckverbinder</translation>
+    </message>
+    <message>
+        <source>+ outlet</source>
+        <translation>+ Steckdose</translation>
+    </message>
+</context>
+<context>
+    <name>CountStepper</name>
+    <message>
+        <source>Less: %1</source>
+        <translation>Weniger: %1</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>Mehr: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DaysPlot</name>
+    <message>
+        <source>Stored energy, loads and sun over the outage</source>
+        <translation>Gespeicherte Energie, Verbrauch und Sonne während des Ausfalls</translation>
+    </message>
+    <message>
+        <source>stored: earliest, likely, latest</source>
+        <translation>gespeichert: ungünstig, erwartet, günstig</translation>
+    </message>
+    <message>
+        <source>loads</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>Nacht</translation>
+    </message>
+</context>
+<context>
+    <name>DaysTable</name>
+    <message>
+        <source>The outage, an hour a row</source>
+        <translation>Der Ausfall, eine Stunde je Zeile</translation>
+    </message>
+</context>
+<context>
+    <name>FieldRow</name>
+    <message>
+        <source>%1: %2. Change</source>
+        <translation>%1: %2. Ändern</translation>
+    </message>
+</context>
+<context>
+    <name>FieldsList</name>
+    <message>
+        <source>Leave it open</source>
+        <translation>Offen lassen</translation>
+    </message>
+</context>
+<context>
+    <name>FileActions</name>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Open a scenario file</source>
+        <translation>Eine Plandatei öffnen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Save the scenario file</source>
+        <translation>Die Plandatei speichern</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Use the light look</source>
+        <translation>Helle Darstellung verwenden</translation>
+    </message>
+    <message>
+        <source>Use the dark look</source>
+        <translation>Dunkle Darstellung verwenden</translation>
+    </message>
+    <message>
+        <source>Aa</source>
+        <translation>Aa</translation>
+    </message>
+    <message>
+        <source>Theme, size of the text, units, clock and language</source>
+        <translation>Farben, Schriftgröße, Einheiten, Uhr und Sprache</translation>
+    </message>
+</context>
+<context>
+    <name>FilePage</name>
+    <message>
+        <source>Compare with</source>
+        <translation>Vergleichen mit</translation>
+    </message>
+    <message>
+        <source>Scenario files (*.toml)</source>
+        <translation>Plandateien (*.toml)</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Title: %1. Change</source>
+        <translation>Titel: %1. Ändern</translation>
+    </message>
+    <message>
+        <source>Copy the whole text</source>
+        <translation>Den ganzen Text kopieren</translation>
+    </message>
+    <message>
+        <source>Take up a copied text</source>
+        <translation>Kopierten Text übernehmen</translation>
+    </message>
+    <message>
+        <source>Compare with another file</source>
+        <translation>Mit einer anderen Datei vergleichen</translation>
+    </message>
+    <message>
+        <source>Versions that were saved over</source>
+        <translation>Überschriebene Fassungen</translation>
+    </message>
+    <message>
+        <source>None yet. The last ten are kept each time this file is saved.</source>
+        <translation>Noch keine. Bei jedem Speichern bleiben die letzten zehn erhalten.</translation>
+    </message>
+    <message>
+        <source>take this version up; the way back stays open</source>
+        <translation>diese Fassung übernehmen; Sie können es rückgängig machen</translation>
+    </message>
+    <message>
+        <source>From this build to %1</source>
+        <translation>Von diesem Aufbau zu %1</translation>
+    </message>
+    <message>
+        <source>What was understood of the file</source>
+        <translation>Was aus der Datei verstanden wurde</translation>
+    </message>
+    <message>
+        <source>Part of a key</source>
+        <translation>Teil eines Schlüssels</translation>
+    </message>
+    <message>
+        <source>Type part of a key</source>
+        <translation>Einen Teil des Schlüssels eingeben</translation>
+    </message>
+    <message>
+        <source>what the file says</source>
+        <translation>was in der Datei steht</translation>
+    </message>
+    <message>
+        <source>all it could say</source>
+        <translation>alles, was darin stehen kann</translation>
+    </message>
+</context>
+<context>
+    <name>FindingRow</name>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FindingsList</name>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Nothing found that stands in the way.</source>
+        <translation>Es wurde nichts gefunden, was dagegen spricht.</translation>
+    </message>
+    <message>
+        <source>Take care: %1</source>
+        <translation>Vorsicht: %1</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>How it was worked out</source>
+        <translation>Rechenweg</translation>
+    </message>
+    <message>
+        <source>What was assumed</source>
+        <translation>Annahmen</translation>
+    </message>
+    <message>
+        <source>Findings, cautions and working are told in English.</source>
+        <translation>Befunde, Warnungen und Rechenweg stehen auf Englisch.</translation>
+    </message>
+</context>
+<context>
+    <name>Fold</name>
+    <message>
+        <source>Hide: %1</source>
+        <translation>Ausblenden: %1</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Einblenden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>GaugePane</name>
+    <message>
+        <source>The voltmeter shows</source>
+        <translation>Das Voltmeter zeigt</translation>
+    </message>
+    <message>
+        <source>touch to type the volts</source>
+        <translation>tippen, um die Volt einzugeben</translation>
+    </message>
+    <message>
+        <source>%1: %2. Change</source>
+        <translation>%1: %2. Ändern</translation>
+    </message>
+    <message>
+        <source>At rest before that for</source>
+        <translation>Zuvor in Ruhe seit</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>an hour</source>
+        <translation>eine Stunde</translation>
+    </message>
+    <message>
+        <source>a night</source>
+        <translation>eine Nacht</translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation>einen Tag</translation>
+    </message>
+</context>
+<context>
+    <name>HoursField</name>
+    <message>
+        <source>%1 half an hour earlier</source>
+        <translation>%1 eine halbe Stunde früher</translation>
+    </message>
+    <message>
+        <source>%1 half an hour later</source>
+        <translation>%1 eine halbe Stunde später</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Take %1 out</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>+ morning</source>
+        <translation>+ Morgen</translation>
+    </message>
+    <message>
+        <source>+ evening</source>
+        <translation>+ Abend</translation>
+    </message>
+    <message>
+        <source>+ night</source>
+        <translation>+ Nacht</translation>
+    </message>
+</context>
+<context>
+    <name>LoadsPage</name>
+    <message>
+        <source>Add a load</source>
+        <translation>Verbraucher hinzufügen</translation>
+    </message>
+    <message>
+        <source>Nothing is switched on yet.</source>
+        <translation>Noch ist nichts eingeschaltet.</translation>
+    </message>
+    <message>
+        <source>◀  All loads</source>
+        <translation>◀  Alle Verbraucher</translation>
+    </message>
+    <message>
+        <source>Back to all loads</source>
+        <translation>Zurück zu allen Verbrauchern</translation>
+    </message>
+    <message>
+        <source>Take this load out</source>
+        <translation>Diesen Verbraucher entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>LookSheet</name>
+    <message>
+        <source>How it is shown</source>
+        <translation>Darstellung</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>dark, for the night</source>
+        <translation>dunkel, für die Nacht</translation>
+    </message>
+    <message>
+        <source>light, for daylight</source>
+        <translation>hell, für den Tag</translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>wie das System</translation>
+    </message>
+    <message>
+        <source>Size of the text</source>
+        <translation>Schriftgröße</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>lists glide on</source>
+        <translation>Listen gleiten nach</translation>
+    </message>
+    <message>
+        <source>nothing moves by itself</source>
+        <translation>nichts bewegt sich von selbst</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>metric</source>
+        <translation>metrisch</translation>
+    </message>
+    <message>
+        <source>with °F, lb and ft beside</source>
+        <translation>dazu °F, lb und ft</translation>
+    </message>
+    <message>
+        <source>Clock</source>
+        <translation>Uhr</translation>
+    </message>
+    <message>
+        <source>24 hours</source>
+        <translation>24 Stunden</translation>
+    </message>
+    <message>
+        <source>12 hours, AM and PM</source>
+        <translation>12 Stunden, AM und PM</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Akkus</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>Starting</source>
+        <translation>Anlauf</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Kabel</translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Open a scenario</source>
+        <translation>Plan öffnen</translation>
+    </message>
+    <message>
+        <source>Scenario files (*.toml)</source>
+        <translation>Plandateien (*.toml)</translation>
+    </message>
+    <message>
+        <source>Save the scenario</source>
+        <translation>Plan speichern</translation>
+    </message>
+</context>
+<context>
+    <name>MomentBar</name>
+    <message>
+        <source>An hour earlier</source>
+        <translation>Eine Stunde früher</translation>
+    </message>
+    <message>
+        <source>An hour later</source>
+        <translation>Eine Stunde später</translation>
+    </message>
+    <message>
+        <source>Plot</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Show the plot</source>
+        <translation>Die Kurve zeigen</translation>
+    </message>
+    <message>
+        <source>Show as a table</source>
+        <translation>Als Tabelle zeigen</translation>
+    </message>
+    <message>
+        <source>%1, %2. How it was worked out</source>
+        <translation>%1, %2. Rechenweg</translation>
+    </message>
+    <message>
+        <source>More of the plot</source>
+        <translation>Mehr von der Kurve</translation>
+    </message>
+    <message>
+        <source>Nearer to this hour</source>
+        <translation>Näher an diese Stunde</translation>
+    </message>
+</context>
+<context>
+    <name>MomentField</name>
+    <message>
+        <source>%1 earlier</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 später</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>hour</source>
+        <translation>Stunde</translation>
+    </message>
+</context>
+<context>
+    <name>NumberPad</name>
+    <message>
+        <source>reads as %1</source>
+        <translation>verstanden als %1</translation>
+    </message>
+    <message>
+        <source>for example %1</source>
+        <translation>zum Beispiel %1</translation>
+    </message>
+    <message>
+        <source>Take the last sign away</source>
+        <translation>Das letzte Zeichen löschen</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>PacksPage</name>
+    <message>
+        <source>Add another kind of pack</source>
+        <translation>Weitere Akkuart hinzufügen</translation>
+    </message>
+    <message>
+        <source>What the build has to do</source>
+        <translation>Was der Aufbau leisten soll</translation>
+    </message>
+    <message>
+        <source>Plugging one onto the rest</source>
+        <translation>Einen Akku an die übrigen stecken</translation>
+    </message>
+    <message>
+        <source>◀  All packs</source>
+        <translation>◀  Alle Akkus</translation>
+    </message>
+    <message>
+        <source>Back to all packs</source>
+        <translation>Zurück zu allen Akkus</translation>
+    </message>
+    <message>
+        <source>Take this kind out</source>
+        <translation>Diese Art entfernen</translation>
+    </message>
+    <message>
+        <source>How many packs and panels to build</source>
+        <translation>Wie viele Akkus und Module</translation>
+    </message>
+    <message>
+        <source>What the voltmeter means</source>
+        <translation>Was das Voltmeter bedeutet</translation>
+    </message>
+</context>
+<context>
+    <name>PageBar</name>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>%1 ▴</source>
+        <translation>%1 ▴</translation>
+    </message>
+    <message>
+        <source>Pages; this is %1</source>
+        <translation>Seiten; dies ist %1</translation>
+    </message>
+</context>
+<context>
+    <name>PageRail</name>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceSheet</name>
+    <message>
+        <source>Pick the nearest place</source>
+        <translation>Wählen Sie den nächstgelegenen Ort</translation>
+    </message>
+    <message>
+        <source>Part of its name</source>
+        <translation>Teil des Namens</translation>
+    </message>
+    <message>
+        <source>Type part of a name</source>
+        <translation>Einen Teil des Namens eingeben</translation>
+    </message>
+    <message>
+        <source>A place of your own, in figures</source>
+        <translation>Eigener Ort, in Zahlen</translation>
+    </message>
+    <message>
+        <source>No built-in place is called so. Give your own in figures.</source>
+        <translation>Kein hinterlegter Ort heißt so. Geben Sie Ihren eigenen in Zahlen an.</translation>
+    </message>
+</context>
+<context>
+    <name>QApplication</name>
+    <message>
+        <source>Shows how long a hand-built power unit lasts through an outage.</source>
+        <translation>Zeigt, wie lange ein selbst gebautes Notstromgerät einen Stromausfall überbrückt.</translation>
+    </message>
+    <message>
+        <source>Scenario to open; an example without it.</source>
+        <translation>Plan, der geöffnet wird; ohne Angabe ein Beispiel.</translation>
+    </message>
+    <message>
+        <source>Save a picture of the window and close.</source>
+        <translation>Ein Bild des Fensters speichern und beenden.</translation>
+    </message>
+    <message>
+        <source>Size of the window.</source>
+        <translation>Größe des Fensters.</translation>
+    </message>
+    <message>
+        <source>dark, light or system.</source>
+        <translation>dark, light oder system.</translation>
+    </message>
+    <message>
+        <source>Size of the text, 100 to 200 percent.</source>
+        <translation>Schriftgröße, 100 bis 200 Prozent.</translation>
+    </message>
+    <message>
+        <source>Page to begin with, such as days or loads.</source>
+        <translation>Seite, mit der begonnen wird, etwa days oder loads.</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>This cannot be answered yet.</source>
+        <translation>Das lässt sich noch nicht beantworten.</translation>
+    </message>
+    <message>
+        <source>What stands in the way is listed below.</source>
+        <translation>Was dem entgegensteht, steht unten.</translation>
+    </message>
+    <message>
+        <source>%1 while on (%2 to %3)</source>
+        <translation>%1 im Betrieb (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1, on %2 of the time</source>
+        <translation>%1, eingeschaltet %2 der Zeit</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>Nacht</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>%1 stored</source>
+        <translation>%1 gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>loads go without</source>
+        <translation>Verbraucher ohne Strom</translation>
+    </message>
+    <message>
+        <source>loads %1</source>
+        <translation>Verbrauch %1</translation>
+    </message>
+    <message>
+        <source>sun %1</source>
+        <translation>Sonne %1</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>Burns %1 of the %2 that the outage lasts.</source>
+        <translation>Brennt %1 von den %2 des Ausfalls.</translation>
+    </message>
+    <message>
+        <source>This file cannot be used yet.</source>
+        <translation>Diese Datei lässt sich noch nicht verwenden.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>How its use is known</source>
+        <translation>Woher der Verbrauch bekannt ist</translation>
+    </message>
+    <message>
+        <source>plug-in meter</source>
+        <translation>Zwischenstecker-Messgerät</translation>
+    </message>
+    <message>
+        <source>energy over some time</source>
+        <translation>Energie über eine Zeit</translation>
+    </message>
+    <message>
+        <source>yearly label</source>
+        <translation>Energieetikett</translation>
+    </message>
+    <message>
+        <source>kWh a year</source>
+        <translation>kWh im Jahr</translation>
+    </message>
+    <message>
+        <source>nameplate</source>
+        <translation>Typenschild</translation>
+    </message>
+    <message>
+        <source>volts and amperes</source>
+        <translation>Volt und Ampere</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>watts while on</source>
+        <translation>Watt im Betrieb</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
+        <source>metered</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>from a label</source>
+        <translation>vom Etikett</translation>
+    </message>
+    <message>
+        <source>a guess</source>
+        <translation>geschätzt</translation>
+    </message>
+    <message>
+        <source>While switched on it runs</source>
+        <translation>Eingeschaltet läuft er</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <translation>durchgehend</translation>
+    </message>
+    <message>
+        <source>on and off</source>
+        <translation>im Wechsel</translation>
+    </message>
+    <message>
+        <source>Kept on before others</source>
+        <translation>Vorrang</translation>
+    </message>
+    <message>
+        <source>1 life and health</source>
+        <translation>1 Leben und Gesundheit</translation>
+    </message>
+    <message>
+        <source>2 property</source>
+        <translation>2 Hab und Gut</translation>
+    </message>
+    <message>
+        <source>3 word and light</source>
+        <translation>3 Nachrichten und Licht</translation>
+    </message>
+    <message>
+        <source>4 comfort</source>
+        <translation>4 Behaglichkeit</translation>
+    </message>
+    <message>
+        <source>5 work</source>
+        <translation>5 Arbeit</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Energy metered</source>
+        <translation>Gemessene Energie</translation>
+    </message>
+    <message>
+        <source>Metered over</source>
+        <translation>Gemessen über</translation>
+    </message>
+    <message>
+        <source>On the label</source>
+        <translation>Auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>Volts on the plate</source>
+        <translation>Volt auf dem Typenschild</translation>
+    </message>
+    <message>
+        <source>Amperes on the plate</source>
+        <translation>Ampere auf dem Typenschild</translation>
+    </message>
+    <message>
+        <source>Power while on</source>
+        <translation>Leistung im Betrieb</translation>
+    </message>
+    <message>
+        <source>Plugged into</source>
+        <translation>Angeschlossen an</translation>
+    </message>
+    <message>
+        <source>inverter outlet</source>
+        <translation>Steckdose des Wechselrichters</translation>
+    </message>
+    <message>
+        <source>12 V</source>
+        <translation>12 V</translation>
+    </message>
+    <message>
+        <source>USB</source>
+        <translation>USB</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>at all hours</source>
+        <translation>rund um die Uhr</translation>
+    </message>
+    <message>
+        <source>On for</source>
+        <translation>Eingeschaltet für</translation>
+    </message>
+    <message>
+        <source>Out of every</source>
+        <translation>Von jeweils</translation>
+    </message>
+    <message>
+        <source>Somebody&apos;s health depends on it</source>
+        <translation>Jemandes Gesundheit hängt davon ab</translation>
+    </message>
+    <message>
+        <source>as the first pack, or as usual for the kind</source>
+        <translation>wie der erste Akku oder wie bei der Art üblich</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>lithium iron phosphate</source>
+        <translation>Lithium-Eisenphosphat</translation>
+    </message>
+    <message>
+        <source>lead, sealed (AGM)</source>
+        <translation>Blei, geschlossen (AGM)</translation>
+    </message>
+    <message>
+        <source>lead, gel</source>
+        <translation>Blei, Gel</translation>
+    </message>
+    <message>
+        <source>lead, wet</source>
+        <translation>Blei, nass</translation>
+    </message>
+    <message>
+        <source>Capacity, each</source>
+        <translation>Kapazität, je Stück</translation>
+    </message>
+    <message>
+        <source>Capacity rated over</source>
+        <translation>Kapazität angegeben über</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>How full at the start</source>
+        <translation>Ladestand zu Beginn</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>half its life</source>
+        <translation>halbe Lebensdauer</translation>
+    </message>
+    <message>
+        <source>old</source>
+        <translation>alt</translation>
+    </message>
+    <message>
+        <source>Capacity found by a test</source>
+        <translation>Gemessene Kapazität</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Lead and connector, both ways</source>
+        <translation>Leitung und Stecker, hin und zurück</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>wie üblich</translation>
+    </message>
+    <message>
+        <source>Most it may give</source>
+        <translation>Höchster Entladestrom</translation>
+    </message>
+    <message>
+        <source>as usual for the kind</source>
+        <translation>wie bei der Art üblich</translation>
+    </message>
+    <message>
+        <source>Most it may take</source>
+        <translation>Höchster Ladestrom</translation>
+    </message>
+    <message>
+        <source>Part of it that may be used</source>
+        <translation>Nutzbarer Anteil</translation>
+    </message>
+    <message>
+        <source>Its protection switches off at</source>
+        <translation>Schutzschaltung trennt bei</translation>
+    </message>
+    <message>
+        <source>Voltage measured at rest</source>
+        <translation>Gemessene Ruhespannung</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>At rest before that for</source>
+        <translation>Zuvor in Ruhe seit</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>Its fuse</source>
+        <translation>Seine Sicherung</translation>
+    </message>
+    <message>
+        <source>none told</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>Weight, each</source>
+        <translation>Gewicht, je Stück</translation>
+    </message>
+    <message>
+        <source>Price, each</source>
+        <translation>Preis, je Stück</translation>
+    </message>
+    <message>
+        <source>Power, each</source>
+        <translation>Leistung, je Stück</translation>
+    </message>
+    <message>
+        <source>How they stand</source>
+        <translation>Aufstellung</translation>
+    </message>
+    <message>
+        <source>flat on the ground</source>
+        <translation>flach am Boden</translation>
+    </message>
+    <message>
+        <source>propped up</source>
+        <translation>aufgestellt</translation>
+    </message>
+    <message>
+        <source>turned by hand</source>
+        <translation>von Hand nachgeführt</translation>
+    </message>
+    <message>
+        <source>Faces, from north by east</source>
+        <translation>Ausrichtung, von Nord über Ost</translation>
+    </message>
+    <message>
+        <source>towards the sun at noon</source>
+        <translation>zur Mittagssonne</translation>
+    </message>
+    <message>
+        <source>Tilt from level</source>
+        <translation>Neigung gegen die Waagerechte</translation>
+    </message>
+    <message>
+        <source>as assumed</source>
+        <translation>wie angenommen</translation>
+    </message>
+    <message>
+        <source>Hours outside</source>
+        <translation>Stunden im Freien</translation>
+    </message>
+    <message>
+        <source>always</source>
+        <translation>immer</translation>
+    </message>
+    <message>
+        <source>Joined one behind the other</source>
+        <translation>In Reihe geschaltet</translation>
+    </message>
+    <message>
+        <source>Open-circuit voltage</source>
+        <translation>Leerlaufspannung</translation>
+    </message>
+    <message>
+        <source>Short-circuit current</source>
+        <translation>Kurzschlussstrom</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>The first sky</source>
+        <translation>Himmel am ersten Tag</translation>
+    </message>
+    <message>
+        <source>storm</source>
+        <translation>Sturm</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>klar</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>Warmth of the packs</source>
+        <translation>Temperatur der Akkus</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Eingelagert</translation>
+    </message>
+    <message>
+        <source>Warmth of the place</source>
+        <translation>Temperatur am Ort</translation>
+    </message>
+    <message>
+        <source>Drain that stays on</source>
+        <translation>Dauernder Ruhestrom</translation>
+    </message>
+    <message>
+        <source>Master switch open</source>
+        <translation>Hauptschalter aus</translation>
+    </message>
+    <message>
+        <source>On a maintenance charger</source>
+        <translation>Am Erhaltungsladegerät</translation>
+    </message>
+    <message>
+        <source>Power without end</source>
+        <translation>Dauerleistung</translation>
+    </message>
+    <message>
+        <source>Apparent power without end</source>
+        <translation>Dauer-Scheinleistung</translation>
+    </message>
+    <message>
+        <source>Power for a moment</source>
+        <translation>Spitzenleistung</translation>
+    </message>
+    <message>
+        <source>That moment lasts</source>
+        <translation>Spitzenleistung hält an</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Draw with nothing plugged in</source>
+        <translation>Leerlaufverbrauch</translation>
+    </message>
+    <message>
+        <source>Switches off below</source>
+        <translation>Schaltet ab unter</translation>
+    </message>
+    <message>
+        <source>Switches on again above</source>
+        <translation>Schaltet wieder ein über</translation>
+    </message>
+    <message>
+        <source>Waits before it switches off</source>
+        <translation>Wartet vor dem Abschalten</translation>
+    </message>
+    <message>
+        <source>Voltage of its outlets</source>
+        <translation>Ausgangsspannung</translation>
+    </message>
+    <message>
+        <source>Wave</source>
+        <translation>Wellenform</translation>
+    </message>
+    <message>
+        <source>sine</source>
+        <translation>Sinus</translation>
+    </message>
+    <message>
+        <source>stepped</source>
+        <translation>Rechteck, gestuft</translation>
+    </message>
+    <message>
+        <source>Switched off</source>
+        <translation>Ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>Rated for at most</source>
+        <translation>Zulässig bis</translation>
+    </message>
+    <message>
+        <source>Largest wire it takes</source>
+        <translation>Größter Leiterquerschnitt</translation>
+    </message>
+    <message>
+        <source>Rating of the fuse</source>
+        <translation>Nennstrom der Sicherung</translation>
+    </message>
+    <message>
+        <source>Kind of fuse</source>
+        <translation>Art der Sicherung</translation>
+    </message>
+    <message>
+        <source>blade</source>
+        <translation>Flachsicherung</translation>
+    </message>
+    <message>
+        <source>large blade</source>
+        <translation>große Flachsicherung</translation>
+    </message>
+    <message>
+        <source>strip, 30 mm</source>
+        <translation>Streifensicherung, 30 mm</translation>
+    </message>
+    <message>
+        <source>strip, 51 mm</source>
+        <translation>Streifensicherung, 51 mm</translation>
+    </message>
+    <message>
+        <source>bolted limiter (ANL)</source>
+        <translation>Schraubsicherung (ANL)</translation>
+    </message>
+    <message>
+        <source>on the terminal</source>
+        <translation>auf der Polklemme</translation>
+    </message>
+    <message>
+        <source>class T</source>
+        <translation>Klasse T</translation>
+    </message>
+    <message>
+        <source>cartridge</source>
+        <translation>Rohrsicherung</translation>
+    </message>
+    <message>
+        <source>circuit breaker</source>
+        <translation>Sicherungsautomat</translation>
+    </message>
+    <message>
+        <source>Breaks at most</source>
+        <translation>Ausschaltvermögen</translation>
+    </message>
+    <message>
+        <source>Rating of the switch</source>
+        <translation>Nennstrom des Schalters</translation>
+    </message>
+    <message>
+        <source>Rated for</source>
+        <translation>Zugelassen für</translation>
+    </message>
+    <message>
+        <source>direct current</source>
+        <translation>Gleichstrom</translation>
+    </message>
+    <message>
+        <source>alternating current</source>
+        <translation>Wechselstrom</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>Size of the wire</source>
+        <translation>Leitergröße</translation>
+    </message>
+    <message>
+        <source>Length, one way</source>
+        <translation>Länge, einfach</translation>
+    </message>
+    <message>
+        <source>Length, out and back</source>
+        <translation>Länge, hin und zurück</translation>
+    </message>
+    <message>
+        <source>Insulation stands</source>
+        <translation>Isolierung verträgt</translation>
+    </message>
+    <message>
+        <source>Terminals stand</source>
+        <translation>Klemmen vertragen</translation>
+    </message>
+    <message>
+        <source>as the insulation</source>
+        <translation>wie die Isolierung</translation>
+    </message>
+    <message>
+        <source>Wires side by side</source>
+        <translation>Leiter nebeneinander</translation>
+    </message>
+    <message>
+        <source>Rating of the connector</source>
+        <translation>Nennstrom des Steckverbinders</translation>
+    </message>
+    <message>
+        <source>Which connector</source>
+        <translation>Welcher Steckverbinder</translation>
+    </message>
+    <message>
+        <source>Its resistance</source>
+        <translation>Sein Widerstand</translation>
+    </message>
+    <message>
+        <source>Rating of the outlet</source>
+        <translation>Nennstrom der Steckdose</translation>
+    </message>
+    <message>
+        <source>Trips on a ground fault</source>
+        <translation>Mit Fehlerstromschutz</translation>
+    </message>
+    <message>
+        <source>Feeds</source>
+        <translation>Versorgt</translation>
+    </message>
+    <message>
+        <source>Begins at</source>
+        <translation>Beginnt an</translation>
+    </message>
+    <message>
+        <source>as usual for what it feeds</source>
+        <translation>wie für das Versorgte üblich</translation>
+    </message>
+    <message>
+        <source>the bus</source>
+        <translation>der Sammelschiene</translation>
+    </message>
+    <message>
+        <source>the inverter&apos;s outlets</source>
+        <translation>den Steckdosen des Wechselrichters</translation>
+    </message>
+    <message>
+        <source>Voltage it may lose</source>
+        <translation>Zulässiger Spannungsfall</translation>
+    </message>
+    <message>
+        <source>by what it feeds</source>
+        <translation>je nach dem Versorgten</translation>
+    </message>
+    <message>
+        <source>Neutral</source>
+        <translation>Neutralleiter</translation>
+    </message>
+    <message>
+        <source>bonded to ground</source>
+        <translation>mit Erde verbunden</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>erdfrei</translation>
+    </message>
+    <message>
+        <source>switched</source>
+        <translation>geschaltet</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>Mittelanzapfung</translation>
+    </message>
+    <message>
+        <source>finds the best voltage (MPPT)</source>
+        <translation>sucht den besten Arbeitspunkt (MPPT)</translation>
+    </message>
+    <message>
+        <source>switches the panels through (PWM)</source>
+        <translation>schaltet die Module durch (PWM)</translation>
+    </message>
+    <message>
+        <source>Takes from the panels at most</source>
+        <translation>Höchste Eingangsleistung</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>keine Grenze</translation>
+    </message>
+    <message>
+        <source>Gives to the packs at most</source>
+        <translation>Höchster Ladestrom an die Akkus</translation>
+    </message>
+    <message>
+        <source>Stands from the panels at most</source>
+        <translation>Höchste Eingangsspannung</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>from the wall</source>
+        <translation>aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>from a vehicle</source>
+        <translation>aus einem Fahrzeug</translation>
+    </message>
+    <message>
+        <source>from a generator</source>
+        <translation>aus einem Stromerzeuger</translation>
+    </message>
+    <message>
+        <source>Charging current</source>
+        <translation>Ladestrom</translation>
+    </message>
+    <message>
+        <source>Rating of the generator</source>
+        <translation>Leistung des Stromerzeugers</translation>
+    </message>
+    <message>
+        <source>Length of the case</source>
+        <translation>Länge des Koffers</translation>
+    </message>
+    <message>
+        <source>Width of the case</source>
+        <translation>Breite des Koffers</translation>
+    </message>
+    <message>
+        <source>Height of the case</source>
+        <translation>Höhe des Koffers</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>plastic</source>
+        <translation>Kunststoff</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>Lid while in use</source>
+        <translation>Deckel im Betrieb</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>Air around it</source>
+        <translation>Umgebungsluft</translation>
+    </message>
+    <message>
+        <source>Latitude, north positive</source>
+        <translation>Breite, Nord positiv</translation>
+    </message>
+    <message>
+        <source>Longitude, east positive</source>
+        <translation>Länge, Ost positiv</translation>
+    </message>
+    <message>
+        <source>Height above the sea</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>Clock ahead of universal time</source>
+        <translation>Uhr vor der Weltzeit</translation>
+    </message>
+    <message>
+        <source>Sun on level ground a day, %1</source>
+        <translation>Sonne auf ebener Fläche je Tag, %1</translation>
+    </message>
+    <message>
+        <source>Warmth of the air, %1</source>
+        <translation>Lufttemperatur, %1</translation>
+    </message>
+    <message>
+        <source>Chance to last the outage, at least</source>
+        <translation>Wahrscheinlichkeit, den Ausfall zu überstehen, mindestens</translation>
+    </message>
+    <message>
+        <source>Carried in one go, at most</source>
+        <translation>Höchstgewicht je Gang</translation>
+    </message>
+    <message>
+        <source>Spent at most</source>
+        <translation>Höchste Ausgaben</translation>
+    </message>
+    <message>
+        <source>Its motor</source>
+        <translation>Sein Motor</translation>
+    </message>
+    <message>
+        <source>no motor, or as listed</source>
+        <translation>kein Motor, oder wie in der Liste</translation>
+    </message>
+    <message>
+        <source>small compressor</source>
+        <translation>kleiner Verdichter</translation>
+    </message>
+    <message>
+        <source>compressor with start capacitor</source>
+        <translation>Verdichter mit Anlaufkondensator</translation>
+    </message>
+    <message>
+        <source>air conditioner</source>
+        <translation>Klimagerät</translation>
+    </message>
+    <message>
+        <source>fan</source>
+        <translation>Lüfter</translation>
+    </message>
+    <message>
+        <source>split phase</source>
+        <translation>mit Hilfswicklung</translation>
+    </message>
+    <message>
+        <source>with start capacitor</source>
+        <translation>mit Anlaufkondensator</translation>
+    </message>
+    <message>
+        <source>submersible pump</source>
+        <translation>Tauchpumpe</translation>
+    </message>
+    <message>
+        <source>shaded pole</source>
+        <translation>Spaltpolmotor</translation>
+    </message>
+    <message>
+        <source>with brushes (hand tool)</source>
+        <translation>mit Bürsten (Handwerkzeug)</translation>
+    </message>
+    <message>
+        <source>driven electronically</source>
+        <translation>elektronisch gesteuert</translation>
+    </message>
+    <message>
+        <source>Starting current on its plate</source>
+        <translation>Anlaufstrom laut Typenschild</translation>
+    </message>
+    <message>
+        <source>Its rated power</source>
+        <translation>Nennleistung</translation>
+    </message>
+    <message>
+        <source>Running current on its plate</source>
+        <translation>Nennstrom laut Typenschild</translation>
+    </message>
+    <message>
+        <source>STOP</source>
+        <translation>HALT</translation>
+    </message>
+    <message>
+        <source>CAUTION</source>
+        <translation>VORSICHT</translation>
+    </message>
+    <message>
+        <source>NOTE</source>
+        <translation>HINWEIS</translation>
+    </message>
+    <message>
+        <source>this program</source>
+        <translation>dieses Programm</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>as %1</source>
+        <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>%1 on average</source>
+        <translation>%1 im Mittel</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of every %2</source>
+        <translation>%1 von je %2</translation>
+    </message>
+    <message>
+        <source>tested: %1</source>
+        <translation>gemessen: %1</translation>
+    </message>
+    <message>
+        <source>%1 full</source>
+        <translation>%1 geladen</translation>
+    </message>
+    <message>
+        <source>lead %1</source>
+        <translation>Leitung %1</translation>
+    </message>
+    <message>
+        <source>%1 a day</source>
+        <translation>%1 am Tag</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>weekday, day, month</comment>
+        <translation>%1, %2. %3</translation>
+    </message>
+    <message>
+        <source>one</source>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>zwei</translation>
+    </message>
+    <message>
+        <source>three</source>
+        <translation>drei</translation>
+    </message>
+    <message>
+        <source>four</source>
+        <translation>vier</translation>
+    </message>
+    <message>
+        <source>five</source>
+        <translation>fünf</translation>
+    </message>
+    <message>
+        <source>six</source>
+        <translation>sechs</translation>
+    </message>
+    <message>
+        <source>seven</source>
+        <translation>sieben</translation>
+    </message>
+    <message>
+        <source>eight</source>
+        <translation>acht</translation>
+    </message>
+    <message>
+        <source>nine</source>
+        <translation>neun</translation>
+    </message>
+    <message>
+        <source>ten</source>
+        <translation>zehn</translation>
+    </message>
+    <message>
+        <source>eleven</source>
+        <translation>elf</translation>
+    </message>
+    <message>
+        <source>twelve</source>
+        <translation>zwölf</translation>
+    </message>
+    <message>
+        <source>about the end of %1</source>
+        <translation>etwa %1 Mitternacht</translation>
+    </message>
+    <message>
+        <source>the early hours of %1</source>
+        <translation>%1 früh</translation>
+    </message>
+    <message>
+        <source>the morning of %1</source>
+        <translation>%1 Vormittag</translation>
+    </message>
+    <message>
+        <source>about noon on %1</source>
+        <translation>etwa %1 Mittag</translation>
+    </message>
+    <message>
+        <source>the afternoon of %1</source>
+        <translation>%1 Nachmittag</translation>
+    </message>
+    <message>
+        <source>the evening of %1</source>
+        <translation>%1 Abend</translation>
+    </message>
+    <message>
+        <source>then the packs are empty</source>
+        <translation>dann sind die Akkus leer</translation>
+    </message>
+    <message>
+        <source>then the inverter switches off on low voltage</source>
+        <translation>dann schaltet der Wechselrichter wegen Unterspannung ab</translation>
+    </message>
+    <message>
+        <source>then a pack&apos;s own protection opens</source>
+        <translation>dann trennt die Schutzschaltung eines Akkus</translation>
+    </message>
+    <message>
+        <source>then a fuse opens</source>
+        <translation>dann löst eine Sicherung aus</translation>
+    </message>
+    <message>
+        <source>then the loads ask for more than the inverter gives</source>
+        <translation>dann verlangen die Verbraucher mehr, als der Wechselrichter leistet</translation>
+    </message>
+    <message>
+        <source>then something goes without</source>
+        <translation>dann bleibt etwas ohne Strom</translation>
+    </message>
+    <message>
+        <source>One more pack carries</source>
+        <translation>Ein weiterer Akku trägt</translation>
+    </message>
+    <message>
+        <source>%1 more packs carry</source>
+        <translation>%1 weitere Akkus tragen</translation>
+    </message>
+    <message>
+        <source>chance weathers</source>
+        <translation>zufälligen Wetterverläufen</translation>
+    </message>
+    <message>
+        <source>%1 to %2 in a hundred</source>
+        <translation>%1 bis %2 von hundert</translation>
+    </message>
+    <message>
+        <source>Lasts the whole outage; %1 is left when the power returns on %2.</source>
+        <translation>Reicht für den ganzen Ausfall; %1 sind übrig, wenn der Strom %2 wiederkommt.</translation>
+    </message>
+    <message>
+        <source>Does not carry these loads from the start; %1.</source>
+        <translation>Trägt diese Verbraucher von Anfang an nicht; %1.</translation>
+    </message>
+    <message>
+        <source>Lasts until %1 (at the earliest %2, at best the whole outage); %3.</source>
+        <translation>Reicht bis %1 (im ungünstigen Fall bis %2, bestenfalls für den ganzen Ausfall); %3.</translation>
+    </message>
+    <message>
+        <source>Lasts until %1 (between %2 and %3); %4.</source>
+        <translation>Reicht bis %1 (zwischen %2 und %3); %4.</translation>
+    </message>
+    <message>
+        <source>Lasts until %1; %2.</source>
+        <translation>Reicht bis %1; %2.</translation>
+    </message>
+    <message>
+        <source>%1 you through to the end, %2.</source>
+        <translation>%1 Sie bis zum Ende, %2.</translation>
+    </message>
+    <message>
+        <source>%1 you to %2, which is still short of %3.</source>
+        <translation>%1 Sie bis %2; zum Ende, %3, fehlt dann noch etwas.</translation>
+    </message>
+    <message>
+        <source>More packs alone do not make it last longer.</source>
+        <translation>Mehr Akkus allein verlängern die Zeit nicht.</translation>
+    </message>
+    <message>
+        <source>If every doubtful figure turns out badly it lasts until %1.</source>
+        <translation>Fällt jede unsichere Zahl ungünstig aus, reicht es bis %1.</translation>
+    </message>
+    <message>
+        <source>It lasts through none of %1 %2.</source>
+        <translation>Es reicht in keinem von %1 %2.</translation>
+    </message>
+    <message>
+        <source>It lasts through all of %1 %2 (%3).</source>
+        <translation>Es reicht in allen %1 %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Of %1 %2 it lasts through %3 % (%4).</source>
+        <translation>Von %1 %2 reicht es in %3 % (%4).</translation>
+    </message>
+    <message>
+        <source>Arithmetic, not approval. Local codes and licensed practice decide.</source>
+        <translation>Eine Rechnung, keine Freigabe. Örtliche Vorschriften und Fachbetriebe entscheiden.</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>je %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>fuse %1</source>
+        <translation>Sicherung %1</translation>
+    </message>
+    <message>
+        <source>switch %1</source>
+        <translation>Schalter %1</translation>
+    </message>
+    <message>
+        <source>wire %1</source>
+        <translation>Leitung %1</translation>
+    </message>
+    <message>
+        <source>connector %1</source>
+        <translation>Steckverbinder %1</translation>
+    </message>
+    <message>
+        <source>outlet %1</source>
+        <translation>Steckdose %1</translation>
+    </message>
+    <message>
+        <source>panels %1</source>
+        <translation>Module %1</translation>
+    </message>
+    <message>
+        <source>pack</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>bus</source>
+        <translation>Sammelschiene</translation>
+    </message>
+    <message>
+        <source>inverter</source>
+        <translation>Wechselrichter</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Verbraucher</translation>
+    </message>
+    <message>
+        <source>fuse</source>
+        <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>switch</source>
+        <translation>Schalter</translation>
+    </message>
+    <message>
+        <source>wire</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>connector</source>
+        <translation>Steckverbinder</translation>
+    </message>
+    <message>
+        <source>outlet</source>
+        <translation>Steckdose</translation>
+    </message>
+    <message>
+        <source>start dates in the weather file</source>
+        <translation>Anfangstagen der Wetterdatei</translation>
+    </message>
+    <message>
+        <source>%1 is stored as the outage begins.</source>
+        <translation>%1 sind zu Beginn des Ausfalls gespeichert.</translation>
+    </message>
+    <message>
+        <source>%1 was stored an hour before.</source>
+        <translation>%1 waren eine Stunde zuvor gespeichert.</translation>
+    </message>
+    <message>
+        <source>+ %1 was offered by the sun in that hour.</source>
+        <translation>+ %1 bot die Sonne in dieser Stunde.</translation>
+    </message>
+    <message>
+        <source>− %1 went to the loads.</source>
+        <translation>− %1 gingen an die Verbraucher.</translation>
+    </message>
+    <message>
+        <source>− %1 was lost in inverter, wiring and packs, or not taken up by full or cold packs.</source>
+        <translation>− %1 gingen in Wechselrichter, Leitungen und Akkus verloren oder wurden von vollen oder kalten Akkus nicht aufgenommen.</translation>
+    </message>
+    <message>
+        <source>+ %1 came from other chargers, beyond all losses.</source>
+        <translation>+ %1 kamen von anderen Ladegeräten, über alle Verluste hinaus.</translation>
+    </message>
+    <message>
+        <source>= %1 is stored now: likely; %2 to %3 when all turns out badly or well.</source>
+        <translation>= %1 sind nun gespeichert: erwartet; %2 bis %3, wenn alles ungünstig oder günstig ausgeht.</translation>
+    </message>
+    <message>
+        <source>The loads went without %1.</source>
+        <translation>Den Verbrauchern fehlten %1.</translation>
+    </message>
+    <message>
+        <source>Each loss with its formula and source stands under “How it was worked out”.</source>
+        <translation>Jeder Verlust steht mit Formel und Quelle unter „Rechenweg“.</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>StartPage</name>
+    <message>
+        <source>Check another tool</source>
+        <translation>Ein anderes Gerät prüfen</translation>
+    </message>
+    <message>
+        <source>Share of each limit that the start uses; the line is the limit</source>
+        <translation>Anteil jeder Grenze, den der Anlauf braucht; der Strich ist die Grenze</translation>
+    </message>
+    <message>
+        <source>Share of each limit that the start of %1 uses</source>
+        <translation>Anteil jeder Grenze, den der Anlauf von %1 braucht</translation>
+    </message>
+    <message>
+        <source>The inverter</source>
+        <translation>Der Wechselrichter</translation>
+    </message>
+</context>
+<context>
+    <name>StepsPane</name>
+    <message>
+        <source>Begin, sky and warmth</source>
+        <translation>Beginn, Himmel, Temperatur</translation>
+    </message>
+    <message>
+        <source>When the outage begins, its first sky, how warm the packs are</source>
+        <translation>Wann der Ausfall beginnt, der Himmel am ersten Tag, wie warm die Akkus sind</translation>
+    </message>
+    <message>
+        <source>The outage</source>
+        <translation>Der Ausfall</translation>
+    </message>
+</context>
+<context>
+    <name>StoragePage</name>
+    <message>
+        <source>Left month by month; the bracket is with the master switch open</source>
+        <translation>Rest Monat für Monat; die Klammer gilt bei ausgeschaltetem Hauptschalter</translation>
+    </message>
+    <message>
+        <source>Left month by month</source>
+        <translation>Rest Monat für Monat</translation>
+    </message>
+</context>
+<context>
+    <name>SunPage</name>
+    <message>
+        <source>What each day gives back: likely, and from nine in ten to one in ten</source>
+        <translation>Was jeder Tag zurückgibt: erwartet, und von neun bis zu einem von zehn Fällen</translation>
+    </message>
+    <message>
+        <source>What each day gives back</source>
+        <translation>Was jeder Tag zurückgibt</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Place: %1. Change</source>
+        <translation>Ort: %1. Ändern</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>The panels</source>
+        <translation>Die Module</translation>
+    </message>
+    <message>
+        <source>Add other panels</source>
+        <translation>Andere Module hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take these panels out</source>
+        <translation>Diese Module entfernen</translation>
+    </message>
+    <message>
+        <source>The charge controller</source>
+        <translation>Der Laderegler</translation>
+    </message>
+    <message>
+        <source>Other chargers</source>
+        <translation>Andere Ladegeräte</translation>
+    </message>
+    <message>
+        <source>Add a charger</source>
+        <translation>Ladegerät hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take this charger out</source>
+        <translation>Dieses Ladegerät entfernen</translation>
+    </message>
+    <message>
+        <source>The place in figures</source>
+        <translation>Der Ort in Zahlen</translation>
+    </message>
+    <message>
+        <source>What so many panels give a day</source>
+        <translation>Was so viele Module am Tag liefern</translation>
+    </message>
+</context>
+<context>
+    <name>TiltControl</name>
+    <message>
+        <source>Tilt of the panels</source>
+        <translation>Neigung der Module</translation>
+    </message>
+    <message>
+        <source>Tilt from level</source>
+        <translation>Neigung gegen die Waagerechte</translation>
+    </message>
+</context>
+<context>
+    <name>TopBar</name>
+    <message>
+        <source>EXAMPLE</source>
+        <translation>BEISPIEL</translation>
+    </message>
+    <message>
+        <source>This is an example</source>
+        <translation>Dies ist ein Beispiel</translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation>nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Take the last change back</source>
+        <translation>Die letzte Änderung rückgängig machen</translation>
+    </message>
+    <message>
+        <source>Make the change again</source>
+        <translation>Die Änderung wiederholen</translation>
+    </message>
+    <message>
+        <source>File and look</source>
+        <translation>Datei und Darstellung</translation>
+    </message>
+</context>
+<context>
+    <name>WiringDrawing</name>
+    <message>
+        <source>The build</source>
+        <translation>Der Aufbau</translation>
+    </message>
+</context>
+<context>
+    <name>WiringPage</name>
+    <message>
+        <source>Touch a part to read what was found about it.</source>
+        <translation>Tippen Sie auf ein Teil, um den Befund zu lesen.</translation>
+    </message>
+    <message>
+        <source>Change the circuits</source>
+        <translation>Die Stromkreise ändern</translation>
+    </message>
+    <message>
+        <source>The case</source>
+        <translation>Der Koffer</translation>
+    </message>
+</context>
+<context>
+    <name>WordsSheet</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>touch::ChanceGrid</name>
+    <message>
+        <source>Packs: %1, panels: %2. It lasts the whole outage in %3 of 100 weathers.</source>
+        <translation>Akkus: %1, Module: %2. In %3 von 100 Wetterverläufen reicht es für den ganzen Ausfall.</translation>
+    </message>
+    <message>
+        <source>Half of the outages last %1.</source>
+        <translation>In der Hälfte der Fälle reicht es %1.</translation>
+    </message>
+</context>
+<context>
+    <name>touch::Curve</name>
+    <message>
+        <source>%1 from %2 to %3, at most %4</source>
+        <translation>%1 von %2 bis %3, höchstens %4</translation>
+    </message>
+</context>
+<context>
+    <name>touch::LoadsModel</name>
+    <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+</context>
+<context>
+    <name>touch::PacksModel</name>
+    <message>
+        <source>another</source>
+        <translation>weiterer</translation>
+    </message>
+    <message>
+        <source>another %1</source>
+        <translation>weiterer %1</translation>
+    </message>
+</context>
+<context>
+    <name>touch::PlacesModel</name>
+    <message>
+        <source>%1° north, country %2</source>
+        <translation>%1° Nord, Land %2</translation>
+    </message>
+    <message>
+        <source>%1° south, country %2</source>
+        <translation>%1° Süd, Land %2</translation>
+    </message>
+</context>
+<context>
+    <name>touch::RangeBars</name>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 (to %2)</source>
+        <translation>%1 (bis %2)</translation>
+    </message>
+</context>
+<context>
+    <name>touch::ScenarioDocument</name>
+    <message>
+        <source>The example is missing from this program.</source>
+        <translation>Das Beispiel fehlt in diesem Programm.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: %2.</source>
+        <translation>%1 lässt sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2.</source>
+        <translation>%1 wurde nicht gespeichert: %2.</translation>
+    </message>
+    <message>
+        <source>What was copied</source>
+        <translation>Das Kopierte</translation>
+    </message>
+    <message>
+        <source>%1 is not a scenario that can be read: %2</source>
+        <translation>%1 ist kein lesbarer Plan: %2</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Akkus</translation>
+    </message>
+    <message>
+        <source>Expansion packs</source>
+        <translation>Zusatzakkus</translation>
+    </message>
+    <message>
+        <source>Panels</source>
+        <translation>Module</translation>
+    </message>
+    <message>
+        <source>Outage days</source>
+        <translation>Ausfalltage</translation>
+    </message>
+</context>
+<context>
+    <name>touch::SunControls</name>
+    <message>
+        <source>a place of your own</source>
+        <translation>ein eigener Ort</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>flach</translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation>%1°</translation>
+    </message>
+    <message>
+        <source>the sun does not rise</source>
+        <translation>die Sonne geht nicht auf</translation>
+    </message>
+    <message>
+        <source>the noon sun stands %1° high</source>
+        <translation>die Mittagssonne steht %1° hoch</translation>
+    </message>
+</context>
+<context>
+    <name>touch::TableEntries</name>
+    <message>
+        <source>another</source>
+        <translation>weiterer</translation>
+    </message>
+    <message>
+        <source>another %1</source>
+        <translation>weiterer %1</translation>
+    </message>
+</context>
+</TS>

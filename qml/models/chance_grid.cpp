@@ -1,0 +1,76 @@
+#include "models/chance_grid.hpp"
+
+#include <algorithm>
+
+#include "models/answer_columns.hpp"
+#include "models/shown_amount.hpp"
+#include <QVariantMap>
+
+namespace touch {
+
+namespace {
+
+constexpr double steps_above[] = {10.0, 50.0, 80.0, 95.0};  // %: where another colour begins
+
+int step_of(double percent) {
+    return static_cast<int>(
+        std::ranges::count_if(steps_above, [percent](double above) { return percent >= above; }));
+}
+
+QString hours_in(const report::Column* column, std::size_t row) {
+    if (!column) return {};
+    const double lasts = number_in(column, row, -1.0);
+    return lasts > 0.0 ? shown_amount(lasts, column->unit) : QString();
+}
+
+}  // namespace
+
+void ChanceGrid::set_runner(AnswerRunner* runner) {
+    if (runner_ == runner) return;
+    if (runner_) runner_->disconnect(this);
+    runner_ = runner;
+    if (runner_) connect(runner_, &AnswerRunner::shown, this, &ChanceGrid::read_answer);
+    emit askedChanged();
+    read_answer();
+}
+
+void ChanceGrid::read_answer() {
+    panels_.clear();
+    packs_.clear();
+    lasts_.clear();
+    cells_.clear();
+    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const report::Series* chances = series_of(answer, QStringLiteral("grid"));
+    const report::Series* lasts = series_of(answer, QStringLiteral("lasts"));
+    const report::Column* packs = column_of(chances, QStringLiteral("packs"));
+    if (packs) {
+        for (const report::Column& column : chances->columns) {
+            if (&column != packs) panels_ << words_of(column.heading);
+        }
+        for (std::size_t row = 0; row < length_of(*packs); ++row) {
+            packs_ << words_in(*packs, row);
+            for (const report::Column& column : chances->columns) {
+                if (&column == packs) continue;
+                const QString percent = words_in(column, row);
+                cells_ << QVariantMap{{"text", percent}, {"step", step_of(percent.toDouble())}};
+                lasts_ << hours_in(column_of(lasts, words_of(column.name)), row);
+            }
+        }
+    }
+    emit read();
+}
+
+QString ChanceGrid::about(int row, int column) const {
+    const qsizetype across = panels_.size();
+    const qsizetype at = row * across + column;
+    if (row < 0 || column < 0 || column >= across || at >= cells_.size()) return {};
+    const QString chance = cells_[at].toMap().value(QStringLiteral("text")).toString();
+    const QString words =
+        tr("Packs: %1, panels: %2. It lasts the whole outage in %3 of 100 weathers.")
+            .arg(packs_[row], panels_[column], chance);
+    return lasts_[at].isEmpty()
+               ? words
+               : words + QLatin1Char(' ') + tr("Half of the outages last %1.").arg(lasts_[at]);
+}
+
+}  // namespace touch

@@ -1,0 +1,66 @@
+// Every key a scenario may have, with what the file says or what holds where it is silent; each can
+// be changed in words.
+#pragma once
+
+#include "models/scenario_document.hpp"
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+namespace touch {
+
+struct KeyText {
+    QString key;
+    QString value;
+    QString origin;  // where it stands, or what holds where the file is silent
+    bool given = false;
+};
+
+class KeysModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(
+        touch::ScenarioDocument* document READ document WRITE set_document NOTIFY askedChanged)
+    Q_PROPERTY(QString wanted READ wanted WRITE set_wanted NOTIFY askedChanged)  // part of a key
+    Q_PROPERTY(bool givenOnly READ given_only WRITE set_given_only NOTIFY askedChanged)
+    Q_PROPERTY(int count READ count NOTIFY countChanged)
+    // Why the last value was refused; empty when it was taken.
+    Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+
+  public:
+    enum Role { KeyRole = Qt::UserRole + 1, ValueRole, OriginRole, GivenRole, SpokenRole };
+
+    using QAbstractListModel::QAbstractListModel;
+
+    // As it stands after the =; quotes may be left out. Empty takes the key out.
+    Q_INVOKABLE bool put(const QString& key, const QString& value);
+
+    [[nodiscard]] ScenarioDocument* document() const { return document_; }
+    void set_document(ScenarioDocument* document);
+    [[nodiscard]] QString wanted() const { return wanted_; }
+    void set_wanted(const QString& wanted);
+    [[nodiscard]] bool given_only() const { return given_only_; }
+    void set_given_only(bool given_only);
+    [[nodiscard]] int count() const { return static_cast<int>(shown_.size()); }
+    [[nodiscard]] QString trouble() const { return trouble_; }
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+  signals:
+    void askedChanged();
+    void countChanged();
+    void troubleChanged();
+
+  private:
+    void read();
+    void pick();
+
+    ScenarioDocument* document_ = nullptr;
+    QString wanted_;
+    bool given_only_ = true;
+    QList<KeyText> all_;
+    QList<KeyText> shown_;
+    QString trouble_;
+};
+
+}  // namespace touch

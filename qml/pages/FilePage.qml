@@ -1,0 +1,204 @@
+// The file itself: opened, saved, shared, compared with another, brought back to a version that was
+// saved over; and every key it may have, with what holds where it is silent.
+// Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Candlemark
+
+Item {
+    id: page
+
+    required property ScenarioDocument document
+    required property PlanRunner plan
+    required property KeptWork kept
+    property string other   // the file it is compared with
+    readonly property bool busy: comparison.running
+
+    AnswerRunner {
+        id: comparison
+        document: page.document
+        question: page.other.length > 0 ? "compare" : ""
+        options: page.other.length > 0 ? [page.other] : []
+    }
+    KeysModel {
+        id: keys
+        document: page.document
+    }
+    FileDialog {
+        id: otherDialog
+        title: qsTr("Compare with")
+        nameFilters: [qsTr("Scenario files (*.toml)")]
+        onAccepted: page.compareWith(selectedFile)
+    }
+    WordsSheet {
+        id: typing
+        objectName: "typing"
+        onDone: (key, words) => keys.put(key, words)
+    }
+
+    function compareWith(file) {
+        page.other = page.document.pathOf(file)
+    }
+
+    SplitPage {
+        anchors.fill: parent
+
+        main: Component {
+            ColumnLayout {
+                spacing: Tokens.gap
+
+                SectionTitle {
+                    Layout.fillWidth: true
+                    text: qsTr("Title")
+                }
+                ActionButton {
+                    objectName: "titleField"
+                    Layout.fillWidth: true
+                    atLeft: true
+                    text: page.document.title
+                    spoken: qsTr("Title: %1. Change").arg(page.document.title)
+                    onClicked: typing.ask("title", qsTr("Title"), page.document.title)
+                }
+                Flow {
+                    id: ways
+                    Layout.fillWidth: true
+                    spacing: Tokens.gapSmall
+                    ActionButton {
+                        objectName: "copyText"
+                        width: Math.min(implicitWidth, ways.width)
+                        text: qsTr("Copy the whole text")
+                        onClicked: page.document.copyText()
+                    }
+                    ActionButton {
+                        objectName: "pasteText"
+                        width: Math.min(implicitWidth, ways.width)
+                        text: qsTr("Take up a copied text")
+                        onClicked: page.document.pasteText()
+                    }
+                    ActionButton {
+                        objectName: "compare"
+                        width: Math.min(implicitWidth, ways.width)
+                        text: qsTr("Compare with another file")
+                        onClicked: otherDialog.open()
+                    }
+                }
+                Fold {
+                    objectName: "versions"
+                    Layout.fillWidth: true
+                    title: qsTr("Versions that were saved over")
+                    inside: Component {
+                        ColumnLayout {
+                            id: versions
+                            readonly property var all: page.kept.versionsKept()
+                            Text {
+                                Layout.fillWidth: true
+                                visible: versions.all.length === 0
+                                text: qsTr("None yet. The last ten are kept each time this file is saved.")
+                                color: Tokens.quietText
+                                font.pixelSize: Tokens.typeSmall
+                                wrapMode: Text.Wrap
+                                Accessible.role: Accessible.StaticText
+                                Accessible.name: text
+                            }
+                            Repeater {
+                                model: versions.all
+                                PickRow {
+                                    required property var modelData
+                                    Layout.fillWidth: true
+                                    name: modelData.shown
+                                    detail: qsTr("take this version up; the way back stays open")
+                                    onClicked: page.document.takeTextOf(modelData.path)
+                                }
+                            }
+                        }
+                    }
+                }
+                ColumnLayout {
+                    objectName: "comparison"
+                    Layout.fillWidth: true
+                    visible: page.other.length > 0
+                    spacing: Tokens.gapSmall
+                    SectionTitle {
+                        Layout.fillWidth: true
+                        text: qsTr("From this build to %1").arg(page.other.split("/").pop())
+                    }
+                    AnswerWords {
+                        Layout.fillWidth: true
+                        runner: comparison
+                    }
+                    AnswerBody {
+                        Layout.fillWidth: true
+                        runner: comparison
+                    }
+                }
+            }
+        }
+        behind: Component {
+            ColumnLayout {
+                spacing: Tokens.gapSmall
+
+                SectionTitle {
+                    Layout.fillWidth: true
+                    text: qsTr("What was understood of the file")
+                }
+                TypedLine {
+                    objectName: "wantedKey"
+                    Layout.fillWidth: true
+                    label: qsTr("Part of a key")
+                    hint: qsTr("Type part of a key")
+                    text: keys.wanted
+                    onTextEdited: keys.wanted = text
+                }
+                Flow {
+                    id: extents
+                    Layout.fillWidth: true
+                    spacing: Tokens.gapSmall
+                    ChoiceButton {
+                        objectName: "givenKeys"
+                        width: Math.min(implicitWidth, extents.width)
+                        text: qsTr("what the file says")
+                        chosen: keys.givenOnly
+                        onClicked: keys.givenOnly = true
+                    }
+                    ChoiceButton {
+                        objectName: "allKeys"
+                        width: Math.min(implicitWidth, extents.width)
+                        text: qsTr("all it could say")
+                        chosen: !keys.givenOnly
+                        onClicked: keys.givenOnly = false
+                    }
+                }
+                Text {
+                    objectName: "keyTrouble"
+                    Layout.fillWidth: true
+                    visible: text.length > 0
+                    text: keys.trouble
+                    color: Tokens.stop
+                    font.pixelSize: Tokens.typeSmall
+                    wrapMode: Text.Wrap
+                    Accessible.role: Accessible.AlertMessage
+                    Accessible.name: text
+                }
+                Repeater {
+                    objectName: "keys"
+                    model: keys
+                    PickRow {
+                        required property string key
+                        required property string value
+                        required property string origin
+                        required property bool given
+                        required spoken
+                        objectName: "key_" + key
+                        Layout.fillWidth: true
+                        name: key
+                        detail: value.length > 0 ? value : "–"
+                        below: origin
+                        onClicked: typing.ask(key, key, value)
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,71 @@
+// How many packs and panels to build: asked for by a touch, since it runs thousands of outages.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Candlemark
+
+ColumnLayout {
+    id: pane
+
+    required property ScenarioDocument document
+    readonly property bool busy: answer.running
+    property bool asked: false
+
+    spacing: Tokens.gapSmall
+
+    AnswerRunner {
+        id: answer
+        document: pane.document
+        question: pane.asked ? "packs" : ""
+    }
+    ChanceGrid {
+        id: chances
+        runner: answer
+    }
+    Text {
+        Layout.fillWidth: true
+        visible: answer.running
+        text: qsTr("Thousands of outages are being run; the page stays free meanwhile.")
+        color: Tokens.accent
+        font.pixelSize: Tokens.typeSmall
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: text
+    }
+    ActionButton {
+        objectName: "askBuilds"
+        Layout.fillWidth: true
+        main: true
+        text: pane.asked ? qsTr("Stop following changes") : qsTr("Work out packs and panels")
+        onClicked: pane.asked = !pane.asked
+    }
+    AnswerWords {
+        Layout.fillWidth: true
+        visible: pane.asked && answer.sentence.length > 0
+        runner: answer
+    }
+    ChanceMap {
+        id: map
+        objectName: "chances"
+        Layout.fillWidth: true
+        Layout.preferredHeight: implicitHeight
+        visible: pane.asked && chances.present
+        grid: chances
+    }
+    Text {
+        objectName: "aboutBuild"
+        Layout.fillWidth: true
+        visible: pane.asked && chances.present
+        text: map.row >= 0 ? chances.about(map.row, map.column) : qsTr("Touch a cell to read what is known of that build.")
+        color: map.row >= 0 ? Tokens.text : Tokens.quietText
+        font.pixelSize: Tokens.typeBody
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+    }
+    AnswerBody {
+        Layout.fillWidth: true
+        visible: pane.asked && chances.present
+        runner: answer
+    }
+}
