@@ -721,37 +721,6 @@
     </message>
 </context>
 <context>
-    <name>QApplication</name>
-    <message>
-        <source>Shows how long a hand-built power unit lasts through an outage.</source>
-        <translation>Zeigt, wie lange ein selbst gebautes Notstromgerät einen Stromausfall überbrückt.</translation>
-    </message>
-    <message>
-        <source>Scenario to open; an example without it.</source>
-        <translation>Plan, der geöffnet wird; ohne Angabe ein Beispiel.</translation>
-    </message>
-    <message>
-        <source>Save a picture of the window and close.</source>
-        <translation>Ein Bild des Fensters speichern und beenden.</translation>
-    </message>
-    <message>
-        <source>Size of the window.</source>
-        <translation>Größe des Fensters.</translation>
-    </message>
-    <message>
-        <source>dark, light or system.</source>
-        <translation>dark, light oder system.</translation>
-    </message>
-    <message>
-        <source>Size of the text, 100 to 200 percent.</source>
-        <translation>Schriftgröße, 100 bis 200 Prozent.</translation>
-    </message>
-    <message>
-        <source>Page to begin with, such as days or loads.</source>
-        <translation>Seite, mit der begonnen wird, etwa days oder loads.</translation>
-    </message>
-</context>
-<context>
     <name>QObject</name>
     <message>
         <source>yes</source>
@@ -1791,14 +1760,6 @@
         <translation>dann bleibt etwas ohne Strom</translation>
     </message>
     <message>
-        <source>One more pack carries</source>
-        <translation>Ein weiterer Akku trägt</translation>
-    </message>
-    <message>
-        <source>%1 more packs carry</source>
-        <translation>%1 weitere Akkus tragen</translation>
-    </message>
-    <message>
         <source>chance weathers</source>
         <translation>zufälligen Wetterverläufen</translation>
     </message>
@@ -1827,14 +1788,6 @@
         <translation>Reicht bis %1; %2.</translation>
     </message>
     <message>
-        <source>%1 you through to the end, %2.</source>
-        <translation>%1 Sie bis zum Ende, %2.</translation>
-    </message>
-    <message>
-        <source>%1 you to %2, which is still short of %3.</source>
-        <translation>%1 Sie bis %2; zum Ende, %3, fehlt dann noch etwas.</translation>
-    </message>
-    <message>
         <source>More packs alone do not make it last longer.</source>
         <translation>Mehr Akkus allein verlängern die Zeit nicht.</translation>
     </message>
@@ -1843,16 +1796,8 @@
         <translation>Fällt jede unsichere Zahl ungünstig aus, reicht es bis %1.</translation>
     </message>
     <message>
-        <source>It lasts through none of %1 %2.</source>
-        <translation>Es reicht in keinem von %1 %2.</translation>
-    </message>
-    <message>
         <source>It lasts through all of %1 %2 (%3).</source>
         <translation>Es reicht in allen %1 %2 (%3).</translation>
-    </message>
-    <message>
-        <source>Of %1 %2 it lasts through %3 % (%4).</source>
-        <translation>Von %1 %2 reicht es in %3 % (%4).</translation>
     </message>
     <message>
         <source>Arithmetic, not approval. Local codes and licensed practice decide.</source>
@@ -1965,6 +1910,42 @@
     <message>
         <source>Each loss with its formula and source stands under “How it was worked out”.</source>
         <translation>Jeder Verlust steht mit Formel und Quelle unter „Rechenweg“.</translation>
+    </message>
+    <message>
+        <source>On likely figures one more pack carries you through to the end, %1.</source>
+        <translation>Bei den erwarteten Werten trägt ein weiterer Akku Sie bis zum Ende, %1.</translation>
+    </message>
+    <message>
+        <source>On likely figures %1 more packs carry you through to the end, %2.</source>
+        <translation>Bei den erwarteten Werten tragen %1 weitere Akkus Sie bis zum Ende, %2.</translation>
+    </message>
+    <message>
+        <source>On likely figures one more pack carries you to %1, which is still short of %2.</source>
+        <translation>Bei den erwarteten Werten trägt ein weiterer Akku Sie bis %1; zum Ende, %2, fehlt dann noch etwas.</translation>
+    </message>
+    <message>
+        <source>On likely figures %1 more packs carry you to %2, which is still short of %3.</source>
+        <translation>Bei den erwarteten Werten tragen %1 weitere Akkus Sie bis %2; zum Ende, %3, fehlt dann noch etwas.</translation>
+    </message>
+    <message>
+        <source>; up to %1 more packs do not make it sure enough</source>
+        <translation>; auch bis zu %1 weitere Akkus machen es nicht sicher genug</translation>
+    </message>
+    <message>
+        <source>; one more pack lasts through %1 %</source>
+        <translation>; mit einem weiteren Akku in %1 %</translation>
+    </message>
+    <message>
+        <source>; %1 more packs last through %2 %</source>
+        <translation>; mit %1 weiteren Akkus in %2 %</translation>
+    </message>
+    <message>
+        <source>It lasts through none of %1 %2%3.</source>
+        <translation>Es reicht in keinem von %1 %2%3.</translation>
+    </message>
+    <message>
+        <source>Of %1 %2 it lasts through %3 % (%4)%5.</source>
+        <translation>Von %1 %2 reicht es in %3 % (%4)%5.</translation>
     </message>
 </context>
 <context>

@@ -135,10 +135,43 @@ QString what_then_again(const QString& english) {
     return english;
 }
 
-QString packs_carry_again(const QString& number) {
-    return number.toLower() == QStringLiteral("one")
-               ? QObject::tr("One more pack carries")
-               : QObject::tr("%1 more packs carry").arg(number_again(number));
+// How many more packs: said apart for one, as the words around it change.
+bool is_one(const QString& number) {
+    return number.toLower() == QStringLiteral("one");
+}
+
+QString through_again(const Captured& c) {
+    return is_one(c[1])
+               ? QObject::tr("On likely figures one more pack carries you through to the end, %1.")
+                     .arg(time_again(c[2]))
+               : QObject::tr("On likely figures %1 more packs carry you through to the end, %2.")
+                     .arg(number_again(c[1]), time_again(c[2]));
+}
+
+QString short_of_again(const Captured& c) {
+    return is_one(c[1]) ? QObject::tr(
+                              "On likely figures one more pack carries you to %1, which is still "
+                              "short of %2.")
+                              .arg(time_again(c[2]), time_again(c[3]))
+                        : QObject::tr(
+                              "On likely figures %1 more packs carry you to %2, which is still "
+                              "short of %3.")
+                              .arg(number_again(c[1]), time_again(c[2]), time_again(c[3]));
+}
+
+// What would make it surer; nothing where nothing is said of it.
+QString surer_again(const QString& english) {
+    static const QList<Saying> all{
+        saying("; up to (\\d+) more packs do not make it sure enough",
+               [](const Captured& c) {
+                   return QObject::tr("; up to %1 more packs do not make it sure enough").arg(c[1]);
+               }),
+        saying("; (\\w+) more packs? lasts? through (\\d+) %", [](const Captured& c) {
+            return is_one(c[1]) ? QObject::tr("; one more pack lasts through %1 %").arg(c[2])
+                                : QObject::tr("; %1 more packs last through %2 %")
+                                      .arg(number_again(c[1]), c[2]);
+        })};
+    return first_that_fits(all, english);
 }
 
 QString weathers_again(const QString& english) {
@@ -195,16 +228,12 @@ const QList<Saying>& sentences() {
                    return QObject::tr("Lasts until %1; %2.")
                        .arg(time_again(c[1]), what_then_again(c[2]));
                }),
-        saying("(\\w+) more packs? carr(?:y|ies) you through to the end, (.+)\\.",
-               [](const Captured& c) {
-                   return QObject::tr("%1 you through to the end, %2.")
-                       .arg(packs_carry_again(c[1]), time_again(c[2]));
-               }),
-        saying("(\\w+) more packs? carr(?:y|ies) you to (.+), which is still short of (.+)\\.",
-               [](const Captured& c) {
-                   return QObject::tr("%1 you to %2, which is still short of %3.")
-                       .arg(packs_carry_again(c[1]), time_again(c[2]), time_again(c[3]));
-               }),
+        saying("On likely figures (\\w+) more packs? carr(?:y|ies) you through to the end, (.+)\\.",
+               through_again),
+        saying(
+            "On likely figures (\\w+) more packs? carr(?:y|ies) you to (.+), which is still short "
+            "of (.+)\\.",
+            short_of_again),
         saying("More packs alone do not make it last longer\\.",
                [](const Captured&) {
                    return QObject::tr("More packs alone do not make it last longer.");
@@ -214,20 +243,21 @@ const QList<Saying>& sentences() {
                    return QObject::tr("If every doubtful figure turns out badly it lasts until %1.")
                        .arg(time_again(c[1]));
                }),
-        saying("It lasts through none of (\\d+) (.+)\\.",
+        saying("It lasts through none of (\\d+) ([^;]+)(;.+)?\\.",
                [](const Captured& c) {
-                   return QObject::tr("It lasts through none of %1 %2.")
-                       .arg(c[1], weathers_again(c[2]));
+                   return QObject::tr("It lasts through none of %1 %2%3.")
+                       .arg(c[1], weathers_again(c[2]), surer_again(c.value(3)));
                }),
         saying("It lasts through all of (\\d+) (.+) \\((.+)\\)\\.",
                [](const Captured& c) {
                    return QObject::tr("It lasts through all of %1 %2 (%3).")
                        .arg(c[1], weathers_again(c[2]), hundred_again(c[3]));
                }),
-        saying("Of (\\d+) (.+) it lasts through (\\d+) % \\((.+)\\)\\.",
+        saying("Of (\\d+) (.+) it lasts through (\\d+) % \\(([^)]+)\\)(;.+)?\\.",
                [](const Captured& c) {
-                   return QObject::tr("Of %1 %2 it lasts through %3 % (%4).")
-                       .arg(c[1], weathers_again(c[2]), c[3], hundred_again(c[4]));
+                   return QObject::tr("Of %1 %2 it lasts through %3 % (%4)%5.")
+                       .arg(c[1], weathers_again(c[2]), c[3], hundred_again(c[4]),
+                            surer_again(c.value(5)));
                }),
         saying("Arithmetic, not approval\\. Local codes and licensed practice decide\\.",
                [](const Captured&) {

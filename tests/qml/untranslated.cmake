@@ -6,7 +6,8 @@ endif()
 foreach(language IN LISTS languages)
     get_filename_component(name ${language} NAME)
     file(COPY ${language} DESTINATION ${WORK})
-    execute_process(COMMAND ${LUPDATE} ${SCREENS} -extensions cpp,hpp,qml -locations none
+    execute_process(COMMAND ${LUPDATE} -I ${SCREENS} ${SCREENS}/Main.qml ${SCREENS}/models ${SCREENS}/pages
+        ${SCREENS}/parts -extensions cpp,hpp,qml -locations none
         -ts ${WORK}/${name} RESULT_VARIABLE failed OUTPUT_VARIABLE told ERROR_VARIABLE told)
     if(failed)
         message(FATAL_ERROR "${told}")

@@ -1,9 +1,11 @@
 #include "models/look.hpp"
 
 #include "models/as_wished.hpp"
-#include "models/days_view_of.hpp"
+#include "models/plan_text.hpp"
 #include "models/said_again.hpp"
 #include "models/scenario_document.hpp"
+#include <QDir>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
@@ -80,8 +82,15 @@ TEST_F(Shown, in_german_the_answer_the_words_and_the_numbers) {
                     "and the evening of Thursday 22 Jan); then a fuse opens."),
         QString("Reicht bis etwa Sonntag Mittag (zwischen Samstag früh und Donnerstag, 22. Jan "
                 "Abend); dann löst eine Sicherung aus."));
-    EXPECT_EQ(touch::told("Four more packs carry you through to the end, Sunday 18:00."),
-              QString("Vier weitere Akkus tragen Sie bis zum Ende, Sonntag 18:00."));
+    EXPECT_EQ(touch::told(
+                  "On likely figures four more packs carry you through to the end, Sunday 18:00."),
+              QString("Bei den erwarteten Werten tragen vier weitere Akkus Sie bis zum Ende, "
+                      "Sonntag 18:00."));
+    EXPECT_EQ(
+        touch::told("Of 200 chance weathers it lasts through 45 % (38 to 53 in a hundred); one "
+                    "more pack lasts through 91 %."),
+        QString("Von 200 zufälligen Wetterverläufen reicht es in 45 % (38 bis 53 von hundert); mit "
+                "einem weiteren Akku in 91 %."));
     EXPECT_EQ(touch::told("3.5 days"), "3,5 Tage");
     EXPECT_EQ(touch::told_amount("1.9 kWh"), "1,9 kWh");
     EXPECT_EQ(touch::told("The inverter switches off at 10.5 V."),
@@ -97,6 +106,26 @@ TEST_F(Shown, in_german_the_scenario_is_described_in_german) {
     look.set_language("de");
     document.tellAgain();
     EXPECT_EQ(document.packs()->label(), "Zusatzakkus");
+}
+
+// The engine's sentences change: what the second language no longer knows shows here.
+TEST_F(Shown, in_german_the_answer_of_every_scenario_that_comes_with_the_program) {
+    look.set_language("de");
+    const QDir scenarios(QStringLiteral(CANDLEMARK_SOURCE_DIR "/scenarios"));
+    const QStringList files = scenarios.entryList({"*.toml"}, QDir::Files);
+    ASSERT_GE(files.size(), 4);
+    const QRegularExpression english(QStringLiteral("\\b(the|it|of|until|then|packs|lasts|and)\\b"),
+                                     QRegularExpression::CaseInsensitiveOption);
+    for (const QString& name : files) {
+        QFile file(scenarios.filePath(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        const QString text = QString::fromUtf8(file.readAll());
+        const touch::DaysView view = touch::plan_text(text, file.fileName());
+        for (const QString& said :
+             {view.sentence, view.range, touch::chances_text(text, file.fileName())})
+            EXPECT_FALSE(english.match(said).hasMatch())
+                << name.toStdString() << ": " << said.toStdString();
+    }
 }
 
 }  // namespace
