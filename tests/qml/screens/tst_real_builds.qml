@@ -89,6 +89,11 @@ TestCase {
         tryVerify(() => part("answerSentence", answer).text.includes("%"), 20000)
         const before = part("answerSentence", answer).text
         tap(part("rested_24 h"))
+        verify(part("rested_24 h").chosen)
+        tap(part("reads"))
+        for (const sign of ["1", "2", ".", "1"])
+            tap(part("key_" + sign))
+        tap(part("done", part("gaugePad")))
         tryVerify(() => part("answerSentence", answer).text !== before, 20000)
         grabImage(program.contentItem).save(pictureFolder + "/gauge-1280x800-dark.png")
     }
