@@ -46,10 +46,10 @@ double seconds_of(const outage::Ready& ready, bool trace) {
     // of this program alone: what else the machine does takes turns with it
     const auto now = [] { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; };
     double best = 1e9;
-    for (int attempt = 0; attempt < 15; ++attempt) {
+    for (int attempt = 0; attempt < 5; ++attempt) {
         const double start = now();
         double sum = 0.0;
-        constexpr int runs = 20;
+        constexpr int runs = 8;
         for (int i = 0; i < runs; ++i)
             sum += outage::run(ready, outage::End::likely, {.trace = trace}).lasts / hour;
         if (sum > 0.0) best = std::min(best, (now() - start) / runs);
