@@ -1,8 +1,13 @@
-// candlemark-touch [FILE]: the plan on a screen for fingers and keys.
+// candlemark-touch [FILE]: the plan on a screen for fingers and keys; with --print, on paper.
+#include <algorithm>
+#include <string_view>
+
 #include "models/kept_work.hpp"
+#include "print/headless.hpp"
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QFileInfo>
+#include <QLocale>
 #include <QQmlApplicationEngine>
 #include <QQmlExtensionPlugin>
 #include <QQuickWindow>
@@ -22,11 +27,19 @@ struct Wishes {
     QString page;
     QSize size;
     double text_scale = 1.0;
+    bool prints = false;  // to paper, without a window
+    print::Wishes print;
 };
 
 QSize size_in(const QString& words) {
     const QStringList sides = words.split(QLatin1Char('x'));
     return sides.size() == 2 ? QSize(sides[0].toInt(), sides[1].toInt()) : QSize();
+}
+
+QString usual_paper() {
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+               ? QStringLiteral("letter")
+               : QStringLiteral("a4");
 }
 
 Wishes read_arguments(const QApplication& application) {
@@ -52,7 +65,19 @@ Wishes read_arguments(const QApplication& application) {
     const QCommandLineOption page(QStringLiteral("page"),
                                   QApplication::tr("Page to begin with, such as days or loads."),
                                   QStringLiteral("NAME"), QStringLiteral("days"));
-    parser.addOptions({picture, size, theme, text_size, page});
+    const QCommandLineOption to_paper(
+        QStringLiteral("print"),
+        QApplication::tr("Print FILE to PDF without a window: --print FILE card.pdf."));
+    const QCommandLineOption sheet(
+        QStringLiteral("sheet"),
+        QApplication::tr("What to print: card (for the lid), report or wiring."),
+        QStringLiteral("NAME"), QStringLiteral("card"));
+    const QCommandLineOption paper(QStringLiteral("paper"), QApplication::tr("a4 or letter."),
+                                   QStringLiteral("NAME"), usual_paper());
+    parser.addPositionalArgument(QStringLiteral("PDF"),
+                                 QApplication::tr("With --print, where to print to."),
+                                 QStringLiteral("[PDF]"));
+    parser.addOptions({picture, size, theme, text_size, page, to_paper, sheet, paper});
     parser.process(application);
 
     Wishes wishes;
@@ -64,6 +89,11 @@ Wishes read_arguments(const QApplication& application) {
     wishes.theme = parser.value(theme);
     wishes.page = parser.value(page);
     wishes.size = size_in(parser.value(size));
+    wishes.prints = parser.isSet(to_paper);
+    wishes.print = {.file = parser.positionalArguments().value(0),
+                    .pdf = parser.positionalArguments().value(1),
+                    .sheet = parser.value(sheet),
+                    .paper = parser.value(paper)};
     wishes.text_scale = qBound(1.0, parser.value(text_size).toDouble() / 100.0, 2.0);
     return wishes;
 }
@@ -94,12 +124,16 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
 }  // namespace
 
 int main(int argc, char** argv) {
+    if (std::any_of(argv, argv + argc,
+                    [](const char* word) { return word == std::string_view("--print"); }))
+        print::need_no_display();
     // Qt Charts needs an application made for widgets.
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("candlemark-touch"));
     QApplication::setApplicationDisplayName(QStringLiteral("Candlemark"));
     QApplication::setApplicationVersion(QStringLiteral(CANDLEMARK_VERSION));
     const Wishes wishes = read_arguments(application);
+    if (wishes.prints) return print::print_to_file(wishes.print);
 
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));

@@ -79,6 +79,8 @@ void add_lasting(Answer& answer, const ChargeRead& read, const std::optional<Fro
     answer.values.push_back({"lasts_high", "at the high end", value_of(from->lasts_high)});
     answer.values.push_back(
         {"survives_low", "to the end, even at the low end", {from->survives_low}});
+    answer.values.push_back(
+        {"survives_high", "to the end, at the high end", {from->survives_high}});
     answer.values.push_back({"now", "from", {time_in_iso(from->now)}});
 }
 

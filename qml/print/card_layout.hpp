@@ -1,0 +1,22 @@
+// The card in the lid on one page of paper.
+#pragma once
+
+#include "print/sheet.hpp"
+
+#include "report/lid_card.hpp"
+
+namespace print {
+
+inline constexpr double body_size = 14.0;    // points: read at arm's length by a small lamp
+inline constexpr double answer_size = 24.0;  // points
+inline constexpr double margin = 26.0;       // points: what home printers leave white
+
+enum class Paper { a4, letter };
+
+[[nodiscard]] QSizeF size_of(Paper paper);  // points
+
+// Where the parts are too long for the page, rows of theirs are left out and that is said there.
+//   gives   `fits` false when even so it does not fit
+[[nodiscard]] Sheet lay_out(report::LidCard card, Paper paper);
+
+}  // namespace print

@@ -1,0 +1,31 @@
+// candlemark-touch --print FILE PDF: a sheet of paper without a window.
+#pragma once
+
+#include <optional>
+
+#include "print/print_file.hpp"
+#include <QString>
+
+namespace print {
+
+// Exit status, as of the command line.
+inline constexpr int printed = 0;
+inline constexpr int unusable = 2;
+
+struct Wishes {
+    QString file;   // the scenario
+    QString pdf;    // where to print to
+    QString sheet;  // "card", "report", "wiring"
+    QString paper;  // "a4", "letter"
+};
+
+[[nodiscard]] std::optional<Kind> kind_named(const QString& word);
+[[nodiscard]] std::optional<Paper> paper_named(const QString& word);
+
+// Prints, and tells on standard error what stood in the way. Gives the exit status.
+[[nodiscard]] int print_to_file(const Wishes& wishes);
+
+// A sheet needs no display. Before the application is made.
+void need_no_display();
+
+}  // namespace print

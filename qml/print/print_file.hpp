@@ -1,0 +1,27 @@
+// A scenario on paper, as a vector PDF whose text can be searched.
+#pragma once
+
+#include "print/card_layout.hpp"
+#include "print/sheet.hpp"
+#include <QDate>
+#include <QList>
+#include <QString>
+
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace print {
+
+enum class Kind { card, report, wiring };
+
+//   today   stands on the sheet as the day it was made
+//   fails   with what cannot be answered or does not fit
+[[nodiscard]] units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind kind,
+                                                    Paper paper, QDate today);
+
+// Writes beside the file and renames, so that a half-written one never stands in its place.
+//   gives   why it could not be written, in plain words; empty when it was
+[[nodiscard]] QString write_pdf(const QList<Sheet>& sheets, const QString& title,
+                                const QString& path);
+
+}  // namespace print
