@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <string_view>
 
+#include "print/block.hpp"
+
 namespace print {
 
 namespace {
@@ -19,32 +21,6 @@ constexpr double cell_gap = 12.0;
 constexpr double least_gap = 5.0;  // between parts
 constexpr double most_gap = 14.0;
 constexpr double most_air = 3.0;  // within a row of a table
-
-QString in_qt(const std::string& text) {
-    return QString::fromStdString(text);
-}
-
-// A piece of the page under construction; grows downwards from 0.
-struct Block {
-    Sheet sheet = {};
-    double height = 0.0;
-};
-
-enum class Align { left, right };
-
-void put(Block& block, const QString& text, Type type, double left, double width, double top,
-         Align align = Align::left) {
-    const double wide = width_of(text, type);
-    const double x = align == Align::left ? left : left + width - wide;
-    block.sheet.words.append({{x, top, wide, line_height_of(type)}, text, type});
-}
-
-void add_lines(Block& block, const std::string& text, Type type, double width, double left = 0.0) {
-    for (const QString& line : broken(in_qt(text), type, width)) {
-        put(block, line, type, left, width, block.height);
-        block.height += line_height_of(type);
-    }
-}
 
 // All columns but the first are as wide as they need to be; the first takes the rest and breaks.
 QList<double> column_widths(const report::CardTable& table, double width) {

@@ -1,13 +1,20 @@
 #include "print/print_file.hpp"
 
+#include <string_view>
+
+#include "print/report_layout.hpp"
 #include <QBuffer>
 #include <QObject>
+#include <QPageLayout>
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "command_line/ask_wiring.hpp"
 #include "command_line/card_answers.hpp"
+#include "command_line/questions.hpp"
 #include "report/lid_card.hpp"
+#include "report/lid_card_parts.hpp"
 
 namespace print {
 
@@ -33,11 +40,49 @@ units::Result<QList<Sheet>> card_of(const scenario::ReadScenario& read, Paper pa
     return QList<Sheet>{sheet};
 }
 
+// compare wants two files, gauge a reading: neither is a question of the file alone.
+bool is_of_the_file_alone(const command_line::Question& question) {
+    const std::string_view name = question.name;
+    return name != "compare" && name != "gauge" && name != "read";
+}
+
+units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper paper,
+                                      const QString& made) {
+    Book book{.title = read.scenario.title, .made = made.toStdString(), .chapters = {}};
+    for (const auto& question : command_line::questions()) {
+        if (!is_of_the_file_alone(question)) continue;
+        command_line::Request request;
+        request.question = &question;
+        auto answer = question.ask(read, request);
+        if (answer)
+            book.chapters.push_back({question.asks, std::move(*answer), {}});
+        else
+            book.chapters.push_back({question.asks, {}, report::reason_in(answer.error())});
+    }
+    return lay_out(book, paper);
+}
+
+units::Result<QList<Sheet>> wiring_of(const scenario::ReadScenario& read, Paper paper,
+                                      const QString& made) {
+    const auto answer = command_line::ask_wiring(read, {});
+    if (!answer) return units::fail(answer.error());
+    return lay_out_wiring(*answer, made.toStdString(), paper);
+}
+
 }  // namespace
 
-units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind, Paper paper,
+units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind kind, Paper paper,
                                       QDate today) {
-    return card_of(read, paper, made_on(today));
+    const QString made = made_on(today);
+    switch (kind) {
+        case Kind::report:
+            return report_of(read, paper, made);
+        case Kind::wiring:
+            return wiring_of(read, paper, made);
+        case Kind::card:
+            break;
+    }
+    return card_of(read, paper, made);
 }
 
 QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QString& path) {
@@ -51,7 +96,10 @@ QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QStrin
         writer.setCreator(QString::fromStdString(command_line::name_and_version()));
         QPainter painter;
         for (const Sheet& sheet : sheets) {
-            writer.setPageSize(QPageSize(sheet.size, QPageSize::Point));
+            const bool lying = sheet.size.width() > sheet.size.height();
+            writer.setPageSize(QPageSize(lying ? sheet.size.transposed() : sheet.size,
+                                         QPageSize::Point, {}, QPageSize::ExactMatch));
+            writer.setPageOrientation(lying ? QPageLayout::Landscape : QPageLayout::Portrait);
             writer.setPageMargins({});
             if (!painter.isActive())
                 painter.begin(&writer);

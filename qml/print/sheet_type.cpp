@@ -14,24 +14,6 @@ qsizetype fitting(const QString& word, Type type, double width) {
     return fits;
 }
 
-// "0", "°C" is one word: a number and its unit stay on one line.
-QStringList with_units_kept(const QStringList& words) {
-    constexpr qsizetype longest_unit = 3;
-    QStringList kept;
-    for (const QString& word : words) {
-        QString letters = word;
-        letters.remove(QLatin1Char(')')).remove(QLatin1Char('.')).remove(QLatin1Char(','));
-        const bool unit = letters.size() <= longest_unit && !letters.isEmpty() &&
-                          !letters.front().isDigit() && !kept.isEmpty() &&
-                          kept.constLast().back().isDigit() && letters != u"to" && letters != u"a";
-        if (unit)
-            kept.last() += QLatin1Char(' ') + word;
-        else
-            kept << word;
-    }
-    return kept;
-}
-
 }  // namespace
 
 QFont font_of(Type type) {
@@ -57,10 +39,28 @@ double line_height_of(Type type) {
     return QFontMetricsF(font_of(type)).height() / grain;
 }
 
+QStringList words_in(const QString& text) {
+    constexpr qsizetype longest_unit = 3;
+    QStringList kept;
+    const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    for (const QString& word : words) {
+        QString letters = word;
+        letters.remove(QLatin1Char(')')).remove(QLatin1Char('.')).remove(QLatin1Char(','));
+        const bool unit = letters.size() <= longest_unit && !letters.isEmpty() &&
+                          !letters.front().isDigit() && !kept.isEmpty() &&
+                          kept.constLast().back().isDigit() && letters != u"to" && letters != u"a";
+        if (unit)
+            kept.last() += QLatin1Char(' ') + word;
+        else
+            kept << word;
+    }
+    return kept;
+}
+
 QStringList broken(const QString& text, Type type, double width) {
     QStringList lines;
     QString line;
-    for (QString word : with_units_kept(text.split(QLatin1Char(' '), Qt::SkipEmptyParts))) {
+    for (QString word : words_in(text)) {
         const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
         if (width_of(longer, type) <= width) {
             line = longer;

@@ -22,6 +22,9 @@ struct Type {
 [[nodiscard]] double ascent_of(Type type);
 [[nodiscard]] double line_height_of(Type type);
 
+// Words that stay on one line; a number and its unit are one.
+[[nodiscard]] QStringList words_in(const QString& text);
+
 // Lines no wider than that; a word wider than a line is broken.
 [[nodiscard]] QStringList broken(const QString& text, Type type, double width);
 

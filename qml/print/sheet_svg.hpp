@@ -1,0 +1,12 @@
+// A sheet as a drawing that any program opens.
+#pragma once
+
+#include "print/sheet.hpp"
+#include <QByteArray>
+
+namespace print {
+
+// Letters stay letters; widths are told, so that another font is fitted to its place.
+[[nodiscard]] QByteArray in_svg(const Sheet& sheet, const QString& title);
+
+}  // namespace print
