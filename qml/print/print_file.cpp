@@ -85,6 +85,13 @@ units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind k
     return card_of(read, paper, made);
 }
 
+QString write_file(const QByteArray& bytes, const QString& path) {
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+        return QObject::tr("%1 could not be written: %2.").arg(path, file.errorString());
+    return {};
+}
+
 QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QString& path) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -111,10 +118,7 @@ QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QStrin
             painter.restore();
         }
     }
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-        return QObject::tr("%1 could not be written: %2.").arg(path, file.errorString());
-    return {};
+    return write_file(bytes, path);
 }
 
 }  // namespace print

@@ -3,6 +3,7 @@
 
 #include "print/card_layout.hpp"
 #include "print/sheet.hpp"
+#include <QByteArray>
 #include <QDate>
 #include <QList>
 #include <QString>
@@ -21,6 +22,9 @@ enum class Kind { card, report, wiring };
 
 // Writes beside the file and renames, so that a half-written one never stands in its place.
 //   gives   why it could not be written, in plain words; empty when it was
+[[nodiscard]] QString write_file(const QByteArray& bytes, const QString& path);
+
+// The sheets as one PDF, likewise.
 [[nodiscard]] QString write_pdf(const QList<Sheet>& sheets, const QString& title,
                                 const QString& path);
 

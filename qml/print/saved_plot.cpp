@@ -1,0 +1,114 @@
+#include "print/saved_plot.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+#include <utility>
+
+#include "print/plots.hpp"
+#include "print/print_file.hpp"
+#include "print/sheet_svg.hpp"
+
+#include "command_line/questions.hpp"
+#include "report/csv.hpp"
+
+namespace print {
+
+namespace {
+
+using report::Answer;
+using report::Column;
+using report::Series;
+
+constexpr double plot_width = 560.0;  // points, about a page wide
+constexpr double edge = 12.0;
+
+Column words(std::string name, std::vector<std::string> points) {
+    return {.name = name, .heading = std::move(name), .unit = {}, .points = std::move(points)};
+}
+
+Column numbers(std::string name, const std::string& unit, std::vector<double> points) {
+    return {.name = name, .heading = std::move(name), .unit = unit, .points = std::move(points)};
+}
+
+// Bars as a table: what each is called, at least, likely, at best.
+template <class Bars>
+Series table_of(const Bars& bars, const std::string& unit, double factor) {
+    std::vector<std::string> labels;
+    std::vector<double> low;
+    std::vector<double> likely;
+    std::vector<double> high;
+    for (const auto& bar : bars) {
+        labels.push_back(bar.label);
+        low.push_back(factor * bar.low);
+        likely.push_back(factor * bar.likely);
+        high.push_back(factor * bar.high);
+    }
+    return {.name = "bars",
+            .title = {},
+            .columns = {words("what", std::move(labels)), numbers("low", unit, std::move(low)),
+                        numbers("likely", unit, std::move(likely)),
+                        numbers("high", unit, std::move(high))}};
+}
+
+const Series* series_named(const Answer& answer, std::string_view name) {
+    const auto found = std::ranges::find(answer.series, name, &Series::name);
+    return found == answer.series.end() ? nullptr : &*found;
+}
+
+// The numbers that a plot of that name is drawn from.
+const Series* drawn_from(const Answer& answer, const QString& plot, Series& made) {
+    const std::string name = plot.toStdString();
+    for (const auto& chart : answer.bars)
+        if (chart.name == name) return &(made = table_of(chart.bars, chart.unit, 1.0));
+    for (const auto& chart : answer.starts)
+        if ("start of " + chart.name == name) {
+            return &(made = table_of(chart.bars, "%", 100.0));
+        }
+    if (const Series* own = series_named(answer, name)) return own;
+    return answer.series.empty() ? nullptr : &answer.series.front();
+}
+
+Sheet drawing_of(const Plot& plot) {
+    Sheet sheet = plot.block.sheet;
+    move(sheet, edge, edge);
+    double wide = plot_width;
+    for (const Words& each : sheet.words)
+        wide = std::max(wide, each.box.right() - edge);
+    sheet.size = {wide + 2.0 * edge, plot.block.height + 2.0 * edge};
+    return sheet;
+}
+
+}  // namespace
+
+QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read) {
+    // Those whose answers hold plots; the sizing of a build has a table of its own.
+    constexpr std::array<std::string_view, 4> drawn{"outage", "sun", "start", "wiring"};
+    QList<SavedPlot> saved;
+    for (const auto& question : command_line::questions()) {
+        if (std::ranges::find(drawn, question.name) == drawn.end()) continue;
+        command_line::Request request;
+        request.question = &question;
+        const auto answer = question.ask(read, request);
+        if (!answer) continue;
+        for (const Plot& plot : plots_of(*answer, plot_width)) {
+            Series made;
+            Answer table{.question = answer->question};
+            if (const Series* series = drawn_from(*answer, plot.name, made))
+                table.series = {*series};
+            saved.append({QString::fromLatin1(question.name) + QLatin1Char(' ') + plot.name,
+                          plot.title, drawing_of(plot),
+                          QByteArray::fromStdString(report::in_csv(table))});
+        }
+    }
+    return saved;
+}
+
+QString write_plot(const SavedPlot& plot, const QString& path) {
+    return write_file(path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)
+                          ? plot.numbers
+                          : in_svg(plot.drawing, plot.title),
+                      path);
+}
+
+}  // namespace print

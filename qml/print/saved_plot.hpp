@@ -1,0 +1,27 @@
+// Each plot of a scenario's answers, to be saved as a drawing or as the numbers behind it.
+#pragma once
+
+#include "print/sheet.hpp"
+#include <QByteArray>
+#include <QList>
+#include <QString>
+
+#include "scenario/read.hpp"
+
+namespace print {
+
+struct SavedPlot {
+    QString name;   // within a file's name: "outage days"
+    QString title;  // for people
+    Sheet drawing;
+    QByteArray numbers;  // CSV
+};
+
+// Of every question that can be asked of the file alone.
+[[nodiscard]] QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read);
+
+// As CSV where the path ends in .csv, as SVG otherwise; writes beside the file and renames.
+//   gives   why it could not be written, in plain words; empty when it was
+[[nodiscard]] QString write_plot(const SavedPlot& plot, const QString& path);
+
+}  // namespace print

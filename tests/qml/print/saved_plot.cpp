@@ -1,0 +1,70 @@
+#include "print/saved_plot.hpp"
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <QXmlStreamReader>
+#include <gtest/gtest.h>
+
+namespace {
+
+using namespace print;
+
+QList<SavedPlot> plots_of_example() {
+    const auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) +
+                                                   "/scenarios/ice_storm.toml");
+    EXPECT_TRUE(read);
+    return plots_to_save(*read);
+}
+
+const SavedPlot* named(const QList<SavedPlot>& plots, const QString& name) {
+    for (const SavedPlot& plot : plots)
+        if (plot.name == name) return &plot;
+    return nullptr;
+}
+
+TEST(saved_plot, every_plot_has_a_drawing_and_its_numbers) {
+    const auto plots = plots_of_example();
+    ASSERT_GE(plots.size(), 6);
+    for (const SavedPlot& plot : plots) {
+        EXPECT_FALSE(plot.drawing.words.isEmpty()) << plot.name.toStdString();
+        EXPECT_GE(plot.numbers.count("\r\n"), 2) << plot.name.toStdString();
+        const QRectF paper(QPointF(), plot.drawing.size);
+        for (const Words& words : plot.drawing.words)
+            EXPECT_TRUE(paper.contains(words.box))
+                << plot.name.toStdString() << ": " << words.text.toStdString();
+    }
+    for (const char* name :
+         {"outage days", "sun recharge", "sun placements", "sun panels",
+          "start start of chest freezer", "start course of chest freezer", "wiring wiring"})
+        EXPECT_NE(named(plots, QLatin1String(name)), nullptr) << name;
+}
+
+TEST(saved_plot, the_numbers_are_those_that_were_drawn) {
+    const auto plots = plots_of_example();
+    const auto* panels = named(plots, QStringLiteral("sun panels"));
+    ASSERT_NE(panels, nullptr);
+    const QByteArray head = panels->numbers.left(panels->numbers.indexOf('\r'));
+    EXPECT_EQ(head, "what,low [W.h],likely [W.h],high [W.h]");
+    EXPECT_TRUE(panels->numbers.contains("\r\n3 panels,"));
+    const auto* days = named(plots, QStringLiteral("outage days"));
+    ASSERT_NE(days, nullptr);
+    EXPECT_TRUE(days->numbers.contains("2026-01-14 18:00"));
+}
+
+TEST(saved_plot, the_name_of_the_file_chooses_numbers_or_drawing) {
+    const auto plots = plots_of_example();
+    const QTemporaryDir folder;
+    const QString csv = folder.filePath(QStringLiteral("days.csv"));
+    const QString svg = folder.filePath(QStringLiteral("days.svg"));
+    EXPECT_EQ(write_plot(plots.front(), csv), QString());
+    EXPECT_EQ(write_plot(plots.front(), svg), QString());
+    QFile file(svg);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader reader(&file);
+    while (!reader.atEnd())
+        reader.readNext();
+    EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+    EXPECT_FALSE(write_plot(plots.front(), QStringLiteral("/no/such/folder/days.svg")).isEmpty());
+}
+
+}  // namespace
