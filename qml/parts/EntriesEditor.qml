@@ -32,7 +32,7 @@ ColumnLayout {
     }
     component Add: ActionButton {
         property string kind
-        width: Math.min(implicitWidth, ways.width)
+        width: editor.width > 0 ? Math.min(implicitWidth, editor.width) : implicitWidth
         onClicked: {
             const number = entries.add(kind)
             if (number >= 0)
@@ -74,7 +74,6 @@ ColumnLayout {
         fields: keys
     }
     Flow {
-        id: ways
         Layout.fillWidth: true
         spacing: Tokens.gapSmall
         Repeater {
@@ -93,7 +92,7 @@ ColumnLayout {
         }
         ActionButton {
             objectName: "removeEntry"
-            width: Math.min(implicitWidth, ways.width)
+            width: editor.width > 0 ? Math.min(implicitWidth, editor.width) : implicitWidth
             visible: entries.count > editor.least
             text: editor.removing
             onClicked: entries.remove(editor.shown)

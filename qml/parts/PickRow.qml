@@ -37,7 +37,8 @@ T.Button {
             Item {
                 width: parent.width
                 readonly property bool roomy: row.atRight.length > 0 && title.implicitWidth + figure.implicitWidth + Tokens.gap <= width
-                height: roomy ? Math.max(title.implicitHeight, figure.implicitHeight) : title.height + figure.height
+                height: roomy ? Math.max(title.implicitHeight, figure.implicitHeight)
+                              : title.height + (figure.visible ? figure.height : 0)
                 Text {
                     id: title
                     width: parent.roomy ? implicitWidth : parent.width
@@ -53,7 +54,7 @@ T.Button {
                     x: parent.roomy ? parent.width - width : 0
                     y: parent.roomy ? 0 : title.height
                     width: parent.roomy ? implicitWidth : parent.width
-                    height: text.length > 0 ? implicitHeight : 0
+                    visible: row.atRight.length > 0
                     text: row.atRight
                     color: Tokens.text
                     font.pixelSize: Tokens.typeBody

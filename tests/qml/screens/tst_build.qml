@@ -26,7 +26,9 @@ TestCase {
         return found
     }
     function tap(item) {
+        wait(100)  // what was just made takes its place
         Walk.reveal(item)
+        wait(30)
         touchEvent(item).press(0, item).commit()
         touchEvent(item).release(0, item).commit()
         wait(30)
