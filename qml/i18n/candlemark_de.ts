@@ -49,6 +49,22 @@
         <source>Touch a cell to read what is known of that build.</source>
         <translation>Tippen Sie auf ein Feld, um mehr über diesen Aufbau zu lesen.</translation>
     </message>
+    <message>
+        <source>%1 % done</source>
+        <translation>%1 % fertig</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop working out packs and panels</source>
+        <translation>Berechnung der Akkus und Module anhalten</translation>
+    </message>
+    <message>
+        <source>A first picture, of few weathers.</source>
+        <translation>Ein erstes Bild aus wenigen Wetterverläufen.</translation>
+    </message>
 </context>
 <context>
     <name>CandleLegend</name>

@@ -9,22 +9,40 @@ namespace touch {
 
 namespace {
 
-AnswerRunner::Asker& common_asker() {
-    static AnswerRunner::Asker asker = ask_question;
-    return asker;
-}
+constexpr int between_looks = 100;  // ms
 
 }  // namespace
 
+AnswerRunner::Asking& AnswerRunner::common_asking() {
+    static Asking asking = ask_question;
+    return asking;
+}
+
 AnswerRunner::AnswerRunner(QObject* parent)
     : QObject(parent),
-      asker_(common_asker()),
+      asking_(common_asking()),
       view_(std::make_shared<const AnswerView>()),
       run_([this](std::shared_ptr<const AnswerView> view) { show(std::move(view)); },
-           [this] { emit runningChanged(); }) {}
+           [this] {
+               if (run_.running())
+                   looks_.start(between_looks);
+               else
+                   looks_.stop();
+               emit runningChanged();
+           }) {
+    connect(&looks_, &QTimer::timeout, this, &AnswerRunner::look_at_progress);
+}
 
 void AnswerRunner::set_asker(Asker asker) {
-    common_asker() = asker ? std::move(asker) : Asker(ask_question);
+    if (!asker) {
+        common_asking() = ask_question;
+        return;
+    }
+    common_asking() = [asker = std::move(asker)](const QString& question, const QString& text,
+                                                 const QStringList& options, const QString& file,
+                                                 Watch*) {
+        return asker(question, text, options, file);
+    };
 }
 
 bool AnswerRunner::knows(const QString& question) {
@@ -54,6 +72,18 @@ void AnswerRunner::set_options(const QStringList& options) {
     ask();
 }
 
+void AnswerRunner::set_first_options(const QStringList& options) {
+    if (first_options_ == options) return;
+    first_options_ = options;
+    emit askedChanged();
+    ask();
+}
+
+void AnswerRunner::stop() {
+    run_.forget();
+    if (watch_) watch_->stop = true;
+}
+
 QVariantList AnswerRunner::tables() const {
     QVariantList tables;
     for (const TableText& table : view_->tables) {
@@ -73,19 +103,44 @@ QVariantList AnswerRunner::tables() const {
 }
 
 void AnswerRunner::ask() {
-    if (!document_ || document_->text().isEmpty() || question_.isEmpty()) return;
-    run_.request([asker = asker_, question = question_, text = document_->text(),
-                  options = options_,
-                  file = document_->path()] { return asker(question, text, options, file); });
+    if (!document_ || document_->text().isEmpty()) return;
+    if (question_.isEmpty()) {
+        stop();
+        return;
+    }
+    request(!first_options_.isEmpty());
+}
+
+// A newer question ends an older one where that looks up from its work.
+void AnswerRunner::request(bool coarse) {
+    if (watch_ && run_.running()) watch_->stop = true;
+    watch_ = std::make_shared<Watch>();
+    run_.request([asking = asking_, question = question_, text = document_->text(),
+                  options = coarse ? options_ + first_options_ : options_, file = document_->path(),
+                  watch = watch_, coarse] {
+        auto view = asking(question, text, options, file, watch.get());
+        view.coarse = coarse;
+        return view;
+    });
+}
+
+void AnswerRunner::look_at_progress() {
+    const double done = watch_ ? watch_->done.load() : 0.0;
+    if (done == progress_) return;
+    progress_ = done;
+    emit progressed();
 }
 
 void AnswerRunner::show(std::shared_ptr<const AnswerView> view) {
+    if (view->stopped) return;
+    const bool better_follows = view->coarse && !run_.has_newer() && !watch_->stop;
     view_ = std::move(view);
     findings_.show(view_->findings);
     cautions_.show(view_->cautions);
     assumptions_.show(view_->assumptions);
     figures_.show(view_->figures);
     working_.show(view_->working);
+    if (better_follows) request(false);
     emit shown();
 }
 

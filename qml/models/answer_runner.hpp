@@ -10,8 +10,10 @@
 #include "models/latest_run.hpp"
 #include "models/rows_model.hpp"
 #include "models/scenario_document.hpp"
+#include "models/watch.hpp"
 #include <QObject>
 #include <QStringList>
+#include <QTimer>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
@@ -25,6 +27,13 @@ class AnswerRunner : public QObject {
     Q_PROPERTY(QString question READ question WRITE set_question NOTIFY askedChanged)
     // As on the command line, such as ["--load", "saw"].
     Q_PROPERTY(QStringList options READ options WRITE set_options NOTIFY askedChanged)
+    // Asked first, for a picture at once, where it is not empty: the same question with options
+    // that make it short.
+    Q_PROPERTY(
+        QStringList firstOptions READ first_options WRITE set_first_options NOTIFY askedChanged)
+    Q_PROPERTY(bool coarse READ coarse NOTIFY shown)
+    // Share of the work that is done, 0 to 1, where the question tells it.
+    Q_PROPERTY(double progress READ progress NOTIFY progressed)
     Q_PROPERTY(bool running READ running NOTIFY runningChanged)
     Q_PROPERTY(bool answered READ answered NOTIFY shown)
     Q_PROPERTY(QString sentence READ sentence NOTIFY shown)
@@ -58,6 +67,14 @@ class AnswerRunner : public QObject {
     [[nodiscard]] QStringList options() const { return options_; }
     void set_options(const QStringList& options);
 
+    [[nodiscard]] QStringList first_options() const { return first_options_; }
+    void set_first_options(const QStringList& options);
+
+    // What is running is not wanted; what is shown stays.
+    Q_INVOKABLE void stop();
+
+    [[nodiscard]] bool coarse() const { return view_->coarse; }
+    [[nodiscard]] double progress() const { return progress_; }
     [[nodiscard]] bool running() const { return run_.running(); }
     [[nodiscard]] bool answered() const { return view_->answered; }
     [[nodiscard]] QString sentence() const { return view_->sentence; }
@@ -76,15 +93,26 @@ class AnswerRunner : public QObject {
     void askedChanged();
     void runningChanged();
     void shown();
+    void progressed();
 
   private:
+    using Asking =
+        std::function<AnswerView(const QString& question, const QString& text,
+                                 const QStringList& options, const QString& file, Watch* watch)>;
+    static Asking& common_asking();
     void ask();
+    void request(bool coarse);
+    void look_at_progress();
     void show(std::shared_ptr<const AnswerView> view);
 
-    Asker asker_;
+    Asking asking_;
     ScenarioDocument* document_ = nullptr;
     QString question_;
     QStringList options_;
+    QStringList first_options_;
+    std::shared_ptr<Watch> watch_;
+    QTimer looks_;
+    double progress_ = 0.0;
     FindingsModel findings_;
     FindingsModel cautions_;
     FindingsModel assumptions_;

@@ -31,6 +31,8 @@ struct TableText {
 
 struct AnswerView {
     bool answered = false;  // false: `findings` says why not
+    bool stopped = false;   // before its end: nothing to show
+    bool coarse = false;    // a first picture; a better one follows
     QString sentence;
     QString rest;  // further sentences
     QList<FindingText> findings;

@@ -14,14 +14,18 @@ namespace touch {
 
 namespace {
 
-AnswerView answer_to(const command_line::Request& request, const QString& text,
-                     const QString& file) {
+AnswerView answer_to(const command_line::Request& request, const QString& text, const QString& file,
+                     const Watch* watch) {
     auto overrides = command_line::overrides_of(request.set);
     if (!overrides) return no_answer(overrides.error());
     const auto read = scenario::read_scenario(text.toStdString(), file.toStdString(), *overrides);
     if (!read) return no_answer(read.error());
     auto answer = request.question->ask(*read, request);
-    if (!answer) return no_answer(answer.error());
+    if (!answer) {
+        auto view = no_answer(answer.error());
+        view.stopped = watch && watch->stop;
+        return view;
+    }
     return answer_view_of(std::move(*answer), read->warnings);
 }
 
@@ -34,7 +38,7 @@ bool is_question(const QString& name) {
 }
 
 AnswerView ask_question(const QString& question, const QString& text, const QStringList& options,
-                        const QString& file) {
+                        const QString& file, Watch* watch) {
     // The file is the text on the screen: "-" only stands in its place.
     std::vector<std::string> arguments{question.toStdString(), "-"};
     for (const QString& option : options)
@@ -43,7 +47,13 @@ AnswerView ask_question(const QString& question, const QString& text, const QStr
     if (const auto* notice = std::get_if<command_line::Notice>(&asked)) {
         return no_answer({{.where = question.toStdString(), .found = notice->text, .remedy = ""}});
     }
-    return answer_to(std::get<command_line::Request>(asked), text, file);
+    auto request = std::get<command_line::Request>(asked);
+    if (watch)
+        request.progress = [watch](double share) {
+            watch->done = share;
+            return !watch->stop;
+        };
+    return answer_to(request, text, file, watch);
 }
 
 }  // namespace touch

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/answer_view.hpp"
+#include "models/watch.hpp"
 #include <QString>
 #include <QStringList>
 
@@ -11,8 +12,10 @@ namespace touch {
 [[nodiscard]] bool is_question(const QString& name);
 
 //   takes  text of a scenario file; options as on the command line, such as {"--load", "saw"};
+//          watch, told how far it has come; may be null
 //          file, beside which lie the files that the scenario names; may be empty
 [[nodiscard]] AnswerView ask_question(const QString& question, const QString& text,
-                                      const QStringList& options, const QString& file);
+                                      const QStringList& options, const QString& file,
+                                      Watch* watch = nullptr);
 
 }  // namespace touch

@@ -42,6 +42,8 @@ class LatestRun {
         start(std::move(job));
         turned_();
     }
+    // What waits is given up; what runs is let finish.
+    void forget() { pending_.reset(); }
     [[nodiscard]] bool running() const { return running_; }
     // Another request came after the one that is running or has just been delivered.
     [[nodiscard]] bool has_newer() const { return pending_.has_value(); }

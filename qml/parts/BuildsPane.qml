@@ -17,6 +17,7 @@ ColumnLayout {
         id: answer
         document: pane.document
         question: pane.asked ? "packs" : ""
+        firstOptions: ["--weathers", "64"]
     }
     ChanceGrid {
         id: chances
@@ -30,6 +31,46 @@ ColumnLayout {
         font.pixelSize: Tokens.typeSmall
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
+        Accessible.name: text
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        visible: answer.running
+        spacing: Tokens.gapSmall
+
+        Rectangle {
+            objectName: "sweepProgress"
+            Layout.fillWidth: true
+            Layout.preferredHeight: Tokens.gap
+            radius: Tokens.corner
+            color: Tokens.raised
+            border.width: 1
+            border.color: Tokens.outline
+            Accessible.role: Accessible.ProgressBar
+            Accessible.name: qsTr("%1 % done").arg(Math.round(100 * answer.progress))
+
+            Rectangle {
+                width: parent.width * answer.progress
+                height: parent.height
+                radius: parent.radius
+                color: Tokens.accent
+            }
+        }
+        ActionButton {
+            objectName: "stopBuilds"
+            text: qsTr("Stop")
+            spoken: qsTr("Stop working out packs and panels")
+            onClicked: answer.stop()
+        }
+    }
+    Text {
+        Layout.fillWidth: true
+        visible: pane.asked && answer.coarse
+        text: qsTr("A first picture, of few weathers.")
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeSmall
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
     ActionButton {

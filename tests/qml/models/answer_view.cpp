@@ -3,6 +3,8 @@
 #include "models/answer_runner.hpp"
 #include "models/ask_question.hpp"
 #include <QAbstractItemModelTester>
+#include <QMutex>
+#include <QMutexLocker>
 #include <QTest>
 #include <gtest/gtest.h>
 
@@ -116,6 +118,57 @@ TEST(answer_runner, asks_again_after_every_change_and_ends_with_the_newest) {
     EXPECT_EQ(runner.sentence(), "sun of seven");
     EXPECT_EQ(runner.figures()->count(), 1);
     AnswerRunner::set_asker({});
+}
+
+TEST(answer_runner, shows_a_first_picture_and_then_the_whole) {
+    QStringList asked;
+    QMutex guard;
+    AnswerRunner::set_asker(
+        [&](const QString&, const QString&, const QStringList& options, const QString&) {
+            const QMutexLocker lock(&guard);
+            asked << options.join(QLatin1Char(' '));
+            AnswerView view;
+            view.answered = true;
+            view.sentence = options.isEmpty() ? "whole" : "few";
+            return view;
+        });
+    touch::ScenarioDocument document;
+    document.openExample();
+    AnswerRunner runner;
+    runner.set_first_options({"--weathers", "64"});
+    runner.set_question("packs");
+    QStringList seen;
+    QObject::connect(&runner, &AnswerRunner::shown,
+                     [&] { seen << runner.sentence() + (runner.coarse() ? " coarse" : ""); });
+    runner.set_document(&document);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return runner.sentence() == "whole"; }));
+    EXPECT_EQ(seen.first(), "few coarse");
+    EXPECT_EQ(seen.last(), "whole");
+    EXPECT_EQ(asked.first(), "--weathers 64");
+    AnswerRunner::set_asker({});
+}
+
+TEST(answer_runner, what_is_stopped_leaves_what_was_shown) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    AnswerRunner runner;
+    runner.set_question("packs");
+    runner.set_options({"--weathers", "200"});
+    runner.set_document(&document);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return runner.answered() && !runner.running(); }, 20000));
+    const QString before = runner.sentence();
+    double most = 0.0;
+    QObject::connect(&runner, &AnswerRunner::progressed,
+                     [&] { most = std::max(most, runner.progress()); });
+    // So many that they cannot be done before they are stopped.
+    runner.set_options({"--weathers", "100000"});
+    ASSERT_TRUE(runner.running());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return most > 0.0; }, 20000));
+    EXPECT_LT(most, 1.0);
+    runner.stop();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !runner.running(); }, 20000));
+    EXPECT_EQ(runner.sentence(), before);
+    EXPECT_TRUE(runner.answered());
 }
 
 }  // namespace
