@@ -72,7 +72,8 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb,
         .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
         .tolerance = tolerance / volt,
-        .fill_tolerance = default_fill_tolerance};
+        // in proportion where another tolerance is asked for
+        .fill_tolerance = default_fill_tolerance * (tolerance / default_tolerance)};
     add_glance(result);
     return result;
 }
