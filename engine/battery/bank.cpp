@@ -70,6 +70,10 @@ Energy Bank::stored() const {
     return sum;
 }
 
+Energy Bank::stored_to_rounding() const {
+    return calm_is_current_ ? calm_.stored() * joule : stored();
+}
+
 double Bank::total_removed(bool at_trial_end) const {
     double sum = 0.0;
     for (const Member& member : members_)
@@ -177,14 +181,31 @@ void Bank::point_now(double power, bool at_trial_end) {
 }
 
 OperatingPoint Bank::operating_point(Power power) {
+    load_calm();
+    calm_has_point_ = calm_.meets(power / watt);
+    if (calm_has_point_)
+        return {.voltage = calm_.point().voltage * volt,
+                .current = calm_.point().current * ampere,
+                .possible = true};
     point_now(power / watt, false);
     return {.voltage = now_point_.voltage * volt,
             .current = now_point_.current * ampere,
             .possible = now_point_.possible};
 }
 
+Voltage Bank::voltage_at_rest() {
+    load_calm();
+    double voltage = 0.0;
+    if (calm_.rests(voltage)) return voltage * volt;
+    return operating_point(Power{}).voltage;
+}
+
+double Bank::current_now(std::size_t group) const {
+    return now_[group].current_at(now_point_.node) / members_[group].count;
+}
+
 Current Bank::current_of(std::size_t group) const {
-    return now_[group].current_at(now_point_.node) / members_[group].count * ampere;
+    return (calm_has_point_ ? calm_.current(group) : current_now(group)) * ampere;
 }
 
 void Bank::try_for(double power, double time) {
@@ -596,9 +617,9 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
     }
     sum.voltage = now_point_.voltage * volt;
     sum.current = now_point_.current * ampere;
-    sum.at_pack = current_of(met.pack);
+    sum.at_pack = current_now(met.pack) * ampere;
     for (std::size_t i = 0; i < members_.size(); ++i)
-        sum.largest = std::max(sum.largest, abs(current_of(i)));
+        sum.largest = std::max(sum.largest, std::abs(current_now(i)) * ampere);
     if (met.ending == Ending::cannot_be_delivered)
         sum.at_most = std::min(power, now_point_.voltage * now_point_.current) * watt;
     return sum;

@@ -61,6 +61,9 @@ class Bank {
 
     // At this moment.
     [[nodiscard]] OperatingPoint operating_point(units::Power power);
+    // Voltage of the bus without any power, at this moment: that of operating_point(0), which the
+    // currents of current_of are then not of.
+    [[nodiscard]] units::Voltage voltage_at_rest();
     // Current out of one pack of the group at the last operating point asked for.
     [[nodiscard]] units::Current current_of(std::size_t group) const;
 
@@ -68,6 +71,8 @@ class Bank {
     [[nodiscard]] int count(std::size_t group) const;
     [[nodiscard]] Wells wells(std::size_t group) const;
     [[nodiscard]] units::Energy stored() const;
+    // The same to rounding, quicker after a quiet step.
+    [[nodiscard]] units::Energy stored_to_rounding() const;
     [[nodiscard]] units::Charge removed() const;  // from all packs
     // Opens or closes a group for what leaves it and what enters it; closed both ways it carries
     // exactly nothing.
@@ -129,6 +134,7 @@ class Bank {
     double removed_before_ = 0.0;  // all packs, at the start of the substep
     Calm calm_;
     bool calm_is_current_ = false;  // holds the members as they are
+    bool calm_has_point_ = false;   // the last operating point is the calm's
     std::vector<CalmPack> to_load_;
 
     void load_calm();
@@ -136,6 +142,7 @@ class Bank {
     [[nodiscard]] bool calm_step(double power, double until, BankAdvanced& sum, double& passed);
     BusPoint solve(std::span<Branch> branches, double power) const;
     void point_now(double power, bool at_trial_end);
+    [[nodiscard]] double current_now(std::size_t group) const;
     void try_for(double power, double time);
     double change() const;
     bool fit_to_tolerance(double power, double length);

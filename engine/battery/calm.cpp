@@ -4,6 +4,7 @@
 #include <cassert>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 #include "battery/decay.hpp"
 
@@ -55,6 +56,13 @@ constexpr double nearly_full = 0.9;   // fill below which no pack is held; beyon
 
 alignas(32) constexpr Lanes none{0.0, 0.0, 0.0, 0.0};
 
+// What the integral of the voltage begins with on this piece, so that it is right above its low
+// end.
+double at_empty(const OpenCircuit& table, const Piece& piece) {
+    const double below = piece.low * (piece.at_zero + 0.5 * piece.slope * piece.low);
+    return table.integral(units::StateOfCharge(piece.low)) / units::volt - below;
+}
+
 // Of one pack, positive out of it. (26), (27)
 template <class Block, class Face>
 [[gnu::always_inline]] inline Lanes current_of(const Block& b, const Face& f, double node) {
@@ -81,6 +89,8 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
     any_gives_ = any_takes_ = two_wells_ = false;
     one_rate_ = packs.front().pack.rate;
     decayed_for_ = -1.0;
+    at_present_ = false;
+    solved_for_.reset();
     for (std::size_t i = 0; i < packs_; ++i) {
         const Prepared& pack = packs[i].pack;
         const WellState& state = packs[i].state;
@@ -123,11 +133,16 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         const bool deep = pack.bound > 0.0;
         block.bound_low[lane] = deep && state.bound_piece > 0 ? beneath.low - at_knot : -never;
         block.bound_high[lane] = deep && state.bound_piece < last ? beneath.high + at_knot : never;
+        block.capacity[lane] = packs[i].count * pack.total * pack.width;
+        block.bound_capacity[lane] = packs[i].count * pack.total * pack.bound;
+        block.at_empty[lane] = at_empty(*pack.open_circuit, piece);
+        block.bound_at_empty[lane] = at_empty(*pack.open_circuit, beneath);
         block.removed[lane] = state.removed;
         block.head[lane] = state.head;
         block.available[lane] = state.available;
         block.below[lane] = state.bound;
-        if (!packs[i].gives) block.now.taking[lane] = block.mean.taking[lane] = -1;
+        if (!packs[i].gives)
+            block.now.taking[lane] = block.mean.taking[lane] = block.taking_at_rest[lane] = -1;
         if (takes) absorption_ = std::min(absorption_, pack.absorption);
         any_gives_ = any_gives_ || packs[i].gives;
         any_takes_ = any_takes_ || takes;
@@ -135,12 +150,6 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         if (pack.rate != one_rate_) one_rate_ = -1.0;
         removed_ += packs[i].count * state.removed;
     }
-}
-
-Calm::Wells Calm::wells(std::size_t pack) const {
-    const Block& block = blocks_[pack / width];
-    const std::size_t lane = pack % width;
-    return {block.removed[lane], block.head[lane], block.available[lane], block.below[lane]};
 }
 
 double Calm::current(std::size_t pack) const {
@@ -402,10 +411,60 @@ template <Calm::Face Calm::Block::*face>
     removed_ = then_removed_;
 }
 
+// The bus at the present state and this power, as point_.
+[[gnu::always_inline]] inline bool Calm::stand_under(double power) {
+    if (!at_present_) stand_at(false);
+    at_present_ = true;
+    if (solved_for_ == power) return true;
+    solved_for_.reset();
+    if (!solve<&Block::now>(power, point_)) return false;
+    solved_for_ = power;
+    return true;
+}
+
+CANDLEMARK_WIDTHS bool Calm::meets(double power) {
+    if (!stand_under(power)) return false;
+    const bool quiet = still(power);
+    for (Block& b : blocks_)
+        b.current_now = quiet ? none : current_of(b, b.now, point_.node);
+    return true;
+}
+
+// Who gives and who takes without a power is remembered apart from who does under one.
+CANDLEMARK_WIDTHS bool Calm::rests(double& voltage) {
+    if (!at_present_) stand_at(false);
+    at_present_ = true;
+    const auto exchange = [this] {
+        for (Block& b : blocks_) {
+            std::swap(b.now.taking, b.taking_at_rest);
+            std::swap(b.now.held, b.held_at_rest);
+        }
+    };
+    CalmPoint point;
+    exchange();
+    const bool found = solve<&Block::now>(0.0, point);
+    exchange();
+    voltage = point.voltage;
+    return found;
+}
+
+CANDLEMARK_WIDTHS double Calm::stored() const {
+    Lanes energy = none;
+    for (const Block& b : blocks_) {
+        const Lanes above = b.available * (b.at_zero + 0.5 * b.slope * b.available);
+        energy += b.capacity * (b.at_empty + above);
+    }
+    if (two_wells_)
+        for (const Block& b : blocks_) {
+            const Lanes above = b.below * (b.bound_at_zero + 0.5 * b.bound_slope * b.below);
+            energy += b.bound_capacity * (b.bound_at_empty + above);
+        }
+    return sum(energy);
+}
+
 CANDLEMARK_WIDTHS bool Calm::stands(double power, const CalmLimits& limits) {
     largest_ = 0.0;
-    stand_at(false);
-    return solve<&Block::now>(power, point_) && free_of_thresholds(power, false, point_, limits);
+    return stand_under(power) && free_of_thresholds(power, false, point_, limits);
 }
 
 CANDLEMARK_WIDTHS Calm::Tried Calm::step(double power, double time, double tolerance,
@@ -419,10 +478,14 @@ CANDLEMARK_WIDTHS Calm::Tried Calm::step(double power, double time, double toler
     const bool calm = follow(power, time, mean);
     if (moved_ > tolerance) return Tried::too_long;
     if (!calm) return Tried::disturbed;
+    at_present_ = false;
+    solved_for_.reset();
     stand_at(true);
     if (!solve<&Block::now>(power, end) || !free_of_thresholds(power, true, end, limits))
         return Tried::disturbed;
     take(time, mean);
+    at_present_ = true;
+    solved_for_ = power;
     point_ = end;
     return Tried::done;
 }

@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "battery/prepared.hpp"
@@ -53,6 +54,13 @@ class Calm {
   public:
     void load(const std::vector<CalmPack>& packs, double shared);
 
+    // The bus at this moment, whatever limits and thresholds are met; false where bank.cpp must
+    // look.
+    [[nodiscard]] bool meets(double power);
+    // Likewise without any power: the voltage at the far end.
+    [[nodiscard]] bool rests(double& voltage);
+    [[nodiscard]] double stored() const;  // J, of all packs; method.md (15)
+
     // Whether the bank stands free of every limit and threshold at this power, at this moment.
     [[nodiscard]] bool stands(double power, const CalmLimits& limits);
 
@@ -72,7 +80,11 @@ class Calm {
     struct Wells {
         double removed, head, available, bound;
     };
-    [[nodiscard]] Wells wells(std::size_t pack) const;
+    [[nodiscard]] Wells wells(std::size_t pack) const {
+        const Block& block = blocks_[pack / width];
+        const std::size_t lane = pack % width;
+        return {block.removed[lane], block.head[lane], block.available[lane], block.below[lane]};
+    }
     [[nodiscard]] double current(std::size_t pack) const;  // of one pack, at point()
 
   private:
@@ -94,6 +106,9 @@ class Calm {
         Lanes absent;  // minus infinity where there is no pack
         // of the pieces they stand on; infinite ends where there is no piece beyond
         Lanes at_zero, slope, low, high, bound_at_zero, bound_slope, bound_low, bound_high;
+        // of all packs: charge of each well when full, and the voltage's integral from where the
+        // well is empty to there, were the piece as long
+        Lanes capacity, at_empty, bound_capacity, bound_at_empty;
         // state
         Lanes removed, head, available, below, current_now;
         // trial
@@ -101,6 +116,7 @@ class Calm {
         Lanes per_ampere, current, into;
         Lanes then_removed, then_head, then_available, then_below;
         Face now, mean;
+        Mask taking_at_rest, held_at_rest;
     };
 
     std::vector<Block> blocks_;
@@ -110,7 +126,9 @@ class Calm {
     double removed_ = 0.0;     // from all packs
     double then_removed_ = 0.0;
     double decayed_for_ = -1.0;
-    double one_rate_ = -1.0;  // negative where they differ
+    bool at_present_ = false;           // Block::now is of the present state, not of a trial's end
+    std::optional<double> solved_for_;  // the power for which it and point_ are, then
+    double one_rate_ = -1.0;            // negative where they differ
     bool any_gives_ = true;
     bool any_takes_ = true;
     bool two_wells_ = false;
@@ -123,6 +141,7 @@ class Calm {
     void decay_for(double time);
     void predict(double time);
     void stand_at(bool then);
+    [[nodiscard]] bool stand_under(double power);
     template <Face Block::*face>
     [[nodiscard]] bool solve(double power, CalmPoint& point);
     [[nodiscard]] bool solve_sums(double power, double conductance, double offered,

@@ -412,7 +412,7 @@ class Clock {
                                  .stored = packs_.stored(),
                                  .charge = packs_.charge(),
                                  .voltage = point.voltage,
-                                 .rested = packs_.operating_point(duty, Power{}).voltage,
+                                 .rested = packs_.voltage_at_rest(duty),
                                  .current = point.current,
                                  .wanted = taken.wanted,
                                  .served = taken.served,

@@ -42,6 +42,9 @@ class LikePacks {
 
     [[nodiscard]] Leg advance(Duty duty, units::Power power, units::Duration time);
     [[nodiscard]] battery::OperatingPoint operating_point(Duty duty, units::Power power) const;
+    [[nodiscard]] units::Voltage voltage_at_rest(Duty duty) const {
+        return operating_point(duty, {}).voltage;
+    }
     [[nodiscard]] units::Energy stored() const;
     [[nodiscard]] units::StateOfCharge charge() const;
     [[nodiscard]] bool beyond_usable() const { return wells_.removed >= most_removed(unit_.bank); }
@@ -90,11 +93,12 @@ class UnlikePacks {
 
     [[nodiscard]] Leg advance(Duty duty, units::Power power, units::Duration time);
     [[nodiscard]] battery::OperatingPoint operating_point(Duty duty, units::Power power);
+    [[nodiscard]] units::Voltage voltage_at_rest(Duty) { return bank_.voltage_at_rest(); }
     // Out of one pack of the bank, at the operating point asked for last.
     [[nodiscard]] units::Current current_of(std::size_t bank) const {
         return bank_.current_of(bank);
     }
-    [[nodiscard]] units::Energy stored() const { return bank_.stored(); }
+    [[nodiscard]] units::Energy stored() const { return bank_.stored_to_rounding(); }
     [[nodiscard]] units::StateOfCharge charge() const;
     [[nodiscard]] bool beyond_usable() const { return bank_.removed() >= most_removed_of_all(); }
     Opened open(const Leg& leg, units::Power demanded);

@@ -84,6 +84,74 @@ TEST(calm, currents_are_those_of_the_bus) {
         EXPECT_NEAR(calm.current(i), branches[i].current_at(point.node), 1e-9);
 }
 
+// The least charged ones are charged by the others.
+TEST(calm, without_power_the_voltage_is_that_of_packs_left_alone) {
+    const std::vector<Made> made{{100.0, 8.0, 0.70}, {80.0, 12.0, 0.30}, {60.0, 9.0, 0.95}};
+    auto calm = calm_of(made, 5e-4);
+    std::vector<Branch> branches;
+    for (const Made& each : made)
+        branches.push_back({.rested = rested_voltage(each.pack, each.state),
+                            .giving = 1.0 / each.pack.resistance,
+                            .taking = 1.0 / each.pack.resistance});
+    double voltage = 0.0;
+    ASSERT_TRUE(calm.rests(voltage));
+    EXPECT_NEAR(voltage, bus_at_current(branches, 0.0, 5e-4).voltage, 1e-12);
+}
+
+// What was worked out for one power is not taken for another, nor for another state.
+TEST(calm, a_look_at_the_bus_changes_no_step) {
+    const std::vector<Made> made{{100.0, 8.0, 0.78}, {80.0, 12.0, 0.65}, {60.0, 9.0, 0.72}};
+    auto looked = calm_of(made);
+    auto blind = calm_of(made);
+    for (const double power : {40.0, -30.0, 0.0, 90.0, 90.0}) {
+        double voltage = 0.0;
+        ASSERT_TRUE(looked.meets(power));
+        ASSERT_TRUE(looked.rests(voltage));
+        ASSERT_TRUE(looked.meets(-power));
+        ASSERT_TRUE(looked.stands(power, free_of_all));
+        ASSERT_TRUE(blind.stands(power, free_of_all));
+        EXPECT_NEAR(looked.point().voltage, blind.point().voltage, 1e-12) << power;
+        ASSERT_EQ(looked.step(power, 60.0, coarse, free_of_all), Calm::Tried::done);
+        ASSERT_EQ(blind.step(power, 60.0, coarse, free_of_all), Calm::Tried::done);
+        for (std::size_t i = 0; i < made.size(); ++i)
+            EXPECT_NEAR(looked.wells(i).removed, blind.wells(i).removed, 1e-6);
+        ASSERT_EQ(looked.step(power, 3600.0, 1e-6, free_of_all), Calm::Tried::too_long);
+        ASSERT_TRUE(looked.meets(power));
+        ASSERT_TRUE(blind.meets(power));
+        EXPECT_NEAR(looked.point().voltage, blind.point().voltage, 1e-12) << power;
+    }
+}
+
+TEST(calm, a_limit_that_is_met_hides_no_voltage) {
+    auto limits = free_of_all;
+    limits.cut_off = 12.6;
+    auto calm = calm_of({{100.0, 8.0, 0.72}});
+    EXPECT_FALSE(calm.stands(100.0, limits));
+    EXPECT_TRUE(calm.meets(100.0));
+    EXPECT_LT(calm.point().voltage, 12.6);
+    EXPECT_FALSE(calm.meets(1e6));  // more than there is
+}
+
+// The integral of the voltage over each well's charge is other code. method.md (15)
+TEST(calm, stores_what_its_packs_store) {
+    const auto lithium = scenario::Chemistry::lifepo4;
+    std::vector<Made> made{{100.0, 8.0, 0.70, 0.03},
+                           {80.0, 12.0, 0.10, -0.02},
+                           {60.0, 9.0, 1.0},
+                           {90.0, 7.0, 0.0},
+                           {100.0, 8.0, 0.55, 0.0, lithium}};
+    made[1].count = 3.0;
+    Energy sum{};
+    for (const Made& each : made)
+        sum += each.count * stored_energy({.total = each.pack.total * coulomb,
+                                           .available = Share(each.pack.width),
+                                           .rate = each.pack.rate * hertz},
+                                          *each.pack.open_circuit,
+                                          {.removed = each.state.removed * coulomb,
+                                           .head_difference = each.state.head * coulomb});
+    EXPECT_NEAR(calm_of(made).stored() / (sum / joule), 1.0, 1e-12);
+}
+
 TEST(calm, what_goes_beyond_the_tolerance_moves_nothing) {
     auto calm = calm_of({{100.0, 8.0, 0.72}, {50.0, 9.0, 0.60}});
     const double before = calm.wells(0).removed;
