@@ -145,6 +145,54 @@ TEST(outage_properties, more_packs_never_shorten_an_outage) {
     }));
 }
 
+// One pack that nothing but its charge stops.
+outage::Bank any_pack_without_protection(scenario::Chemistry chemistry) {
+    auto bank = any_bank(chemistry);
+    open_never(bank);
+    bank.cut_off.reset();
+    bank.count = 1;
+    return bank;
+}
+
+// As much as empties these packs in an hour to two days, in a plain stretch without an inverter.
+Generated constant_power_on(int packs, scenario::Chemistry chemistry) {
+    Generated generated{.unit = {.bank = any_pack_without_protection(chemistry)}};
+    while (static_cast<int>(generated.unit.others.size()) < packs - 1)
+        generated.unit.others.push_back(any_pack_without_protection(chemistry));
+    if (once_in(2)) generated.unit.shared = between(0.0, 0.002) * ohm;
+    Charge all = generated.unit.bank.rated;
+    for (const auto& bank : generated.unit.others)
+        all += bank.rated;
+    const Power power = all * (12.0 * volt) / (std::exp(between(0.0, std::log(48.0))) * hour);
+    generated.lasts = 20.0 * day;  // longer than any lasts
+    generated.demand = {{.from = {}, .direct = power, .direct_useful = power}};
+    return generated;
+}
+
+// Its charge, age, size, lead and what it may be charged with are its own.
+TEST(outage_properties, one_more_full_pack_never_shortens_a_constant_power) {
+    double least = std::numeric_limits<double>::infinity();
+    int delivered = 0;  // for some time, and then no more
+    EXPECT_TRUE(tested::holds_for(2'000, [&] {
+        const auto chemistry =
+            *rc::gen::element(scenario::Chemistry::flooded, scenario::Chemistry::agm,
+                              scenario::Chemistry::gel, scenario::Chemistry::lifepo4);
+        auto generated = constant_power_on(*rc::gen::inRange(1, 17), chemistry);
+        const auto few = course_of(generated);
+        auto added = any_pack_without_protection(chemistry);
+        added.at_start = {};
+        generated.unit.others.push_back(added);
+        const auto more = course_of(generated);
+        if (few.lasts > 1.0 * minute && !few.survives) {
+            ++delivered;
+            least = std::min<double>(least, (more.lasts - few.lasts) / second);
+        }
+        RC_ASSERT(more.lasts / second >= few.lasts / second - 1.0);
+    }));
+    std::printf("least that a pack adds: %.3g s, of %d banks that ran out\n", least, delivered);
+    EXPECT_GT(delivered, 1'900);  // or little was tried
+}
+
 TEST(outage_properties, more_load_never_lengthens_an_outage) {
     EXPECT_TRUE(tested::holds_for(10'000, [] {
         auto generated = any_outage();
