@@ -92,7 +92,7 @@ QString write_file(const QByteArray& bytes, const QString& path) {
     return {};
 }
 
-QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QString& path) {
+QByteArray in_pdf(const QList<Sheet>& sheets, const QString& title) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -118,7 +118,11 @@ QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QStrin
             painter.restore();
         }
     }
-    return write_file(bytes, path);
+    return bytes;
+}
+
+QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QString& path) {
+    return write_file(in_pdf(sheets, title), path);
 }
 
 }  // namespace print

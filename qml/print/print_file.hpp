@@ -24,7 +24,10 @@ enum class Kind { card, report, wiring };
 //   gives   why it could not be written, in plain words; empty when it was
 [[nodiscard]] QString write_file(const QByteArray& bytes, const QString& path);
 
-// The sheets as one PDF, likewise.
+// The sheets as one PDF. May be called off the screen's thread.
+[[nodiscard]] QByteArray in_pdf(const QList<Sheet>& sheets, const QString& title);
+
+// Likewise, to a file.
 [[nodiscard]] QString write_pdf(const QList<Sheet>& sheets, const QString& title,
                                 const QString& path);
 
