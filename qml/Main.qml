@@ -29,6 +29,7 @@ ApplicationWindow {
         { key: "start", name: qsTr("Starting"), file: "StartPage.qml", question: "start" },
         { key: "wiring", name: qsTr("Wiring"), file: "WiringPage.qml", question: "wiring" },
         { key: "storage", name: qsTr("Storage"), file: "StoragePage.qml", question: "storage" },
+        { key: "print", name: qsTr("Print"), file: "PrintPage.qml", question: "outage" },
         { key: "file", name: qsTr("File"), file: "FilePage.qml", question: "read" }
     ])
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)

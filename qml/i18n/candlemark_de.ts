@@ -570,6 +570,10 @@
         <source>Save the scenario</source>
         <translation>Plan speichern</translation>
     </message>
+    <message>
+        <source>Print</source>
+        <translation>Druck</translation>
+    </message>
 </context>
 <context>
     <name>MomentBar</name>
@@ -734,6 +738,129 @@
     <message>
         <source>No built-in place is called so. Give your own in figures.</source>
         <translation>Kein hinterlegter Ort heißt so. Geben Sie Ihren eigenen in Zahlen an.</translation>
+    </message>
+</context>
+<context>
+    <name>PrintPage</name>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the plot</source>
+        <translation>Diagramm speichern</translation>
+    </message>
+    <message>
+        <source>Numbers (*.csv)</source>
+        <translation>Zahlen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation>Zeichnung (*.svg)</translation>
+    </message>
+    <message>
+        <source>To take along on paper</source>
+        <translation>Zum Mitnehmen auf Papier</translation>
+    </message>
+    <message>
+        <source>Card for the lid</source>
+        <translation>Karte für den Deckel</translation>
+    </message>
+    <message>
+        <source>one page, to read at night</source>
+        <translation>eine Seite, auch nachts lesbar</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>every answer with its working</source>
+        <translation>jede Antwort mit Rechenweg</translation>
+    </message>
+    <message>
+        <source>Wiring sheet</source>
+        <translation>Verdrahtungsblatt</translation>
+    </message>
+    <message>
+        <source>the build and its fuses</source>
+        <translation>der Aufbau und seine Sicherungen</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>8½ × 11 in</source>
+        <translation>8½ × 11 Zoll</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>210 × 297 mm</source>
+        <translation>210 × 297 mm</translation>
+    </message>
+    <message>
+        <source>Paper %1</source>
+        <translation>Papier %1</translation>
+    </message>
+    <message>
+        <source>Being made …</source>
+        <translation>Wird erstellt …</translation>
+    </message>
+    <message>
+        <source>Save the card as PDF</source>
+        <translation>Karte als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF</source>
+        <translation>Bericht als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save the wiring sheet as PDF</source>
+        <translation>Verdrahtungsblatt als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Sheets and plots are in English.</source>
+        <translation>Blätter und Diagramme sind auf Englisch.</translation>
+    </message>
+    <message>
+        <source>Plots, as drawings or as numbers</source>
+        <translation>Diagramme, als Zeichnung oder als Zahlen</translation>
+    </message>
+    <message>
+        <source>Save as a drawing: %1</source>
+        <translation>Als Zeichnung speichern: %1</translation>
+    </message>
+    <message>
+        <source>Save as numbers: %1</source>
+        <translation>Als Zahlen speichern: %1</translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation>Vorige Seite</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>Nächste Seite</translation>
+    </message>
+    <message>
+        <source>Show the whole width</source>
+        <translation>Ganze Breite zeigen</translation>
+    </message>
+    <message>
+        <source>Show it larger</source>
+        <translation>Größer zeigen</translation>
     </message>
 </context>
 <context>
@@ -2187,6 +2314,41 @@
     <message>
         <source>%1° south, country %2</source>
         <translation>%1° Süd, Land %2</translation>
+    </message>
+</context>
+<context>
+    <name>touch::PrintDesk</name>
+    <message>
+        <source>There is nothing to save yet.</source>
+        <translation>Es gibt noch nichts zu speichern.</translation>
+    </message>
+    <message>
+        <source>There is no such plot any more.</source>
+        <translation>Dieses Diagramm gibt es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Not saved: only a folder of this computer will do.</source>
+        <translation>Nicht gespeichert: Wählen Sie einen Ordner auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>Not saved: there is no folder %1.</source>
+        <translation>Nicht gespeichert: Den Ordner %1 gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Not saved: the folder %1 may not be written to. Choose another.</source>
+        <translation>Nicht gespeichert: In den Ordner %1 darf nicht geschrieben werden. Wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>Not saved: %1 is there already. Type its name with .%2 to replace it.</source>
+        <translation>Nicht gespeichert: %1 gibt es schon. Geben Sie den Namen mit .%2 ein, um die Datei zu ersetzen.</translation>
+    </message>
+    <message>
+        <source>Not saved: %1 could not be written. The disk may be full or write-protected.</source>
+        <translation>Nicht gespeichert: %1 ließ sich nicht schreiben. Der Datenträger ist vielleicht voll oder schreibgeschützt.</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Gespeichert als %1</translation>
     </message>
 </context>
 <context>

@@ -104,7 +104,7 @@ TEST(program_for_a_screen_reader, names_every_control_of_every_page) {
     const auto* plan = window->property("plan").value<touch::PlanRunner*>();
     ASSERT_TRUE(QTest::qWaitFor([&] { return plan->answered() && !plan->running(); }));
     for (const char* page :
-         {"days", "loads", "packs", "sun", "start", "wiring", "storage", "file"}) {
+         {"days", "loads", "packs", "sun", "start", "wiring", "storage", "print", "file"}) {
         window->setProperty("page", QString::fromLatin1(page));
         ASSERT_TRUE(QTest::qWaitFor(
             [&] {

@@ -1,0 +1,169 @@
+#include "models/print_desk.hpp"
+
+#include <utility>
+
+#include "models/as_wished.hpp"
+#include <QDate>
+#include <QFileInfo>
+#include <QLocale>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QVariantMap>
+
+namespace touch {
+
+namespace {
+
+Desk desk_of(const QString& text, const QString& file, print::Kind kind, print::Paper paper) {
+    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString());
+    if (!read) return {{}, {}, QString::fromStdString(units::print(read.error().front()))};
+    auto sheets = print::sheets_of(*read, kind, paper, QDate::currentDate());
+    if (!sheets) return {{}, {}, QString::fromStdString(units::print(sheets.error().front()))};
+    QByteArray pdf = print::in_pdf(*sheets, QString::fromStdString(read->scenario.title));
+    return {std::move(*sheets), std::move(pdf), {}};
+}
+
+QList<print::SavedPlot> plots_of(const QString& text, const QString& file) {
+    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString());
+    if (!read) return {};
+    return print::plots_to_save(*read);
+}
+
+QString with_ending(const QString& path, const QString& kind) {
+    const QString ending = QLatin1Char('.') + kind;
+    return path.endsWith(ending, Qt::CaseInsensitive) ? path : path + ending;
+}
+
+}  // namespace
+
+PrintDesk::PrintDesk(QObject* parent)
+    : QObject(parent),
+      paper_(QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+                 ? QStringLiteral("letter")
+                 : QStringLiteral("a4")),
+      desk_(std::make_shared<const Desk>()),
+      plots_(std::make_shared<const QList<print::SavedPlot>>()),
+      making_(
+          [this](std::shared_ptr<const Desk> desk) {
+              desk_ = std::move(desk);
+              emit shown();
+          },
+          [this] { emit busyChanged(); }),
+      plotting_(
+          [this](std::shared_ptr<const QList<print::SavedPlot>> plots) {
+              plots_ = std::move(plots);
+              emit plotted();
+          },
+          [this] { emit busyChanged(); }) {}
+
+void PrintDesk::set_document(ScenarioDocument* document) {
+    if (document_ == document) return;
+    if (document_) document_->disconnect(this);
+    document_ = document;
+    if (document_) {
+        connect(document_, &ScenarioDocument::textChanged, this, &PrintDesk::ask_sheets);
+        connect(document_, &ScenarioDocument::textChanged, this, &PrintDesk::ask_plots);
+    }
+    emit askedChanged();
+    ask_sheets();
+    ask_plots();
+}
+
+void PrintDesk::set_sheet(const QString& sheet) {
+    if (sheet_ == sheet || !print::kind_named(sheet)) return;
+    sheet_ = sheet;
+    emit askedChanged();
+    tell({}, false);
+    ask_sheets();
+}
+
+void PrintDesk::set_paper(const QString& paper) {
+    if (paper_ == paper || !print::paper_named(paper)) return;
+    paper_ = paper;
+    emit askedChanged();
+    tell({}, false);
+    ask_sheets();
+}
+
+QVariantList PrintDesk::plots() const {
+    QVariantList plots;
+    for (const print::SavedPlot& plot : *plots_)
+        plots << QVariantMap{{QStringLiteral("name"), plot.name},
+                             {QStringLiteral("title"), touch::told(plot.title.toStdString())}};
+    return plots;
+}
+
+QUrl PrintDesk::suggested(const QString& what, const QString& kind) const {
+    const QString path = document_ ? document_->path() : QString();
+    const QString folder = path.isEmpty()
+                               ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
+                               : QFileInfo(path).absolutePath();
+    QString name = path.isEmpty() ? what : QFileInfo(path).completeBaseName() + ' ' + what;
+    static const QRegularExpression in_no_name(QStringLiteral("[/\\\\:*?\"<>|]"));
+    name.replace(in_no_name, QStringLiteral("-"));
+    return QUrl::fromLocalFile(folder + '/' + with_ending(name, kind));
+}
+
+bool PrintDesk::save(const QUrl& file) {
+    if (making() || desk_->sheets.isEmpty()) return tell(tr("There is nothing to save yet."), true);
+    return write(file, QStringLiteral("pdf"),
+                 [this](const QString& path) { return print::write_file(desk_->pdf, path); });
+}
+
+bool PrintDesk::savePlot(const QString& name, const QString& kind, const QUrl& file) {
+    for (const print::SavedPlot& plot : *plots_)
+        if (plot.name == name)
+            return write(file, kind,
+                         [&](const QString& path) { return print::write_plot(plot, path); });
+    return tell(tr("There is no such plot any more."), true);
+}
+
+void PrintDesk::ask_sheets() {
+    if (!document_ || document_->text().isEmpty()) return;
+    making_.request([text = document_->text(), file = document_->path(),
+                     kind = print::kind_named(sheet_).value_or(print::Kind::card),
+                     paper = print::paper_named(paper_).value_or(print::Paper::a4)] {
+        return desk_of(text, file, kind, paper);
+    });
+}
+
+void PrintDesk::ask_plots() {
+    if (!document_ || document_->text().isEmpty()) return;
+    plotting_.request(
+        [text = document_->text(), file = document_->path()] { return plots_of(text, file); });
+}
+
+bool PrintDesk::tell(const QString& words, bool failed) {
+    told_ = words;
+    failed_ = failed;
+    emit toldChanged();
+    return !failed_;
+}
+
+bool PrintDesk::write(const QUrl& file, const QString& kind,
+                      const std::function<QString(const QString& path)>& writer) {
+    if (!file.isLocalFile())
+        return tell(tr("Not saved: only a folder of this computer will do."), true);
+    const QString chosen = file.toLocalFile();
+    const QString path = with_ending(chosen, kind);
+    const QString folder = QFileInfo(path).absolutePath();
+    if (!QFileInfo(folder).isDir())
+        return tell(tr("Not saved: there is no folder %1.").arg(folder), true);
+    if (!QFileInfo(folder).isWritable())
+        return tell(
+            tr("Not saved: the folder %1 may not be written to. Choose another.").arg(folder),
+            true);
+    // The dialog asked about the name that was typed, not about this one.
+    if (path != chosen && QFileInfo::exists(path))
+        return tell(tr("Not saved: %1 is there already. Type its name with .%2 to replace it.")
+                        .arg(path, kind),
+                    true);
+    if (!writer(path).isEmpty())
+        return tell(tr("Not saved: %1 could not be written. The disk may be full or "
+                       "write-protected.")
+                        .arg(path),
+                    true);
+    return tell(tr("Saved as %1").arg(path), false);
+}
+
+}  // namespace touch
