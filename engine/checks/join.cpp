@@ -190,7 +190,12 @@ void Joiner::limits() {
         if (gives && side.model.current_limit)
             hold(side, "current limit", *side.model.current_limit, carries, share,
                  side.pack->current_limit ? "the scenario file" : "[LFP 100 sheet]");
-        if (!gives && side.model.charging.largest && *side.model.charging.largest > Current{})
+        if (!gives && !side.model.charging.allowed) {  // the refusal itself: see refusals()
+            told.largest_difference = Voltage{};
+            told.weakest_limit = Current{};
+            told.weakest = name(side) + ", charging this cold";
+        } else if (!gives && side.model.charging.largest &&
+                   *side.model.charging.largest > Current{})
             hold(side, "charge limit", *side.model.charging.largest, carries, share,
                  side.pack->charge_limit
                      ? "the scenario file"

@@ -63,8 +63,13 @@ std::string second_sentence(const Joining& joining) {
         in_words(*joining.weakest_limit, 2));
 }
 
+// A pack that must not be charged takes nothing in the reckoning, whatever would flow in truth.
+bool without_course(const Joining& joining) {
+    return joining.direction != Joins::level && joining.moved == units::Charge{};
+}
+
 std::string third_sentence(const Joining& joining) {
-    if (joining.direction == Joins::level) {
+    if (joining.direction == Joins::level || without_course(joining)) {
         return "";
     }
     if (!joining.settles_in) {
@@ -118,7 +123,9 @@ Answer join_answer(const scenario::Scenario& scenario, const Joining& joining) {
         }
     }
     const Absent no_limit{"no limit of any part is known"};
-    const Absent not_settled{"more than 1 A still flows after two days"};
+    const bool untold = without_course(joining);
+    const Absent not_settled{untold ? "it must not be plugged in: no course was worked out"
+                                    : "more than 1 A still flows after two days"};
     answer.values = {
         {"allowed", "may be plugged in, by this reckoning", {joining.allowed}},
         {"current", "current at first", value_of(abs(joining.current))},
@@ -130,8 +137,8 @@ Answer join_answer(const scenario::Scenario& scenario, const Joining& joining) {
         {"weakest", "first to reach its limit",
          joining.weakest.empty() ? Value{no_limit} : Value{joining.weakest}},
         {"settles_in", "below 1 A after",
-         joining.settles_in ? value_of(*joining.settles_in) : Value{not_settled}},
-        {"moved", "charge that moves", value_of(abs(joining.moved))},
+         joining.settles_in && !untold ? value_of(*joining.settles_in) : Value{not_settled}},
+        {"moved", "charge that moves", untold ? Value{not_settled} : value_of(abs(joining.moved))},
         {"pack_voltage", "voltage of the joining pack", value_of(joining.pack_voltage, 4)},
         {"unit_voltage", "voltage of the unit", value_of(joining.unit_voltage, 4)},
         {"pack_charge", "charge of the joining pack", value_of(joining.pack_charge, 2)},

@@ -58,6 +58,7 @@ TEST(candlemark_join, below_freezing_lithium_is_not_charged_by_another) {
     EXPECT_EQ(ended.status, 1);
     const auto document = json::parse(ended.output);
     EXPECT_FALSE(document["answer"]["allowed"].get<bool>());
+    EXPECT_EQ(document["answer"]["largest_voltage_difference"]["value"], 0.0);
     process::expect_sound(document["answer"]);
 }
 

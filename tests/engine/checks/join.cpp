@@ -71,6 +71,9 @@ TEST(join, cold_lithium_is_not_charged_by_the_other) {
     made.outage.battery_temperature = celsius(-5.0);
     const auto joining = checks::join(made);
     EXPECT_TRUE(says(*joining, "this cold"));
+    // no difference is small enough then
+    EXPECT_EQ(*joining->largest_difference, Voltage{});
+    EXPECT_EQ(joining->weakest, "pack spare, charging this cold");
     for (const auto& point : joining->course)
         EXPECT_GE(point.current, Current{});
     // the full one onto the empty one is refused as well: then the unit would be charged

@@ -51,6 +51,8 @@ TEST(join_answer, a_freezing_pack_is_refused_a_charge) {
     const auto told = answer(1.0, 0.5, 1000.0, -5.0);
     EXPECT_TRUE(stops(told));
     EXPECT_THAT(told.sentences.front(), HasSubstr("Do not plug"));
+    for (const auto& sentence : told.sentences)  // nothing settles that must not begin
+        EXPECT_THAT(sentence, Not(HasSubstr("below 1 A")));
 }
 
 }  // namespace
