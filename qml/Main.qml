@@ -237,6 +237,7 @@ ApplicationWindow {
         id: saveDialog
         title: qsTr("Save the scenario")
         fileMode: FileDialog.SaveFile
+        acceptLabel: qsTr("Save")
         defaultSuffix: "toml"
         nameFilters: [qsTr("Scenario files (*.toml)")]
         onAccepted: scenarioDocument.saveAs(selectedFile)

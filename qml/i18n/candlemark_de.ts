@@ -574,6 +574,10 @@
         <source>Print</source>
         <translation>Druck</translation>
     </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
 </context>
 <context>
     <name>MomentBar</name>
@@ -861,6 +865,10 @@
     <message>
         <source>Show it larger</source>
         <translation>Größer zeigen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 
 #include "models/as_wished.hpp"
 #include <QDate>
+#include <QDir>
 #include <QFileInfo>
 #include <QLocale>
 #include <QRegularExpression>
@@ -27,6 +28,12 @@ QList<print::SavedPlot> plots_of(const QString& text, const QString& file) {
     const auto read = scenario::read_scenario(text.toStdString(), file.toStdString());
     if (!read) return {};
     return print::plots_to_save(*read);
+}
+
+// Where people keep papers, if they have such a folder.
+QString folder_of_papers() {
+    const QString papers = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(papers).isDir() ? papers : QDir::homePath();
 }
 
 QString with_ending(const QString& path, const QString& kind) {
@@ -95,12 +102,12 @@ QVariantList PrintDesk::plots() const {
 
 QUrl PrintDesk::suggested(const QString& what, const QString& kind) const {
     const QString path = document_ ? document_->path() : QString();
-    const QString folder = path.isEmpty()
-                               ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
-                               : QFileInfo(path).absolutePath();
+    const QString folder = path.isEmpty() ? folder_of_papers() : QFileInfo(path).absolutePath();
     QString name = path.isEmpty() ? what : QFileInfo(path).completeBaseName() + ' ' + what;
+    // "wiring wiring" says it once.
+    static const QRegularExpression said_twice(QStringLiteral("\\b(\\w+) (?=\\1\\b)"));
     static const QRegularExpression in_no_name(QStringLiteral("[/\\\\:*?\"<>|]"));
-    name.replace(in_no_name, QStringLiteral("-"));
+    name.remove(said_twice).replace(in_no_name, QStringLiteral("-"));
     return QUrl::fromLocalFile(folder + '/' + with_ending(name, kind));
 }
 

@@ -26,6 +26,7 @@ SplitPage {
         id: sheetDialog
         title: qsTr("Save as PDF")
         fileMode: FileDialog.SaveFile
+        acceptLabel: qsTr("Save")
         defaultSuffix: "pdf"
         nameFilters: [qsTr("PDF (*.pdf)")]
         onAccepted: printer.save(selectedFile)
@@ -35,6 +36,7 @@ SplitPage {
         property string plot
         title: qsTr("Save the plot")
         fileMode: FileDialog.SaveFile
+        acceptLabel: qsTr("Save")
         onAccepted: printer.savePlot(plot, defaultSuffix, selectedFile)
     }
 

@@ -57,6 +57,9 @@ TestCase {
         verify(part("printTold").text.includes("there is no folder /no/such/folder"))
         verify(!program.pageItem.desk.save("https://elsewhere.example/card.pdf"))
         verify(part("printTold").text.includes("of this computer"))
+        // A folder that takes no files, whoever asks.
+        verify(!program.pageItem.desk.save("file:///proc/card.pdf"))
+        verify(/could not be written|may not be written/.test(part("printTold").text))
     }
     function test_what_was_saved_is_told_with_its_place_and_can_be_read() {
         const pdf = "file://" + pictureFolder + "/card.pdf"
@@ -97,9 +100,13 @@ TestCase {
         verify(program.pageItem.sheetDialog.selectedFile.toString().endsWith("/card.pdf"))
         program.pageItem.sheetDialog.close()
         tap(part("csv_outage days"))
-        verify(program.pageItem.plotDialog.selectedFile.toString().endsWith("/outage%20days.csv")
-            || program.pageItem.plotDialog.selectedFile.toString().endsWith("/outage days.csv"))
+        verify(decodeURIComponent(program.pageItem.plotDialog.selectedFile).endsWith("/outage days.csv"))
         program.pageItem.plotDialog.close()
+    }
+    function test_a_name_says_each_word_once_and_holds_no_sign_that_files_may_not() {
+        const named = what => decodeURIComponent(program.pageItem.desk.suggested(what, "svg")).split("/").pop()
+        compare(named("wiring wiring"), "wiring.svg")
+        compare(named("start start of pump 1/2 hp"), "start of pump 1-2 hp.svg")
     }
     function test_every_plot_has_a_drawing_and_its_numbers() {
         verify(program.pageItem.desk.plots.length > 5)
