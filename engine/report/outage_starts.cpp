@@ -174,15 +174,14 @@ PinnedFinding failing(const scenario::Scenario& scenario, const std::string& nam
     else
         text = fmt::format("Does not start {} of {} times, first {}: when {}, {}.", story.failed,
                            story.starts, clock_of(scenario, first.at), stands_at(first), story.why);
-    return {
-        .finding = {.severity = scenario::Severity::stop,
-                    .where = "load " + name,
-                    .text = std::move(text),
-                    .mend = "`candlemark start` tells what helps: packs, another order, or less "
-                            "that is on besides",
-                    .source = "checks start.md (5)"},
-        .at = first.at,
-        .when = clock_of(scenario, first.at)};
+    return {.finding = {.severity = scenario::Severity::stop,
+                        .where = "load " + name,
+                        .text = std::move(text),
+                        .mend = "candlemark start tells what helps: packs, another order, or less "
+                                "that is on besides",
+                        .source = "checks start.md (5)"},
+            .at = first.at,
+            .when = clock_of(scenario, first.at)};
 }
 
 PinnedFinding doubtful(const scenario::Scenario& scenario, const std::string& name,
@@ -200,7 +199,7 @@ PinnedFinding doubtful(const scenario::Scenario& scenario, const std::string& na
                                                   story.doubtful, story.starts,
                                                   clock_of(scenario, first.at), stands_at(first),
                                                   story.why_doubtful),
-                        .mend = "`candlemark start` tells what would settle it",
+                        .mend = "candlemark start tells what would settle it",
                         .source = "checks start.md (5)"},
             .at = first.at,
             .when = clock_of(scenario, first.at)};
