@@ -30,7 +30,7 @@ void add(std::optional<Price>& price, std::optional<Price> one, int count) {
 std::optional<int> walks(std::vector<Mass> weights, Mass at_most) {
     std::sort(weights.begin(), weights.end(), [](Mass a, Mass b) { return a > b; });
     std::vector<Mass> loads;
-    for (const Mass weight : weights) {
+    for (const Mass& weight : weights) {
         if (weight > at_most) return std::nullopt;
         const auto room = std::find_if(loads.begin(), loads.end(),
                                        [&](Mass load) { return load + weight <= at_most; });
@@ -82,7 +82,7 @@ Bill bill(const scenario::Scenario& scenario, int packs, int panels) {
     Bill made{.price = price};
     if (!weights) return made;
     made.weight = Mass{};
-    for (const Mass weight : *weights)
+    for (const Mass& weight : *weights)
         *made.weight += weight;
     if (scenario.goal && scenario.goal->carry_at_most)
         made.trips = walks(std::move(*weights), *scenario.goal->carry_at_most);
