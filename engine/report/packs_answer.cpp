@@ -176,6 +176,10 @@ void add_starts(std::vector<PinnedFinding>& findings, const PacksFound& found) {
             "see candlemark start for what stands in the way", "checks/start.md (5)");
 }
 
+bool spending_is_bounded(const scenario::Scenario& scenario) {
+    return scenario.goal && scenario.goal->spend_at_most;
+}
+
 // The first entry of packs or panels that leaves a figure out, by its key.
 template <class Member, class OfPanel>
 std::string left_out(const scenario::Scenario& scenario, Member of_pack, OfPanel of_panel) {
@@ -195,7 +199,7 @@ void add_unknown_figures(std::vector<PinnedFinding>& findings, const scenario::S
     };
     const auto priceless = left_out(scenario, &scenario::Pack::price, &scenario::Panel::price);
     add_for(priceless, "price", "cheapest");
-    if (!priceless.empty() && scenario.goal && scenario.goal->spend_at_most)
+    if (!priceless.empty() && spending_is_bounded(scenario))
         add(findings, Severity::caution, "goal.spend_at_most",
             fmt::format("Builds with {} could not be held against what may be spent: it has no "
                         "price.",
@@ -232,15 +236,17 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
     std::vector<PinnedFinding> findings;
     if (!found.builds.feasible)
         add(findings, Severity::stop, "goal.chance",
-            fmt::format("No build up to {} packs and {} panels meets the goal.",
-                        found.sweep.most_packs, found.sweep.most_panels),
+            fmt::format("No build up to {} packs and {} panels{} meets the goal.",
+                        found.sweep.most_packs, found.sweep.most_panels,
+                        spending_is_bounded(scenario) ? " for what may be spent" : ""),
             "leave out loads from the bottom of the list of priorities, plan for a shorter time, "
-            "or "
-            "add another source",
+            "or add another source",
             "sizing/method.md (3)");
     else if (!found.builds.with_these_panels)
         add(findings, Severity::caution, "panel[0].count",
-            "More packs alone do not meet the goal; the sun must give more back.",
+            spending_is_bounded(scenario)
+                ? "With these panels no number of packs meets the goal for what may be spent."
+                : "More packs alone do not meet the goal; the sun must give more back.",
             "add panels, or see which loads the list switches off first", "sizing/method.md (3)");
     add_close_call(findings, found);
     add_inputs(findings, found);

@@ -25,6 +25,21 @@ TEST(chance, is_known_better_from_more_outages) {
     EXPECT_GT(few.high, few.of);
 }
 
+// [Newcombe 1998] table I, the score method without continuity correction; four decimals as
+// printed, from memory.
+TEST(chance, agrees_with_the_printed_score_intervals) {
+    struct Printed {
+        int lasted, outages;
+        double low, high;
+    };
+    for (const auto& row : {Printed{81, 263, 0.2553, 0.3662}, Printed{15, 148, 0.0624, 0.1605},
+                            Printed{0, 20, 0.0000, 0.1611}, Printed{1, 29, 0.0061, 0.1718}}) {
+        const auto chance = sizing::counted(row.lasted, row.outages);
+        EXPECT_NEAR(chance.low.value(), row.low, 0.00006);
+        EXPECT_NEAR(chance.high.value(), row.high, 0.00006);
+    }
+}
+
 TEST(chance, spread_is_by_nearest_rank) {
     std::array<Duration, 10> lasts;
     for (int i = 0; i < 10; ++i)

@@ -122,7 +122,7 @@ TEST_P(Sweeps, agree_with_single_runs_of_the_clock) {
 
 INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, Sweeps,
                          testing::Values(Case{"ice_storm", "5 d", with_a_generator},
-                    Case{"ice_storm", "9 d"}, Case{"summer_storm", "9 d"},
+                                         Case{"ice_storm", "9 d"}, Case{"summer_storm", "9 d"},
                                          Case{"precautionary_shutoff", "9 d"},
                                          Case{"ice_storm", "6 d", in_a_cold_room},
                                          Case{"ice_storm", "6 d", with_a_flat_panel},
