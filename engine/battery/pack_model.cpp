@@ -220,6 +220,16 @@ std::optional<Current> current_limit_of(const Pack& pack, Temperature temperatur
     return limit;
 }
 
+// Pulses are stated warm: where the cold holds the continuous current back, they are held likewise.
+std::vector<scenario::PulseLimit> pulses_of(const Pack& pack, std::optional<Current> limit) {
+    std::vector<scenario::PulseLimit> pulses = pack.pulse;
+    const std::optional<Current> stated = pack.current_limit;
+    if (!stated || !limit || !(*limit < *stated)) return pulses;
+    for (auto& pulse : pulses)
+        pulse.current *= *limit / *stated;
+    return pulses;
+}
+
 Share usable_of(const Pack& pack, const ChemistryDefaults& defaults, Taken& taken) {
     if (pack.usable) return *pack.usable;
     taken.note(
@@ -308,7 +318,7 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
                    defaults.pack_cut_off.source);
     }
     model.current_limit = current_limit_of(pack, temperature, taken);
-    model.pulse = pack.pulse;
+    model.pulse = pulses_of(pack, model.current_limit);
     model.at_start = rested(model.kinetics, charge_at_start(pack, model.open_circuit, taken));
     return model;
 }

@@ -121,6 +121,14 @@ battery::PackOnBus on_bus(const Side& side, bool respect_cold) {
             .takes = !respect_cold || side.model.charging.allowed};
 }
 
+// "a", "a and b", "a, b and c"
+std::string listed(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return text;
+}
+
 // Currents as they would be if no protection stepped in: that is what it would have to stop.
 void Joiner::first_moment() {
     std::vector<battery::PackOnBus> unit;
@@ -137,13 +145,17 @@ void Joiner::first_moment() {
     told.pack_charge = battery::fill(pack.model.kinetics, pack.model.at_start);
     Charge held{};
     Charge whole{};
+    std::vector<std::string> onto;
     for (const Side& side : sides) {
         if (side.joining) continue;
-        told.onto += (told.onto.empty() ? "" : ", ") + side.pack->name;
+        onto.push_back(side.pack != pack.pack ? side.pack->name
+                       : side.count == 1      ? "the other " + side.pack->name
+                                              : fmt::format("{} more of its kind", side.count));
         const double n = side.count;
         whole += n * side.model.kinetics.total;
         held += n * (side.model.kinetics.total - side.model.at_start.removed);
     }
+    told.onto = listed(onto);
     told.unit_charge = StateOfCharge(held / whole);
     told.path = on_bus(pack, false).giving + 1.0 / per_ohm * ohm;
     told.current = (told.pack_voltage - told.unit_voltage) / told.path;

@@ -9,6 +9,7 @@
 #include "battery/chemistry.hpp"
 #include "outage/packs.hpp"
 #include "units/text.hpp"
+#include "wiring/tables.hpp"
 
 namespace outage {
 
@@ -16,9 +17,14 @@ using namespace units;
 
 namespace {
 
-bool alike(const PackKind& a, const PackKind& b) {
-    const auto& one = *a.model;
-    const auto& other = *b.model;
+bool same_pulse(const scenario::PulseLimit& one, const scenario::PulseLimit& other) {
+    return one.current == other.current && one.lasts == other.lasts;
+}
+bool same_point(const wiring::OpeningPoint& one, const wiring::OpeningPoint& other) {
+    return one.ratio == other.ratio && one.least == other.least;
+}
+
+bool alike(const battery::PackModel& one, const battery::PackModel& other) {
     return one.chemistry == other.chemistry && one.kinetics == other.kinetics &&
            one.capacity == other.capacity && one.usable == other.usable &&
            one.inner == other.inner && one.lead == other.lead && one.nominal == other.nominal &&
@@ -26,7 +32,31 @@ bool alike(const PackKind& a, const PackKind& b) {
            one.charging.allowed == other.charging.allowed &&
            one.charging.largest == other.charging.largest &&
            one.charging.absorption == other.charging.absorption && one.at_start == other.at_start &&
-           a.fuse == b.fuse;
+           std::ranges::equal(one.pulse, other.pulse, same_pulse);
+}
+
+bool alike(const PackKind& a, const PackKind& b) {
+    const auto same_day = [](const KindOfDay& one, const KindOfDay& other) {
+        return alike(*one.model, *other.model);
+    };
+    return alike(*a.model, *b.model) && std::ranges::equal(a.days, b.days, same_day) &&
+           a.fuse == b.fuse && std::ranges::equal(a.fuse_opens, b.fuse_opens, same_point);
+}
+
+// The fuse of a pack: by its own key, or in the circuit that feeds this pack alone, whichever is
+// smaller. Only of the latter is it known when it opens.
+void fuse(PackKind& kind, const scenario::Scenario& scenario, const scenario::Pack& pack) {
+    kind.fuse = pack.fuse;
+    for (const auto& circuit : scenario.circuits) {
+        if (circuit.feeds != std::vector<std::string>{pack.name}) continue;
+        for (const auto& link : circuit.links) {
+            const auto* in_lead = std::get_if<scenario::Fuse>(&link);
+            if (in_lead == nullptr || (kind.fuse && *kind.fuse < in_lead->rating)) continue;
+            kind.fuse = in_lead->rating;
+            kind.fuse_opens = wiring::envelope_of(
+                *in_lead, in_lead->family ? wiring::find_fuse_family(*in_lead->family) : nullptr);
+        }
+    }
 }
 
 // Why the two cannot share a bus.
@@ -56,7 +86,9 @@ Bank bank_of(const PackKind& kind, Resistance shared) {
             .usable = model.usable,
             .cut_off = model.pack_cut_off,
             .current_limit = model.current_limit,
+            .pulse = model.pulse,
             .fuse = kind.fuse,
+            .fuse_opens = kind.fuse_opens,
             .at_start = model.at_start,
             .name = kind.name};
 }
@@ -64,7 +96,8 @@ Bank bank_of(const PackKind& kind, Resistance shared) {
 }  // namespace
 
 PackKinds kinds_of(const scenario::Scenario& scenario, Temperature temperature,
-                   scenario::Assumptions& assumptions, Errors& errors) {
+                   const std::vector<TemperatureFrom>& days, scenario::Assumptions& assumptions,
+                   Errors& errors) {
     if (scenario.packs.empty()) {
         errors.push_back({.where = "pack",
                           .found = "there is no pack",
@@ -82,8 +115,15 @@ PackKinds kinds_of(const scenario::Scenario& scenario, Temperature temperature,
         }
         PackKind kind{.model = std::make_shared<const battery::PackModel>(std::move(*model)),
                       .count = pack.count,
-                      .fuse = pack.fuse,
                       .name = pack.name};
+        fuse(kind, scenario, pack);
+        for (const auto& day : days) {
+            scenario::Assumptions told_already;
+            auto of_day = battery::pack_model(pack, where, day.temperature, told_already);
+            if (!of_day) continue;  // the mean of the days told why
+            kind.days.push_back(
+                {day.from, std::make_shared<const battery::PackModel>(std::move(*of_day))});
+        }
         if (!kinds.empty()) refuse_strangers(kinds.front(), kind, where, errors);
         const auto same =
             std::ranges::find_if(kinds, [&](const PackKind& other) { return alike(kind, other); });
@@ -107,12 +147,34 @@ int count_of(const PackKinds& kinds) {
     return sum;
 }
 
+namespace {
+
+// What the temperatures of the days make of these kinds, in the order of the banks.
+std::vector<DayOfUnit> days_of(const PackKinds& kinds) {
+    std::vector<DayOfUnit> days;
+    for (std::size_t i = 0; i < kinds.front().days.size(); ++i) {
+        DayOfUnit day{.from = kinds.front().days[i].from, .banks = {}};
+        for (const PackKind& kind : kinds) {
+            const auto& model = *kind.days[i].model;
+            day.banks.push_back({.inner = model.inner,
+                                 .reachable = model.reachable,
+                                 .charging = model.charging,
+                                 .current_limit = model.current_limit,
+                                 .pulse = model.pulse});
+        }
+        days.push_back(std::move(day));
+    }
+    return days;
+}
+
+}  // namespace
+
 Unit unit_of(const PackKinds& kinds, Resistance shared) {
     PackKinds present;
     std::ranges::copy_if(kinds, std::back_inserter(present),
                          [](const PackKind& kind) { return kind.count > 0; });
     assert(!present.empty());
-    Unit unit;
+    Unit unit{.days = days_of(present)};
     if (present.size() == 1) {
         unit.bank = bank_of(present.front(), static_cast<double>(present.front().count) * shared);
         return unit;

@@ -61,6 +61,8 @@ class Clock {
         }
     }
 
+    void begin_day(std::size_t day) { packs_.begin_day(day); }
+
     void reserve(std::size_t points) { course_.trace.reserve(points); }
 
     [[nodiscard]] bool failed() const { return failed_; }
@@ -68,6 +70,7 @@ class Clock {
     Course finish(Duration lasts) {
         auto& ledger = course_.ledger;
         ledger.stored_at_end = packs_.stored();
+        course_.strain = packs_.strain();
         course_.survives = !failed_;
         if (course_.survives) course_.lasts = lasts;
         const Energy in = ledger.stored_at_start + ledger.sun_offered + ledger.charger_offered;
@@ -177,22 +180,14 @@ class Clock {
         return taken;
     }
 
-    // Of what sun and chargers offer: packs too cold to be charged leave it to the loads. method.md
-    // (10)
-    [[nodiscard]] static Power usable(const SunChange& sun, Power charger, const Taken& taken) {
-        const Power offered = sun.offered + charger;
-        return sun.loads_only ? std::min(offered, taken.at_bus()) : offered;
-    }
-
     // What may have come back by itself at this moment.
     void try_to_come_back(const DemandStep& demand, const SunChange& sun) {
         packs_.demand_is(demanded(demand));
         note_closed_again();
         if (supply_ == Supply::tripped && demanded(demand) < tripped_at_) come_back();
         if (!inverter_rests_ || now_ < rests_until_ || supply_ != Supply::serving) return;
-        const auto taken_now = taken(demand);
         const auto point = packs_.operating_point(
-            Duty::serving_direct, taken_now.at_bus() - usable(sun, demand.charger, taken_now));
+            Duty::serving_direct, taken(demand).at_bus() - (sun.offered + demand.charger));
         if (point.possible && point.voltage >= unit_.inverter->restart_voltage) inverter_on_again();
     }
 
@@ -233,7 +228,7 @@ class Clock {
         note_overload(demand);
         try_to_come_back(demand, sun);
         const Taken now_taken = taken(demand);
-        const Power net = now_taken.at_bus() - usable(sun, demand.charger, now_taken);
+        const Power net = now_taken.at_bus() - (sun.offered + demand.charger);
         Duration leg = end - now_;
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
@@ -292,14 +287,12 @@ class Clock {
         if (charger > Power{}) of_sun = sun.offered / all;
         const Energy offered = sun.offered * time;
         const Energy all_used = std::min(all, taken.at_bus()) * time;
-        const Energy all_unused =
-            step.energy.unaccepted + (all - usable(sun, charger, taken)) * time;
         const Energy stored_now = of_sun * step.energy.accepted;
-        const Energy unused = of_sun * all_unused;
+        const Energy unused = of_sun * step.energy.unaccepted;
         const Energy used = of_sun * all_used;
         ledger.charger_offered += charger * time;
         ledger.charger_taken += (1.0 - of_sun) * (step.energy.accepted + all_used);
-        ledger.charger_unused += (1.0 - of_sun) * all_unused;
+        ledger.charger_unused += (1.0 - of_sun) * step.energy.unaccepted;
         ledger.sun_offered += offered;
         ledger.sun_clipped += sun.clipped * time;
         ledger.sun_used += used;
@@ -390,19 +383,24 @@ class Clock {
     // One pack opens and others go on giving.
     bool one_opens(const Leg& step, const DemandStep& demand, EventKind kind) {
         if (packs_.open(step, demanded(demand)) == Opened::all) return false;
-        note(kind, {}, {}, step.at_pack, step.pack);
+        note_opening(kind, {}, step);
         return true;
     }
 
+    void note_opening(EventKind kind, Power net, const Leg& step) {
+        note(kind, net, {}, step.at_pack, step.pack);
+        if (!keep_.trace) return;
+        course_.events.back().after = step.opens.since;
+        course_.events.back().above = step.opens.above;
+    }
+
     void over_current(const Leg& step, const DemandStep& demand, Power net) {
-        const bool fuse_first = packs_.blows(step.pack);
-        if (one_opens(step, demand,
-                      fuse_first ? EventKind::one_fuse_opens : EventKind::one_over_current))
+        const bool fuse = step.opens.fuse;
+        if (one_opens(step, demand, fuse ? EventKind::one_fuse_opens : EventKind::one_over_current))
             return;
-        note(fuse_first ? EventKind::fuse_opens : EventKind::packs_over_current, net, {},
-             step.at_pack, step.pack);
-        supply_ = fuse_first ? Supply::blown : Supply::tripped;
-        fails(fuse_first ? LimitedBy::fuse : LimitedBy::pack_limit);
+        note_opening(fuse ? EventKind::fuse_opens : EventKind::packs_over_current, net, step);
+        supply_ = fuse ? Supply::blown : Supply::tripped;
+        fails(fuse ? LimitedBy::fuse : LimitedBy::pack_limit);
         tripped_at_ = demanded(demand);
     }
 
@@ -430,8 +428,10 @@ Course run_with(const Unit& unit, std::span<const DemandStep> demand,
     if (keep.trace && !(keep.every > Duration{})) clock.reserve(demand.size() + sun.size() + 16);
     std::size_t step = 0;
     std::size_t light = 0;
+    std::size_t today = 0;
     for (Duration now{}; now < lasts;) {
         Duration next = lasts;
+        if (today + 1 < unit.days.size()) next = std::min(next, unit.days[today + 1].from);
         if (step + 1 < demand.size()) next = std::min(next, demand[step + 1].from);
         if (light + 1 < sun.size()) next = std::min(next, sun[light + 1].from);
         clock.until(next, demand[step], sun.empty() ? none : sun[light]);
@@ -441,6 +441,8 @@ Course run_with(const Unit& unit, std::span<const DemandStep> demand,
             ++step;
         while (light + 1 < sun.size() && sun[light + 1].from <= now)
             ++light;
+        while (today + 1 < unit.days.size() && unit.days[today + 1].from <= now)
+            clock.begin_day(++today);
     }
     return clock.finish(lasts);
 }

@@ -81,6 +81,15 @@ struct Event {
     units::Power at_most{};    // what could have been delivered, for cannot_be_delivered
     units::Current current{};  // per pack, where that matters
     std::size_t pack = 0;      // which bank, where it is about one: 0 is the unit's first
+    units::Duration after{};   // how long it stood more than `above` before it opened
+    units::Current above{};
+};
+
+// What a pack stood for a time though not for ever; zero where none had to.
+struct Strain {
+    units::Duration longest{};  // at a stretch
+    units::Current above{};     // what it bears for ever, or for longer
+    units::Current most{};
 };
 
 struct Course {
@@ -92,6 +101,7 @@ struct Course {
     std::vector<Event> events;
     units::Voltage lowest_voltage{};
     units::Current highest_pack_current{};
+    Strain strain;
     units::Duration without{};  // time in which at least one appliance went without
 };
 

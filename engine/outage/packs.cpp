@@ -12,67 +12,155 @@ constexpr double charge_to_come_back = 0.05;  // of the rated charge; common pra
 
 LikePacks::LikePacks(const Unit& unit)
     : unit_(unit),
+      bank_(on_day(unit, 0, 0)),
       count_(unit.bank.count),
-      inner_share_(unit.bank.setup.inner / (unit.bank.setup.inner + unit.bank.setup.path)),
-      wells_(unit.bank.at_start) {
-    const auto& bank = unit_.bank;
-    serving_direct_ = serving(unit, false);
-    serving_ac_ = serving(unit, true);
-    auto stops = protection(bank);
+      inner_share_(0.0),
+      wells_(unit.bank.at_start),
+      overload_(bank_) {
+    prepare();
+}
+
+void LikePacks::prepare() {
+    inner_share_ = bank_.setup.inner / (bank_.setup.inner + bank_.setup.path);
+    serving_.direct = serving(bank_, unit_.inverter, false);
+    serving_.ac = serving(bank_, unit_.inverter, true);
+    auto stops = protection(bank_);
     if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
-    inverter_rested_ = prepared(stops);
-    idle_ = prepared({.filled_to = counts_as_full * bank.rated});
-    waiting_ = idle_;
+    serving_.inverter_rested = prepared(stops);
+    idle_ = prepared({.filled_to = counts_as_full * bank_.rated});
+    waiting_ = prepared({.removed_below = waits_below_, .filled_to = counts_as_full * bank_.rated});
+    overloaded_.clear();
+    if (!overload_.timed()) return;
+    for (std::size_t passed = 1; passed <= overload_.levels(); ++passed) {
+        Serving beyond;
+        stops = protection(bank_);
+        stops.current_above = overload_.watched(passed);
+        beyond.direct = prepared(stops);
+        if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
+        beyond.inverter_rested = prepared(stops);
+        stops.voltage_above.reset();
+        if (unit_.inverter) stops.cut_off = unit_.inverter->cutoff_voltage;
+        beyond.ac = prepared(stops);
+        overloaded_.push_back(beyond);
+    }
+}
+
+void LikePacks::begin_day(std::size_t day) {
+    bank_ = on_day(unit_, 0, day);
+    overload_ = Overload(bank_, overload_);
+    prepare();
 }
 
 battery::Prepared LikePacks::prepared(const battery::Stops& stops) const {
-    auto setup = unit_.bank.setup;
+    auto setup = bank_.setup;
     setup.stops = stops;
     return battery::prepare(setup);
 }
 
+namespace {
+
+// How long a fuse may warm at one current before it is looked at again.
+constexpr Duration shortest_look = 1.0 * second;
+constexpr Duration at_once = 1e-6 * second;
+
+Duration until_looked_at(const Overload::Standing& standing) {
+    if (!standing.fuse) return standing.still;
+    return std::min(standing.still, std::max(shortest_look, 0.25 * standing.still));
+}
+
+// Some of a leg and then more of it, which says how it ends.
+Leg then(const Leg& first, Leg more) {
+    more.time += first.time;
+    more.energy.delivered += first.energy.delivered;
+    more.energy.accepted += first.energy.accepted;
+    more.energy.unaccepted += first.energy.unaccepted;
+    more.energy.in_resistance += first.energy.in_resistance;
+    more.energy.between_wells += first.energy.between_wells;
+    more.energy.in_charging += first.energy.in_charging;
+    more.in_paths += first.in_paths;
+    more.largest = std::max(more.largest, first.largest);
+    return more;
+}
+
+}  // namespace
+
+// A current above what is borne for ever: on, until something opens. method.md (13)
+Leg LikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
+    for (;;) {
+        const auto before = operating_point(duty, power);
+        const Current now = before.current / count_;
+        overload_.settle(now);
+        const auto standing = overload_.standing(now);
+        if (standing.still <= at_once) {
+            so_far.ending = battery::Ending::current_limit;
+            so_far.opens = standing;
+            return so_far;
+        }
+        const Duration left = time - so_far.time;
+        const Leg more = step(at(duty, overload_.timed() ? overload_.passed() : 0), power,
+                              std::min(left, until_looked_at(standing)));
+        overload_.pass(std::max(now, more.at_pack), more.time);
+        so_far = then(so_far, more);
+        if (more.ending == battery::Ending::current_limit)
+            overload_.rise();
+        else if (more.ending != battery::Ending::completed || so_far.time >= time)
+            return so_far;
+    }
+}
+
 Energy LikePacks::stored() const {
-    const auto& setup = unit_.bank.setup;
+    const auto& setup = bank_.setup;
     return count_ * battery::stored_energy(setup.kinetics, *setup.open_circuit, wells_);
 }
 
 StateOfCharge LikePacks::charge() const {
-    return StateOfCharge(std::max(0.0, 1.0 - wells_.removed / unit_.bank.rated));
+    return StateOfCharge(std::max(0.0, 1.0 - wells_.removed / bank_.rated));
 }
 
 void LikePacks::wait_for_charge() {
-    const auto& bank = unit_.bank;
-    auto stops = battery::Stops{.filled_to = counts_as_full * bank.rated};
-    stops.removed_below =
-        std::min(wells_.removed, most_removed(bank)) - charge_to_come_back * bank.rated;
-    waiting_ = prepared(stops);
+    waits_below_ =
+        std::min(wells_.removed, most_removed(bank_)) - charge_to_come_back * bank_.rated;
+    waiting_ = prepared({.removed_below = waits_below_, .filled_to = counts_as_full * bank_.rated});
 }
 
 namespace {
 
-std::vector<Bank> all_banks(const Unit& unit) {
-    std::vector<Bank> banks{unit.bank};
-    banks.insert(banks.end(), unit.others.begin(), unit.others.end());
+std::vector<Bank> all_banks(const Unit& unit, std::size_t day) {
+    std::vector<Bank> banks;
+    for (std::size_t i = 0; i <= unit.others.size(); ++i)
+        banks.push_back(on_day(unit, i, day));
     return banks;
+}
+
+battery::Arrangement watched(const Bank& bank, const Overload& overload) {
+    auto setup = bank.setup;
+    setup.stops = {.pack_cut_off = bank.cut_off, .current_above = overload.watched()};
+    return setup;
+}
+
+std::vector<Overload> overloads_of(const std::vector<Bank>& banks) {
+    std::vector<Overload> overloads;
+    for (const Bank& bank : banks)
+        overloads.emplace_back(bank);
+    return overloads;
 }
 
 std::vector<battery::PackGroup> groups_of(const std::vector<Bank>& banks) {
     std::vector<battery::PackGroup> groups;
-    for (const Bank& bank : banks) {
-        auto setup = bank.setup;
-        setup.stops = {.pack_cut_off = bank.cut_off, .current_above = first_limit(bank)};
-        groups.push_back({setup, bank.count, bank.at_start});
-    }
+    for (const Bank& bank : banks)
+        groups.push_back({watched(bank, Overload(bank)), bank.count, bank.at_start});
     return groups;
 }
 
 }  // namespace
 
 UnlikePacks::UnlikePacks(const Unit& unit)
-    : banks_(all_banks(unit)),
+    : unit_(unit),
+      banks_(all_banks(unit, 0)),
       bank_(groups_of(banks_), unit.shared),
       states_(banks_.size(), State::closed),
-      opened_at_(banks_.size()) {
+      opened_at_(banks_.size()),
+      overloads_(overloads_of(banks_)) {
     for (const Bank& bank : banks_) {
         usable_ += static_cast<double>(bank.count) * bank.usable;
         rated_ += static_cast<double>(bank.count) * bank.rated;
@@ -103,23 +191,97 @@ battery::BankStops UnlikePacks::stops(Duty duty) const {
     return stops;
 }
 
+Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
+    const auto step = bank_.advance(stops(duty), power, time);
+    return {.time = step.time,
+            .ending = step.ending,
+            .pack = step.pack,
+            .energy = step.energy,
+            .in_paths = step.in_paths,
+            .voltage = step.voltage,
+            .at_pack = step.at_pack,
+            .largest = step.largest,
+            .at_most = step.at_most};
+}
+
 Leg UnlikePacks::advance(Duty duty, Power power, Duration time) {
     Leg leg;
-    const auto step = bank_.advance(stops(duty), power, time);
-    leg = {.time = step.time,
-           .ending = step.ending,
-           .pack = step.pack,
-           .energy = step.energy,
-           .in_paths = step.in_paths,
-           .voltage = step.voltage,
-           .at_pack = step.at_pack,
-           .largest = step.largest,
-           .at_most = step.at_most};
-    if (step.ending == battery::Ending::pack_restored) {
-        set(step.pack, State::closed);
-        closed_again_.push_back(step.pack);
+    if (!any_running()) leg = step(duty, power, time);
+    if (leg.ending == battery::Ending::current_limit) {
+        overloads_[leg.pack].rise();
+        refit(leg.pack);
+    }
+    if (any_running()) leg = stand(leg, duty, power, time);
+    if (leg.ending == battery::Ending::pack_restored) {
+        set(leg.pack, State::closed);
+        closed_again_.push_back(leg.pack);
     }
     return leg;
+}
+
+bool UnlikePacks::any_running() const {
+    return std::ranges::any_of(overloads_, &Overload::running);
+}
+
+void UnlikePacks::refit(std::size_t bank) {
+    bank_.refit(bank, watched(banks_[bank], overloads_[bank]));
+}
+
+void UnlikePacks::begin_day(std::size_t day) {
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        banks_[i] = on_day(unit_, i, day);
+        overloads_[i] = Overload(banks_[i], overloads_[i]);
+        refit(i);
+    }
+}
+
+const Strain& UnlikePacks::strain() const {
+    return std::ranges::max_element(overloads_, {},
+                                    [](const auto& one) { return one.strain().longest; })
+        ->strain();
+}
+
+// As LikePacks::stand, for each bank by its own current; the one that is due first opens first.
+Leg UnlikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
+    std::vector<Current> currents(banks_.size());
+    for (;;) {
+        Overload::Standing first;
+        std::size_t whose = 0;
+        (void)bank_.operating_point(power);
+        for (std::size_t i = 0; i < banks_.size(); ++i)
+            currents[i] = bank_.current_of(i);
+        for (std::size_t i = 0; i < banks_.size(); ++i) {
+            auto& overload = overloads_[i];
+            if (!overload.running()) continue;
+            const auto passed = overload.passed();
+            overload.settle(currents[i]);
+            if (overload.passed() != passed) refit(i);
+            const auto standing = overload.standing(currents[i]);
+            if (standing.still < first.still) {
+                first = standing;
+                whose = i;
+            }
+        }
+        if (first.still <= at_once) {
+            so_far.ending = battery::Ending::current_limit;
+            so_far.pack = whose;
+            so_far.at_pack = currents[whose];
+            so_far.opens = first;
+            return so_far;
+        }
+        const Leg more = step(duty, power, std::min(time - so_far.time, until_looked_at(first)));
+        (void)bank_.operating_point(power);
+        for (std::size_t i = 0; i < banks_.size(); ++i)
+            if (overloads_[i].running())
+                overloads_[i].pass(std::max(currents[i], bank_.current_of(i)), more.time);
+        so_far = then(so_far, more);
+        if (more.ending == battery::Ending::current_limit) {
+            overloads_[more.pack].rise();
+            refit(more.pack);
+        } else if (more.ending != battery::Ending::completed || so_far.time >= time) {
+            return so_far;
+        }
+    }
 }
 
 battery::OperatingPoint UnlikePacks::operating_point(Duty, Power power) {
@@ -130,6 +292,8 @@ void UnlikePacks::set(std::size_t bank, State state) {
     states_[bank] = state;
     const bool closed = state == State::closed;
     bank_.let(bank, closed, closed || state == State::empty);
+    overloads_[bank].forget();
+    refit(bank);
     if (state == State::empty)
         bank_.restore_below(bank,
                             bank_.wells(bank).removed - charge_to_come_back * banks_[bank].rated);
@@ -139,7 +303,7 @@ void UnlikePacks::set(std::size_t bank, State state) {
 
 Opened UnlikePacks::open(const Leg& leg, Power demanded) {
     if (leg.ending == battery::Ending::current_limit) {
-        set(leg.pack, blows(leg.pack) ? State::blown : State::over_current);
+        set(leg.pack, leg.opens.fuse ? State::blown : State::over_current);
         opened_at_[leg.pack] = demanded;
     } else {
         set(leg.pack, State::empty);

@@ -7,6 +7,7 @@
 
 #include "battery/advance.hpp"
 #include "battery/bank.hpp"
+#include "outage/overload.hpp"
 #include "outage/serving.hpp"
 #include "outage/unit.hpp"
 
@@ -17,7 +18,7 @@ enum class Duty { serving_ac, serving_direct, inverter_rested, idle, waiting };
 
 //   in_paths        of energy.in_resistance, what is lost beyond the packs' terminals
 //   pack, at_pack   which bank, where one of several ended the leg, and the current of one pack
-//   current         out of all packs
+//   opens           what opens, where the ending is that of a current
 struct Leg {
     units::Duration time{};
     battery::Ending ending = battery::Ending::completed;
@@ -28,6 +29,7 @@ struct Leg {
     units::Current at_pack{};
     units::Current largest{};
     units::Power at_most{};
+    Overload::Standing opens;
 };
 
 // What becomes of a pack that ended a leg.
@@ -47,37 +49,49 @@ class LikePacks {
     }
     [[nodiscard]] units::Energy stored() const;
     [[nodiscard]] units::StateOfCharge charge() const;
-    [[nodiscard]] bool beyond_usable() const { return wells_.removed >= most_removed(unit_.bank); }
+    [[nodiscard]] bool beyond_usable() const { return wells_.removed >= most_removed(bank_); }
     // What the ending of a leg by a pack opens; likewise for a current beyond a limit.
     Opened open(const Leg&, units::Power) { return Opened::all; }
-    [[nodiscard]] bool blows(std::size_t) const { return fuse_is_first(unit_.bank); }
     void wait_for_charge();
-    void come_back() {}
+    void come_back() { overload_.forget(); }
     void demand_is(units::Power) {}
+    // The unit's day of this number: its temperature from now on.
+    void begin_day(std::size_t day);
     // Banks that have come back of themselves since this was asked last.
     [[nodiscard]] std::vector<std::size_t> closed_again() { return {}; }
     [[nodiscard]] std::size_t banks() const { return 1; }
+    [[nodiscard]] const Strain& strain() const { return overload_.strain(); }
 
   private:
+    struct Serving {
+        battery::Prepared ac, direct, inverter_rested;
+    };
+
     const Unit& unit_;
+    Bank bank_;
     double count_;
     double inner_share_;
     battery::Wells wells_;
-    battery::Prepared serving_ac_;
-    battery::Prepared serving_direct_;
-    battery::Prepared inverter_rested_;
+    Overload overload_;
+    Serving serving_;
+    std::vector<Serving> overloaded_;  // by levels passed, from one
     battery::Prepared idle_;
     battery::Prepared waiting_;
+    std::optional<units::Charge> waits_below_;
 
+    void prepare();
     [[nodiscard]] battery::Prepared prepared(const battery::Stops& stops) const;
-    [[nodiscard]] const battery::Prepared& at(Duty duty) const {
+    [[nodiscard]] Leg step(const battery::Prepared& pack, units::Power power, units::Duration time);
+    [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
+    [[nodiscard]] const battery::Prepared& at(Duty duty, std::size_t passed = 0) const {
+        const Serving& serving = passed == 0 ? serving_ : overloaded_[passed - 1];
         switch (duty) {
             case Duty::serving_ac:
-                return serving_ac_;
+                return serving.ac;
             case Duty::serving_direct:
-                return serving_direct_;
+                return serving.direct;
             case Duty::inverter_rested:
-                return inverter_rested_;
+                return serving.inverter_rested;
             case Duty::idle:
                 return idle_;
             case Duty::waiting:
@@ -102,24 +116,27 @@ class UnlikePacks {
     [[nodiscard]] units::StateOfCharge charge() const;
     [[nodiscard]] bool beyond_usable() const { return bank_.removed() >= most_removed_of_all(); }
     Opened open(const Leg& leg, units::Power demanded);
-    [[nodiscard]] bool blows(std::size_t bank) const { return fuse_is_first(banks_[bank]); }
     void wait_for_charge();
     // Everything that is not blown gives again.
     void come_back();
     // Packs that opened on more than this close again.
     void demand_is(units::Power demanded);
+    void begin_day(std::size_t day);
     [[nodiscard]] std::vector<std::size_t> closed_again();
     [[nodiscard]] std::size_t banks() const { return banks_.size(); }
+    [[nodiscard]] const Strain& strain() const;
 
   private:
     enum class State { closed, empty, over_current, blown };
 
+    const Unit& unit_;
     std::vector<Bank> banks_;
     std::optional<units::Voltage> cut_off_;
     std::optional<units::Voltage> restart_;
     battery::Bank bank_;
     std::vector<State> states_;
     std::vector<units::Power> opened_at_;
+    std::vector<Overload> overloads_;
     std::vector<std::size_t> closed_again_;
     units::Charge waits_below_{};
     units::Charge usable_{};  // of all packs, likewise the next
@@ -127,13 +144,18 @@ class UnlikePacks {
 
     [[nodiscard]] battery::BankStops stops(Duty duty) const;
     [[nodiscard]] units::Charge most_removed_of_all() const;
+    [[nodiscard]] bool any_running() const;
+    [[nodiscard]] Leg step(Duty duty, units::Power power, units::Duration time);
+    [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
+    void refit(std::size_t bank);
     void set(std::size_t bank, State state);
 };
 
 // ---- LikePacks, inline: the clock's inner loop.
 
-inline Leg LikePacks::advance(Duty duty, units::Power power, units::Duration time) {
-    const auto step = battery::advance(at(duty), wells_, power / count_, time);
+inline Leg LikePacks::step(const battery::Prepared& pack, units::Power power,
+                           units::Duration time) {
+    const auto step = battery::advance(pack, wells_, power / count_, time);
     wells_ = step.wells;
     return {.time = step.time,
             .ending = step.ending,
@@ -148,6 +170,16 @@ inline Leg LikePacks::advance(Duty duty, units::Power power, units::Duration tim
             .at_pack = step.largest,
             .largest = step.largest,
             .at_most = count_ * step.at_most};
+}
+
+inline Leg LikePacks::advance(Duty duty, units::Power power, units::Duration time) {
+    if (overload_.running()) [[unlikely]]
+        return stand({}, duty, power, time);
+    Leg leg = step(at(duty), power, time);
+    if (leg.ending != battery::Ending::current_limit) [[likely]]
+        return leg;
+    overload_.rise();
+    return stand(leg, duty, power, time);
 }
 
 inline battery::OperatingPoint LikePacks::operating_point(Duty duty, units::Power power) const {

@@ -39,10 +39,25 @@ Temperature battery_temperature(const scenario::Outage& outage,
     return usual_battery_temperature;
 }
 
+// When the packs' temperature changes; nothing where it does not.
+std::vector<TemperatureFrom> days_of(const scenario::Outage& outage,
+                                     const std::optional<PackWarmth>& warmth) {
+    std::vector<TemperatureFrom> days;
+    if (!warmth) return days;
+    const auto first = midnight_before(outage.starts) - outage.starts;
+    for (std::size_t i = 0; i < warmth->days.size(); ++i)
+        if (days.empty() || warmth->days[i] != days.back().temperature)
+            days.push_back({.from = std::max(Duration{}, first + static_cast<double>(i) * day),
+                            .temperature = warmth->days[i]});
+    if (days.size() == 1) days.clear();
+    return days;
+}
+
 void make_units(Ready& ready, const scenario::Scenario& scenario,
                 const std::optional<PackWarmth>& warmth, Errors& errors) {
     const auto temperature = battery_temperature(scenario.outage, warmth, ready.assumptions);
-    ready.kinds = kinds_of(scenario, temperature, ready.assumptions, errors);
+    ready.kinds = kinds_of(scenario, temperature, days_of(scenario.outage, warmth),
+                           ready.assumptions, errors);
     const auto bus = ready.kinds.empty() ? 12.8 * volt : ready.kinds.front().model->nominal;
     std::optional<inverter::Model> inverter;
     if (scenario.inverter)
@@ -70,22 +85,6 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
         ready.steps[static_cast<std::size_t>(end)] = steps_of(ready, ready.demand, end);
 }
 
-// Days on which packs that follow a room must not be charged.
-Spans cold_days(const Ready& ready) {
-    const auto first = midnight_before(ready.outage.starts) - ready.outage.starts;
-    Spans cold;
-    for (std::size_t i = 0; i < ready.too_cold_to_charge.size(); ++i) {
-        if (!ready.too_cold_to_charge[i]) continue;
-        const Duration from = std::max(Duration{}, first + static_cast<double>(i) * day);
-        const Duration until = first + static_cast<double>(i + 1) * day;
-        if (!cold.empty() && cold.back().until >= from)
-            cold.back().until = until;
-        else
-            cold.push_back({.from = from, .until = until});
-    }
-    return cold;
-}
-
 // Generator and vehicle, as a part of the demand's steps.
 void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
     if (scenario.chargers.empty()) return;
@@ -93,8 +92,6 @@ void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
     const auto& model = *ready.kinds.front().model;
     auto runs = charger_runs(scenario, model.open_circuit.voltage(StateOfCharge(0.5)),
                              model.charging.absorption.value_or(model.nominal), ready.assumptions);
-    for (auto& run : runs)
-        run.on = without(run.on, cold_days(ready));
     ready.chargers = std::move(runs);
     for (auto& steps : ready.steps)
         steps = with_chargers(steps, ready.chargers);
@@ -110,8 +107,7 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
     Ready ready{.outage = scenario.outage, .assumptions = std::move(likened->assumptions)};
     Errors errors;
     const auto warmth = warmth_of_packs(scenario, folder, ready.assumptions);
-    ready.too_cold_to_charge = days_too_cold_to_charge(scenario, warmth);
-    append(ready.findings, cold_room(ready.too_cold_to_charge, warmth));
+    append(ready.findings, cold_room(days_too_cold_to_charge(scenario, warmth), warmth));
     make_units(ready, scenario, warmth, errors);
     make_demand(ready, scenario, errors);
     make_suns(ready, scenario, folder, errors);

@@ -45,7 +45,6 @@ struct Ready {
     std::array<std::vector<SunChange>, 3> sun;     // by End
     std::optional<solar::Site> site;
     std::shared_ptr<const SkyModels> sky;  // none without panels
-    std::vector<bool> too_cold_to_charge;  // by local day; empty: never beyond what packs allow
     units::Duration midnight{};            // from the start to the first midnight
     scenario::Findings findings;
     scenario::Assumptions assumptions;

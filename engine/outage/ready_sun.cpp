@@ -22,8 +22,6 @@ void light_by_climate(Ready& ready) {
           std::pair{End::latest, SkyEnd::bright}})
         ready.sun[static_cast<std::size_t>(end)] =
             sun_changes(*ready.site, sky_models.groups, sky_models.controller, ready.outage, sky);
-    for (auto& sun : ready.sun)
-        keep_from_cold_packs(ready, sun);
 }
 
 // The likely course is the file's own hours from the outage's start; the ends are those start
@@ -74,18 +72,6 @@ void light(Ready& ready) {
         light_by_hours(ready);
     else
         light_by_climate(ready);
-}
-
-void keep_from_cold_packs(const Ready& ready, std::vector<SunChange>& sun) {
-    if (ready.too_cold_to_charge.empty()) return;
-    const auto first = midnight_before(ready.outage.starts) - ready.outage.starts;
-    for (auto& change : sun) {
-        // A millisecond of slack: a change at midnight belongs to the day that begins.
-        const double days = std::floor((change.from - first + 0.001 * second) / day);
-        const auto number = static_cast<std::size_t>(std::max(0.0, days));
-        change.loads_only =
-            number < ready.too_cold_to_charge.size() && ready.too_cold_to_charge[number];
-    }
 }
 
 }  // namespace outage

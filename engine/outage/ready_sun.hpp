@@ -17,7 +17,4 @@ void make_suns(Ready& ready, const scenario::Scenario& scenario, const std::stri
 // Fills the sun of all three ends from site and sky; both must be there.
 void light(Ready& ready);
 
-// Marks what falls on days that are too cold to charge.
-void keep_from_cold_packs(const Ready& ready, std::vector<SunChange>& sun);
-
 }  // namespace outage

@@ -12,6 +12,8 @@ constexpr Temperature usual_room = celsius(18.0);
 
 // Part of the way from there to the outside that an unheated room inside a house goes: ours.
 constexpr double half_way = 0.5;
+// In which e-th part of the way is left. [House tau 2012]; houses insulated well take 90 to 200 h.
+constexpr Duration cools_in = 16.6 * hour;
 
 // Mean outside temperature of a local day: the file's hours, or the month's climate.
 Temperature outside(const solar::SunSetup& setup, LocalTime midnight) {
@@ -31,13 +33,13 @@ std::optional<PackWarmth> warmth_of_packs(const scenario::Scenario& scenario,
         return std::nullopt;
     const bool heated = outage.room_temperature.has_value();
     const Temperature room = outage.room_temperature.value_or(usual_room);
-    const double share = heated ? 0.0 : half_way;
     if (!heated)
         assumptions.push_back({"outage.room_temperature",
-                               "not heated: half way from 18 degC to the day's mean outside",
-                               "ours; a heated room's temperature wins"});
+                               "not heated: cools from 18 degC half way to the day's mean outside, "
+                               "in 16.6 h by the e-th part",
+                               "[House tau 2012] and ours; a heated room's temperature wins"});
     std::optional<solar::SunSetup> setup;
-    if (share > 0.0) {
+    if (!heated) {
         if (auto made = solar::sun_setup(scenario, folder)) setup = std::move(*made);
         if (!setup || !(setup->site.temperature || setup->hours))
             assumptions.push_back({"outage.battery_follows_room",
@@ -47,18 +49,30 @@ std::optional<PackWarmth> warmth_of_packs(const scenario::Scenario& scenario,
     }
     PackWarmth warmth{.mean = room, .days = {}};
     TemperatureDifference sum{};
+    Duration time{};
+    Temperature now = room;
     for (auto midnight = midnight_before(outage.starts); midnight < outage.starts + outage.lasts;
          midnight = midnight + day) {
+        const auto begins = std::max(midnight, outage.starts);
+        const Duration lasts = std::min(midnight + day, outage.starts + outage.lasts) - begins;
         const Temperature out = setup ? outside(*setup, midnight) : celsius(15.0);
-        const TemperatureDifference drift = share * (out - room);
-        warmth.days.push_back(room + drift);
-        sum += drift;
+        const Temperature ends = heated ? room : room + half_way * (out - room);
+        const double left = std::exp(-(lasts / cools_in));
+        const double mean_left = (1.0 - left) / (lasts / cools_in);
+        warmth.days.push_back(ends + mean_left * (now - ends));
+        now = ends + left * (now - ends);
+        sum += (warmth.days.back() - room) * (lasts / second);
+        time += lasts;
     }
-    if (!warmth.days.empty()) warmth.mean = room + sum / static_cast<double>(warmth.days.size());
-    assumptions.push_back({"outage.battery_temperature",
-                           fmt::format("that of the room, {:.0f} degC on average over the days",
-                                       in_celsius(warmth.mean)),
-                           "outage/method.md (10)"});
+    if (time > Duration{}) warmth.mean = room + sum / (time / second);
+    const auto [coldest, warmest] = std::ranges::minmax(warmth.days);
+    assumptions.push_back(
+        {"outage.battery_temperature",
+         in_celsius(warmest) - in_celsius(coldest) < 0.5
+             ? fmt::format("that of the room, {:.0f} degC", in_celsius(warmth.mean))
+             : fmt::format("that of the room from day to day, {:.0f} to {:.0f} degC",
+                           in_celsius(coldest), in_celsius(warmest)),
+         "outage/method.md (10)"});
     return warmth;
 }
 

@@ -14,13 +14,13 @@ namespace outage {
 
 // The packs take the mean of their room's day: a case of ten kilograms follows within hours.
 struct PackWarmth {
-    units::Temperature mean;               // of the outage's days
-    std::vector<units::Temperature> days;  // each local day the outage touches
+    units::Temperature mean;               // of the outage
+    std::vector<units::Temperature> days;  // of each local day, as far as the outage touches it
 };
 
 // Where outage.battery_follows_room is true and battery_temperature is not given; absent
-// otherwise. With room_temperature the room is heated to it; without, it cools half way from 18
-// degC to the air outside. method.md (10)
+// otherwise. With room_temperature the room is heated to it; without, it cools from 18 degC half
+// way to the air outside. method.md (10)
 //   folder       against which place.weather_file is taken
 //   assumptions  added to: what the room is taken for where the file is silent
 [[nodiscard]] std::optional<PackWarmth> warmth_of_packs(const scenario::Scenario& scenario,

@@ -1,10 +1,30 @@
 #include "outage/serving.hpp"
 
 #include <algorithm>
+#include <cassert>
+
+#include "outage/overload.hpp"
 
 namespace outage {
 
 using namespace units;
+
+Bank on_day(const Unit& unit, std::size_t bank, std::size_t day) {
+    Bank made = bank == 0 ? unit.bank : unit.others[bank - 1];
+    if (unit.days.empty()) return made;
+    assert(day < unit.days.size() && bank < unit.days[day].banks.size());
+    const BankOfDay& warm = unit.days[day].banks[bank];
+    made.setup.inner = warm.inner;
+    made.setup.reachable = warm.reachable;
+    made.setup.charging = warm.charging;
+    made.current_limit = warm.current_limit;
+    made.pulse = warm.pulse;
+    return made;
+}
+
+std::optional<Current> first_limit(const Bank& bank) {
+    return Overload(bank).watched(0);
+}
 
 battery::Stops protection(const Bank& bank) {
     battery::Stops stops;
@@ -15,10 +35,11 @@ battery::Stops protection(const Bank& bank) {
     return stops;
 }
 
-battery::Prepared serving(const Unit& unit, bool through_inverter) {
-    auto setup = unit.bank.setup;
-    setup.stops = protection(unit.bank);
-    if (through_inverter && unit.inverter) setup.stops.cut_off = unit.inverter->cutoff_voltage;
+battery::Prepared serving(const Bank& bank, const std::optional<inverter::Model>& inverter,
+                          bool through_inverter) {
+    auto setup = bank.setup;
+    setup.stops = protection(bank);
+    if (through_inverter && inverter) setup.stops.cut_off = inverter->cutoff_voltage;
     return battery::prepare(setup);
 }
 

@@ -9,20 +9,20 @@ namespace outage {
 
 inline constexpr double counts_as_full = 0.005;  // of the rated charge; common practice, no source
 
-// What opens first: the protection or the fuse.
-[[nodiscard]] inline std::optional<units::Current> first_limit(const Bank& bank) {
-    if (bank.fuse && (!bank.current_limit || *bank.fuse < *bank.current_limit)) return bank.fuse;
-    return bank.current_limit;
-}
-[[nodiscard]] inline bool fuse_is_first(const Bank& bank) {
-    return bank.fuse && (!bank.current_limit || *bank.fuse < *bank.current_limit);
-}
+// The bank as it is on a day of the unit; itself where the unit knows no days.
+//   bank   0 is the first, then the others
+[[nodiscard]] Bank on_day(const Unit& unit, std::size_t bank, std::size_t day);
+
+// The least current that the protection or the fuse does not bear for ever.
+[[nodiscard]] std::optional<units::Current> first_limit(const Bank& bank);
 
 // Limits of the packs themselves, of their fuses and of what may be used of them.
 [[nodiscard]] battery::Stops protection(const Bank& bank);
 
 // One pack under these limits; through the inverter its low-voltage cut-off counts too.
-[[nodiscard]] battery::Prepared serving(const Unit& unit, bool through_inverter);
+[[nodiscard]] battery::Prepared serving(const Bank& bank,
+                                        const std::optional<inverter::Model>& inverter,
+                                        bool through_inverter);
 
 // Charge that may be taken out by choice and by temperature, when drawn slowly.
 [[nodiscard]] units::Charge most_removed(const Bank& bank);

@@ -8,7 +8,9 @@
 #include "battery/prepared.hpp"
 #include "battery/two_well.hpp"
 #include "inverter/model.hpp"
+#include "scenario/pack.hpp"
 #include "units/quantities.hpp"
+#include "wiring/fuse.hpp"
 
 namespace outage {
 
@@ -22,20 +24,40 @@ struct Bank {
     int count = 1;
     units::Charge rated{};
     units::Charge usable{};
-    std::optional<units::Voltage> cut_off;        // the pack's own protection
-    std::optional<units::Current> current_limit;  // continuous
+    std::optional<units::Voltage> cut_off;         // the pack's own protection
+    std::optional<units::Current> current_limit;   // continuous
+    std::vector<scenario::PulseLimit> pulse = {};  // beyond it, each for its time
     std::optional<units::Current> fuse;
+    wiring::Envelope fuse_opens = {};  // empty where only its rating is known
     battery::Wells at_start;
     std::string name;
 };
 
+// What the temperature of a day makes of a bank.
+struct BankOfDay {
+    units::Resistance inner{};
+    units::Share reachable{1.0};
+    battery::Charging charging;
+    std::optional<units::Current> current_limit;
+    std::vector<scenario::PulseLimit> pulse = {};
+};
+
+//   banks   the first, then the others
+struct DayOfUnit {
+    units::Duration from{};
+    std::vector<BankOfDay> banks;
+};
+
 //   others   banks that differ from the first, on the same bus
 //   shared   carries the current of all packs; nought where it is in the path of alike ones
+//   days     in order, the first from 0; empty where the packs keep one temperature. The banks
+//            themselves are at the mean of the days then.
 struct Unit {
     Bank bank;
     std::vector<Bank> others = {};
     units::Resistance shared{};
     std::optional<inverter::Model> inverter;
+    std::vector<DayOfUnit> days = {};
 };
 
 // What the sun offers from one moment on, at the bus.
@@ -43,7 +65,6 @@ struct SunChange {
     units::Duration from{};
     units::Power offered{};
     units::Power clipped{};
-    bool loads_only = false;  // the packs are too cold to be charged
 };
 
 }  // namespace outage

@@ -37,7 +37,6 @@ std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, in
         sun.push_back({.from = step.start - ready.outage.starts,
                        .offered = step.offered,
                        .clipped = step.clipped});
-    keep_from_cold_packs(ready, sun);
     return sun;
 }
 

@@ -21,16 +21,18 @@ std::string name_of(const Plan& plan, std::size_t bank) {
     return bank < plan.bank_names.size() ? "pack " + plan.bank_names[bank] : "a pack";
 }
 
-// "pack old opens on 131 A"; empty for what is not about single packs.
+// "pack old opens on 131 A after 5 min above 100 A"; empty for what is not about single packs.
 std::string words_of(const Plan& plan, const Event& event) {
     const auto name = name_of(plan, event.pack);
     switch (event.kind) {
         case EventKind::one_over_current:
         case EventKind::packs_over_current:
-            return fmt::format("{} opens on {}", name, in_words(event.current));
+            return fmt::format("{} opens on {}{}", name, in_words(event.current),
+                               after_words(event));
         case EventKind::one_fuse_opens:
         case EventKind::fuse_opens:
-            return fmt::format("the fuse of {} opens on {}", name, in_words(event.current));
+            return fmt::format("the fuse of {} opens on {}{}", name, in_words(event.current),
+                               after_words(event));
         case EventKind::one_cut_off:
             return fmt::format("{} opens on low voltage", name);
         case EventKind::one_empty:
@@ -52,6 +54,14 @@ bool ends_the_supply(EventKind kind) {
 }
 
 }  // namespace
+
+std::string after_words(const Event& event) {
+    constexpr units::Duration at_once = 0.001 * units::second;
+    if (event.after < at_once) {
+        return "";
+    }
+    return fmt::format(" after {} above {}", in_words(event.after, 2), in_words(event.above));
+}
 
 std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario, const Plan& plan) {
     const auto& events = plan.likely.events;

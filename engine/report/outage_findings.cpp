@@ -83,20 +83,74 @@ void find_undeliverable(Finder& finder) {
 
 void find_over_current(Finder& finder) {
     if (const Event* event = finder.first(EventKind::packs_over_current)) {
-        finder.add(
-            Severity::stop, "packs",
-            fmt::format("A pack has to give {}, more than its protection allows{}.",
-                        in_words(event->current), finder.how_often(EventKind::packs_over_current)),
-            "Add a pack in parallel or drop a large load at this hour.", event->at);
+        finder.add(Severity::stop, "packs",
+                   fmt::format("A pack has to give {}, more than its protection allows{}{}.",
+                               in_words(event->current),
+                               after_words(*event).empty()
+                                   ? ""
+                                   : fmt::format(" for longer than {}", in_words(event->after, 2)),
+                               finder.how_often(EventKind::packs_over_current)),
+                   "Add a pack in parallel or drop a large load at this hour.", event->at);
     }
     if (const Event* event = finder.first(EventKind::fuse_opens)) {
         finder.add(Severity::stop, "fuse",
-                   fmt::format("A fuse opens at {}; what it feeds stays off until somebody "
+                   fmt::format("A fuse opens at {}{}; what it feeds stays off until somebody "
                                "replaces it.",
-                               in_words(event->current)),
+                               in_words(event->current), after_words(*event)),
                    "Lower the draw. A larger fuse only where wire, switch and connector allow it.",
                    event->at);
     }
+}
+
+// Stood, and so no failure; but nothing to build a plan on.
+void find_strain(Finder& finder) {
+    const auto& strain = finder.plan.likely.strain;
+    const bool opened = finder.first(EventKind::packs_over_current) != nullptr ||
+                        finder.first(EventKind::fuse_opens) != nullptr ||
+                        finder.first(EventKind::one_over_current) != nullptr ||
+                        finder.first(EventKind::one_fuse_opens) != nullptr;
+    if (opened || strain.longest < 1.0 * units::second) {
+        return;
+    }
+    finder.add(
+        Severity::caution, "packs",
+        fmt::format("A pack gives up to {}, for up to {} at a stretch above the {} it bears "
+                    "for ever.",
+                    in_words(strain.most), in_words(strain.longest, 2), in_words(strain.above)),
+        "It rests on the pulse you give for the pack, or on when its fuse opens at the "
+        "earliest. Add a pack, or let large loads run one after another.",
+        std::nullopt, "pack.pulse; outage/method.md (13)");
+}
+
+// The rating that is passed whichever pack gives the most: of alike packs the least, of packs that
+// differ the largest; nothing where one may do without a connector.
+std::optional<units::Current> rated_plug(const Scenario& scenario, const Plan& plan) {
+    std::optional<units::Current> rating;
+    const bool alike = plan.bank_names.size() == 1;
+    for (const auto& pack : scenario.packs) {
+        if (pack.count == 0) continue;
+        if (!pack.connector && !alike) return std::nullopt;
+        if (!pack.connector) continue;
+        rating = !rating ? *pack.connector
+                 : alike ? std::min(*rating, *pack.connector)
+                         : std::max(*rating, *pack.connector);
+    }
+    return rating;
+}
+
+// A plug opens nothing: it overheats.
+void find_hot_plug(Finder& finder) {
+    const auto rating = rated_plug(finder.scenario, finder.plan);
+    const auto highest = finder.plan.likely.highest_pack_current;
+    if (!rating || !(highest > *rating)) {
+        return;
+    }
+    finder.add(Severity::stop, "packs",
+               fmt::format("A pack gives up to {} through a connector rated {}.", in_words(highest),
+                           in_words(*rating)),
+               "Nothing opens at that current: the plug heats. Take a larger one, add a pack, or "
+               "drop a large load.",
+               std::nullopt, "pack.connector, the maker's rating");
 }
 
 void find_low_voltage(Finder& finder) {
@@ -309,6 +363,8 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_overload(finder);
     find_undeliverable(finder);
     find_over_current(finder);
+    find_strain(finder);
+    find_hot_plug(finder);
     for (auto& finding : bank_findings(scenario, plan)) {
         finder.findings.push_back(std::move(finding));
     }

@@ -4,6 +4,7 @@
 #include <array>
 #include <cassert>
 
+#include "outage/overload.hpp"
 #include "outage/serving.hpp"
 #include "solar/recharge.hpp"
 
@@ -15,21 +16,27 @@ using namespace units;
 
 constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 
-ReadyPacks ready_packs(const outage::Ready& ready, int count) {
-    const auto unit = outage::with_packs(ready, outage::End::likely, count);
-    return {.count = count,
-            .with_inverter = outage::serving(unit, true),
-            .direct = outage::serving(unit, false)};
+ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day) {
+    const auto bank = outage::on_day(unit, 0, day);
+    return {.count = bank.count,
+            .timed = outage::Overload(bank).timed(),
+            .with_inverter = outage::serving(bank, unit.inverter, true),
+            .direct = outage::serving(bank, unit.inverter, false)};
 }
 
-LaneWorld world(const outage::Ready& ready, const Skies& skies, int most_packs) {
+// Counts of packs that differ have no lane; what stands in their place is not looked at.
+LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& units,
+                const Skies& skies) {
     const auto& unit = ready.units[likely];
-    LaneWorld made{.at_start = unit.bank.at_start,
-                   .already_empty = outage::starts_empty(unit.bank)};
-    for (int count = 1; count <= most_packs; ++count)
-        made.packs.push_back(ready_packs(ready, count));
-    made.segments =
-        segments(unit, ready.steps[likely], skies, ready.outage.lasts, made.packs.front().direct);
+    const auto first = outage::on_day(unit, 0, 0);
+    LaneWorld made{.at_start = first.at_start, .already_empty = outage::starts_empty(first)};
+    for (std::size_t day = 0; day < std::max<std::size_t>(1, unit.days.size()); ++day) {
+        auto& packs = made.days.emplace_back();
+        for (const auto& of_count : units)
+            packs.push_back(ready_packs(of_count, day));
+    }
+    made.segments = segments(unit, ready.steps[likely], skies, ready.outage.lasts,
+                             made.days.front().front().direct);
     return made;
 }
 
@@ -38,9 +45,7 @@ LaneEnding run_alone(const Design& design, const LaneJob& job) {
     const auto& ready = *design.ready;
     std::vector<outage::SunChange> sun;
     for (std::size_t i = 0; i < job.sun.size(); ++i)
-        sun.push_back({.from = design.skies.from()[i],
-                       .offered = job.sun[i] * watt,
-                       .loads_only = design.skies.loads_only()[i]});
+        sun.push_back({.from = design.skies.from()[i], .offered = job.sun[i] * watt});
     const auto& unit = design.units[static_cast<std::size_t>(job.packs - 1)];
     const auto course = outage::run(unit, ready.steps[likely], sun, ready.outage.lasts,
                                     ready.midnight, {.trace = false, .after_failure = false});
@@ -70,7 +75,7 @@ void run_outages(const Design& design, std::span<const LaneJob> jobs, std::span<
         if (count == 0) continue;
         run_lanes(*world, std::span(together).first(count), std::span(ended).first(count), cost);
         for (std::size_t i = 0; i < count; ++i)
-            endings[whose[i]] = ended[i];
+            endings[whose[i]] = ended[i].undecided ? run_alone(design, together[i]) : ended[i];
     }
 }
 
@@ -97,8 +102,8 @@ Design design_of(std::shared_ptr<const outage::Ready> ready, int most_packs, int
     }
     for (int count = 1; count <= design.most_packs; ++count)
         design.units.push_back(outage::with_packs(made, outage::End::likely, count));
-    design.lit = world(made, design.skies, design.most_packs);
-    design.dark = world(made, {}, design.most_packs);
+    design.lit = world(made, design.units, design.skies);
+    design.dark = world(made, design.units, {});
     return design;
 }
 

@@ -20,16 +20,12 @@ class Block {
           Width width)
         : world_(world), jobs_(jobs), endings_(endings), width_(width), running_(jobs.size()) {
         for (std::size_t lane = 0; lane < jobs.size(); ++lane) {
-            const auto& packs = packs_of(lane);
-            state_.count[lane] = packs.count;
-            state_.resistance[lane] = packs.direct.resistance;
-            state_.with_inverter.set(lane, packs.with_inverter);
-            state_.direct.set(lane, packs.direct);
             state_.sun[lane] = 0.0;
             failed_[lane] = false;
-            stand(lane, world.at_start.removed / units::coulomb,
-                  world.at_start.head_difference / units::coulomb);
+            wells_[now_].removed[lane] = world.at_start.removed / units::coulomb;
+            wells_[now_].head[lane] = world.at_start.head_difference / units::coulomb;
         }
+        begin_day(0);
     }
 
     void run(LaneCost* cost) {
@@ -37,8 +33,9 @@ class Block {
         for (const Segment& segment : world_.segments.all) {
             if (running_ == 0) return;
             if (segment.sun_step != sun_step) shine(sun_step = segment.sun_step);
+            if (segment.day != day_) begin_day(segment.day);
             // Any number of packs: what the stride reads of it is the same for all.
-            const auto& any = world_.packs.front();
+            const auto& any = today().front();
             const bool may_charge = brightest_ + segment.charger > segment.taken;
             if (segment.through_inverter)
                 stride(width_, wells_[now_], wells_[1 - now_], state_, state_.with_inverter,
@@ -73,9 +70,25 @@ class Block {
     State state_;
     Lane<bool> failed_;
     double brightest_ = 0.0;  // of the lanes' sun, W
+    int day_ = 0;
 
+    const std::vector<ReadyPacks>& today() const {
+        return world_.days[static_cast<std::size_t>(day_)];
+    }
     const ReadyPacks& packs_of(std::size_t lane) const {
-        return world_.packs[static_cast<std::size_t>(jobs_[lane].packs - 1)];
+        return today()[static_cast<std::size_t>(jobs_[lane].packs - 1)];
+    }
+
+    void begin_day(int day) {
+        day_ = day;
+        for (std::size_t lane = 0; lane < jobs_.size(); ++lane) {
+            const auto& packs = packs_of(lane);
+            state_.count[lane] = packs.count;
+            state_.resistance[lane] = packs.direct.resistance;
+            state_.with_inverter.set(lane, packs.with_inverter);
+            state_.direct.set(lane, packs.direct);
+            stand(lane, wells_[now_].removed[lane], wells_[now_].head[lane]);
+        }
     }
 
     // A lane that has failed stays in the shade.
@@ -124,8 +137,8 @@ class Block {
     void take_alone(std::size_t lane, const Segment& segment) {
         const auto& packs = packs_of(lane);
         const Prepared& pack = segment.through_inverter ? packs.with_inverter : packs.direct;
-        const double usable = std::min(state_.sun[lane] + segment.charger, segment.offered_at_most);
-        const units::Power power = (segment.taken - usable) / state_.count[lane] * units::watt;
+        const double offered = state_.sun[lane] + segment.charger;
+        const units::Power power = (segment.taken - offered) / state_.count[lane] * units::watt;
         battery::Wells wells{.removed = wells_[now_].removed[lane] * units::coulomb,
                              .head_difference = wells_[now_].head[lane] * units::coulomb};
         // Instants as the clock counts them, so that they end in the same bits.
@@ -139,7 +152,9 @@ class Block {
             if (step.ending == battery::Ending::full) continue;
             failed_[lane] = true;
             --running_;
-            endings_[lane] = {.lasts = now, .survives = false};
+            endings_[lane] = {
+                .lasts = now,
+                .undecided = packs.timed && step.ending == battery::Ending::current_limit};
             return;
         }
         stand(lane, wells.removed / units::coulomb, wells.head_difference / units::coulomb);

@@ -16,18 +16,21 @@
 namespace sizing {
 
 // One number of packs, ready to serve: through the inverter, and to 12 V loads alone.
+//   timed   a current above what they bear for ever is stood for a time: the clock's business
 struct ReadyPacks {
     int count = 1;
+    bool timed = false;
     battery::Prepared with_inverter;
     battery::Prepared direct;
 };
 
 // What every lane has in common.
-//   packs      by count, from one pack
+//   days       of the unit, one where its packs keep one temperature; in each the packs by count,
+//              from one
 //   at_start   of one pack; already_empty when that is at or beyond its usable limit
 struct LaneWorld {
     Segments segments;
-    std::vector<ReadyPacks> packs;
+    std::vector<std::vector<ReadyPacks>> days;
     battery::Wells at_start;
     bool already_empty = false;
 };
@@ -39,9 +42,11 @@ struct LaneJob {
     std::span<const double> sun;
 };
 
+//   undecided   the packs came to a current that they stand for a time
 struct LaneEnding {
     units::Duration lasts{};
     bool survives = false;
+    bool undecided = false;
 };
 
 struct LaneCost {
@@ -51,7 +56,7 @@ struct LaneCost {
 
 //   jobs      at most `lanes`
 //   width     one of widths_here(); the widest where it is not given
-//   endings   one a job; equal to the single run of the outage to the last bit
+//   endings   one a job; equal to the single run of the outage to the last bit where it is decided
 void run_lanes(const LaneWorld& world, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
                LaneCost* cost = nullptr, std::optional<Width> width = {});
 

@@ -1,7 +1,5 @@
 #include "sizing/segments.hpp"
 
-#include <limits>
-
 #include "inverter/model.hpp"
 
 namespace sizing {
@@ -32,9 +30,10 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
                   const Skies& skies, Duration lasts, const battery::Prepared& pack) {
     const auto& sun_from = skies.from();
     Segments made{.horizon = lasts};
-    made.all.reserve(demand.size() + sun_from.size());
+    made.all.reserve(demand.size() + sun_from.size() + unit.days.size());
     std::size_t step = 0;
     std::size_t light = 0;
+    std::size_t today = 0;
     Load load = load_of(unit, demand.front());
     for (Duration now{}; now < lasts;) {
         if (!load.carried) {
@@ -45,6 +44,7 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
         Duration next = lasts;
         if (step + 1 < demand.size()) next = std::min(next, demand[step + 1].from);
         if (light + 1 < sun_from.size()) next = std::min(next, sun_from[light + 1]);
+        if (today + 1 < unit.days.size()) next = std::min(next, unit.days[today + 1].from);
         const double time = (next - now) / second;
         if (time > 0.0) {
             const auto decayed = battery::decay(pack.rate * time);
@@ -53,9 +53,7 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
                  .taken = load.taken,
                  .charger = demand[step].charger / watt,
                  .sun_step = static_cast<int>(light),
-                 .offered_at_most = !sun_from.empty() && skies.loads_only()[light]
-                                        ? load.taken
-                                        : std::numeric_limits<double>::infinity(),
+                 .day = static_cast<int>(today),
                  .through_inverter = load.through_inverter,
                  .decayed = decayed,
                  .fill_per_ampere = time * (0.5 + pack.bound_gain * decayed.twice) * pack.per_total,
@@ -68,6 +66,8 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
             ++step;
         while (light + 1 < sun_from.size() && sun_from[light + 1] <= now)
             ++light;
+        while (today + 1 < unit.days.size() && unit.days[today + 1].from <= now)
+            ++today;
         if (step != before) load = load_of(unit, demand[step]);
     }
     return made;

@@ -15,11 +15,11 @@ namespace sizing {
 
 // Plain SI numbers for the inner loop.
 struct Segment {
-    double time = 0.0;             // s
-    double taken = 0.0;            // W at the bus
-    double charger = 0.0;          // W offered there besides the sun
-    int sun_step = 0;              // which of the sun's steps
-    double offered_at_most = 0.0;  // W of both that may be taken; infinite where packs may charge
+    double time = 0.0;     // s
+    double taken = 0.0;    // W at the bus
+    double charger = 0.0;  // W offered there besides the sun
+    int sun_step = 0;      // which of the sun's steps
+    int day = 0;           // which of the unit's days
     bool through_inverter = false;
     battery::Decay decayed;        // of the head difference over the time
     double fill_per_ampere = 0.0;  // mean fill of the available well lost an ampere
@@ -37,7 +37,7 @@ struct Segments {
 
 //   demand     in order of time, the first at 0
 //   skies      for when each step of the sun begins; of no panels, none
-//   pack       for its wells; any number of packs gives the same
+//   pack       for its wells; any number of packs and any day gives the same
 [[nodiscard]] Segments segments(const outage::Unit& unit,
                                 std::span<const outage::DemandStep> demand, const Skies& skies,
                                 units::Duration lasts, const battery::Prepared& pack);

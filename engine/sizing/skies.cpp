@@ -31,14 +31,8 @@ Skies::Skies(std::shared_ptr<const outage::Ready> ready, int most_panels)
     else
         for (int panels = 0; panels <= most_panels; ++panels)
             by_panels_.push_back(outage::with_panels(*ready_, panels).sky);
-    std::vector<outage::SunChange> changes;
     for (const auto& step : ready_->sky->track.steps())
-        changes.push_back({.from = step.start - ready_->outage.starts});
-    outage::keep_from_cold_packs(*ready_, changes);
-    for (const auto& change : changes) {
-        from_.push_back(change.from);
-        loads_only_.push_back(change.loads_only);
-    }
+        from_.push_back(step.start - ready_->outage.starts);
 }
 
 Weather Skies::weather(std::uint64_t seed, int number) const {

@@ -26,9 +26,8 @@ class Skies {
     //          like the first: outage::with_panels
     Skies(std::shared_ptr<const outage::Ready> ready, int most_panels);
 
-    // When each step begins, after the outage starts, and whether the packs may take any of it.
+    // When each step begins, after the outage starts.
     [[nodiscard]] const std::vector<units::Duration>& from() const { return from_; }
-    [[nodiscard]] const std::vector<bool>& loads_only() const { return loads_only_; }
 
     // As `outage` draws it.
     [[nodiscard]] Weather weather(std::uint64_t seed, int number) const;
@@ -40,7 +39,6 @@ class Skies {
   private:
     std::shared_ptr<const outage::Ready> ready_;
     std::vector<units::Duration> from_;
-    std::vector<bool> loads_only_;
     std::shared_ptr<const outage::SkyModels> one_;                     // where panels scale
     std::vector<std::shared_ptr<const outage::SkyModels>> by_panels_;  // where they do not
 };

@@ -27,7 +27,6 @@ template <bool may_charge, bool two_wells>
     const double time = segment.time;
     const double taken = segment.taken;
     const double charger = segment.charger;
-    const double offered_at_most = segment.offered_at_most;
     const double left = segment.decayed.left;
     const double once = segment.decayed.once;
     const double per_total = pack.per_total;
@@ -72,9 +71,7 @@ template <bool may_charge, bool two_wells>
         const double slope = slope_at[i];
         const double at_zero = at_zero_at[i];
         const double resistance = resistance_at[i];
-        const double offered = sun_at[i] + charger;
-        const double given = offered_at_most < offered ? offered_at_most : offered;
-        const double amount = (taken - given) / count_at[i];
+        const double amount = (taken - (sun_at[i] + charger)) / count_at[i];
         const double mean_fill =
             1.0 - (two_wells ? removed + bound_width * head * once : removed) * per_total;
         const double at_rest = at_zero + slope * mean_fill;

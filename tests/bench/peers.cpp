@@ -274,7 +274,7 @@ int main(int count, char** arguments) {
                 one.spells.push_back(
                     {segment.time, (segment.taken - one.sun[std::size_t(segment.sun_step)]) / packs,
                      segment.through_inverter});
-            const auto plant = plant_of(design->lit.packs[std::size_t(packs - 1)]);
+            const auto plant = plant_of(design->lit.days.front()[std::size_t(packs - 1)]);
             const double start = plant.total - start_removed;
             one.reference = by_dopri5(plant, one.spells,
                                       {plant.width * start, (1.0 - plant.width) * start}, 1e-11);
@@ -286,7 +286,7 @@ int main(int count, char** arguments) {
                 all.size(), ended, days, design->lit.segments.all.size());
     const auto peer = [&](auto method) {
         return [&, method](const One& one) {
-            const auto plant = plant_of(design->lit.packs[std::size_t(one.packs - 1)]);
+            const auto plant = plant_of(design->lit.days.front()[std::size_t(one.packs - 1)]);
             const double start = plant.total - start_removed;
             return method(plant, one.spells,
                           Charges{plant.width * start, (1.0 - plant.width) * start});

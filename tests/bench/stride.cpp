@@ -35,7 +35,7 @@ int main(int count, char** arguments) {
     const auto design = make_design(read->scenario, {}, 16, 4);
     if (!design) return 1;
     const auto& world = design->lit;
-    const auto& pack = world.packs.front().with_inverter;
+    const auto& pack = world.days.front().front().with_inverter;
     if (pack.bound > 0.0) return 1;  // the hand-written one knows packs of one well
     // Lanes half full and not at a knot; an eighth of them in the sun.
     LaneWells wells;
@@ -45,7 +45,7 @@ int main(int count, char** arguments) {
     raw::Lanes raw_after;
     raw::Given given;
     for (std::size_t lane = 0; lane < lanes; ++lane) {
-        const auto& packs = world.packs[lane % 16];
+        const auto& packs = world.days.front()[lane % 16];
         const double removed = (0.30 + 0.005 * double(lane)) * pack.total;
         const auto at = battery::state_of(pack, removed, 0.0);
         const auto& piece = pack.open_circuit->piece(at.available_piece);

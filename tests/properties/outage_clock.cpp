@@ -50,8 +50,38 @@ outage::Bank any_bank(scenario::Chemistry chemistry) {
     if (!once_in(3)) bank.cut_off = between(8.0, 10.0) * volt;
     if (once_in(2)) bank.current_limit = between(0.3, 2.0) * hours * ampere;
     if (once_in(4)) bank.fuse = between(0.3, 2.0) * hours * ampere;
+    // As makers state them, and as none would: longer for more.
+    for (int i = *rc::gen::inRange(0, 4); i > 0; --i)
+        bank.pulse.push_back({.current = between(0.3, 4.0) * hours * ampere,
+                              .lasts = std::pow(10.0, between(0.0, 4.0)) * second});
+    if (once_in(2))
+        bank.fuse_opens = {{1.0, std::nullopt, std::nullopt},
+                           {1.35, between(50.0, 400.0) * second, 1800.0 * second},
+                           {2.0, between(0.5, 10.0) * second, 15.0 * second}};
     bank.at_start = {.removed = (once_in(3) ? between(0.0, 0.9) : 0.0) * hours * ampere_hour};
     return bank;
+}
+
+outage::BankOfDay any_day_of(const outage::Bank& bank) {
+    return {.inner = between(0.8, 3.0) * bank.setup.inner,
+            .reachable = Share(between(0.5, 1.0)),
+            .charging = {.allowed = !once_in(3),
+                         .largest = between(0.1, 1.0) * *bank.setup.charging.largest,
+                         .absorption = bank.setup.charging.absorption,
+                         .coulombic = bank.setup.charging.coulombic},
+            .current_limit = bank.current_limit,
+            .pulse = bank.pulse};
+}
+
+// A third of the units get warmer and colder from day to day.
+void change_by_day(outage::Unit& unit) {
+    for (int day = 0; day < 8; ++day) {
+        auto& made = unit.days.emplace_back();
+        made.from = std::max(0.0, day - 0.75) * units::day;
+        made.banks.push_back(any_day_of(unit.bank));
+        for (const auto& other : unit.others)
+            made.banks.push_back(any_day_of(other));
+    }
 }
 
 // Half of the units have banks that differ, up to four of them.
@@ -75,6 +105,7 @@ outage::Unit any_unit() {
             .cutoff_voltage = between(10.0, 11.0) * volt,
             .restart_voltage = between(12.0, 12.8) * volt,
         };
+    if (once_in(3)) change_by_day(unit);
     return unit;
 }
 
@@ -137,22 +168,33 @@ TEST(outage_properties, the_ledger_closes_for_ten_thousand_outages) {
 
 void open_never(outage::Bank& bank) {
     bank.current_limit.reset();
+    bank.pulse.clear();
     bank.fuse.reset();
+}
+void open_never(outage::Unit& unit) {
+    open_never(unit.bank);
+    for (auto& bank : unit.others)
+        open_never(bank);
+    for (auto& day : unit.days)
+        for (auto& bank : day.banks) {
+            bank.current_limit.reset();
+            bank.pulse.clear();
+        }
 }
 
 // Only while nothing opens on current: a cascade of protection is told by other tests.
 TEST(outage_properties, more_packs_never_shorten_an_outage) {
     EXPECT_TRUE(tested::holds_for(10'000, [] {
         auto generated = any_outage();
-        open_never(generated.unit.bank);
-        for (auto& bank : generated.unit.others)
-            open_never(bank);
+        open_never(generated.unit);
         const auto few = course_of(generated);
         if (generated.unit.others.empty()) {
             ++generated.unit.bank.count;
         } else {  // an empty one would have to be charged by the others first
             generated.unit.others.push_back(generated.unit.bank);
             generated.unit.others.back().at_start = {};
+            for (auto& day : generated.unit.days)
+                day.banks.push_back(day.banks.front());
         }
         const auto more = course_of(generated);
         RC_ASSERT(more.lasts / second >= few.lasts / second - 1.0);
@@ -212,9 +254,7 @@ TEST(outage_properties, more_load_never_lengthens_an_outage) {
     EXPECT_TRUE(tested::holds_for(10'000, [&held] {
         auto generated = any_outage();
         // where one opens and others go on, which opens first decides
-        for (auto& bank : generated.unit.others)
-            open_never(bank);
-        if (!generated.unit.others.empty()) open_never(generated.unit.bank);
+        if (!generated.unit.others.empty()) open_never(generated.unit);
         const auto light = course_with_events(generated);
         for (auto& step : generated.demand) {
             const Power more = between(0.0, 60.0) * watt;

@@ -93,6 +93,53 @@ TEST(outage_findings, currents_beyond_pack_or_fuse_are_stops) {
     }
 }
 
+TEST(outage_findings, what_opens_after_a_time_says_after_which_above_what) {
+    const auto findings = with_event({.at = 1.0 * hour,
+                                      .kind = EventKind::packs_over_current,
+                                      .current = 112.0 * units::ampere,
+                                      .after = 30.0 * units::minute,
+                                      .above = 100.0 * units::ampere});
+    EXPECT_NE(about(findings, "112 A, more than its protection allows for longer than 30 min"),
+              nullptr);
+}
+
+TEST(outage_findings, what_was_only_stood_for_a_time_is_a_caution) {
+    auto plan = made::lasting_plan();
+    EXPECT_EQ(about(outage_findings(made::scenario(), plan), "at a stretch"), nullptr);
+    plan.likely.strain = {.longest = 12.0 * units::minute,
+                          .above = 100.0 * units::ampere,
+                          .most = 112.0 * units::ampere};
+    auto findings = outage_findings(made::scenario(), plan);
+    const auto* found =
+        about(findings, "up to 112 A, for up to 12 min at a stretch above the 100 A");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::caution);
+    plan.likely.events = {{.at = 5.0 * hour, .kind = EventKind::packs_over_current}};
+    findings = outage_findings(made::scenario(), plan);
+    EXPECT_EQ(about(findings, "at a stretch"), nullptr);  // told with what opened
+}
+
+TEST(outage_findings, a_connector_below_the_current_it_carries_is_a_stop) {
+    auto scenario = made::scenario();
+    auto plan = made::lasting_plan();
+    plan.bank_names = {"main"};
+    plan.likely.highest_pack_current = 130.0 * units::ampere;
+    EXPECT_EQ(about(outage_findings(scenario, plan), "connector"), nullptr);
+    scenario.packs.front().connector = 120.0 * units::ampere;
+    const auto findings = outage_findings(scenario, plan);
+    const auto* found = about(findings, "up to 130 A through a connector rated 120 A");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::stop);
+    // of packs that differ it may be the one with the larger plug
+    plan.bank_names = {"main", "other"};
+    scenario.packs.push_back(scenario.packs.front());
+    scenario.packs.back().connector = 175.0 * units::ampere;
+    EXPECT_EQ(about(outage_findings(scenario, plan), "connector"), nullptr);
+    plan.likely.highest_pack_current = 180.0 * units::ampere;
+    const auto of_either = outage_findings(scenario, plan);
+    EXPECT_NE(about(of_either, "180 A through a connector rated 175 A"), nullptr);
+}
+
 TEST(outage_findings, lithium_at_or_below_freezing_takes_no_sun) {
     auto scenario = made::scenario();
     scenario.outage.battery_temperature = units::celsius(0.0);

@@ -69,6 +69,21 @@ void in_a_cold_room(scenario::Scenario& scenario) {
     scenario.outage.room_temperature = celsius(-5.0);
 }
 
+// The room follows the weather outside: each day has its own temperature.
+void in_a_room_that_cools(scenario::Scenario& scenario) {
+    scenario.outage.battery_temperature.reset();
+    scenario.outage.room_temperature.reset();
+    scenario.outage.battery_follows_room = true;
+}
+
+// One pack alone comes to currents that it stands for a quarter of an hour, or for a minute.
+void with_pulses(scenario::Scenario& scenario) {
+    for (auto& pack : scenario.packs) {
+        pack.current_limit = 18.0 * ampere;
+        pack.pulse = {{24.0 * ampere, 15.0 * minute}, {60.0 * ampere, 1.0 * minute}};
+    }
+}
+
 // More packs than the file has are like its last: the fifth and all further ones differ.
 void with_a_smaller_pack(scenario::Scenario& scenario) {
     scenario.packs.push_back(scenario.packs.back());
@@ -125,8 +140,38 @@ INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, Sweeps,
                                          Case{"ice_storm", "9 d"}, Case{"summer_storm", "9 d"},
                                          Case{"precautionary_shutoff", "9 d"},
                                          Case{"ice_storm", "6 d", in_a_cold_room},
+                                         Case{"ice_storm", "6 d", in_a_room_that_cools},
+                                         Case{"summer_storm", "6 d", in_a_room_that_cools},
+                                         Case{"ice_storm", "6 d", with_pulses},
                                          Case{"ice_storm", "6 d", with_a_flat_panel},
                                          Case{"ice_storm", "3 d", with_a_smaller_pack}));
+
+// What the cases above rest on: there are days, and there are currents that the clock must decide.
+TEST(sweep, knows_days_of_their_own_temperature_and_leaves_pulses_to_the_clock) {
+    auto cools = scenario_of("ice_storm", {"outage.lasts=\"6 d\""});
+    in_a_room_that_cools(cools);
+    EXPECT_GT(design_of(cools, 2, 0).lit.days.size(), 4u);
+    auto pulses = scenario_of("ice_storm", {"outage.lasts=\"6 d\""});
+    with_pulses(pulses);
+    const auto design = design_of(pulses, 9, 7);
+    int undecided = 0;
+    int late = 0;  // it lasted beyond the first such current
+    for (int number = 0; number < 30; ++number) {
+        std::vector<double> sun;
+        design.skies.offered(design.skies.weather(1, number), 7, sun);
+        const sizing::LaneJob job{.packs = 1 + number % 9, .sun = sun};
+        sizing::LaneEnding by_lane;
+        sizing::run_lanes(design.lit, {&job, 1}, {&by_lane, 1});
+        sizing::LaneEnding decided;
+        sizing::run_outages(design, {&job, 1}, {&decided, 1});
+        undecided += by_lane.undecided ? 1 : 0;
+        late += decided.lasts > by_lane.lasts ? 1 : 0;
+        EXPECT_FALSE(decided.undecided);
+    }
+    EXPECT_GT(undecided, 3);
+    EXPECT_LT(undecided, 30);
+    EXPECT_GT(late, 3);
+}
 
 TEST(sweep, gives_the_same_bits_at_every_width_of_the_processor) {
     const auto design = design_of("ice_storm", "9 d", 9, 7);
