@@ -13,8 +13,9 @@
 #include "command_line/ask_storage.hpp"
 #include "command_line/ask_wiring.hpp"
 #include "command_line/version.hpp"
-#include "report/ration.hpp"
+#include "outage/ready.hpp"
 #include "scenario/file.hpp"
+#include "sizing/ration.hpp"
 #include "units/clock.hpp"
 
 namespace command_line {
@@ -126,7 +127,8 @@ report::CardAnswers card_answers(const ReadScenario& read, std::uint64_t seed) {
     request.seed = seed;
     report::CardAnswers answers{
         .outage = ask_outage(read, request),
-        .ration = report::ration(read.scenario, scenario::folder_of(read.file_name)),
+        .ration = outage::make_ready(read.scenario, scenario::folder_of(read.file_name))
+                      .map(sizing::ration),
         .wiring = ask_wiring(read, request),
         .storage = ask_storage(read, request)};
     add_readings(answers, read);

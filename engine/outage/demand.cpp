@@ -80,6 +80,7 @@ PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::stri
         .name = load.name,
         .from = load.from,
         .priority = load.priority,
+        .rank = rank_of(load),
         .count = load.count,
         .has_motor = load.motor.has_value() && load.motor->kind != scenario::MotorKind::electronic,
         .power = std::move(power),

@@ -40,6 +40,7 @@ struct PlannedLoad {
     std::string name;
     scenario::Outlet from{};
     int priority = 3;
+    int rank = 3;  // health is of the first, whatever priority the file gives it
     int count = 1;
     bool has_motor = false;       // which must come up to speed each time it is switched on
     LoadPower power;              // of one item

@@ -251,6 +251,10 @@ bool is_medical(const scenario::Load& load) {
     return load.medical.value_or(load.priority == 1);
 }
 
+int rank_of(const scenario::Load& load) {
+    return is_medical(load) ? 1 : load.priority;
+}
+
 bool has_compressor(const scenario::Load& load) {
     using scenario::MotorKind;
     return load.motor && (load.motor->kind == MotorKind::compressor_rsir ||

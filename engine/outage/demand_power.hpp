@@ -34,6 +34,10 @@ struct LoadPower {
 // Stated so, or of the first priority, which is life and health.
 [[nodiscard]] bool is_medical(const scenario::Load& load);
 
+// How long it stays on when charge is short, 1 the longest: its priority, and 1 for what is
+// medical.
+[[nodiscard]] int rank_of(const scenario::Load& load);
+
 // Its compressor starts and stops by itself.
 [[nodiscard]] bool has_compressor(const scenario::Load& load);
 

@@ -4,6 +4,8 @@
 #include <array>
 #include <cctype>
 
+#include "outage/demand_power.hpp"
+
 namespace report {
 
 namespace {
@@ -92,10 +94,6 @@ const Caution lithium_charging = {
 
 }  // namespace
 
-bool is_medical(const scenario::Load& load) {
-    return load.priority == 1 || load.medical.value_or(false);
-}
-
 bool is_usually_hard_wired(const scenario::Load& load) {
     constexpr std::array<std::string_view, 6> words{"furnace", "blower", "boiler",
                                                     "pump",    "burner", "water heater"};
@@ -113,7 +111,7 @@ std::vector<Caution> cautions_for(const Scenario& scenario) {
             cautions.push_back(caution);
         }
     };
-    add_if(std::ranges::any_of(scenario.loads, is_medical), medical_dependence);
+    add_if(std::ranges::any_of(scenario.loads, outage::is_medical), medical_dependence);
     add_if(scenario.inverter.has_value(), electric_shock);
     add_if(std::ranges::any_of(scenario.loads, is_usually_hard_wired), backfeed);
     add_if(std::ranges::any_of(scenario.chargers, burns_fuel), carbon_monoxide);

@@ -10,9 +10,6 @@ namespace report {
 
 [[nodiscard]] std::vector<Caution> cautions_for(const scenario::Scenario& scenario);
 
-// A load somebody's life or health depends on.
-[[nodiscard]] bool is_medical(const scenario::Load& load);
-
 // A load that is usually wired into the house: a furnace blower, a well or sump pump.
 [[nodiscard]] bool is_usually_hard_wired(const scenario::Load& load);
 

@@ -79,7 +79,7 @@ LidCard lid_card(const Scenario& scenario, const CardAnswers& answers, std::stri
         card.answer = "Not answered";
         card.basis = {reason_in(answers.outage.error())};
     } else if (answers.ration) {
-        const RationStep& all = answers.ration->all_on;
+        const sizing::RationStep& all = answers.ration->all_on;
         card.answer = fmt::format("Everything on: {}", lasting(all.lasts, all.survives));
         if (!(all.survives_low)) {
             card.basis.insert(card.basis.begin(),

@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "report/answer.hpp"
-#include "report/ration.hpp"
 #include "scenario/scenario.hpp"
+#include "sizing/ration.hpp"
 #include "units/result.hpp"
 #include "units/time.hpp"
 
@@ -66,7 +66,7 @@ struct CardReading {
 //   no_reading why there are none
 struct CardAnswers {
     units::Result<Answer> outage;
-    units::Result<Ration> ration;
+    units::Result<sizing::Ration> ration;
     units::Result<Answer> wiring;
     units::Result<Answer> storage;
     std::vector<units::Result<Answer>> joins = {};

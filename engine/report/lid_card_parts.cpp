@@ -27,12 +27,12 @@ bool truth_at(const Answer& answer, std::string_view path) {
 }
 
 // "lamps 140 Wh, phones 60 Wh"
-std::string listed(const std::vector<RationLoad>& loads) {
+std::string listed(const std::vector<sizing::ShedLoad>& loads) {
     std::string text;
     std::size_t told = 0;
-    for (const RationLoad& load : loads) {
+    for (const sizing::ShedLoad& load : loads) {
         const auto one =
-            fmt::format("{}{} {}", told == 0 ? "" : ", ", load.name, in_words(load.per_day, 2));
+            fmt::format("{}{} {}", told == 0 ? "" : ", ", load.name, in_words(load.spared, 2));
         if (told > 0 && text.size() + one.size() > longest_list) {
             return fmt::format("{} and {} more", text, loads.size() - told);
         }
@@ -53,7 +53,7 @@ std::string span_of(double low, double high, bool survives_low, bool survives_hi
                : fmt::format("{:.0f} h", least);
 }
 
-std::string step_in_words(std::size_t number, const RationStep& step) {
+std::string step_in_words(std::size_t number, const sizing::RationStep& step) {
     return fmt::format("{}. {}{}", number, listed(step.off),
                        step.inverter ? "; then the inverter" : "");
 }
@@ -100,7 +100,7 @@ CardPart ration_part(const CardAnswers& answers) {
         part.lines = {reason_in(answers.ration.error())};
         return part;
     }
-    const Ration& ration = *answers.ration;
+    const sizing::Ration& ration = *answers.ration;
     if (ration.steps.empty()) {
         part.lines = {"All loads are of one rank: nothing goes before anything else."};
     } else {
@@ -109,8 +109,8 @@ CardPart ration_part(const CardAnswers& answers) {
                       .answers = 2};
     }
     for (std::size_t step = 0; step < ration.steps.size(); ++step) {
-        const RationStep& each = ration.steps[step];
-        part.table.rows.push_back({step_in_words(step + 1, each), in_words(each.per_day, 2),
+        const sizing::RationStep& each = ration.steps[step];
+        part.table.rows.push_back({step_in_words(step + 1, each), in_words(each.spared, 2),
                                    lasting(each.lasts, each.survives),
                                    lasting(each.lasts_low, each.survives_low)});
     }

@@ -6,8 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "outage/demand_power.hpp"
 #include "report/bank_findings.hpp"
-#include "report/cautions.hpp"
 #include "report/clock_words.hpp"
 #include "report/outage_starts.hpp"
 #include "report/shown.hpp"
@@ -219,7 +219,7 @@ void find_loads_without(Finder& finder) {
         if (!lost) {
             continue;
         }
-        if (is_medical(load)) {
+        if (outage::is_medical(load)) {
             finder.add(Severity::stop, "load " + load.name,
                        fmt::format("Life and health: {} has no supply from this hour on, or for a "
                                    "part of what follows.",

@@ -6,6 +6,7 @@
 #include "scenario/scenario.hpp"
 #include "sizing/builds.hpp"
 #include "sizing/inputs.hpp"
+#include "sizing/ration.hpp"
 #include "sizing/what_matters.hpp"
 
 namespace report {

@@ -108,7 +108,7 @@ std::string trade(const PacksFound& found) {
 std::string fewer_loads(const scenario::Scenario& scenario, const PacksFound& found) {
     std::vector<std::string> off;
     for (const auto& rung : found.ladder.rungs) {
-        off.push_back(rung.name);
+        off.push_back(rung.off.name);
         if (rung.packs_so_far == 0) continue;
         const auto bill = sizing::bill(scenario, rung.packs_so_far, found.panels);
         return fmt::format("Without {}, {} carr{} the likely course through{}{}.",

@@ -95,11 +95,11 @@ Series ladder_table(const sizing::Ladder& ladder) {
                   .title = "Switched off in this order, each with those above it",
                   .brief = true};
     const std::size_t rows = ladder.rungs.size();
-    series.columns = {column("load", "load", rows, each([](const auto& r) { return r.name; })),
+    series.columns = {column("load", "load", rows, each([](const auto& r) { return r.off.name; })),
                       column("priority", "priority", rows,
                              each([](const auto& r) { return double(r.priority); })),
                       column("spared", "spares a day", rows,
-                             each([](const auto& r) { return in_words(r.spared); })),
+                             each([](const auto& r) { return in_words(r.off.spared); })),
                       column("gains_alone", "alone gains", rows, each([&](const auto& r) {
                                  return length_in_words(
                                      std::max(units::Duration{}, r.lasts_alone - ladder.lasts));

@@ -5,7 +5,7 @@
 #include <set>
 
 #include "outage/demand.hpp"
-#include "report/cautions.hpp"
+#include "outage/demand_power.hpp"
 
 namespace report {
 
@@ -71,7 +71,7 @@ Demand only(const Demand& demand, const std::vector<std::string>& names) {
 }
 
 bool is_critical(const scenario::Load& load) {
-    return is_medical(load) || load.priority <= 2;
+    return outage::is_medical(load) || load.priority <= 2;
 }
 
 }  // namespace

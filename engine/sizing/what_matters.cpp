@@ -17,7 +17,6 @@ using namespace units;
 
 constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
-constexpr int life_and_health = 1;
 
 struct Run {
     Duration lasts{};
@@ -33,21 +32,6 @@ Run run_of(const outage::Ready& ready, const outage::Unit& unit,
 
 Run run_of(const outage::Ready& ready, const outage::Demand& demand) {
     return run_of(ready, ready.units[likely], outage::steps_of(ready, demand, outage::End::likely));
-}
-
-int fewest_packs(const outage::Ready& ready, const outage::Demand& demand, int most) {
-    const auto steps = outage::steps_of(ready, demand, outage::End::likely);
-    const auto survives = [&](int packs) {
-        return run_of(ready, outage::with_packs(ready, outage::End::likely, packs), steps).survives;
-    };
-    if (!survives(most)) return 0;
-    int too_few = 0;
-    int enough = most;
-    while (enough - too_few > 1) {
-        const int middle = (too_few + enough) / 2;
-        (survives(middle) ? enough : too_few) = middle;
-    }
-    return enough;
 }
 
 void add_loads(std::vector<Influence>& found, const outage::Ready& ready) {
@@ -106,36 +90,6 @@ std::vector<Influence> influences(const outage::Ready& ready) {
     std::ranges::stable_sort(
         found, [](const Influence& a, const Influence& b) { return a.spread() > b.spread(); });
     return found;
-}
-
-Ladder ration_ladder(const outage::Ready& ready, int most_packs) {
-    Ladder ladder{.lasts = run_of(ready, ready.demand).lasts,
-                  .packs = fewest_packs(ready, ready.demand, most_packs)};
-    const auto uses = outage::load_uses(ready.demand);
-    for (std::size_t i = 0; i < ready.demand.loads.size(); ++i)
-        if (ready.demand.loads[i].priority > life_and_health)
-            ladder.rungs.push_back({.load = i,
-                                    .name = ready.demand.loads[i].name,
-                                    .priority = ready.demand.loads[i].priority,
-                                    .spared = uses[i].per_day});
-    std::ranges::stable_sort(ladder.rungs, [](const Rung& a, const Rung& b) {
-        return a.priority != b.priority ? a.priority > b.priority : a.spared > b.spared;
-    });
-    auto left = ready.demand;
-    for (auto& rung : ladder.rungs) {
-        // Its hours go, its place in the list stays: rungs count loads by their place.
-        const auto without = [&](outage::Demand demand) {
-            demand.loads[rung.load].strands.clear();
-            return demand;
-        };
-        const auto alone = without(ready.demand);
-        rung.lasts_alone = run_of(ready, alone).lasts;
-        rung.packs_alone = fewest_packs(ready, alone, most_packs);
-        left = without(std::move(left));
-        rung.lasts_so_far = run_of(ready, left).lasts;
-        rung.packs_so_far = fewest_packs(ready, left, most_packs);
-    }
-    return ladder;
 }
 
 }  // namespace sizing

@@ -1,4 +1,4 @@
-// How much each uncertain input moves the end of the outage, and what each load costs.
+// How much each uncertain input moves the end of the outage.
 #pragma once
 
 #include <string>
@@ -24,30 +24,5 @@ struct Influence {
 // The one that moves it most comes first. Inputs without a range are left out, and those that make
 // less than a minute's difference: all of them where it lasts through either way.
 [[nodiscard]] std::vector<Influence> influences(const outage::Ready& ready);
-
-// The outage without one load, and on the way down the ladder without it and all above it.
-//   spared       of the load's energy on a mean day, at its own plug
-//   lasts_alone, lasts_so_far   the likely course
-//   packs_alone, packs_so_far   fewest that carry the likely course through, up to `most`; 0: none
-struct Rung {
-    std::size_t load = 0;
-    std::string name;
-    int priority = 3;
-    units::Energy spared{};
-    units::Duration lasts_alone{};
-    units::Duration lasts_so_far{};
-    int packs_alone = 0;
-    int packs_so_far = 0;
-};
-
-// From the lowest priority upwards; of one priority, what spares most comes first. Loads of
-// priority 1 keep somebody well or alive: the ladder ends before them.
-struct Ladder {
-    units::Duration lasts{};  // with everything on
-    int packs = 0;
-    std::vector<Rung> rungs;
-};
-
-[[nodiscard]] Ladder ration_ladder(const outage::Ready& ready, int most_packs);
 
 }  // namespace sizing

@@ -27,16 +27,16 @@ Answer outage() {
     return answer;
 }
 
-Ration two_steps() {
+sizing::Ration two_steps() {
     const auto hours = [](double likely, double low) {
-        return RationStep{.lasts = likely * units::hour, .lasts_low = low * units::hour};
+        return sizing::RationStep{.lasts = likely * units::hour, .lasts_low = low * units::hour};
     };
-    Ration ration{.all_on = hours(38.9, 28.2)};
+    sizing::Ration ration{.all_on = hours(38.9, 28.2)};
     auto step = hours(48.2, 30.0);
-    step.off = {{"router", 220.0 * units::watt_hour}};
-    step.per_day = 220.0 * units::watt_hour;
+    step.off = {{.name = "router", .spared = 220.0 * units::watt_hour}};
+    step.spared = 220.0 * units::watt_hour;
     ration.steps = {step};
-    ration.kept = {{"breathing machine", 200.0 * units::watt_hour}};
+    ration.kept = {{.name = "breathing machine", .spared = 200.0 * units::watt_hour}};
     ration.vital = true;
     return ration;
 }

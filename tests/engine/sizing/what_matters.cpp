@@ -32,28 +32,4 @@ TEST(what_matters, the_better_end_of_an_input_lasts_longer_and_the_widest_comes_
     }
 }
 
-TEST(what_matters, going_down_the_ladder_lasts_longer_and_takes_no_more_packs) {
-    const auto ladder = sizing::ration_ladder(ready_of(demo("ice_storm")), 16);
-    ASSERT_GE(ladder.rungs.size(), 3U);
-    auto lasts = ladder.lasts;
-    int packs = ladder.packs;
-    int priority = 5;
-    for (const auto& rung : ladder.rungs) {
-        EXPECT_GE(rung.lasts_so_far, lasts) << rung.name;
-        EXPECT_LE(rung.packs_so_far, packs) << rung.name;
-        EXPECT_LE(rung.priority, priority) << rung.name;
-        lasts = rung.lasts_so_far;
-        packs = rung.packs_so_far;
-        priority = rung.priority;
-    }
-}
-
-TEST(what_matters, what_keeps_somebody_well_is_never_on_the_ladder) {
-    const auto scenario = demo("breathing_at_night");
-    ASSERT_TRUE(
-        std::ranges::any_of(scenario.loads, [](const auto& load) { return load.priority == 1; }));
-    for (const auto& rung : sizing::ration_ladder(ready_of(scenario), 8).rungs)
-        EXPECT_GT(rung.priority, 1) << rung.name;
-}
-
 }  // namespace
