@@ -4,8 +4,10 @@
 
 #include "command_line/read_request.hpp"
 #include "outage/ready.hpp"
+#include "outage/room.hpp"
 #include "report/compare_answer.hpp"
 #include "report/wiring_draws.hpp"
+#include "scenario/file.hpp"
 
 namespace command_line {
 
@@ -21,16 +23,19 @@ units::Errors in_file(units::Errors errors, const std::string& file) {
 }
 
 units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read) {
-    const auto draws = report::draws_of(read.scenario);
+    const auto folder = scenario::folder_of(read.file_name);
+    scenario::Assumptions told_by_the_wiring;
+    const auto scenario = outage::at_the_coldest(read.scenario, folder, told_by_the_wiring);
+    const auto draws = report::draws_of(scenario);
     if (!draws) {
         return units::fail(in_file(draws.error(), read.file_name));
     }
-    auto fit = checks::fit(read.scenario, *draws);
+    auto fit = checks::fit(scenario, *draws);
     if (!fit) {
         return units::fail(in_file(fit.error(), read.file_name));
     }
     report::ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
-    const auto ready = outage::make_ready(read.scenario);
+    const auto ready = outage::make_ready(read.scenario, folder);
     if (ready) {
         build.plan = outage::plan_outage(*ready);
     } else {

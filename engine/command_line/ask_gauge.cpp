@@ -8,7 +8,9 @@
 #include "command_line/option_value.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
+#include "outage/room.hpp"
 #include "report/gauge_answer.hpp"
+#include "scenario/file.hpp"
 
 namespace command_line {
 
@@ -75,7 +77,8 @@ checks::Reading reading_of(const Request& request, units::Errors& errors) {
 
 units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
                                          const checks::Reading& reading,
-                                         const checks::ChargeRead& read, LocalTime now) {
+                                         const checks::ChargeRead& read, LocalTime now,
+                                         const std::string& folder) {
     auto later = scenario;
     const auto end = scenario.outage.starts + scenario.outage.lasts;
     if (now < scenario.outage.starts || !(now < end)) {
@@ -89,7 +92,7 @@ units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
     later.outage.lasts = end - now;
     report::FromNow from{.now = now, .left = end - now};
     const auto run = [&](units::StateOfCharge charge, units::Duration& lasts, bool& survives) {
-        const auto ready = outage::make_ready(checks::at_charge(later, reading, charge));
+        const auto ready = outage::make_ready(checks::at_charge(later, reading, charge), folder);
         if (!ready) {
             return ready.error();
         }
@@ -142,19 +145,25 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto charge = checks::gauge(read.scenario, reading);
+    const auto folder = scenario::folder_of(read.file_name);
+    scenario::Assumptions room;
+    const auto scenario = outage::at_the_mean_from(now.value_or(read.scenario.outage.starts),
+                                                   read.scenario, folder, room);
+    const auto charge = checks::gauge(scenario, reading);
     if (!charge) {
         return units::fail(charge.error());
     }
     std::optional<report::FromNow> from_now;
     if (now) {
-        auto planned = plan_from(read.scenario, reading, *charge, *now);
+        auto planned = plan_from(scenario, reading, *charge, *now, folder);
         if (!planned) {
             return units::fail(planned.error());
         }
         from_now = *planned;
     }
-    return report::gauge_answer(read.scenario, reading, *charge, from_now);
+    auto answer = report::gauge_answer(scenario, reading, *charge, from_now);
+    answer.assumptions.insert(answer.assumptions.end(), room.begin(), room.end());
+    return answer;
 }
 
 }  // namespace command_line

@@ -4,7 +4,9 @@
 
 #include "checks/join.hpp"
 #include "command_line/option_value.hpp"
+#include "outage/room.hpp"
 #include "report/join_answer.hpp"
+#include "scenario/file.hpp"
 
 namespace command_line {
 
@@ -31,11 +33,16 @@ units::Result<report::Answer> ask_join(const scenario::ReadScenario& read, const
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto joining = checks::join(read.scenario, {.pack = request.pack, .at_most = at_most});
+    scenario::Assumptions room;
+    const auto scenario =
+        outage::at_the_coldest(read.scenario, scenario::folder_of(read.file_name), room);
+    const auto joining = checks::join(scenario, {.pack = request.pack, .at_most = at_most});
     if (!joining) {
         return units::fail(joining.error());
     }
-    return report::join_answer(read.scenario, *joining);
+    auto answer = report::join_answer(scenario, *joining);
+    answer.assumptions.insert(answer.assumptions.end(), room.begin(), room.end());
+    return answer;
 }
 
 }  // namespace command_line

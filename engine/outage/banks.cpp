@@ -124,6 +124,17 @@ PackKinds kinds_of(const scenario::Scenario& scenario, Temperature temperature,
             kind.days.push_back(
                 {day.from, std::make_shared<const battery::PackModel>(std::move(*of_day))});
         }
+        if (!kind.days.empty()) {
+            const auto [least, most] = std::ranges::minmax(
+                kind.days, {}, [](const KindOfDay& day) { return day.model->reachable.value(); });
+            assumptions.push_back(
+                {where + ".chemistry",
+                 fmt::format("{:.0f} to {:.0f} % of the charge can be drawn, by the day's warmth; "
+                             "the other figures here are those of the mean",
+                             100.0 * least.model->reachable.value(),
+                             100.0 * most.model->reachable.value()),
+                 "outage/method.md (10)"});
+        }
         if (!kinds.empty()) refuse_strangers(kinds.front(), kind, where, errors);
         const auto same =
             std::ranges::find_if(kinds, [&](const PackKind& other) { return alike(kind, other); });

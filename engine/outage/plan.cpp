@@ -101,6 +101,7 @@ Plan plan_outage(const Ready& ready) {
     plan.bank_names = bank_names(unit);
     if (!plan.likely.survives) plan.more_packs = lasts_with_more_packs(ready, more_packs_tried);
     plan.usable_at_start = usable_at_start(ready);
+    plan.coldest = ready.coldest;
     plan.findings = ready.findings;
     plan.assumptions = ready.assumptions;
     return plan;

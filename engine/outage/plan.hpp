@@ -61,6 +61,7 @@ struct Plan {
     int packs = 0;                        // all kinds together
     std::vector<std::string> bank_names;  // by Event::pack
     units::Energy usable_at_start{};
+    std::optional<units::Temperature> coldest;  // day of packs that follow their room
     scenario::Findings findings;
     scenario::Assumptions assumptions;
 };

@@ -108,6 +108,7 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
     Errors errors;
     const auto warmth = warmth_of_packs(scenario, folder, ready.assumptions);
     append(ready.findings, cold_room(days_too_cold_to_charge(scenario, warmth), warmth));
+    if (warmth && !warmth->days.empty()) ready.coldest = std::ranges::min(warmth->days);
     make_units(ready, scenario, warmth, errors);
     make_demand(ready, scenario, errors);
     make_suns(ready, scenario, folder, errors);

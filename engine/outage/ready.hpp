@@ -44,8 +44,9 @@ struct Ready {
     std::array<std::vector<DemandStep>, 3> steps;  // by End; with what the chargers offer
     std::array<std::vector<SunChange>, 3> sun;     // by End
     std::optional<solar::Site> site;
-    std::shared_ptr<const SkyModels> sky;  // none without panels
-    units::Duration midnight{};            // from the start to the first midnight
+    std::shared_ptr<const SkyModels> sky;       // none without panels
+    units::Duration midnight{};                 // from the start to the first midnight
+    std::optional<units::Temperature> coldest;  // day of packs that follow their room
     scenario::Findings findings;
     scenario::Assumptions assumptions;
 };

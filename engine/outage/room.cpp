@@ -76,6 +76,38 @@ std::optional<PackWarmth> warmth_of_packs(const scenario::Scenario& scenario,
     return warmth;
 }
 
+scenario::Scenario at_the_coldest(scenario::Scenario scenario, const std::string& folder,
+                                  scenario::Assumptions& assumptions) {
+    const auto warmth = warmth_of_packs(scenario, folder, assumptions);
+    if (!warmth || warmth->days.empty()) return scenario;
+    const Temperature coldest = std::ranges::min(warmth->days);
+    assumptions.push_back(
+        {"outage.battery_temperature",
+         fmt::format("taken as {:.0f} degC, the coldest day's", in_celsius(coldest)),
+         "outage/method.md (10)"});
+    scenario.outage.battery_temperature = coldest;
+    return scenario;
+}
+
+scenario::Scenario at_the_mean_from(LocalTime from, scenario::Scenario scenario,
+                                    const std::string& folder, scenario::Assumptions& assumptions) {
+    const auto warmth = warmth_of_packs(scenario, folder, assumptions);
+    if (!warmth || warmth->days.empty()) return scenario;
+    const auto passed = (midnight_before(from) - midnight_before(scenario.outage.starts)) / day;
+    const auto first =
+        std::min(warmth->days.size() - 1, static_cast<std::size_t>(std::max(0.0, passed + 0.5)));
+    TemperatureDifference sum{};
+    for (std::size_t i = first; i < warmth->days.size(); ++i)
+        sum += warmth->days[i] - warmth->mean;
+    const Temperature mean = warmth->mean + sum / static_cast<double>(warmth->days.size() - first);
+    assumptions.push_back(
+        {"outage.battery_temperature",
+         fmt::format("taken as {:.0f} degC, the mean of the days left", in_celsius(mean)),
+         "outage/method.md (10)"});
+    scenario.outage.battery_temperature = mean;
+    return scenario;
+}
+
 std::vector<bool> days_too_cold_to_charge(const scenario::Scenario& scenario,
                                           const std::optional<PackWarmth>& warmth) {
     std::vector<bool> days;

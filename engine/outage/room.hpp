@@ -27,6 +27,18 @@ struct PackWarmth {
                                                         const std::string& folder,
                                                         scenario::Assumptions& assumptions);
 
+// The scenario for a question that knows one temperature alone: where its packs follow their room,
+// with battery_temperature set and told; else as it is.
+//   the first   to that of the coldest day, for what the cold makes worse
+//   the second  to the mean of the outage from this moment on
+[[nodiscard]] scenario::Scenario at_the_coldest(scenario::Scenario scenario,
+                                                const std::string& folder,
+                                                scenario::Assumptions& assumptions);
+[[nodiscard]] scenario::Scenario at_the_mean_from(units::LocalTime from,
+                                                  scenario::Scenario scenario,
+                                                  const std::string& folder,
+                                                  scenario::Assumptions& assumptions);
+
 // Days on which a LiFePO4 pack of the scenario is at or below its coldest temperature for charging;
 // one entry a day, empty without a warmth.
 [[nodiscard]] std::vector<bool> days_too_cold_to_charge(const scenario::Scenario& scenario,

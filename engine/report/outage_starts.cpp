@@ -212,7 +212,9 @@ std::vector<PinnedFinding> outage_start_findings(const scenario::Scenario& writt
     if (plan.starts.empty()) return {};
     auto likened = motor::with_appliances(written);
     if (!likened) return {};
-    const auto& scenario = likened->scenario;
+    auto& scenario = likened->scenario;
+    // A cold pack gives less: what starts on the coldest day starts on any.
+    if (plan.coldest) scenario.outage.battery_temperature = plan.coldest;
     auto runs = load_runs(scenario);
     if (!runs) return {};
     for (std::size_t i = 0; i < runs->runs.size(); ++i)

@@ -67,6 +67,36 @@ TEST(room, a_heated_room_keeps_the_packs_and_another_cools_half_way_to_the_air_o
     EXPECT_NEAR(in_celsius(cold->mean), mean_between(0.0, 72.0), 0.01);
 }
 
+// Questions of one moment know one temperature: the coldest day's, or the mean of what is left.
+TEST(room, a_question_of_one_moment_takes_the_coldest_day_or_the_days_left) {
+    const auto scenario = january("battery_follows_room = true");
+    const auto warmth = warmth_of("battery_follows_room = true");
+    scenario::Assumptions told;
+    const auto coldest = outage::at_the_coldest(scenario, "", told);
+    ASSERT_TRUE(coldest.outage.battery_temperature);
+    EXPECT_NEAR(in_celsius(*coldest.outage.battery_temperature), in_celsius(warmth->days.back()),
+                1e-9);
+    EXPECT_FALSE(told.empty());
+    const auto left =
+        outage::at_the_mean_from(scenario.outage.starts + 40.0 * hour, scenario, "", told);
+    EXPECT_NEAR(in_celsius(*left.outage.battery_temperature),
+                0.5 * (in_celsius(warmth->days[2]) + in_celsius(warmth->days[3])), 1e-9);
+    told.clear();
+    const auto given = january("battery_temperature = \"5 degC\"\nbattery_follows_room = true");
+    EXPECT_EQ(outage::at_the_coldest(given, "", told).outage.battery_temperature, celsius(5.0));
+    EXPECT_TRUE(told.empty());
+    EXPECT_EQ(outage::plan_outage(scenario)->coldest, coldest.outage.battery_temperature);
+}
+
+TEST(room, the_answer_tells_how_much_can_be_drawn_on_the_coldest_and_the_warmest_day) {
+    const auto plan = outage::plan_outage(january("battery_follows_room = true"));
+    ASSERT_TRUE(plan);
+    EXPECT_TRUE(std::ranges::any_of(plan->assumptions, [](const auto& one) {
+        return one.where == "pack[0].chemistry" &&
+               one.text.find("by the day's warmth") != std::string::npos;
+    }));
+}
+
 TEST(room, lithium_packs_in_a_cold_room_take_no_charge_and_the_loads_still_get_the_sun) {
     const auto plan =
         outage::plan_outage(january("battery_follows_room = true\nroom_temperature = \"-4 degC\""));
