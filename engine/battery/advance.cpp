@@ -32,11 +32,15 @@ class Substeps {
         double length = time_;
         while (met_at_once(), course_.ending == Ending::completed && course_.time < time_) {
             const double left = time_ - course_.time;
-            if (brimming()) {
+            const double before = course_.state.removed;
+            if (brimming())
                 keep_full(left);
-                continue;
-            }
-            length = step(std::min(left, length));
+            else
+                length = step(std::min(left, length));
+            // also where a piece ends just there
+            if (course_.ending == Ending::completed && before > pack_.filled_to &&
+                course_.state.removed <= pack_.filled_to)
+                course_.ending = Ending::full;
         }
     }
 
@@ -164,7 +168,9 @@ double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
     const double tolerance = tolerance_on(pack_, available_piece());
     for (;;) {
         trial = try_for(pack_, course_.state, demand_, length);
-        if (!trial.possible) {
+        // Where a full well runs down over a long time, its steep piece reaches far below any
+        // voltage.
+        if (!trial.possible || trial.at_rest < 0.5 * rested()) {
             if (length < no_longer) return length;
             length *= 0.5;
             continue;

@@ -19,6 +19,7 @@ constexpr double full = 1.0 - 1e-12;   // fill from which an available well coun
 constexpr double at_knot = 1e-7;       // of fill: how closely a knot is met; method.md (34)
 constexpr double apart = 0.3;          // of the tolerance: how far packs may part in a substep
 constexpr double least_ohms = 1e-7;    // so that a conductance is finite
+constexpr double no_current = 1e-9;    // A: packs at rest side by side, to rounding
 
 double conductance(double count, double resistance) {
     return count / std::max(least_ohms, resistance);
@@ -400,7 +401,7 @@ Bank::Threshold Bank::first_met(double power, bool at_trial_end) const {
     for (std::size_t i = 0; i < members_.size(); ++i) {
         const Member& member = members_[i];
         const double current = now_[i].current_at(now_point_.node) / member.count;
-        if (!(current > 0.0)) continue;
+        if (!(current > no_current)) continue;
         if (current >= member.pack.current_above &&
             current > worst_ratio * member.pack.current_above) {
             worst_ratio = current / member.pack.current_above;

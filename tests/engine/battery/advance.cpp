@@ -141,6 +141,32 @@ TEST(advance, lead_acid_tapers_once_its_available_well_is_full) {
     EXPECT_LT(bound_fill(pack.kinetics, later.wells), StateOfCharge(1.0));
 }
 
+// A well that was just filled runs down into the bound one; its steep last piece, drawn on over the
+// whole of a long time, would fall far below the absorption voltage, where the pack never comes.
+TEST(advance, a_pack_above_its_absorption_voltage_takes_nothing_while_its_wells_even_out) {
+    const Arrangement pack{.kinetics = {52.0 * ampere_hour, Share(0.486), 10.16 * per_hour},
+                           .open_circuit = &open_circuit_of(Chemistry::lifepo4),
+                           .inner = 0.00014 * ohm,
+                           .charging = {.absorption = 12.82 * volt}};
+    const Wells filled{.removed = 23.26 * ampere_hour, .head_difference = -45.03 * ampere_hour};
+    ASSERT_GT(available_fill(pack.kinetics, filled), StateOfCharge(0.995));
+    const Advanced run = advance(prepare(pack), filled, -2300.0 * watt, 10.75 * hour);
+    EXPECT_EQ(run.charge_in, Charge{});
+    EXPECT_EQ(run.wells.removed, filled.removed);
+}
+
+// The table has a knot at half charge, so that two things happen at one instant.
+TEST(advance, full_is_met_where_a_knot_lies_just_there) {
+    Arrangement pack = lifepo4();
+    pack.open_circuit = &open_circuit_of(Chemistry::agm);
+    pack.charging = {};
+    pack.stops.filled_to = 0.5 * pack.kinetics.total;
+    for (double watts = 10.0; watts < 2000.0; watts *= 1.05)
+        EXPECT_EQ(advance(prepare(pack), at(pack, 0.4), -watts * watt, 400.0 * hour).ending,
+                  Ending::full)
+            << watts;
+}
+
 TEST(advance, a_full_pack_refuses_all_that_is_offered) {
     const Arrangement pack = lifepo4();
     const Advanced run = advance(prepare(pack), Wells{}, -100.0 * watt, 1.0 * hour);
