@@ -93,7 +93,8 @@ class Substeps {
     bool brimming() const {
         if (!charging() || course_.state.available < brim) return false;
         const Drawn offered = drawn(pack_, demand_, rested(), pack_.resistance);
-        return pack_.coulombic * offered.current <= seeping(pack_, course_.state.head);
+        return coulombic(pack_, course_.state) * offered.current <=
+               seeping(pack_, course_.state.head);
     }
 
     void keep_full(double left);
@@ -124,18 +125,31 @@ void Substeps<Demand>::keep_full(double left) {
             ending = reason;
         }
     };
+    // The fuller the pack the less is stored of a current: on to the next piece, if it comes first.
+    const double edge = next_charging_piece(pack_, state);
     const bool on_last = state.bound_piece + 1 == pack_.open_circuit->pieces();
     if (pack_.bound > 0.0 && rate > 0.0 && head < 0.0) {
         if (!on_last) end_at((bound_piece().high - 1.0) * pack_.total, Ending::completed);
         end_at(-pack_.removed_below / pack_.bound, Ending::charge_restored);
         end_at(-pack_.filled_to / pack_.bound, Ending::full);
     }
-    const bool crosses = ending == Ending::completed && length < left;
+    bool crosses = ending == Ending::completed && length < left;
+    bool at_edge = false;
+    if (head < 0.0 && std::isfinite(edge)) {
+        const double until =
+            rate > 0.0 ? std::log(std::max(1.0, head * pack_.bound / -edge)) / rate : length;
+        at_edge = until < length;
+        if (at_edge) {
+            length = until;
+            ending = Ending::completed;
+            crosses = false;
+        }
+    }
     const Decay d = decay(rate * length);
     const double once = length * d.once;                            // integral of the decay
     const double squared = length * d.once * 0.5 * (1.0 + d.left);  // and of its square
     const double into = pack_.exchange * head;                      // at the start, negative
-    const double current = into / pack_.coulombic;
+    const double current = into / coulombic(pack_, state);
     course_.flow.accepted +=
         -current * voltage * once + current * current * pack_.resistance * squared;
     course_.flow.in_resistance += current * current * pack_.resistance * squared;
@@ -152,6 +166,8 @@ void Substeps<Demand>::keep_full(double left) {
     state.bound = bound_of(pack_, state.removed, state.head);
     idle_steps_ = 0;
     if (crosses) ++state.bound_piece;
+    if (at_edge) state.removed = edge;
+    state.charging_piece = charging_piece_of(pack_, state.removed);
     // rounding must not leave the state a hair short of what ended the time
     if (ending == Ending::charge_restored)
         state.removed = std::min(state.removed, pack_.removed_below);
@@ -289,6 +305,8 @@ void Substeps<Demand>::before_crossings(Trial& trial) {
               [&](const Trial& t) { return pack_.removed_below - t.removed; });
         if (state.removed > pack_.filled_to)
             meets(0, 0, Ending::full, [&](const Trial& t) { return pack_.filled_to - t.removed; });
+        const double edge = next_charging_piece(pack_, state);
+        meets(0, 0, Ending::completed, [&](const Trial& t) { return edge - t.removed; });
     }
     take(trial);
     state.available_piece += available_move;
@@ -303,6 +321,7 @@ void Substeps<Demand>::take(const Trial& trial) {
     state.head = trial.head;
     state.available = trial.available;
     state.bound = trial.bound;
+    state.charging_piece = charging_piece_of(pack_, state.removed);
     const bool finishes = trial.time >= time_ - course_.time;
     course_.time = finishes ? time_ : course_.time + trial.time;
     course_.lowest = std::min(course_.lowest, rested());

@@ -78,7 +78,7 @@ template <class Demand>
                                                          const WellState& state, double rested) {
     Drawn now = drawn(pack, demand, rested, pack.resistance);
     if (now.current < 0.0 && state.available >= brim)
-        now.current = std::max(now.current, seeping(pack, state.head) / pack.coulombic);
+        now.current = std::max(now.current, seeping(pack, state.head) / coulombic(pack, state));
     return now;
 }
 
@@ -103,7 +103,8 @@ template <class Demand>
     const bool limits_charge =
         trial.into > 0.0
             ? trial.removed < pack.removed_above && state.removed < pack.removed_above
-            : trial.removed > pack.removed_below && state.removed > pack.removed_below &&
+            : trial.removed > next_charging_piece(pack, state) &&
+                  trial.removed > pack.removed_below && state.removed > pack.removed_below &&
                   (trial.removed > pack.filled_to || state.removed <= pack.filled_to);
     return trial.possible && !turns && limits_charge &&
            change * trial.at_rest <= tolerance_on(pack, piece) * trial.root &&

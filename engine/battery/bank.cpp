@@ -29,11 +29,11 @@ double conductance(double count, double resistance) {
 double most_taken(const Prepared& pack, const WellState& state, const Decay& decayed, double time) {
     if (!(time > 0.0)) {
         if (state.available < full) return never;
-        return std::max(0.0, -pack.exchange * state.head) / pack.coulombic;
+        return std::max(0.0, -pack.exchange * state.head) / coulombic(pack, state);
     }
     const double shortfall = state.removed + pack.bound * state.head * decayed.left;
     const double per_ampere = time * (1.0 + pack.bound_gain * decayed.once);
-    return std::max(0.0, shortfall / per_ampere) / pack.coulombic;
+    return std::max(0.0, shortfall / per_ampere) / coulombic(pack, state);
 }
 
 }  // namespace
@@ -230,7 +230,8 @@ void Bank::try_for(double power, double time) {
             member.gives ? conductance(member.count, pack.resistance + mean.per_ampere) : 0.0;
         branch.taking =
             member.takes && pack.charge_floor < 0.0
-                ? conductance(member.count, pack.resistance + pack.coulombic * mean.per_ampere)
+                ? conductance(member.count,
+                              pack.resistance + coulombic(pack, member.state) * mean.per_ampere)
                 : 0.0;
         branch.most_in = member.count * most_taken(pack, member.state, decayed, time);
     }
@@ -239,7 +240,8 @@ void Bank::try_for(double power, double time) {
         Member& member = members_[i];
         const Prepared& pack = member.pack;
         member.current = trial_[i].current_at(trial_point_.node) / member.count;
-        member.into = member.current < 0.0 ? pack.coulombic * member.current : member.current;
+        member.into =
+            member.current < 0.0 ? coulombic(pack, member.state) * member.current : member.current;
         member.removed = member.state.removed + member.into * time;
         member.head = member.state.head * member.decayed.left +
                       member.into * pack.head_gain * time * member.decayed.once;
@@ -339,22 +341,45 @@ void Bank::before_knots(double power) {
             look(member.state.available_piece, member.state.available, member.available, false);
             if (member.pack.bound > 0.0)
                 look(member.state.bound_piece, member.state.bound, member.bound, true);
+            const double edge = next_charging_piece(member.pack, member.state);
+            if (!(member.removed < edge - at_knot * member.pack.total)) continue;
+            const double where =
+                (member.state.removed - edge) / (member.state.removed - member.removed);
+            if (where >= part) continue;
+            part = where;
+            knot_ = {.well = 3, .pack = i, .move = 1, .fill = 1.0 - edge * member.pack.per_total};
         }
         if (part >= 1.0) return;
         try_for(power, std::max(0.0, part) * trial_time_);
     }
 }
 
-// Moves the well that has come to its knot on to the next straight piece.
+// Moves the well that has come to its knot on to the next piece.
 void Bank::pass_knot() {
     if (knot_.well == 0) return;
     WellState& state = members_[knot_.pack].state;
+    if (knot_.well == 3) {
+        const double fill = 1.0 - state.removed * members_[knot_.pack].pack.per_total;
+        if (fill >= knot_.fill - at_knot) state.charging_piece += knot_.move;
+        return;
+    }
     const bool bound = knot_.well == 2;
     const double fill = bound ? state.bound : state.available;
     const bool there = knot_.move < 0 ? fill <= knot_.fill + at_knot : fill >= knot_.fill - at_knot;
     if (!there) return;
     (bound ? state.bound_piece : state.available_piece) += knot_.move;
     if (!(members_[knot_.pack].pack.bound > 0.0)) state.bound_piece = state.available_piece;
+}
+
+// Discharge needs no look at the way, only the piece it has come to.
+void Bank::stand_on_charging_pieces() {
+    for (Member& member : members_) {
+        WellState& state = member.state;
+        const double hair = at_knot * member.pack.total;
+        if (state.removed < next_charging_piece(member.pack, state) - hair ||
+            state.removed > member.pack.coulombic_edge[state.charging_piece] + hair)
+            state.charging_piece = charging_piece_of(member.pack, state.removed);
+    }
 }
 
 double Bank::beyond(const Threshold& threshold, double power, bool at_trial_end) const {
@@ -597,6 +622,7 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
         met = before_thresholds(power);
         take(sum);
         pass_knot();
+        stand_on_charging_pieces();
         idle = trial_time_ > 0.0 ? 0 : idle + 1;
         passed = trial_time_ >= left ? time : passed + trial_time_;
         for (const Member& member : members_)

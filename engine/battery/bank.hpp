@@ -112,7 +112,8 @@ class Bank {
         double beyond = 0.0;  // at least zero when met
     };
 
-    // A well at the end of its straight piece: 1 the available one, 2 the bound one, 0 none.
+    // A well at the end of its straight piece: 1 the available one, 2 the bound one, 0 none; 3 is
+    // both together at the end of a piece of the efficiency of charging.
     struct AtKnot {
         int well = 0;
         std::size_t pack = 0;
@@ -149,6 +150,7 @@ class Bank {
     void before_turns(double power);
     void before_knots(double power);
     void pass_knot();
+    void stand_on_charging_pieces();
     [[nodiscard]] double beyond(const Threshold& threshold, double power, bool at_trial_end) const;
     [[nodiscard]] Threshold first_met(double power, bool at_trial_end) const;
     [[nodiscard]] Threshold before_thresholds(double power);

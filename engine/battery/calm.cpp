@@ -82,11 +82,13 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
     empty_lanes.current_above = empty_lanes.high = empty_lanes.bound_high = none + never;
     empty_lanes.cut_off = empty_lanes.empty = empty_lanes.restored = none - never;
     empty_lanes.absent = none - never;
-    empty_lanes.low = empty_lanes.bound_low = none - never;
+    empty_lanes.low = empty_lanes.bound_low = empty_lanes.least_removed = none - never;
+    empty_lanes.most_removed = none + never;
     blocks_.resize((packs_ + width - 1) / width, empty_lanes);
     absorption_ = never;
     removed_ = 0.0;
     any_gives_ = any_takes_ = two_wells_ = false;
+    one_efficiency_ = true;
     one_rate_ = packs.front().pack.rate;
     decayed_for_ = -1.0;
     at_present_ = false;
@@ -105,7 +107,11 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         block.resistance[lane] = pack.resistance;
         block.inner[lane] = pack.inner;
         block.path[lane] = pack.path;
-        block.coulombic[lane] = pack.coulombic;
+        block.coulombic[lane] = coulombic(pack, state);
+        const double hair = at_knot * pack.total;
+        block.least_removed[lane] = next_charging_piece(pack, state) - hair;
+        block.most_removed[lane] = pack.coulombic_edge[state.charging_piece] + hair;
+        one_efficiency_ = one_efficiency_ && pack.coulombic_edge[1] == -never;
         block.width[lane] = pack.width;
         block.bound[lane] = pack.bound;
         block.bound_gain[lane] = pack.bound_gain;
@@ -308,6 +314,9 @@ template <Calm::Face Calm::Block::*face>
         falls_most = larger(falls_most, b.absent - change);
         largest = larger(largest, magnitude(b.current));
     }
+    if (!one_efficiency_)
+        for (const Block& b : blocks_)
+            disturbed |= (b.then_removed < b.least_removed) | (b.then_removed > b.most_removed);
     if (two_wells_)
         for (Block& b : blocks_) {
             disturbed |= (b.then_below < b.bound_low) | (b.then_below > b.bound_high);

@@ -109,6 +109,8 @@ class Calm {
         // of all packs: charge of each well when full, and the voltage's integral from where the
         // well is empty to there, were the piece as long
         Lanes capacity, at_empty, bound_capacity, bound_at_empty;
+        // removed charge between which its efficiency of charging is the one above
+        Lanes least_removed, most_removed;
         // state
         Lanes removed, head, available, below, current_now;
         // trial
@@ -132,6 +134,7 @@ class Calm {
     bool any_gives_ = true;
     bool any_takes_ = true;
     bool two_wells_ = false;
+    bool one_efficiency_ = true;  // of charging, at every fill
     double moved_ = 0.0;
     double largest_ = 0.0;
     CalmEnergy energy_;

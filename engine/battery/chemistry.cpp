@@ -12,6 +12,7 @@ using scenario::Chemistry;
 namespace {
 
 constexpr std::string_view practice = "common practice, no source";
+constexpr std::string_view copetti = "[Copetti 1993], at most 95 %: [IEC 61427] (both from memory)";
 
 // Widths, rates and totals: fitted to the makers' tables named; method.md, "Defaults".
 constexpr ChemistryDefaults flooded{
@@ -28,7 +29,7 @@ constexpr ChemistryDefaults flooded{
     .pack_cut_off = {std::nullopt, "no protection of its own"},
     .coldest_charge = {std::nullopt, "charging is not forbidden by cold"},
     .usable = {Share(0.80), practice},
-    .coulombic = {Efficiency(0.85), "planning value, within [Stevens 1996] (from memory)"},
+    .coulombic = {std::nullopt, copetti},
     .self_discharge = {Share(0.06), "[Storage table]"},
     .open_circuit_source =
         "specific gravity rows of [T-105 sheet] + 0.845 V a cell; 0 % extrapolated"};
@@ -47,7 +48,7 @@ constexpr ChemistryDefaults agm{
     .pack_cut_off = {std::nullopt, "no protection of its own"},
     .coldest_charge = {std::nullopt, "charging is not forbidden by cold"},
     .usable = {Share(0.80), practice},
-    .coulombic = {Efficiency(0.90), "[ESS_PB25]"},
+    .coulombic = {std::nullopt, copetti},
     .self_discharge = {Share(0.03), "[Storage table]"},
     .open_circuit_source = "[ESS_PB25]"};
 
@@ -67,7 +68,7 @@ constexpr ChemistryDefaults gel{
     .pack_cut_off = {std::nullopt, "no protection of its own"},
     .coldest_charge = {std::nullopt, "charging is not forbidden by cold"},
     .usable = {Share(0.80), practice},
-    .coulombic = {Efficiency(0.90), "[ESS_PB104], valve-regulated"},
+    .coulombic = {std::nullopt, copetti},
     .self_discharge = {Share(0.02), "[Storage table]"},
     .open_circuit_source = "[ESS_PB104], a valve-regulated battery standing in for gel"};
 

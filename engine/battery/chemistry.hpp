@@ -24,6 +24,7 @@ struct Sourced {
 //   pack_cut_off    at which the pack's own protection opens; nothing where there is none
 //   coldest_charge  below it no charge is accepted; nothing where charging is not forbidden
 //   usable          part of the stated capacity that an emergency may draw
+//   coulombic       of charging; nothing where it falls as the pack fills, charge_efficiency.hpp
 //   self_discharge  part lost in a month (30 days) of standing at 20 degC
 struct ChemistryDefaults {
     std::string_view name;
@@ -39,7 +40,7 @@ struct ChemistryDefaults {
     Sourced<std::optional<units::Voltage>> pack_cut_off;
     Sourced<std::optional<units::Temperature>> coldest_charge;
     Sourced<units::Share> usable;
-    Sourced<units::Efficiency> coulombic;
+    Sourced<std::optional<units::Efficiency>> coulombic;
     Sourced<units::Share> self_discharge;
     std::string_view open_circuit_source;
 };

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "battery/charge_efficiency.hpp"
 #include "battery/chemistry.hpp"
 #include "battery/temperature.hpp"
 
@@ -161,9 +162,29 @@ Resistance lead_of(const Pack& pack, Taken& taken) {
     return usual;
 }
 
+ChargeEfficiency efficiency_of(const ChemistryDefaults& defaults, const Kinetics& kinetics,
+                               Taken& taken) {
+    if (const auto& one = defaults.coulombic.value) {
+        taken.note(
+            "charge",
+            fmt::format("{:.1f} % of the charge at the terminals is stored", 100.0 * one->value()),
+            defaults.coulombic.source);
+        return *one;
+    }
+    const auto at = [&](double fill) {
+        return 100.0 * lead_acid_efficiency(kinetics, StateOfCharge(fill)).value();
+    };
+    taken.note("charge",
+               fmt::format("{:.0f} % of the charge at the terminals is stored up to half charge, "
+                           "{:.0f} % at 90 %, {:.0f} % at 97 %",
+                           at(0.5), at(0.9), at(0.97)),
+               defaults.coulombic.source);
+    return lead_acid_efficiency(kinetics);
+}
+
 Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
-                     Temperature temperature, Taken& taken) {
-    Charging charging{.coulombic = defaults.coulombic.value};
+                     const Kinetics& kinetics, Temperature temperature, Taken& taken) {
+    Charging charging;
     Current largest = pack.charge_limit.value_or(defaults.charge_rate.value * pack.capacity);
     if (!pack.charge_limit)
         taken.note("charge_limit", fmt::format("taken as {:.1f} A", largest / ampere),
@@ -190,10 +211,7 @@ Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double
         taken.note("coldest_charge",
                    fmt::format("no charge taken below {:.0f} degC", in_celsius(*coldest)),
                    defaults.coldest_charge.source);
-    taken.note("charge",
-               fmt::format("{:.1f} % of the charge at the terminals is stored",
-                           100.0 * charging.coulombic.value()),
-               defaults.coulombic.source);
+    charging.coulombic = efficiency_of(defaults, kinetics, taken);
     charging.allowed = largest > Current{} && !(coldest && temperature < *coldest);
     charging.largest = largest;
     return charging;
@@ -310,7 +328,7 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     model.reachable = Share(capacity.factor);
     model.inner = inner_of(pack, defaults, series, ageing.resistance * resistance.factor, taken);
     model.lead = lead_of(pack, taken);
-    model.charging = charging_of(pack, defaults, series, temperature, taken);
+    model.charging = charging_of(pack, defaults, series, model.kinetics, temperature, taken);
     model.pack_cut_off = pack.cutoff_voltage;
     if (!pack.cutoff_voltage && defaults.pack_cut_off.value) {
         model.pack_cut_off = series * *defaults.pack_cut_off.value;

@@ -31,6 +31,18 @@ void add_glance(Prepared& pack) {
     }
 }
 
+void add_efficiency(Prepared& pack, const ChargeEfficiency& efficiency) {
+    const int last = efficiency.pieces() - 1;
+    for (int piece = 0; piece <= last; ++piece) {
+        assert(efficiency.of_piece(piece) > Efficiency(0.0) &&
+               efficiency.of_piece(piece) <= Efficiency(1.0));
+        pack.coulombic[piece] = efficiency.of_piece(piece).value();
+        pack.coulombic_edge[piece + 1] =
+            piece < last ? efficiency.end_of_piece(piece).complement().value() * pack.total
+                         : -without_limit;
+    }
+}
+
 }  // namespace
 
 Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
@@ -40,8 +52,6 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
     assert(kinetics.available > Share(0.0) && kinetics.available <= Share(1.0));
     assert(arrangement.inner >= Resistance{} && arrangement.path >= Resistance{});
     assert(arrangement.reachable > Share(0.0) && arrangement.reachable <= Share(1.0));
-    assert(arrangement.charging.coulombic > Efficiency(0.0) &&
-           arrangement.charging.coulombic <= Efficiency(1.0));
     assert(tolerance > Voltage{});
     const Stops& stops = arrangement.stops;
     const double width = kinetics.available.value();
@@ -60,7 +70,6 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .inner = arrangement.inner / ohm,
         .path = arrangement.path / ohm,
         .resistance = (arrangement.inner + arrangement.path) / ohm,
-        .coulombic = arrangement.charging.coulombic.value(),
         .charge_floor = lowest_current(arrangement.charging),
         .absorption = arrangement.charging.absorption.value_or(without_limit * volt) / volt,
         .empty_voltage = arrangement.open_circuit->voltage(empty) / volt,
@@ -74,6 +83,7 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .tolerance = tolerance / volt,
         // in proportion where another tolerance is asked for
         .fill_tolerance = default_fill_tolerance * (tolerance / default_tolerance)};
+    add_efficiency(result, arrangement.charging.coulombic);
     add_glance(result);
     return result;
 }

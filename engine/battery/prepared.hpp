@@ -2,8 +2,11 @@
 // the next, worked out once. Make a new one when the temperature, the path or a limit changes.
 #pragma once
 
+#include <array>
+#include <limits>
 #include <optional>
 
+#include "battery/charge_efficiency.hpp"
 #include "battery/open_circuit.hpp"
 #include "battery/two_well.hpp"
 #include "units/quantities.hpp"
@@ -13,12 +16,13 @@ namespace battery {
 // How a pack may be charged. All values are of one pack.
 //   largest     current at the terminals, as a magnitude; nothing is no limit
 //   absorption  voltage at the far end of the path that charging holds and does not pass
-//   coulombic   part of the charge at the terminals that arrives in the wells, above 0 to 1
+//   coulombic   part of the charge at the terminals that arrives in the wells; an Efficiency where
+//               it is the same at every fill
 struct Charging {
     bool allowed = true;
     std::optional<units::Current> largest = {};
     std::optional<units::Voltage> absorption = {};
-    units::Efficiency coulombic{1.0};
+    ChargeEfficiency coulombic = {};
 };
 
 // What ends a step early. Each is looked for only while it can happen: the first four and the
@@ -70,7 +74,12 @@ struct Prepared {
     double inner = 0.0;
     double path = 0.0;
     double resistance = 0.0;  // both
-    double coulombic = 1.0;
+    // Efficiency of charging, emptiest piece first: piece j holds for a removed charge of at most
+    // coulombic_edge[j] and above coulombic_edge[j + 1]. The first edge is plus infinity, the last
+    // minus infinity.
+    std::array<double, ChargeEfficiency::most_pieces> coulombic{1.0};
+    std::array<double, ChargeEfficiency::most_pieces + 1> coulombic_edge{
+        std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
     double charge_floor = 0.0;  // most negative current; 0 when charging is not allowed
     double absorption = 0.0;
     double empty_voltage = 0.0;  // rested voltage at which the available well is empty

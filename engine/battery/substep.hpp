@@ -1,6 +1,7 @@
 // One stretch of time at one current, in plain SI numbers: the inner loop of the clock.
 // Everything here is exact for a constant current while both wells stay on their straight piece of
-// the rested voltage; who calls sees to that. method.md (12) to (20)
+// the rested voltage, and charging on its piece of the efficiency; who calls sees to that.
+// method.md (12) to (20)
 #pragma once
 
 #include <algorithm>
@@ -20,7 +21,8 @@ struct AtCurrent {
     double amount = 0.0;  // A
 };
 
-// The wells, their fills, and the piece of the rested voltage on which each stands.
+// The wells, their fills, the piece of the rested voltage on which each stands, and the piece of
+// the efficiency of charging on which both together do.
 struct WellState {
     double removed = 0.0;  // C
     double head = 0.0;     // C
@@ -28,6 +30,7 @@ struct WellState {
     double bound = 1.0;
     int available_piece = 0;
     int bound_piece = 0;
+    int charging_piece = 0;
 };
 
 [[nodiscard, gnu::always_inline]] inline double available_of(const Prepared& pack, double removed,
@@ -39,6 +42,14 @@ struct WellState {
     return 1.0 - (removed - pack.width * head) * pack.per_total;
 }
 
+[[nodiscard, gnu::always_inline]] inline int charging_piece_of(const Prepared& pack,
+                                                               double removed) {
+    int piece = 0;
+    while (removed <= pack.coulombic_edge[piece + 1] && piece + 1 < ChargeEfficiency::most_pieces)
+        ++piece;
+    return piece;
+}
+
 [[nodiscard, gnu::always_inline]] inline WellState state_of(const Prepared& pack, double removed,
                                                             double head) {
     WellState state{.removed = removed,
@@ -47,6 +58,7 @@ struct WellState {
                     .bound = bound_of(pack, removed, head)};
     state.available_piece = pack.open_circuit->piece_of(state.available);
     state.bound_piece = pack.open_circuit->piece_of(state.bound);
+    state.charging_piece = charging_piece_of(pack, removed);
     return state;
 }
 
@@ -54,6 +66,17 @@ struct WellState {
                                                                const WellState& state) {
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
     return piece.at_zero + piece.slope * state.available;
+}
+
+[[nodiscard, gnu::always_inline]] inline double coulombic(const Prepared& pack,
+                                                          const WellState& state) {
+    return pack.coulombic[state.charging_piece];
+}
+// Removed charge at which charging comes to the next piece of its efficiency; minus infinity on the
+// last.
+[[nodiscard, gnu::always_inline]] inline double next_charging_piece(const Prepared& pack,
+                                                                    const WellState& state) {
+    return pack.coulombic_edge[state.charging_piece + 1];
 }
 
 // The mean rested voltage over a time is at_rest - per_ampere * current, the current being that
@@ -142,7 +165,7 @@ template <class Demand>
                                                        Demand demand, double time) {
     Trial trial{.time = time, .decayed = decay(pack.rate * time)};
     const MeanVoltage mean = mean_voltage(pack, state, trial.decayed, time);
-    const double arriving = demand.amount < 0.0 ? pack.coulombic : 1.0;
+    const double arriving = demand.amount < 0.0 ? coulombic(pack, state) : 1.0;
     const Drawn taken =
         drawn(pack, demand, mean.at_rest, pack.resistance + arriving * mean.per_ampere);
     trial.possible = taken.possible;

@@ -131,6 +131,9 @@ class Block {
         state_.available_high[lane] = available.high;
         state_.bound_low[lane] = bound.low;
         state_.bound_high[lane] = bound.high;
+        state_.coulombic[lane] = battery::coulombic(pack, at);
+        state_.least_removed[lane] = battery::next_charging_piece(pack, at);
+        state_.most_removed[lane] = pack.coulombic_edge[at.charging_piece];
     }
 
     // The general step: knots, turns, thresholds. Ends the lane at the first failure.

@@ -19,8 +19,9 @@ using battery::advance_detail::brim;
 using battery::advance_detail::slack;
 
 // What a whole stride has in common lets it leave work out, never change a bit: no lane may charge
-// (then nothing limits a current), and packs of one well have no head difference.
-template <bool may_charge, bool two_wells>
+// (then nothing limits a current), packs of one well have no head difference, and where the
+// efficiency of charging is one number no lane can leave it.
+template <bool may_charge, bool two_wells, bool one_efficiency>
 [[gnu::always_inline]] inline void stride_body(const LaneWells& from, LaneWells& to, State& state,
                                                const Thresholds& near, const Prepared& pack,
                                                const Segment& segment, std::size_t count) {
@@ -34,7 +35,7 @@ template <bool may_charge, bool two_wells>
     const double width = pack.width;
     const double head_gain = pack.head_gain;
     const double rate = pack.rate;
-    const double coulombic = pack.coulombic;
+    const double everywhere = pack.coulombic.front();
     const double charge_floor = pack.charge_floor;
     const double absorption = pack.absorption;
     const double* const tolerance_at = state.tolerance.data();
@@ -55,6 +56,9 @@ template <bool may_charge, bool two_wells>
     const double* const available_high_at = state.available_high.data();
     const double* const bound_low_at = state.bound_low.data();
     const double* const bound_high_at = state.bound_high.data();
+    const double* const coulombic_at = state.coulombic.data();
+    const double* const least_removed_at = state.least_removed.data();
+    const double* const most_removed_at = state.most_removed.data();
     const double* const count_at = state.count.data();
     const double* const resistance_at = state.resistance.data();
     const double* const sun_at = state.sun.data();
@@ -76,6 +80,7 @@ template <bool may_charge, bool two_wells>
             1.0 - (two_wells ? removed + bound_width * head * once : removed) * per_total;
         const double at_rest = at_zero + slope * mean_fill;
         const double per_ampere = slope * fill_per_ampere;
+        const double coulombic = one_efficiency ? everywhere : coulombic_at[i];
         const double arriving = may_charge && amount < 0.0 ? coulombic : 1.0;
         const double in_step = resistance + arriving * per_ampere;
         const double under_root = at_rest * at_rest - 4.0 * in_step * amount;
@@ -115,6 +120,12 @@ template <bool may_charge, bool two_wells>
         filling = removed <= filled_to ? 1.0 : filling;
         double passes = into > 0.0 ? usable : filling;
         passes = under_root >= 0.0 ? passes : 0.0;
+        if constexpr (may_charge && !one_efficiency) {
+            double same = removed <= most_removed_at[i] ? 1.0 : 0.0;
+            same = new_removed > least_removed_at[i] ? same : 0.0;
+            same = amount < 0.0 ? same : 1.0;
+            passes = same > 0.5 ? passes : 0.0;
+        }
         if constexpr (two_wells) {
             const double rise_before = into + bound_width * (into * head_gain - rate * head);
             const double rise_after = into + bound_width * (into * head_gain - rate * new_head);
@@ -142,59 +153,59 @@ template <bool may_charge, bool two_wells>
     }
 }
 
-[[gnu::always_inline]] inline void any_stride(const LaneWells& from, LaneWells& to, State& state,
-                                              const Thresholds& near, const Prepared& pack,
-                                              const Segment& segment, std::size_t count,
-                                              bool may_charge) {
-    if (pack.bound > 0.0) {
-        if (may_charge)
-            stride_body<true, true>(from, to, state, near, pack, segment, count);
-        else
-            stride_body<false, true>(from, to, state, near, pack, segment, count);
-    } else if (may_charge) {
-        stride_body<true, false>(from, to, state, near, pack, segment, count);
-    } else {
-        stride_body<false, false>(from, to, state, near, pack, segment, count);
-    }
-}
-
 using Stride = void(const LaneWells&, LaneWells&, State&, const Thresholds&, const Prepared&,
-                    const Segment&, std::size_t, bool);
+                    const Segment&, std::size_t);
 
+// One function a width and kind: in one function together they would take each other's registers.
+template <bool... kind>
 void by_two(const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
-            const Prepared& pack, const Segment& segment, std::size_t count, bool) {
-    // At this width leaving the limits of charging out is slower by a third: tests/bench/stride.
-    any_stride(from, to, state, near, pack, segment, count, true);
+            const Prepared& pack, const Segment& segment, std::size_t count) {
+    stride_body<kind...>(from, to, state, near, pack, segment, count);
 }
 
 #if CANDLEMARK_WIDE
+template <bool... kind>
 [[gnu::target("arch=x86-64-v3")]] void by_four(const LaneWells& from, LaneWells& to, State& state,
                                                const Thresholds& near, const Prepared& pack,
-                                               const Segment& segment, std::size_t count,
-                                               bool may_charge) {
-    any_stride(from, to, state, near, pack, segment, count, may_charge);
+                                               const Segment& segment, std::size_t count) {
+    stride_body<kind...>(from, to, state, near, pack, segment, count);
 }
 
+template <bool... kind>
 [[gnu::target("arch=x86-64-v4")]] void by_eight(const LaneWells& from, LaneWells& to, State& state,
                                                 const Thresholds& near, const Prepared& pack,
-                                                const Segment& segment, std::size_t count,
-                                                bool may_charge) {
-    any_stride(from, to, state, near, pack, segment, count, may_charge);
+                                                const Segment& segment, std::size_t count) {
+    stride_body<kind...>(from, to, state, near, pack, segment, count);
 }
 #endif
+
+template <bool... kind>
+Stride* of_width(Width width) {
+#if CANDLEMARK_WIDE
+    if (width == Width::four) return by_four<kind...>;
+    if (width == Width::eight) return by_eight<kind...>;
+#else
+    (void)width;
+#endif
+    return by_two<kind...>;
+}
+
+Stride* fitting(Width width, const Prepared& pack, bool may_charge) {
+    const bool two_wells = pack.bound > 0.0;
+    // At the narrowest, leaving the limits of charging out is slower by a third:
+    // tests/bench/stride.
+    if (!may_charge && width != Width::two)
+        return two_wells ? of_width<false, true, true>(width) : of_width<false, false, true>(width);
+    if (std::isinf(pack.coulombic_edge[1]))
+        return two_wells ? of_width<true, true, true>(width) : of_width<true, false, true>(width);
+    return two_wells ? of_width<true, true, false>(width) : of_width<true, false, false>(width);
+}
 
 }  // namespace
 
 void stride(Width width, const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
             const Prepared& pack, const Segment& segment, std::size_t count, bool may_charge) {
-    Stride* of_width = by_two;
-#if CANDLEMARK_WIDE
-    if (width == Width::four) of_width = by_four;
-    if (width == Width::eight) of_width = by_eight;
-#else
-    (void)width;
-#endif
-    of_width(from, to, state, near, pack, segment, count, may_charge);
+    fitting(width, pack, may_charge)(from, to, state, near, pack, segment, count);
 }
 
 }  // namespace lanes_detail

@@ -64,6 +64,10 @@ struct State {
     alignas(64) Lane<double> alone;  // 1: this step must be taken one by one, else 0
     Thresholds with_inverter;
     Thresholds direct;
+    // efficiency of charging while the removed charge is above least_removed, at most most_removed
+    alignas(64) Lane<double> coulombic;
+    alignas(64) Lane<double> least_removed;
+    alignas(64) Lane<double> most_removed;
 };
 
 // One stride of all lanes where nothing is met on the way: the same operations in the same order as

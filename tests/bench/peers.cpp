@@ -28,9 +28,10 @@ namespace {
 using namespace units;
 
 struct Plant {
-    double total, width, rate, resistance, coulombic, floor, absorption;
+    double total, width, rate, resistance, floor, absorption;
     double cut_off_inverter, cut_off, current_above, removed_above, empty;
     std::vector<double> fill, volts;
+    std::vector<double> filled_to, stored;  // efficiency of charging up to each fill
 };
 
 Plant plant_of(const sizing::ReadyPacks& packs) {
@@ -39,7 +40,6 @@ Plant plant_of(const sizing::ReadyPacks& packs) {
                 .width = with.width,
                 .rate = with.rate,
                 .resistance = with.resistance,
-                .coulombic = with.coulombic,
                 .floor = with.charge_floor,
                 .absorption = with.absorption,
                 .cut_off_inverter = std::max(with.cut_off, with.pack_cut_off),
@@ -48,7 +48,14 @@ Plant plant_of(const sizing::ReadyPacks& packs) {
                 .removed_above = with.removed_above,
                 .empty = with.empty_voltage,
                 .fill = {},
-                .volts = {}};
+                .volts = {},
+                .filled_to = {},
+                .stored = {}};
+    for (std::size_t piece = 0;; ++piece) {
+        plant.stored.push_back(with.coulombic[piece]);
+        if (std::isinf(with.coulombic_edge[piece + 1])) break;
+        plant.filled_to.push_back(1.0 - with.coulombic_edge[piece + 1] / with.total);
+    }
     const auto& table = *with.open_circuit;
     for (int piece = 0; piece < table.pieces(); ++piece) {
         plant.fill.push_back(table.piece(piece).low);
@@ -87,13 +94,19 @@ double current(const Plant& plant, double at_rest, double watts) {
     return std::max({free, plant.floor, absorbed});
 }
 
+double stored(const Plant& plant, double charge) {
+    const auto after =
+        std::upper_bound(plant.filled_to.begin(), plant.filled_to.end(), charge / plant.total);
+    return plant.stored[std::size_t(after - plant.filled_to.begin())];
+}
+
 void rise(const Plant& plant, const Spell& spell, const double* y, double* slope) {
     const bool two_wells = plant.width < 1.0;
     const double flow = two_wells ? plant.rate * plant.width * (1.0 - plant.width) *
                                         (y[1] / (1.0 - plant.width) - y[0] / plant.width)
                                   : 0.0;
     const double drawn = current(plant, rested(plant, y[0]), spell.watts);
-    slope[0] = flow - (drawn < 0.0 ? plant.coulombic : 1.0) * drawn;
+    slope[0] = flow - (drawn < 0.0 ? stored(plant, y[0] + y[1]) : 1.0) * drawn;
     slope[1] = -flow;
     if (y[0] >= plant.width * plant.total && slope[0] > 0.0) slope[0] = 0.0;
 }

@@ -36,7 +36,8 @@ int main(int count, char** arguments) {
     if (!design) return 1;
     const auto& world = design->lit;
     const auto& pack = world.days.front().front().with_inverter;
-    if (pack.bound > 0.0) return 1;  // the hand-written one knows packs of one well
+    // the hand-written one knows packs of one well and one efficiency
+    if (pack.bound > 0.0 || std::isfinite(pack.coulombic_edge[1])) return 1;
     // Lanes half full and not at a knot; an eighth of them in the sun.
     LaneWells wells;
     LaneWells after;
@@ -82,7 +83,7 @@ int main(int count, char** arguments) {
     given.taken = segment.taken;
     given.per_total = pack.per_total;
     given.fill_per_ampere = segment.fill_per_ampere;
-    given.coulombic = pack.coulombic;
+    given.coulombic = pack.coulombic.front();
     given.charge_floor = pack.charge_floor;
     given.absorption = pack.absorption;
     given.empty_voltage = pack.empty_voltage;

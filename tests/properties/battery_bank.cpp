@@ -31,6 +31,14 @@ class Made {
                                                scenario::Chemistry::lifepo4};
         return all[whole(0, 3)];
     }
+    // One number, the law of lead-acid, or two pieces that meet anywhere.
+    ChargeEfficiency efficiency(const Kinetics& kinetics) {
+        if (one_in(3)) return Efficiency(between(0.8, 1.0));
+        if (one_in(2)) return lead_acid_efficiency(kinetics);
+        return ChargeEfficiency(
+            std::array{StateOfCharge(between(0.01, 0.999))},
+            std::array{Efficiency(between(0.2, 1.0)), Efficiency(between(0.2, 1.0))});
+    }
     PackGroup group(scenario::Chemistry of) {
         const auto& defaults = defaults_of(of);
         const double hours = spread(20.0, 300.0);
@@ -42,9 +50,9 @@ class Made {
                                  .path = between(0.0, 0.01) * ohm,
                                  .charging = {.allowed = !one_in(8),
                                               .largest = between(0.05, 0.6) * hours * ampere,
-                                              .absorption = between(14.1, 14.8) * volt,
-                                              .coulombic = Efficiency(between(0.8, 1.0))}},
+                                              .absorption = between(14.1, 14.8) * volt}},
                        .count = whole(1, 3)};
+        made.setup.charging.coulombic = efficiency(made.setup.kinetics);
         if (one_in(2)) made.setup.reachable = Share(between(0.6, 1.0));
         if (one_in(3)) made.setup.stops.pack_cut_off = between(9.0, 12.0) * volt;
         if (one_in(3)) made.setup.stops.current_above = between(0.1, 2.0) * hours * ampere;
@@ -173,6 +181,47 @@ TEST(battery_bank_properties, a_temperature_neither_makes_nor_destroys_charge) {
         ASSERT_EQ(bank.wells(0), before);
         ASSERT_EQ(bank.stored(), stored);
     }
+}
+
+// The bank meets the end of a piece by its own code. Packs of one well, so that it does not fill a
+// well evenly where a pack alone fills and then holds.
+TEST(battery_bank_properties, charging_changes_its_efficiency_where_a_pack_alone_does) {
+    Made made(6);
+    int passed = 0;
+    for (int i = 0; i < 2000; ++i) {
+        auto group = made.group(scenario::Chemistry::lifepo4);
+        const StateOfCharge edge(made.between(0.3, 0.8));
+        const std::array values{Efficiency(made.between(0.2, 1.0)),
+                                Efficiency(made.between(0.2, 1.0))};
+        group.setup.charging.coulombic = ChargeEfficiency(std::array{edge}, values);
+        group.setup.charging.allowed = true;
+        group.setup.charging.largest.reset();
+        group.at_start =
+            rested(group.setup.kinetics, StateOfCharge(edge.value() - made.between(0.01, 0.2)));
+        Bank bank(std::vector<PackGroup>{group, group}, {});
+        const double ampere_hours = group.setup.kinetics.total / ampere_hour;
+        const Power power = -made.between(0.1, 3.0) * ampere_hours * watt;
+        const Charge to_edge =
+            group.at_start.removed - edge.complement().value() * group.setup.kinetics.total;
+        const Duration time = made.between(0.5, 3.0) * to_edge * 13.0 * volt / -power;
+        const auto alone = advance(prepare(group.setup), group.at_start, power, time);
+        const auto together =
+            bank.advance({}, 2.0 * static_cast<double>(group.count) * power, time);
+        ASSERT_EQ(together.time, alone.time) << i;
+        for (const std::size_t one : {0, 1})
+            ASSERT_NEAR(
+                (bank.wells(one).removed - alone.wells.removed) / group.setup.kinetics.total, 0.0,
+                1e-5)
+                << i;
+        const double packs = 2.0 * group.count;
+        ASSERT_NEAR(together.energy.in_charging / (packs * joule), alone.energy.in_charging / joule,
+                    1e-4 * (alone.energy.in_charging / joule) + 1.0)
+            << i;
+        const Charge filled = group.at_start.removed - alone.wells.removed;
+        passed += filled > to_edge ? 1 : 0;
+    }
+    EXPECT_GT(passed, 200);
+    EXPECT_LT(passed, 1800);
 }
 
 // Lumped or one by one, alike packs do the same, and both agree with the single pack's own clock.

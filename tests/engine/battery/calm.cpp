@@ -173,6 +173,22 @@ TEST(calm, a_knot_a_limit_and_an_empty_well_are_no_calm) {
     EXPECT_FALSE(calm_of({limited}).stands(100.0, free_of_all));
 }
 
+// Removed charge beyond which less is stored, or more: the one that is met depends on the power.
+TEST(calm, a_change_of_the_charging_efficiency_is_no_calm) {
+    const Made same(100.0, 8.0, 0.55);
+    Made falls = same;
+    falls.pack.coulombic = {0.9, 0.8, 0.7};
+    falls.pack.coulombic_edge = {never, 0.4505 * falls.pack.total, 0.4495 * falls.pack.total,
+                                 -never};
+    falls.state = state_of(falls.pack, same.state.removed, 0.0);
+    ASSERT_EQ(falls.state.charging_piece, 1);
+    for (const double power : {100.0, -100.0}) {
+        EXPECT_EQ(calm_of({same}).step(power, 60.0, coarse, free_of_all), Calm::Tried::done);
+        EXPECT_EQ(calm_of({falls}).step(power, 5.0, coarse, free_of_all), Calm::Tried::done);
+        EXPECT_EQ(calm_of({falls}).step(power, 60.0, coarse, free_of_all), Calm::Tried::disturbed);
+    }
+}
+
 TEST(calm, a_full_lithium_pack_takes_nothing_and_the_other_does) {
     const auto lithium = scenario::Chemistry::lifepo4;
     Made full(100.0, 8.0, 1.0, 0.0, lithium);

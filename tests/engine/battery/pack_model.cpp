@@ -107,6 +107,22 @@ TEST(pack_model, age_takes_charge_and_adds_resistance_unless_the_capacity_was_te
     EXPECT_NEAR(made(pack).capacity / ampere_hour, 71.0, 1e-9);
 }
 
+TEST(pack_model, what_charging_stores_is_told_as_far_as_it_is_one_number) {
+    const auto told = [](const scenario::Pack& pack) {
+        scenario::Assumptions taken;
+        EXPECT_TRUE(pack_model(pack, "pack[0]", celsius(25.0), taken).has_value());
+        for (const auto& each : taken)
+            if (each.text.find("is stored") != std::string::npos) return each.text;
+        return std::string();
+    };
+    EXPECT_EQ(told(lifepo4()), "99.5 % of the charge at the terminals is stored");
+    EXPECT_EQ(told(agm()),
+              "95 % of the charge at the terminals is stored up to half charge, 88 % at 90 %, "
+              "60 % at 97 %");
+    EXPECT_EQ(made(lifepo4()).charging.coulombic.pieces(), 1);
+    EXPECT_GT(made(agm()).charging.coulombic.pieces(), 1);
+}
+
 TEST(pack_model, a_lithium_pack_below_its_limit_is_not_charged) {
     EXPECT_FALSE(made(lifepo4(), -1.0).charging.allowed);
     EXPECT_TRUE(made(lifepo4(), 1.0).charging.allowed);

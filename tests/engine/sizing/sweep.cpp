@@ -174,15 +174,17 @@ TEST(sweep, knows_days_of_their_own_temperature_and_leaves_pulses_to_the_clock) 
 }
 
 TEST(sweep, gives_the_same_bits_at_every_width_of_the_processor) {
-    const auto design = design_of("ice_storm", "9 d", 9, 7);
-    for (int i = 0; i < 300; ++i) {
-        const int packs = 1 + (i * 5) % 9;
-        const int panels = (i * 3) % 8;
-        const auto narrow = swept_run(design, packs, panels, i, sizing::Width::two);
-        for (const auto width : sizing::widths_here()) {
-            const auto wide = swept_run(design, packs, panels, i, width);
-            ASSERT_EQ(narrow.lasts / second, wide.lasts / second);
-            ASSERT_EQ(narrow.survives, wide.survives);
+    for (const char* name : {"ice_storm", "summer_storm"}) {
+        const auto design = design_of(name, "9 d", 9, 7);
+        for (int i = 0; i < 300; ++i) {
+            const int packs = 1 + (i * 5) % 9;
+            const int panels = (i * 3) % 8;
+            const auto narrow = swept_run(design, packs, panels, i, sizing::Width::two);
+            for (const auto width : sizing::widths_here()) {
+                const auto wide = swept_run(design, packs, panels, i, width);
+                ASSERT_EQ(narrow.lasts / second, wide.lasts / second);
+                ASSERT_EQ(narrow.survives, wide.survives);
+            }
         }
     }
 }

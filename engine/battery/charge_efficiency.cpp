@@ -1,0 +1,80 @@
+#include "battery/charge_efficiency.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+#include <boost/math/quadrature/gauss_kronrod.hpp>
+
+namespace battery {
+
+using namespace units;
+
+namespace {
+
+constexpr Efficiency most{0.95};   // [IEC 61427] least below half charge (from memory)
+constexpr Efficiency least{0.20};  // ours: what would lie below is all but gassing
+
+// Ours: closer where the law bends.
+constexpr StateOfCharge edges[] = {StateOfCharge(0.75), StateOfCharge(0.85), StateOfCharge(0.90),
+                                   StateOfCharge(0.94), StateOfCharge(0.97), StateOfCharge(0.99)};
+
+Current ten_hour_current(const Kinetics& kinetics) {
+    constexpr Duration ten_hours = 10.0 * hour;
+    return capacity_over(kinetics, ten_hours) / ten_hours;
+}
+
+// What the bound well still draws while the available one is kept full, at this fill of both. (9)
+Current absorbed(const Kinetics& kinetics, StateOfCharge fill) {
+    return kinetics.rate * kinetics.available.value() * fill.complement().value() * kinetics.total;
+}
+
+// Harmonic mean: charge divided by it is the integral of charge over the law.
+Efficiency mean_between(const Kinetics& kinetics, StateOfCharge low, StateOfCharge high) {
+    const auto per_stored = [&](double fill) {
+        return 1.0 / lead_acid_efficiency(kinetics, StateOfCharge(fill)).value();
+    };
+    constexpr unsigned halvings = 12;  // the law has corners where its bounds begin
+    const double charge = boost::math::quadrature::gauss_kronrod<double, 15>::integrate(
+        per_stored, low.value(), high.value(), halvings, 1e-10);
+    return Efficiency(std::min(most.value(), (high.value() - low.value()) / charge));
+}
+
+}  // namespace
+
+ChargeEfficiency::ChargeEfficiency(std::span<const StateOfCharge> between,
+                                   std::span<const Efficiency> values)
+    : count_(static_cast<int>(values.size())) {
+    assert(values.size() == between.size() + 1 && values.size() <= of_piece_.size());
+    assert(std::ranges::is_sorted(between));
+    assert(between.empty() ||
+           (between.front() > StateOfCharge(0.0) && between.back() < StateOfCharge(1.0)));
+    std::ranges::copy(between, ends_.begin());
+    ends_[between.size()] = StateOfCharge(1.0);
+    std::ranges::copy(values, of_piece_.begin());
+}
+
+Efficiency charge_efficiency(StateOfCharge fill, Current charging, Current ten_hour) {
+    return Efficiency(1.0 -
+                      std::exp(-20.73 / (charging / ten_hour + 0.55) * fill.complement().value()));
+}
+
+Efficiency lead_acid_efficiency(const Kinetics& kinetics, StateOfCharge fill) {
+    const Current ten_hour = ten_hour_current(kinetics);
+    const bool one_well = !(kinetics.available < Share(1.0));
+    const Current charging = one_well ? ten_hour : std::min(ten_hour, absorbed(kinetics, fill));
+    return std::clamp(charge_efficiency(fill, charging, ten_hour), least, most);
+}
+
+ChargeEfficiency lead_acid_efficiency(const Kinetics& kinetics) {
+    std::array<Efficiency, std::size(edges) + 1> values;
+    StateOfCharge low{};
+    for (std::size_t piece = 0; piece < values.size(); ++piece) {
+        const StateOfCharge high = piece < std::size(edges) ? edges[piece] : StateOfCharge(1.0);
+        values[piece] = mean_between(kinetics, low, high);
+        low = high;
+    }
+    return ChargeEfficiency(edges, values);
+}
+
+}  // namespace battery
