@@ -64,9 +64,12 @@ void note_short_times(const scenario::Pack& pack, const battery::PackModel& mode
 }  // namespace
 
 Range<std::optional<Current>> allowed_for(const TimedLimits& limits, Duration time) {
-    std::optional<Current> sure = limits.continuous;
+    // As no limit is below zero, that stands for none.
+    Current most = limits.continuous.value_or(-1.0 * ampere);
     for (const auto& pulse : limits.pulse)
-        if (pulse.lasts >= time && (!sure || pulse.current > *sure)) sure = pulse.current;
+        if (pulse.lasts >= time) most = std::max(most, pulse.current);
+    std::optional<Current> sure;
+    if (most >= Current{}) sure = most;
     if (!limits.pulse.empty()) {
         // Longer than every stated pulse, and nothing is said of continuous current: the smallest
         // pulse still bounds it.

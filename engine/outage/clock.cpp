@@ -281,6 +281,7 @@ class Clock {
         ledger.wiring_loss += step.in_paths;
         ledger.battery_loss += step.energy.in_resistance - step.in_paths +
                                step.energy.between_wells + step.energy.in_charging;
+        ledger.charging_loss += step.energy.in_charging;
         // Sun and chargers have equal parts in what is taken, each by what it offers.
         const Power all = sun.offered + charger;
         double of_sun = 1.0;

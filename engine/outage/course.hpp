@@ -21,6 +21,7 @@ struct Ledger {
     units::Energy converter_loss{};   // in 12 V and USB adaptors
     units::Energy wiring_loss{};      // in leads, connectors and main cable
     units::Energy battery_loss{};     // inner resistance, between the wells, incomplete charging
+    units::Energy charging_loss{};    // the part of battery_loss that charging did not store
     units::Energy sun_offered{};      // at the battery terminals, before what is full refuses
     units::Energy sun_used{};         // went straight into loads
     units::Energy sun_stored{};       // went into the packs

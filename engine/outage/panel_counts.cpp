@@ -23,6 +23,7 @@ std::vector<solar::PanelGroup> groups_of(std::vector<solar::PanelGroup> groups, 
 struct Account {
     Ending ending;
     Energy taken{};
+    Energy lost{};
     Energy unused{};
     Energy clipped{};
 };
@@ -34,6 +35,7 @@ Account account_in(const Ready& ready, std::uint64_t seed, int number) {
             ready.outage.lasts, ready.midnight, {.trace = false});
     return {.ending = {.lasts = course.lasts, .survives = course.survives},
             .taken = course.ledger.sun_used + course.ledger.sun_stored,
+            .lost = course.ledger.charging_loss,
             .unused = course.ledger.sun_unused,
             .clipped = course.ledger.sun_clipped};
 }
@@ -55,6 +57,7 @@ PanelCount count_of(const Ready& ready, int panels, int weathers, std::uint64_t 
     for (const auto& account : accounts) {
         count.endings.push_back(account.ending);
         count.taken += account.taken / static_cast<double>(runs);
+        count.lost += account.lost / static_cast<double>(runs);
         count.unused += account.unused / static_cast<double>(runs);
         count.clipped += account.clipped / static_cast<double>(runs);
     }
@@ -91,11 +94,15 @@ std::vector<PanelCount> panel_counts(const Ready& ready, int most, int weathers,
 std::optional<EnoughPanels> enough_panels(const std::vector<PanelCount>& counts) {
     constexpr double worth_having = 0.2;  // ours
     if (counts.size() < 3) return std::nullopt;
-    const Energy first = counts[1].taken - counts[0].taken;
+    const auto gained = [&](std::size_t i) {
+        return counts[i].taken - counts[i].lost - (counts[i - 1].taken - counts[i - 1].lost);
+    };
     for (std::size_t i = 2; i < counts.size(); ++i) {
-        if (counts[i].taken - counts[i - 1].taken >= worth_having * first) continue;
+        if (gained(i) >= worth_having * gained(1)) continue;
         const Energy held_back = counts[i].clipped - counts[i - 1].clipped;
-        const Energy refused = counts[i].unused - counts[i - 1].unused;
+        // What a full lead-acid pack gasses away is refused as well, only later.
+        const Energy refused =
+            counts[i].unused + counts[i].lost - (counts[i - 1].unused + counts[i - 1].lost);
         return EnoughPanels{
             .panels = counts[i - 1].panels,
             .why = held_back > refused ? PanelLimit::controller : PanelLimit::packs_full};

@@ -14,6 +14,7 @@ struct PanelCount {
     int panels = 0;
     solar::DayRange offered;      // at the battery; percentiles over solar::recharge's weathers
     units::Energy taken{};        // into loads and packs, mean of the weathers run
+    units::Energy lost{};         // of it, what charging did not store, likewise
     units::Energy unused{};       // offered and not taken, likewise
     units::Energy clipped{};      // kept back by the controller's limits, likewise
     std::vector<Ending> endings;  // of the weathers run, in the order of their numbers
@@ -36,7 +37,8 @@ struct EnoughPanels {
 };
 
 // The fewest panels after which one more adds less than a fifth of what the first one added to
-// what is taken (ours); absent when each of the counts still adds more.
+// what is taken and not lost again in charging (ours); absent when each of the counts still adds
+// more.
 [[nodiscard]] std::optional<EnoughPanels> enough_panels(const std::vector<PanelCount>& counts);
 
 }  // namespace outage

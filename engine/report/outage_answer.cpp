@@ -54,6 +54,7 @@ Members energy(const Ledger& ledger) {
             {"converter_loss", "lost in adaptors", value_of(ledger.converter_loss)},
             {"wiring_loss", "lost in the wiring", value_of(ledger.wiring_loss)},
             {"battery_loss", "lost in the packs", value_of(ledger.battery_loss)},
+            {"charging_loss", "of it not stored in charging", value_of(ledger.charging_loss)},
             {"stored_at_end", "stored at the end", value_of(ledger.stored_at_end)},
             {"unserved", "wanted and not served", value_of(ledger.unserved)},
             {"residual", "not explained", value_of(ledger.residual)}};

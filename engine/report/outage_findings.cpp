@@ -269,6 +269,15 @@ void find_low_margin(Finder& finder) {
     }
 }
 
+}  // namespace
+
+bool gasses_away(const outage::Ledger& ledger) {
+    return ledger.charging_loss > 0.1 * (ledger.sun_offered + ledger.charger_offered) &&
+           ledger.charging_loss > 50.0 * units::watt_hour;
+}
+
+namespace {
+
 bool too_cold_to_charge(const scenario::Pack& pack, units::Temperature temperature) {
     const auto coldest = pack.coldest_charge.value_or(units::celsius(0.0));
     return pack.chemistry == scenario::Chemistry::lifepo4 && temperature <= coldest;
@@ -307,6 +316,14 @@ void find_unused_sun(Finder& finder) {
                    "Move loads that can wait into the sunny hours, or add a pack.",
                    full ? std::optional(full->at) : std::nullopt);
     }
+    if (gasses_away(ledger)) {
+        finder.add(Severity::note, "packs",
+                   fmt::format("{} of what the packs take is not stored: the fuller lead-acid is, "
+                               "the more of its charge turns to gas and heat.",
+                               in_words(ledger.charging_loss)),
+                   fmt::format("{}.", instead_of_gassing), std::nullopt,
+                   "battery/method.md (42), law from memory");
+    }
     if (ledger.sun_clipped > 0.05 * ledger.sun_offered &&
         ledger.sun_clipped > 50.0 * units::watt_hour) {
         finder.add(Severity::note, "charge_controller",
@@ -321,8 +338,9 @@ constexpr double much_idle = 0.15;  // common practice, no source
 
 void find_idle_draw(Finder& finder) {
     const auto& ledger = finder.plan.likely.ledger;
+    // what charging did not store was never there to be used
     const auto spent = ledger.loads + ledger.inverter_loss + ledger.converter_loss +
-                       ledger.wiring_loss + ledger.battery_loss;
+                       ledger.wiring_loss + ledger.battery_loss - ledger.charging_loss;
     if (ledger.idle > much_idle * spent && spent > units::Energy{}) {
         finder.add(Severity::note, "inverter",
                    fmt::format("With nothing plugged in the inverter still draws {}: {} over the "
@@ -333,10 +351,6 @@ void find_idle_draw(Finder& finder) {
                    "USB.");
     }
 }
-
-}  // namespace
-
-namespace {
 
 // Findings of other parts follow "where:" and begin small; on a screen they stand alone.
 std::string as_sentence(std::string words) {

@@ -17,4 +17,9 @@ namespace report {
 // "the inverter switches off on low voltage"
 [[nodiscard]] std::string_view words_for(outage::EventKind kind);
 
+// Whether much of what the packs take is not stored, as in lead-acid near full; and what to do.
+[[nodiscard]] bool gasses_away(const outage::Ledger& ledger);
+inline constexpr std::string_view instead_of_gassing =
+    "Move loads that can wait into the sunny hours, or add a pack; let the gas out of the case";
+
 }  // namespace report

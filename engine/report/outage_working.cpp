@@ -96,6 +96,7 @@ void add_account(std::vector<WorkingRow>& rows, const Plan& plan) {
     line("lost in 12 V and USB adaptors", ledger.converter_loss);
     line("lost in leads, connectors and main cable", ledger.wiring_loss);
     line("lost in the packs", ledger.battery_loss);
+    line("of it not stored in charging", ledger.charging_loss);
     line("stored at the end", ledger.stored_at_end);
     line("not explained by the lines above", ledger.residual);
     line("wanted and not served", ledger.unserved);

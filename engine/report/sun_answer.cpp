@@ -131,6 +131,7 @@ Members energy_of(const outage::Ledger& ledger) {
     return {{"offered", "offered at the battery", value_of(ledger.sun_offered)},
             {"used", "straight into loads", value_of(ledger.sun_used)},
             {"stored", "into the packs", value_of(ledger.sun_stored)},
+            {"charging_loss", "of it not stored in charging", value_of(ledger.charging_loss)},
             {"unused", "not taken", value_of(ledger.sun_unused)},
             {"clipped", "turned away by the controller", value_of(ledger.sun_clipped)}};
 }

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "report/outage_findings.hpp"
 #include "report/shown.hpp"
 #include "report/sun_words.hpp"
 
@@ -94,6 +95,18 @@ void find_turned_away(Finder& finder) {
     }
 }
 
+void find_gassing(Finder& finder) {
+    if (!finder.results.unit || !gasses_away(finder.results.unit->plan.likely.ledger)) {
+        return;
+    }
+    const auto& ledger = finder.results.unit->plan.likely.ledger;
+    finder.add(Severity::note, "pack",
+               fmt::format("{} of what the packs take is not stored: the fuller lead-acid is, the "
+                           "more of its charge turns to gas and heat",
+                           in_words(ledger.charging_loss)),
+               std::string(instead_of_gassing), "battery/method.md (42), law from memory");
+}
+
 void find_no_unit(Finder& finder) {
     if (finder.results.unit || finder.results.setup.groups.empty()) {
         return;
@@ -114,6 +127,7 @@ std::vector<PinnedFinding> sun_findings(const Scenario& scenario, const SunResul
     find_dark_days(finder);
     find_dull_start(finder);
     find_turned_away(finder);
+    find_gassing(finder);
     find_no_unit(finder);
     sort_by_weight(finder.findings);
     return std::move(finder.findings);

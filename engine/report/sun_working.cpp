@@ -93,6 +93,7 @@ void add_recharge(Rows& rows, const scenario::Scenario& scenario, const SunResul
     rows.add("offered at the battery", shown(ledger.sun_offered), "outage method.md (3)");
     rows.add("straight into loads", shown(ledger.sun_used), "outage method.md (3)");
     rows.add("into the packs", shown(ledger.sun_stored), "outage method.md (3)");
+    rows.add("of it not stored in charging", shown(ledger.charging_loss), "battery method.md (42)");
     rows.add("not taken: full, tapering or too cold", shown(ledger.sun_unused),
              "outage method.md (3)");
     rows.add("turned away before that by the controller", shown(ledger.sun_clipped),

@@ -233,9 +233,9 @@ TEST(advance, lead_acid_asks_for_more_over_its_end_than_by_one_number) {
     const ChargeEfficiency law = lead_acid_efficiency(agm().kinetics);
     const Power weak = 15.0 * watt;
     EXPECT_GT(to_95_percent(weak, law).time, 1.01 * to_95_percent(weak, Efficiency(0.9)).time);
-    for (const Power offered : {weak, 80.0 * watt})
-        EXPECT_GT(to_95_percent(offered, law).charge_in,
-                  1.01 * to_95_percent(offered, Efficiency(0.9)).charge_in);
+    for (const double watts : {15.0, 80.0})
+        EXPECT_GT(to_95_percent(watts * watt, law).charge_in,
+                  1.01 * to_95_percent(watts * watt, Efficiency(0.9)).charge_in);
 }
 
 TEST(advance, discharge_knows_no_efficiency_of_charging) {

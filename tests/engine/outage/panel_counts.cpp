@@ -80,6 +80,21 @@ TEST(panel_counts, full_packs_are_told_as_what_stops_them) {
     EXPECT_LE(enough->panels, 3);
 }
 
+// What lead-acid takes near full and gasses away is no gain, though it is taken.
+TEST(panel_counts, what_charging_does_not_store_is_no_gain) {
+    std::vector<outage::PanelCount> counts(4);
+    for (int panels = 0; panels < 4; ++panels) {
+        counts[std::size_t(panels)].panels = panels;
+        counts[std::size_t(panels)].taken = panels * 500.0 * watt_hour;
+    }
+    EXPECT_FALSE(outage::enough_panels(counts));
+    counts[3].lost = 450.0 * watt_hour;
+    const auto enough = outage::enough_panels(counts);
+    ASSERT_TRUE(enough);
+    EXPECT_EQ(enough->panels, 2);
+    EXPECT_EQ(enough->why, PanelLimit::packs_full);
+}
+
 TEST(panel_counts, a_hungry_load_takes_all_that_more_panels_give) {
     EXPECT_FALSE(outage::enough_panels(outage::panel_counts(ready_for("", 200.0, 20), 4, 50, 1)));
 }

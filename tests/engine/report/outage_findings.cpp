@@ -119,6 +119,17 @@ TEST(outage_findings, what_was_only_stood_for_a_time_is_a_caution) {
     EXPECT_EQ(about(findings, "at a stretch"), nullptr);  // told with what opened
 }
 
+TEST(outage_findings, charge_that_gasses_away_is_told) {
+    auto plan = made::lasting_plan();
+    EXPECT_EQ(about(outage_findings(made::scenario(), plan), "turns to gas"), nullptr);
+    plan.likely.ledger.charging_loss = 0.2 * plan.likely.ledger.sun_offered;
+    ASSERT_GT(plan.likely.ledger.charging_loss, 50.0 * units::watt_hour);
+    const auto findings = outage_findings(made::scenario(), plan);
+    const auto* found = about(findings, "turns to gas");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::note);
+}
+
 TEST(outage_findings, a_connector_below_the_current_it_carries_is_a_stop) {
     auto scenario = made::scenario();
     auto plan = made::lasting_plan();
