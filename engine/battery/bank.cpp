@@ -258,10 +258,11 @@ double Bank::change() const {
     double highest = -never;
     for (const Member& member : members_) {
         const Piece& piece = member.pack.open_circuit->piece(member.state.available_piece);
-        const double moved = piece.slope * (member.available - member.state.available);
-        largest = std::max(largest, std::abs(moved));
-        lowest = std::min(lowest, moved);
-        highest = std::max(highest, moved);
+        const double filled = member.available - member.state.available;
+        const double parted = counted_slope(member.pack, piece) * filled;
+        largest = std::max(largest, std::abs(piece.slope * filled));
+        lowest = std::min(lowest, parted);
+        highest = std::max(highest, parted);
     }
     const double root = 2.0 * trial_point_.voltage - trial_point_.source;
     const double amplified =

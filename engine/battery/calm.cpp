@@ -132,6 +132,7 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         block.now.receiving[lane] = block.takes[lane] / block.now.in_ohms[lane];
         block.at_zero[lane] = piece.at_zero;
         block.slope[lane] = piece.slope;
+        block.counted_slope[lane] = counted_slope(pack, piece);
         block.low[lane] = state.available_piece > 0 ? piece.low - at_knot : -never;
         block.high[lane] = state.available_piece < last ? piece.high + at_knot : never;
         block.bound_at_zero[lane] = beneath.at_zero;
@@ -297,6 +298,7 @@ template <Calm::Face Calm::Block::*face>
     Mask disturbed{};
     Lanes rises_most = none - never;
     Lanes falls_most = none - never;
+    Lanes changes_most = none;
     Lanes largest = none;
     const bool quiet = still(power);
     for (Block& b : blocks_) {
@@ -309,9 +311,11 @@ template <Calm::Face Calm::Block::*face>
         b.then_below = 1.0 - (b.then_removed - b.width * b.then_head) * b.per_total;
         disturbed |= b.mean.taking & (b.then_available > none + 1.0 + level);
         disturbed |= (b.then_available < b.low) | (b.then_available > b.high);
-        const Lanes change = b.slope * (b.then_available - b.available);
-        rises_most = larger(rises_most, change + b.absent);
-        falls_most = larger(falls_most, b.absent - change);
+        const Lanes filled = b.then_available - b.available;
+        const Lanes parted = b.counted_slope * filled;
+        changes_most = larger(changes_most, magnitude(b.slope * filled));
+        rises_most = larger(rises_most, parted + b.absent);
+        falls_most = larger(falls_most, b.absent - parted);
         largest = larger(largest, magnitude(b.current));
     }
     if (!one_efficiency_)
@@ -337,7 +341,7 @@ template <Calm::Face Calm::Block::*face>
     const double rise = largest_of(rises_most);
     const double fall = largest_of(falls_most);
     const double root = 2.0 * point.voltage - point.source;
-    double amplified = std::max(rise, fall);
+    double amplified = largest_of(changes_most);
     if (root > 0.0 && point.source > root) amplified *= point.source / root;
     moved_ = std::max(amplified, (rise + fall) / apart);
     largest_ = largest_of(largest);

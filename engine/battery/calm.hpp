@@ -105,6 +105,7 @@ class Calm {
         Lanes empty, restored;
         Lanes absent;  // minus infinity where there is no pack
         // of the pieces they stand on; infinite ends where there is no piece beyond
+        Lanes counted_slope;  // of the available well's, against the tolerance
         Lanes at_zero, slope, low, high, bound_at_zero, bound_slope, bound_low, bound_high;
         // of all packs: charge of each well when full, and the voltage's integral from where the
         // well is empty to there, were the piece as long

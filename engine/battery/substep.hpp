@@ -144,6 +144,12 @@ struct Drawn {
     return std::max(pack.tolerance, pack.fill_tolerance * piece.slope);
 }
 
+// The slope by which a change of fill counts against the plain tolerance.
+[[nodiscard, gnu::always_inline]] inline double counted_slope(const Prepared& pack,
+                                                              const Piece& piece) {
+    return piece.slope * pack.tolerance / tolerance_on(pack, piece);
+}
+
 // A trial: where the wells would be after a time, and at what currents.
 struct Trial {
     double time = 0.0;

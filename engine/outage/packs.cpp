@@ -206,12 +206,16 @@ Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
 
 Leg UnlikePacks::advance(Duty duty, Power power, Duration time) {
     Leg leg;
-    if (!any_running()) leg = step(duty, power, time);
+    if (!any_running_) leg = step(duty, power, time);
     if (leg.ending == battery::Ending::current_limit) {
         overloads_[leg.pack].rise();
         refit(leg.pack);
+        any_running_ = true;
     }
-    if (any_running()) leg = stand(leg, duty, power, time);
+    if (any_running_) {
+        leg = stand(leg, duty, power, time);
+        look_who_runs();
+    }
     if (leg.ending == battery::Ending::pack_restored) {
         set(leg.pack, State::closed);
         closed_again_.push_back(leg.pack);
@@ -219,8 +223,8 @@ Leg UnlikePacks::advance(Duty duty, Power power, Duration time) {
     return leg;
 }
 
-bool UnlikePacks::any_running() const {
-    return std::ranges::any_of(overloads_, &Overload::running);
+void UnlikePacks::look_who_runs() {
+    any_running_ = std::ranges::any_of(overloads_, &Overload::running);
 }
 
 void UnlikePacks::refit(std::size_t bank) {
@@ -233,6 +237,7 @@ void UnlikePacks::begin_day(std::size_t day) {
         overloads_[i] = Overload(banks_[i], overloads_[i]);
         refit(i);
     }
+    look_who_runs();
 }
 
 const Strain& UnlikePacks::strain() const {

@@ -137,6 +137,7 @@ class UnlikePacks {
     std::vector<State> states_;
     std::vector<units::Power> opened_at_;
     std::vector<Overload> overloads_;
+    bool any_running_ = false;  // of these; looked at again after each time something is stood
     std::vector<std::size_t> closed_again_;
     units::Charge waits_below_{};
     units::Charge usable_{};  // of all packs, likewise the next
@@ -144,7 +145,7 @@ class UnlikePacks {
 
     [[nodiscard]] battery::BankStops stops(Duty duty) const;
     [[nodiscard]] units::Charge most_removed_of_all() const;
-    [[nodiscard]] bool any_running() const;
+    void look_who_runs();
     [[nodiscard]] Leg step(Duty duty, units::Power power, units::Duration time);
     [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
     void refit(std::size_t bank);
