@@ -176,6 +176,42 @@ struct StartChart {
     bool comes_up = true;
 };
 
+// Builds a person chooses among: how sure each is, against what it weighs or costs.
+struct BuildPoint {
+    int packs = 1;
+    int panels = 0;
+    double chance = 0.0;  // %, as are low and high, between which it lies 19 times in 20
+    double low = 0.0;
+    double high = 0.0;
+    int weathers = 0;              // tried; 1 where no sun is counted on
+    std::string chance_words;      // "99 % (98 to 100, of 1000 weathers)"
+    std::optional<double> weight;  // kg
+    std::optional<double> price;   // in the money of the file
+    bool answers = false;          // the build that the first sentence names
+    bool of_file = false;          // what the scenario has
+};
+// The same builds against one figure: those that no other beats in it and in chance, and those that
+// answer or are of the file; from the least on.
+struct BuildsView {
+    struct Place {
+        std::size_t point = 0;
+        double at = 0.0;
+        bool unbeaten = true;
+    };
+    std::string name;     // "weight", "price"
+    std::string heading;  // "packs and panels weigh"
+    std::string unit;     // UCUM
+    double from = 0.0;    // of the scale, whole steps
+    double to = 1.0;
+    double step = 1.0;
+    std::vector<Place> places;
+};
+struct BuildsChart {
+    double goal = 90.0;  // %
+    std::vector<BuildPoint> points;
+    std::vector<BuildsView> views;  // only by what is known
+};
+
 struct Answer {
     std::string question;                 // "outage", "packs", "start" …: the command's name
     std::string title;                    // of the scenario
@@ -193,6 +229,7 @@ struct Answer {
     std::vector<BarChart> bars = {};
     std::optional<DayCurves> curves = {};
     std::vector<StartChart> starts = {};  // for the question whether motors start
+    std::optional<BuildsChart> builds = {};
 };
 
 inline constexpr std::string_view closing_line =

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "outage/demand_power.hpp"
+#include "report/builds_chart.hpp"
 #include "report/cautions.hpp"
 #include "report/clock_words.hpp"
 #include "report/packs_sentences.hpp"
@@ -322,7 +323,8 @@ Answer packs_answer(const scenario::Scenario& scenario, const outage::Ready& rea
             .assumptions = assumptions_of(scenario, ready, found),
             .cautions = cautions_for(scenario),
             .series = packs_series(found),
-            .closing = std::string(closing_line)};
+            .closing = std::string(closing_line),
+            .builds = builds_chart(scenario, found)};
 }
 
 }  // namespace report

@@ -67,6 +67,37 @@
     </message>
 </context>
 <context>
+    <name>BuildsPlotView</name>
+    <message>
+        <source>Draw it against: %1</source>
+        <translation>Auftragen gegen: %1</translation>
+    </message>
+    <message>
+        <source>Touch a point or its button (packs × panels) to read what is known of that build.</source>
+        <translation>Tippen Sie auf einen Punkt oder seine Taste (Akkus × Module), um mehr über diesen Aufbau zu lesen.</translation>
+    </message>
+    <message>
+        <source>the build of the answer</source>
+        <translation>der Aufbau der Antwort</translation>
+    </message>
+    <message>
+        <source>what the file has</source>
+        <translation>was die Datei enthält</translation>
+    </message>
+    <message>
+        <source>no other is cheaper and as sure; the upright line is the interval, 19 times in 20</source>
+        <translation>kein anderer ist billiger und ebenso sicher; der senkrechte Strich ist das Intervall, 19-mal von 20</translation>
+    </message>
+    <message>
+        <source>no other is lighter and as sure; the upright line is the interval, 19 times in 20</source>
+        <translation>kein anderer ist leichter und ebenso sicher; der senkrechte Strich ist das Intervall, 19-mal von 20</translation>
+    </message>
+    <message>
+        <source>on the buttons: packs × panels</source>
+        <translation>auf den Tasten: Akkus × Module</translation>
+    </message>
+</context>
+<context>
     <name>CandleLegend</name>
     <message>
         <source>packs carry</source>
@@ -574,10 +605,6 @@
         <source>Print</source>
         <translation>Druck</translation>
     </message>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
 </context>
 <context>
     <name>MomentBar</name>
@@ -865,10 +892,6 @@
     <message>
         <source>Show it larger</source>
         <translation>Größer zeigen</translation>
-    </message>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
     </message>
 </context>
 <context>
@@ -2098,6 +2121,441 @@
         <source>Of %1 %2 it lasts through %3 % (%4)%5.</source>
         <translation>Von %1 %2 reicht es in %3 % (%4)%5.</translation>
     </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>%1 % (no sun counted on)</source>
+        <translation>%1 % (ohne auf Sonne zu zählen)</translation>
+    </message>
+    <message>
+        <source>%1 % (%2 to %3, of %4 weathers)</source>
+        <translation>%1 % (%2 bis %3, aus %4 Wetterverläufen)</translation>
+    </message>
+    <message>
+        <source>Packs: %1, panels: %2</source>
+        <translation>Akkus: %1, Module: %2</translation>
+    </message>
+    <message>
+        <source>%1 in all</source>
+        <translation>%1 insgesamt</translation>
+    </message>
+    <message>
+        <source>chance of lasting %1</source>
+        <translation>reicht mit einer Wahrscheinlichkeit von %1</translation>
+    </message>
+    <message>
+        <source>This is the build of the answer.</source>
+        <translation>Dies ist der Aufbau der Antwort.</translation>
+    </message>
+    <message>
+        <source>This is what the file has.</source>
+        <translation>Dies ist, was die Datei enthält.</translation>
+    </message>
+    <message>
+        <source>nothing more</source>
+        <translation>nichts weiter</translation>
+    </message>
+    <message>
+        <source>its cut-off</source>
+        <translation>seiner Abschaltspannung</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>day, name of the month, year</comment>
+        <translation>%1. %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 more of its kind</source>
+        <translation>%1 weiteren seiner Art</translation>
+    </message>
+    <message>
+        <source>the other %1</source>
+        <translation>dem anderen %1</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two packs</comment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>their voltages are level, and next to nothing flows</source>
+        <translation>die Spannungen sind gleich, und es fließt so gut wie nichts</translation>
+    </message>
+    <message>
+        <source>%1 flow at first, out of %2 into %3</source>
+        <translation>anfangs fließen %1, von %2 zu %3</translation>
+    </message>
+    <message>
+        <source>fuse</source>
+        <comment>of a pack</comment>
+        <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>connector</source>
+        <comment>of a pack</comment>
+        <translation>Stecker</translation>
+    </message>
+    <message>
+        <source>current limit</source>
+        <translation>Stromgrenze</translation>
+    </message>
+    <message>
+        <source>charge limit</source>
+        <translation>Ladegrenze</translation>
+    </message>
+    <message>
+        <source>limit you asked for</source>
+        <translation>Ihre eigene Grenze</translation>
+    </message>
+    <message>
+        <source>charging this cold</source>
+        <translation>Laden bei dieser Kälte</translation>
+    </message>
+    <message>
+        <source>all packs</source>
+        <translation>alle Akkus</translation>
+    </message>
+    <message>
+        <source>pack %1</source>
+        <translation>Akku %1</translation>
+    </message>
+    <message>
+        <source>%1 under that load</source>
+        <translation>%1 unter dieser Last</translation>
+    </message>
+    <message>
+        <source>%1 at rest</source>
+        <translation>%1 in Ruhe</translation>
+    </message>
+    <message>
+        <source>to the end of the outage</source>
+        <translation>bis zum Ende des Ausfalls</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>voltage of the motor</source>
+        <translation>Spannung des Motors</translation>
+    </message>
+    <message>
+        <source>surge of the inverter</source>
+        <translation>Spitzenleistung des Wechselrichters</translation>
+    </message>
+    <message>
+        <source>time the surge is held</source>
+        <translation>Dauer der Spitzenleistung</translation>
+    </message>
+    <message>
+        <source>torque of the motor</source>
+        <translation>Drehmoment des Motors</translation>
+    </message>
+    <message>
+        <source>inverter once it runs</source>
+        <translation>Wechselrichter im Lauf</translation>
+    </message>
+    <message>
+        <source>low-voltage cut-off</source>
+        <translation>Abschaltung bei Unterspannung</translation>
+    </message>
+    <message>
+        <source>power the packs can give</source>
+        <translation>Leistung, die die Akkus hergeben</translation>
+    </message>
+    <message>
+        <source>current limit of the packs</source>
+        <translation>Stromgrenze der Akkus</translation>
+    </message>
+    <message>
+        <source>fuse of packs or inverter</source>
+        <translation>Sicherung der Akkus oder des Wechselrichters</translation>
+    </message>
+    <message>
+        <source>connector or switch</source>
+        <translation>Stecker oder Schalter</translation>
+    </message>
+    <message>
+        <source>%1 % of the limit and more</source>
+        <translation>%1 % der Grenze und mehr</translation>
+    </message>
+    <message>
+        <source>%1 % of the limit</source>
+        <translation>%1 % der Grenze</translation>
+    </message>
+    <message>
+        <source>%1 to %2 % of the limit</source>
+        <translation>%1 bis %2 % der Grenze</translation>
+    </message>
+    <message>
+        <source>it is not made for the voltage of this unit</source>
+        <translation>er ist nicht für die Spannung dieser Anlage gebaut</translation>
+    </message>
+    <message>
+        <source>a %1 V motor cannot be run from %2 V, however strong the inverter</source>
+        <translation>ein Motor für %1 V läuft nicht an %2 V, wie stark der Wechselrichter auch ist</translation>
+    </message>
+    <message>
+        <source>it asks up to %1 of the inverter, and nobody told how long it holds that</source>
+        <translation>dem Wechselrichter werden bis zu %1 abverlangt, und niemand hat gesagt, wie lange er das hält</translation>
+    </message>
+    <message>
+        <source>it asks %1 of the inverter, whose surge is %2 (%3)</source>
+        <translation>dem Wechselrichter werden %1 abverlangt, seine Spitzenleistung ist %2 (%3)</translation>
+    </message>
+    <message>
+        <source>the start takes %1, and the inverter may hold %2 for less than that</source>
+        <translation>der Anlauf dauert %1, und der Wechselrichter hält %2 womöglich nicht so lange</translation>
+    </message>
+    <message>
+        <source>motors with a capacitor or a compressor suffer from a quasi-square wave</source>
+        <translation>Motoren mit Kondensator oder Verdichter leiden unter einer trapezförmigen Spannung</translation>
+    </message>
+    <message>
+        <source>what it turns takes %1 to %2 % of its torque</source>
+        <translation>was er dreht, braucht %1 bis %2 % seines Drehmoments</translation>
+    </message>
+    <message>
+        <source>once it runs, more is on than the inverter carries for long (%1)</source>
+        <translation>läuft er, so ist mehr eingeschaltet, als der Wechselrichter auf Dauer trägt (%1)</translation>
+    </message>
+    <message>
+        <source>the voltage at the inverter falls to %1, or collapses, and it switches off at %2</source>
+        <translation>die Spannung am Wechselrichter fällt auf %1 oder bricht zusammen, und er schaltet bei %2 ab</translation>
+    </message>
+    <message>
+        <source>the voltage at the inverter falls to %1, and it switches off at %2</source>
+        <translation>die Spannung am Wechselrichter fällt auf %1, und er schaltet bei %2 ab</translation>
+    </message>
+    <message>
+        <source>%1 is asked of the packs, which is more than they can give at any voltage</source>
+        <translation>den Akkus werden %1 abverlangt, mehr als sie bei irgendeiner Spannung hergeben</translation>
+    </message>
+    <message>
+        <source>%1 is asked of the packs, which is %2 they can give at any voltage</source>
+        <translation>den Akkus werden %1 abverlangt: %2 dessen, was sie bei irgendeiner Spannung hergeben</translation>
+    </message>
+    <message>
+        <source>one pack would carry %1, and its protection lets %2 through for %3</source>
+        <translation>ein Akku müsste %1 tragen, und seine Schutzschaltung lässt %2 durch, %3 lang</translation>
+    </message>
+    <message>
+        <source>a fuse of the packs or the inverter may melt in %1 (%2)</source>
+        <translation>eine Sicherung der Akkus oder des Wechselrichters kann in %1 schmelzen (%2)</translation>
+    </message>
+    <message>
+        <source>a connector or switch of the inverter would carry %1 (%2)</source>
+        <translation>ein Stecker oder Schalter des Wechselrichters müsste %1 tragen (%2)</translation>
+    </message>
+    <message>
+        <source>One more pack (%1 in all) makes it start</source>
+        <translation>Mit einem weiteren Akku (%1 insgesamt) läuft er an</translation>
+    </message>
+    <message>
+        <source>%1 more packs (%2 in all) make it start</source>
+        <translation>Mit %1 weiteren Akkus (%2 insgesamt) läuft er an</translation>
+    </message>
+    <message>
+        <source>No number of packs helps, because of this limit: %1</source>
+        <translation>Keine Zahl von Akkus hilft, wegen dieser Grenze: %1</translation>
+    </message>
+    <message>
+        <source>No number of packs makes it sure, because of this limit: %1</source>
+        <translation>Keine Zahl von Akkus macht es sicher, wegen dieser Grenze: %1</translation>
+    </message>
+    <message>
+        <source>With one more pack (%1 in all) it may start; no number of packs makes it sure, because of this limit: %2</source>
+        <translation>Mit einem weiteren Akku (%1 insgesamt) läuft er vielleicht an; keine Zahl von Akkus macht es sicher, wegen dieser Grenze: %2</translation>
+    </message>
+    <message>
+        <source>With %1 more packs (%2 in all) it may start; no number of packs makes it sure, because of this limit: %3</source>
+        <translation>Mit %1 weiteren Akkus (%2 insgesamt) läuft er vielleicht an; keine Zahl von Akkus macht es sicher, wegen dieser Grenze: %3</translation>
+    </message>
+    <message>
+        <source>%1 will not start: %2.</source>
+        <translation>%1 läuft nicht an: %2.</translation>
+    </message>
+    <message>
+        <source>%1 may or may not start: %2.</source>
+        <translation>%1 läuft vielleicht an, vielleicht nicht: %2.</translation>
+    </message>
+    <message>
+        <source>All at once, as after a switch-on, they start</source>
+        <translation>Alle auf einmal, wie nach dem Einschalten, laufen sie an</translation>
+    </message>
+    <message>
+        <source>All at once, as after a switch-on, they will not start</source>
+        <translation>Alle auf einmal, wie nach dem Einschalten, laufen sie nicht an</translation>
+    </message>
+    <message>
+        <source>All at once, as after a switch-on, they may or may not start</source>
+        <translation>Alle auf einmal, wie nach dem Einschalten, laufen sie vielleicht an, vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <translation>, dann </translation>
+    </message>
+    <message>
+        <source>Nothing found against plugging %1 onto %2 now: %3.</source>
+        <translation>Nichts spricht dagegen, %1 jetzt mit %2 zusammenzustecken: %3.</translation>
+    </message>
+    <message>
+        <source>Do not plug %1 onto %2 now, level as their voltages are: see below.</source>
+        <translation>Stecken Sie %1 jetzt nicht mit %2 zusammen, so gleich die Spannungen auch sind: siehe unten.</translation>
+    </message>
+    <message>
+        <source>Do not plug %1 onto %2 now: %3.</source>
+        <translation>Stecken Sie %1 jetzt nicht mit %2 zusammen: %3.</translation>
+    </message>
+    <message>
+        <source>No limit of any part is known, so none could be held against it.</source>
+        <translation>Von keinem Teil ist eine Grenze bekannt, also konnte keine geprüft werden.</translation>
+    </message>
+    <message>
+        <source>The voltages at rest are %1 apart; up to %2 keeps every part within its limit (the first to reach it: pack %3, %4, %5).</source>
+        <translation>Die Ruhespannungen liegen %1 auseinander; bis %2 bleibt jedes Teil in seiner Grenze (zuerst erreicht sie: Akku %3, %4, %5).</translation>
+    </message>
+    <message>
+        <source>The current falls as the voltages meet, but more than 1 A still flows after two days; %1 move until then.</source>
+        <translation>Der Strom sinkt, während sich die Spannungen angleichen, doch nach zwei Tagen fließt noch mehr als 1 A; bis dahin wandern %1.</translation>
+    </message>
+    <message>
+        <source>The current falls as the voltages meet: below 1 A after %1, when %2 have moved.</source>
+        <translation>Der Strom sinkt, während sich die Spannungen angleichen: unter 1 A nach %1, wenn %2 gewandert sind.</translation>
+    </message>
+    <message>
+        <source>%1 tells no one charge, on the plateau: %2 between %3 % and %4 % full.</source>
+        <translation>%1 zeigt im flachen Teil der Kennlinie keinen genauen Ladestand: %2 zwischen %3 % und %4 % voll.</translation>
+    </message>
+    <message>
+        <source>%1 cannot tell how full the packs are: anywhere between %2 % and %3 % full.</source>
+        <translation>%1 zeigt nicht, wie voll die Akkus sind: irgendwo zwischen %2 % und %3 %.</translation>
+    </message>
+    <message>
+        <source>%1 cannot tell how full pack %2 is: anywhere between %3 % and %4 % full.</source>
+        <translation>%1 zeigt nicht, wie voll der Akku %2 ist: irgendwo zwischen %3 % und %4 %.</translation>
+    </message>
+    <message>
+        <source>%1 says little: %2 between %3 % and %4 % full.</source>
+        <translation>%1 sagt wenig: %2 zwischen %3 % und %4 % voll.</translation>
+    </message>
+    <message>
+        <source>%1 means %2 between %3 % and %4 % full, most likely about %5 %.</source>
+        <translation>%1 heißt: %2 zwischen %3 % und %4 % voll, am ehesten etwa %5 %.</translation>
+    </message>
+    <message>
+        <source>%1 either way, at %2 for each hundredth of the charge, is what makes it so wide.</source>
+        <translation>Es ist so ungenau, weil die Anzeige um %1 nach oben oder unten abweichen kann und ein Hundertstel der Ladung nur %2 ausmacht.</translation>
+    </message>
+    <message>
+        <source>From %1 on it lasts %2, whichever end is true.</source>
+        <translation>Von %1 an reicht es %2, welches Ende auch stimmt.</translation>
+    </message>
+    <message>
+        <source>From %1 on it lasts at least %2 and at most %3: plan with the first.</source>
+        <translation>Von %1 an reicht es mindestens %2 und höchstens %3: Planen Sie mit dem ersten.</translation>
+    </message>
+    <message>
+        <source>From %1 on it lasts %2; at worst %3, at best %4.</source>
+        <translation>Von %1 an reicht es %2; schlimmstenfalls %3, bestenfalls %4.</translation>
+    </message>
+    <message>
+        <source>Ready on %1: %2 % left, of %3 % when it was put away on %4.</source>
+        <translation>Bereit am %1: %2 % übrig, von %3 % beim Einlagern am %4.</translation>
+    </message>
+    <message>
+        <source>Not ready on %1: %2 % left, of %3 % when it was put away on %4.</source>
+        <translation>Nicht bereit am %1: %2 % übrig, von %3 % beim Einlagern am %4.</translation>
+    </message>
+    <message>
+        <source>A charger is left on it, and keeps it full.</source>
+        <translation>Ein Ladegerät bleibt angeschlossen und hält voll.</translation>
+    </message>
+    <message>
+        <source>It needs no topping up within ten years.</source>
+        <translation>Es muss zehn Jahre lang nicht nachgeladen werden.</translation>
+    </message>
+    <message>
+        <source>It should have been topped up by %1.</source>
+        <translation>Es hätte bis zum %1 nachgeladen werden sollen.</translation>
+    </message>
+    <message>
+        <source>Top it up by %1.</source>
+        <translation>Laden Sie bis zum %1 nach.</translation>
+    </message>
+    <message>
+        <source>With the master switch open it would have %1 % left.</source>
+        <translation>Bei offenem Hauptschalter wären noch %1 % übrig.</translation>
+    </message>
+    <message>
+        <source>With the master switch open it would have %1 % left, and want topping up by %2.</source>
+        <translation>Bei offenem Hauptschalter wären noch %1 % übrig, und nachzuladen wäre bis zum %2.</translation>
+    </message>
+    <message>
+        <source>No load of this file has a motor, so there is nothing that has to start. Give a load motor = {...}, or like = &quot;sump pump 1/3 hp&quot;.</source>
+        <translation>Kein Verbraucher dieser Datei hat einen Motor, es muss also nichts anlaufen. Geben Sie einem Verbraucher motor = {...} oder like = &quot;sump pump 1/3 hp&quot;.</translation>
+    </message>
+    <message>
+        <source>%1 starts (nearest limit: %2, at most %3 % used).</source>
+        <translation>%1 läuft an (nächste Grenze: %2, zu höchstens %3 % genutzt).</translation>
+    </message>
+    <message>
+        <source>%1 starts (nearest limit: %2, at most %3 % used), surely down to a charge of %4.</source>
+        <translation>%1 läuft an (nächste Grenze: %2, zu höchstens %3 % genutzt), sicher bis hinab zu einem Ladestand von %4.</translation>
+    </message>
+    <message>
+        <source>%1: %2. Switch on one by one, %3 apart: %4; so each starts.</source>
+        <translation>%1: %2. Schalten Sie nacheinander ein, im Abstand von %3: %4; so läuft jeder an.</translation>
+    </message>
+    <message>
+        <source>%1: %2. Switch on one by one, %3 apart: %4.</source>
+        <translation>%1: %2. Schalten Sie nacheinander ein, im Abstand von %3: %4.</translation>
+    </message>
+</context>
+<context>
+    <name>ReplaceSheet</name>
+    <message>
+        <source>There is already a file of this name</source>
+        <translation>Es gibt schon eine Datei dieses Namens</translation>
+    </message>
+    <message>
+        <source>%1 is there already; replace it? Its last ten versions stay, to be found on the File page.</source>
+        <translation>%1 ist schon da; ersetzen? Ihre letzten zehn Fassungen bleiben, zu finden auf der Seite Datei.</translation>
+    </message>
+    <message>
+        <source>%1 is there already; replace it? What it holds is then gone.</source>
+        <translation>%1 ist schon da; ersetzen? Ihr Inhalt ist dann fort.</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Replace %1</source>
+        <translation>%1 ersetzen</translation>
+    </message>
+    <message>
+        <source>Choose another name</source>
+        <translation>Anderen Namen wählen</translation>
+    </message>
+</context>
+<context>
+    <name>SavingDialog</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -2276,6 +2734,49 @@
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
+    <message>
+        <source>Take it out of the file</source>
+        <translation>Aus der Datei nehmen</translation>
+    </message>
+    <message>
+        <source>Take %1 out of the file</source>
+        <translation>%1 aus der Datei nehmen</translation>
+    </message>
+    <message>
+        <source>Taken out, the file is silent on it; what holds then is told. Comment lines stay, and it can be undone.</source>
+        <translation>Herausgenommen schweigt die Datei dazu; was dann gilt, wird gesagt. Kommentarzeilen bleiben, und es lässt sich rückgängig machen.</translation>
+    </message>
+</context>
+<context>
+    <name>touch::BuildsPlot</name>
+    <message>
+        <source>Give every pack and panel a weight or a price, and the builds that no other beats are drawn here.</source>
+        <translation>Geben Sie jedem Akku und Modul ein Gewicht oder einen Preis, dann werden hier die Aufbauten gezeichnet, die kein anderer übertrifft.</translation>
+    </message>
+    <message>
+        <source>Give every pack and panel a price to see them against it as well.</source>
+        <translation>Geben Sie jedem Akku und Modul einen Preis, um sie auch dagegen aufzutragen.</translation>
+    </message>
+    <message>
+        <source>Give every pack and panel a weight to see them against it as well.</source>
+        <translation>Geben Sie jedem Akku und Modul ein Gewicht, um sie auch dagegen aufzutragen.</translation>
+    </message>
+    <message>
+        <source>Chance of lasting against what packs and panels cost</source>
+        <translation>Wahrscheinlichkeit zu reichen gegen den Preis von Akkus und Modulen</translation>
+    </message>
+    <message>
+        <source>Chance of lasting against what packs and panels weigh</source>
+        <translation>Wahrscheinlichkeit zu reichen gegen das Gewicht von Akkus und Modulen</translation>
+    </message>
+    <message>
+        <source>Goal %1 %</source>
+        <translation>Ziel %1 %</translation>
+    </message>
+    <message>
+        <source>%1. %2; builds: %3, each a button below the plot.</source>
+        <translation>%1. %2; Aufbauten: %3, jeder eine Taste unter dem Bild.</translation>
+    </message>
 </context>
 <context>
     <name>touch::ChanceGrid</name>
@@ -2293,6 +2794,29 @@
     <message>
         <source>%1 from %2 to %3, at most %4</source>
         <translation>%1 von %2 bis %3, höchstens %4</translation>
+    </message>
+</context>
+<context>
+    <name>touch::KeysModel</name>
+    <message>
+        <source>%1 stays: without it the file cannot be used. %2</source>
+        <translation>%1 bleibt: Ohne ihn ist die Datei nicht zu gebrauchen. %2</translation>
+    </message>
+    <message>
+        <source>%1 was taken out; nothing holds in its place.</source>
+        <translation>%1 wurde herausgenommen; an seiner Stelle gilt nichts.</translation>
+    </message>
+    <message>
+        <source>%1 was taken out. Now: %2.</source>
+        <translation>%1 wurde herausgenommen. Jetzt: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was taken out. Now %2 holds: %3.</source>
+        <translation>%1 wurde herausgenommen. Jetzt gilt %2: %3.</translation>
+    </message>
+    <message>
+        <source>Taken out; now %1</source>
+        <translation>Herausgenommen; jetzt %1</translation>
     </message>
 </context>
 <context>

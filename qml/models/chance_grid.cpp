@@ -68,9 +68,14 @@ QString ChanceGrid::about(int row, int column) const {
     const QString words =
         tr("Packs: %1, panels: %2. It lasts the whole outage in %3 of 100 weathers.")
             .arg(packs_[row], panels_[column], chance);
-    return lasts_[at].isEmpty()
-               ? words
-               : words + QLatin1Char(' ') + tr("Half of the outages last %1.").arg(lasts_[at]);
+    const QString half_lasts = half(row, column);
+    return half_lasts.isEmpty() ? words : words + QLatin1Char(' ') + half_lasts;
+}
+
+QString ChanceGrid::half(int row, int column) const {
+    const qsizetype at = row * panels_.size() + column;
+    if (row < 0 || column < 0 || column >= panels_.size() || at >= lasts_.size()) return {};
+    return lasts_[at].isEmpty() ? QString() : tr("Half of the outages last %1.").arg(lasts_[at]);
 }
 
 }  // namespace touch

@@ -25,6 +25,8 @@ class ChanceGrid : public QObject {
 
     // What is known of one cell, in words.
     Q_INVOKABLE QString about(int row, int column) const;
+    // How long half of its outages last, in words; empty where it is not known.
+    Q_INVOKABLE QString half(int row, int column) const;
 
     [[nodiscard]] AnswerRunner* runner() const { return runner_; }
     void set_runner(AnswerRunner* runner);

@@ -10,6 +10,9 @@ ColumnLayout {
     required property ScenarioDocument document
     readonly property bool busy: answer.running
     property bool asked: false
+    // Of the plot, the one that stands for the picked cell of the map; below 0 where none does.
+    readonly property int point: frontier.present && map.row >= 0
+        ? frontier.pointOf(Number(chances.packs[map.row] ?? 0), Number(chances.panels[map.column] ?? 0)) : -1
 
     spacing: Tokens.gapSmall
 
@@ -21,6 +24,10 @@ ColumnLayout {
     }
     ChanceGrid {
         id: chances
+        runner: answer
+    }
+    BuildsPlot {
+        id: frontier
         runner: answer
     }
     Text {
@@ -84,6 +91,26 @@ ColumnLayout {
         Layout.fillWidth: true
         visible: pane.asked && answer.sentence.length > 0
         runner: answer
+    }
+    BuildsPlotView {
+        objectName: "buildsPlot"
+        Layout.fillWidth: true
+        visible: pane.asked && frontier.present
+        plot: frontier
+        chosen: pane.point
+        told: pane.point >= 0 ? frontier.points[pane.point].words + " " + chances.half(map.row, map.column) : ""
+        onPicked: (packs, panels) => map.pick(chances.packs.indexOf(String(packs)), chances.panels.indexOf(String(panels)))
+    }
+    Text {
+        objectName: "plotMisses"
+        Layout.fillWidth: true
+        visible: pane.asked && chances.present && frontier.missing.length > 0
+        text: frontier.missing
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeSmall
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
     }
     ChanceMap {
         id: map

@@ -146,6 +146,11 @@ QList<Plot> plots_of(const report::Answer& answer, double width) {
                           in_words("How " + chart.name + " comes up, most likely"),
                           course_plot(chart, width)});
     }
+    if (answer.builds)
+        for (const auto& view : answer.builds->views)
+            plots.append({QStringLiteral("builds by ") + in_words(view.name),
+                          in_words("How sure a build is against its " + view.name),
+                          builds_plot(*answer.builds, view, width)});
     if (answer.wiring && !answer.wiring->boxes.empty())
         plots.append({QStringLiteral("wiring"), QStringLiteral("The build"),
                       wiring_plot(*answer.wiring, width)});

@@ -27,6 +27,10 @@ inline constexpr double plot_letters = 9.0;
 // course.
 [[nodiscard]] Block course_plot(const report::StartChart& chart, double width);
 
+// Chance of lasting against weight or price, each build with its interval, the goal as a line.
+[[nodiscard]] Block builds_plot(const report::BuildsChart& chart, const report::BuildsView& view,
+                                double width);
+
 // The build, part by part.
 [[nodiscard]] Block wiring_plot(const report::WiringDiagram& diagram, double width);
 

@@ -10,6 +10,7 @@
 #include "print/sheet_svg.hpp"
 
 #include "command_line/questions.hpp"
+#include "report/builds_chart.hpp"
 #include "report/csv.hpp"
 
 namespace print {
@@ -65,6 +66,10 @@ const Series* drawn_from(const Answer& answer, const QString& plot, Series& made
         if ("start of " + chart.name == name) {
             return &(made = table_of(chart.bars, "%", 100.0));
         }
+    if (answer.builds)
+        for (const auto& view : answer.builds->views)
+            if ("builds by " + view.name == name)
+                return &(made = report::builds_table(*answer.builds, view));
     if (const Series* own = series_named(answer, name)) return own;
     return answer.series.empty() ? nullptr : &answer.series.front();
 }
@@ -82,8 +87,8 @@ Sheet drawing_of(const Plot& plot) {
 }  // namespace
 
 QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read) {
-    // Those whose answers hold plots; the sizing of a build has a table of its own.
-    constexpr std::array<std::string_view, 4> drawn{"outage", "sun", "start", "wiring"};
+    // Those whose answers hold plots.
+    constexpr std::array<std::string_view, 5> drawn{"outage", "packs", "sun", "start", "wiring"};
     QList<SavedPlot> saved;
     for (const auto& question : command_line::questions()) {
         if (std::ranges::find(drawn, question.name) == drawn.end()) continue;

@@ -1,5 +1,7 @@
 #include "print/saved_plot.hpp"
 
+#include <algorithm>
+
 #include <QFile>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
@@ -33,9 +35,9 @@ TEST(saved_plot, every_plot_has_a_drawing_and_its_numbers) {
             EXPECT_TRUE(paper.contains(words.box))
                 << plot.name.toStdString() << ": " << words.text.toStdString();
     }
-    for (const char* name :
-         {"outage days", "sun recharge", "sun placements", "sun panels",
-          "start start of chest freezer", "start course of chest freezer", "wiring wiring"})
+    for (const char* name : {"outage days", "sun recharge", "sun placements", "sun panels",
+                             "start start of chest freezer", "start course of chest freezer",
+                             "wiring wiring", "packs builds by weight", "packs builds by price"})
         EXPECT_NE(named(plots, QLatin1String(name)), nullptr) << name;
 }
 
@@ -49,6 +51,26 @@ TEST(saved_plot, the_numbers_are_those_that_were_drawn) {
     const auto* days = named(plots, QStringLiteral("outage days"));
     ASSERT_NE(days, nullptr);
     EXPECT_TRUE(days->numbers.contains("2026-01-14 18:00"));
+}
+
+TEST(saved_plot, the_builds_are_saved_with_their_intervals) {
+    const auto plots = plots_of_example();
+    const auto* weight = named(plots, QStringLiteral("packs builds by weight"));
+    ASSERT_NE(weight, nullptr);
+    const QByteArray head = weight->numbers.left(weight->numbers.indexOf('\r'));
+    EXPECT_EQ(head,
+              "packs [1],panels [1],packs and panels weigh [kg],chance of lasting [%],"
+              "\"at least, 19 times in 20 [%]\",\"at most, 19 times in 20 [%]\",what it is");
+    EXPECT_TRUE(weight->numbers.contains("\r\n10,3,158,"));
+    EXPECT_TRUE(weight->numbers.contains(",answer\r\n"));
+    // A point or two, the interval of each, and the goal.
+    EXPECT_GE(weight->drawing.shapes.size(), 2);
+    const auto said = [&](const QString& part) {
+        return std::ranges::any_of(weight->drawing.words,
+                                   [&](const Words& words) { return words.text.contains(part); });
+    };
+    EXPECT_TRUE(said(QStringLiteral("goal 90 %")));
+    EXPECT_TRUE(said(QStringLiteral("large: the answer")));
 }
 
 TEST(saved_plot, the_name_of_the_file_chooses_numbers_or_drawing) {

@@ -2,6 +2,7 @@
 import QtQuick
 import QtTest
 import Candlemark
+import "Geometry.js" as Geometry
 import "Walk.js" as Walk
 
 TestCase {
@@ -26,7 +27,12 @@ TestCase {
         }
     }
     function init() {
-        program = createTemporaryObject(window, test, { width: 1280, height: 800 })
+        open(1280, 800)
+    }
+    function open(width, height) {
+        if (program)
+            program.close()
+        program = createTemporaryObject(window, test, { width: width, height: height })
         tryVerify(() => program.plan.answered && !program.plan.running && !program.plan.weighing, 60000)
         program.page = "packs"
         tryVerify(() => !(program.pageItem.busy ?? false), 20000)
@@ -77,6 +83,101 @@ TestCase {
         keyClick(Qt.Key_Right)
         verify(part("aboutBuild").text.includes("Packs: 3, panels: 2."))
         grabImage(program.contentItem).save(pictureFolder + "/builds-1280x800-dark.png")
+    }
+    // {tag, width, height, dark}
+    function test_the_builds_that_no_other_beats_are_points_to_touch_data() {
+        const screens = []
+        for (const [width, height] of [[1280, 800], [800, 1280], [390, 844]])
+            for (const dark of [true, false])
+                screens.push({ tag: width + "x" + height + (dark ? "-dark" : "-light"),
+                               width: width, height: height, dark: dark })
+        return screens
+    }
+    function test_the_builds_that_no_other_beats_are_points_to_touch(screen) {
+        open(screen.width, screen.height)
+        Tokens.dark = screen.dark
+        wait(100)
+        tap(part("fold", part("builds")))
+        const asked = Date.now()
+        tap(part("askBuilds"))
+        tryVerify(() => Walk.named(program.contentItem, "buildsPlot"), 120000)
+        console.log("from the touch to the first plot, ms:", Date.now() - asked)
+        const view = part("buildsPlot")
+        tryVerify(() => view.plot.points.length > 4 && view.plot.points.some(point => point.answers)
+                        && !Walk.named(program.contentItem, "sweepProgress"), 120000)
+        console.log("from the touch to the whole plot, ms:", Date.now() - asked)
+        wait(100)
+
+        // By weight, by price: fewer points than the table has rows, each with a button.
+        for (const measure of ["weight", "price"]) {
+            tap(part("measure_" + measure))
+            compare(view.plot.measure, measure)
+            let least = 1e9
+            for (const point of view.plot.points) {
+                const button = part("build_" + point.packs + "x" + point.panels)
+                least = Math.min(least, button.width, button.height)
+                verify(button.spoken.includes("Packs: " + point.packs + ", panels: " + point.panels))
+                verify(button.spoken.includes("kg"))
+                verify(button.spoken.includes("in all"))
+                verify(/\d+ % \(/.test(button.spoken), button.spoken)
+            }
+            verify(least >= Tokens.touchTarget, least)
+            console.log(measure, "points:", view.plot.points.length, "least button, px:", least)
+        }
+        tap(part("measure_weight"))
+
+        // A button does what a cell of the map does.
+        const map = part("chances")
+        const answer = view.plot.points[view.plot.landing]
+        verify(answer.answers)
+        wait(100)
+        tap(part("build_" + answer.packs + "x" + answer.panels))
+        compare(map.grid.packs[map.row], String(answer.packs))
+        compare(map.grid.panels[map.column], String(answer.panels))
+        compare(view.chosen, view.plot.landing)
+        verify(part("aboutPoint").text.includes("Packs: " + answer.packs))
+        verify(part("aboutPoint").text.includes("This is the build of the answer."))
+        verify(part("aboutBuild").text.includes("Packs: " + answer.packs + ", panels: " + answer.panels))
+
+        // So does the point itself.
+        const other = view.plot.landing > 0 ? view.plot.landing - 1 : 1
+        const point = view.plot.points[other]
+        const ground = part("buildsGround")
+        view.show(other)
+        Walk.reveal(ground)
+        wait(50)
+        const x = view.edge + point.across * (ground.width - 2 * view.edge)
+        const y = view.up(point.up)
+        touchEvent(ground).press(0, ground, x, y).commit()
+        touchEvent(ground).release(0, ground, x, y).commit()
+        tryCompare(view, "chosen", other)
+        compare(map.grid.packs[map.row], String(point.packs))
+
+        // And a cell picks its point.
+        map.pick(map.grid.packs.indexOf(String(answer.packs)), map.grid.panels.indexOf(String(answer.panels)))
+        compare(view.chosen, view.plot.landing)
+        Walk.reveal(view)
+        wait(150)
+        const found = Geometry.complaints(view, Tokens.touchTarget).filter(words => !words.startsWith("only "))
+        compare(found.join("\n"), "")
+        grabImage(program.contentItem).save(pictureFolder + "/builds-plot-" + screen.tag + ".png")
+    }
+    function test_a_build_is_picked_by_keys() {
+        tap(part("fold", part("builds")))
+        tap(part("askBuilds"))
+        tryVerify(() => Walk.named(program.contentItem, "buildsPlot"), 120000)
+        tryVerify(() => !Walk.named(program.contentItem, "sweepProgress"), 120000)
+        const view = part("buildsPlot")
+        const first = view.plot.points[0]
+        part("build_" + first.packs + "x" + first.panels).forceActiveFocus(Qt.TabFocusReason)
+        keyClick(Qt.Key_Return)
+        compare(view.chosen, 0)
+        keyClick(Qt.Key_Right)
+        keyClick(Qt.Key_Return)
+        compare(view.chosen, 1)
+        keyClick(Qt.Key_Left)
+        keyClick(Qt.Key_Return)
+        compare(view.chosen, 0)
     }
     function test_a_reading_of_the_voltmeter_is_read() {
         const fold = part("gauge")

@@ -1,0 +1,197 @@
+#include "models/builds_plot.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "models/shown_amount.hpp"
+#include <QVariantMap>
+#include <fmt/format.h>
+
+namespace touch {
+
+namespace {
+
+using report::BuildPoint;
+using report::BuildsChart;
+using report::BuildsView;
+
+QString name_of(const BuildsView& view) {
+    return view.name == "price" ? QObject::tr("Price") : QObject::tr("Weight");
+}
+
+QString figure_of(const BuildsView& view, double figure) {
+    return view.unit == "1" ? told_amount(fmt::format("{:.0f}", figure))
+                            : told_amount(fmt::format("{:.4g} {}", figure, view.unit));
+}
+
+QString chance_of(const BuildPoint& point) {
+    const auto whole = [](double percent) { return QString::number(percent, 'f', 0); };
+    if (point.weathers <= 1)
+        return QObject::tr("%1 % (no sun counted on)").arg(whole(std::floor(point.chance)));
+    return QObject::tr("%1 % (%2 to %3, of %4 weathers)")
+        .arg(whole(std::floor(point.chance)), whole(std::floor(point.low)),
+             whole(std::ceil(point.high)), QString::number(point.weathers));
+}
+
+QString told_build(const BuildPoint& point) {
+    QStringList words{QObject::tr("Packs: %1, panels: %2").arg(point.packs).arg(point.panels)};
+    if (point.weight) words << told_amount(fmt::format("{:.4g} kg", *point.weight));
+    if (point.price)
+        words << QObject::tr("%1 in all").arg(told_amount(fmt::format("{:.0f}", *point.price)));
+    words << QObject::tr("chance of lasting %1").arg(chance_of(point));
+    QString said = words.join(QStringLiteral(", ")) + QLatin1Char('.');
+    if (point.answers) said += QLatin1Char(' ') + QObject::tr("This is the build of the answer.");
+    if (point.of_file) said += QLatin1Char(' ') + QObject::tr("This is what the file has.");
+    return said;
+}
+
+// Where a place of the scale stands between its ends.
+double share(const BuildsView& view, double figure) {
+    return (figure - view.from) / (view.to - view.from);
+}
+
+}  // namespace
+
+void BuildsPlot::set_runner(AnswerRunner* runner) {
+    if (runner_ == runner) return;
+    if (runner_) runner_->disconnect(this);
+    runner_ = runner;
+    if (runner_) connect(runner_, &AnswerRunner::shown, this, &BuildsPlot::read_answer);
+    emit askedChanged();
+    read_answer();
+}
+
+void BuildsPlot::set_measure(const QString& measure) {
+    if (wished_ == measure) return;
+    wished_ = measure;
+    read_answer();
+}
+
+int BuildsPlot::pointOf(int packs, int panels) const {
+    for (qsizetype number = 0; number < points_.size(); ++number) {
+        const QVariantMap point = points_[number].toMap();
+        if (point[QStringLiteral("packs")].toInt() == packs &&
+            point[QStringLiteral("panels")].toInt() == panels)
+            return static_cast<int>(number);
+    }
+    return -1;
+}
+
+int BuildsPlot::nearest(double x, double y, double width, double height, double reach) const {
+    int found = -1;
+    double least = reach;
+    for (qsizetype number = 0; number < points_.size(); ++number) {
+        const QVariantMap point = points_[number].toMap();
+        const double away = std::hypot(point[QStringLiteral("across")].toDouble() * width - x,
+                                       (1.0 - point[QStringLiteral("up")].toDouble()) * height - y);
+        if (away > least) continue;
+        least = away;
+        found = static_cast<int>(number);
+    }
+    return found;
+}
+
+QVariantList BuildsPlot::middles(double width, double edge, double apart) const {
+    // Neighbours that would touch become one group around its mean; least squares, in one pass.
+    struct Group {
+        double sum = 0.0;
+        int size = 0;
+        [[nodiscard]] double mean() const { return sum / size; }
+    };
+    QList<Group> groups;
+    for (qsizetype number = 0; number < points_.size(); ++number) {
+        const double share = points_[number].toMap()[QStringLiteral("across")].toDouble();
+        const double shift = static_cast<double>(number) * apart;
+        groups.append({.sum = edge + share * (width - 2.0 * edge) - shift, .size = 1});
+        while (groups.size() > 1 &&
+               groups[groups.size() - 2].mean() > groups[groups.size() - 1].mean()) {
+            const Group last = groups.takeLast();
+            groups.last() = {.sum = groups.last().sum + last.sum,
+                             .size = groups.last().size + last.size};
+        }
+    }
+    const double last = width - apart / 2.0 - apart * static_cast<double>(points_.size() - 1);
+    QVariantList places;
+    for (const Group& group : std::as_const(groups))
+        for (int in_group = 0; in_group < group.size; ++in_group)
+            places << std::clamp(group.mean(), apart / 2.0, std::max(apart / 2.0, last)) +
+                          apart * static_cast<double>(places.size());
+    return places;
+}
+
+void BuildsPlot::read_answer() {
+    measures_.clear();
+    points_.clear();
+    ticks_across_.clear();
+    ticks_up_.clear();
+    measure_.clear();
+    missing_.clear();
+    landing_ = -1;
+    answer_shown_ = false;
+    file_shown_ = false;
+    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    if (answer && answer->builds) {
+        const auto& views = answer->builds->views;
+        const BuildsView* shown = nullptr;
+        for (const BuildsView& view : views) {
+            const QString key = QString::fromStdString(view.name);
+            measures_ << QVariantMap{{"key", key}, {"name", name_of(view)}};
+            if (!shown || key == wished_) shown = &view;
+        }
+        if (shown) read_view(*answer->builds, *shown);
+        if (views.size() < 2)
+            missing_ = views.empty()
+                           ? tr("Give every pack and panel a weight or a price, and the builds "
+                                "that no other beats are drawn here.")
+                       : views.front().name == "weight"
+                           ? tr("Give every pack and panel a price to see them against it as well.")
+                           : tr("Give every pack and panel a weight to see them against it as "
+                                "well.");
+    }
+    emit read();
+}
+
+void BuildsPlot::read_view(const BuildsChart& chart, const BuildsView& view) {
+    measure_ = QString::fromStdString(view.name);
+    heading_ = view.name == "price" ? tr("Chance of lasting against what packs and panels cost")
+                                    : tr("Chance of lasting against what packs and panels weigh");
+    int first_that_meets = -1;
+    for (const auto& place : view.places) {
+        const BuildPoint& point = chart.points[place.point];
+        const int number = static_cast<int>(points_.size());
+        if (point.answers) landing_ = number;
+        answer_shown_ = answer_shown_ || point.answers;
+        file_shown_ = file_shown_ || (point.of_file && !point.answers);
+        if (first_that_meets < 0 && point.chance >= chart.goal) first_that_meets = number;
+        points_ << QVariantMap{
+            {"packs", point.packs},
+            {"panels", point.panels},
+            {"across", share(view, place.at)},
+            {"up", point.chance / 100.0},
+            {"low", point.low / 100.0},
+            {"high", point.high / 100.0},
+            {"label", QStringLiteral("%1×%2").arg(point.packs).arg(point.panels)},
+            {"words", told_build(point)},
+            {"unbeaten", place.unbeaten},
+            {"answers", point.answers},
+            {"ofFile", point.of_file}};
+    }
+    if (landing_ < 0) landing_ = first_that_meets;
+    const int steps = static_cast<int>(std::lround((view.to - view.from) / view.step));
+    for (int step = 0; step <= steps; ++step) {
+        const double figure = view.from + step * view.step;
+        ticks_across_ << QVariantMap{{"at", share(view, figure)},
+                                     {"text", figure_of(view, figure)}};
+    }
+    for (int percent = 0; percent <= 100; percent += 25)
+        ticks_up_ << QVariantMap{{"at", percent / 100.0},
+                                 {"text", QStringLiteral("%1 %").arg(percent)}};
+    goal_at_ = chart.goal / 100.0;
+    goal_ = tr("Goal %1 %").arg(QString::number(chart.goal, 'f', 0));
+    spoken_ = tr("%1. %2; builds: %3, each a button below the plot.")
+                  .arg(heading_, goal_)
+                  .arg(points_.size());
+}
+
+}  // namespace touch

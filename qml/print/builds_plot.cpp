@@ -1,0 +1,129 @@
+#include <algorithm>
+#include <cmath>
+
+#include "print/plots.hpp"
+#include <fmt/format.h>
+
+namespace print {
+
+namespace {
+
+using report::BuildPoint;
+using report::BuildsChart;
+using report::BuildsView;
+
+constexpr Type letters{.size = plot_letters};
+constexpr Type bold_letters{.size = plot_letters, .bold = true};
+constexpr double left = 46.0;  // for the figures of the scale
+constexpr double tall = 170.0;
+constexpr double room_above = 14.0;
+constexpr double room_beside = 8.0;
+constexpr double mark = 3.0;  // half of a point's width
+
+struct Frame {
+    const BuildsView& view;
+    double width = 0.0;
+
+    [[nodiscard]] double x(double figure) const {
+        return left + room_beside +
+               (width - left - 2.0 * room_beside) * (figure - view.from) / (view.to - view.from);
+    }
+    [[nodiscard]] static double y(double percent) {
+        return room_above + tall * (1.0 - std::clamp(percent / 100.0, 0.0, 1.0));
+    }
+};
+
+void add_scales(Block& block, const Frame& frame) {
+    for (int percent = 0; percent <= 100; percent += 25) {
+        const double y = Frame::y(percent);
+        block.sheet.strokes.append({{left, y, frame.width, y}, percent == 0 ? 1.0 : 0.3});
+        put(block, QStringLiteral("%1 %").arg(percent), letters, 0.0, left - 4.0,
+            y - line_height_of(letters) / 2.0, Align::right);
+    }
+    const double low = room_above + tall;
+    const auto& view = frame.view;
+    const int steps = static_cast<int>(std::lround((view.to - view.from) / view.step));
+    for (int step = 0; step <= steps; ++step) {
+        const double figure = view.from + step * view.step;
+        const double x = frame.x(figure);
+        const QString words =
+            in_qt(fmt::format("{:.7g}{}", figure, view.unit == "1" ? "" : " " + view.unit));
+        const double wide = width_of(words, letters);
+        block.sheet.strokes.append({{x, low, x, low + 4.0}, 1.0});
+        put(block, words, letters, std::clamp(x - wide / 2.0, left, frame.width - wide), wide,
+            low + 5.0);
+    }
+    block.sheet.strokes.append({{left, room_above, left, low}, 1.0});
+    block.height = low + 5.0 + line_height_of(letters);
+}
+
+// Dashes, and their word at the left end.
+void add_goal(Block& block, const Frame& frame, double goal) {
+    const double y = Frame::y(goal);
+    for (double x = left; x < frame.width; x += 9.0)
+        block.sheet.strokes.append({{x, y, std::min(x + 5.0, frame.width), y}, 1.0});
+    put(block, in_qt(fmt::format("goal {:.0f} %", goal)), bold_letters, left + 4.0, frame.width,
+        y - line_height_of(bold_letters));
+}
+
+void add_point(Block& block, const BuildPoint& point, double x) {
+    const double y = Frame::y(point.chance);
+    block.sheet.strokes.append({{x, Frame::y(point.low), x, Frame::y(point.high)}, 0.8});
+    const double half = point.answers ? 1.8 * mark : mark;
+    const QPolygonF diamond({{x, y - half}, {x + half, y}, {x, y + half}, {x - half, y}});
+    const QPolygonF square(QRectF(x - half, y - half, 2.0 * half, 2.0 * half));
+    block.sheet.shapes.append({point.of_file && !point.answers ? square : diamond, 0.0});
+    if (point.of_file && !point.answers)
+        block.sheet.shapes.append(
+            {QPolygonF(QRectF(x - half + 1.0, y - half + 1.0, 2.0 * half - 2.0, 2.0 * half - 2.0)),
+             1.0});
+}
+
+void add_points(Block& block, const BuildsChart& chart, const Frame& frame) {
+    const BuildPoint* before = nullptr;
+    double was = 0.0;
+    for (const auto& place : frame.view.places) {
+        const BuildPoint& point = chart.points[place.point];
+        const double x = frame.x(place.at);
+        if (place.unbeaten) {
+            if (before)
+                block.sheet.strokes.append(
+                    {{was, Frame::y(before->chance), x, Frame::y(point.chance)}, 0.5});
+            before = &point;
+            was = x;
+        }
+        add_point(block, point, x);
+    }
+}
+
+std::string build_and_chance(const BuildPoint& point) {
+    return fmt::format("{} packs x {} panels, {}", point.packs, point.panels, point.chance_words);
+}
+
+}  // namespace
+
+Block builds_plot(const BuildsChart& chart, const BuildsView& view, double width) {
+    Block block;
+    const Frame frame{view, width};
+    add_scales(block, frame);
+    add_goal(block, frame, chart.goal);
+    add_points(block, chart, frame);
+    add_lines(block,
+              "Chance of lasting against what " + view.heading +
+                  ". Each diamond is a build that no other beats, from left to right: the upright "
+                  "line is where its chance lies 19 times in 20.",
+              letters, width - left, left);
+    for (const auto& place : view.places) {
+        const BuildPoint& point = chart.points[place.point];
+        const auto figure =
+            fmt::format("{:.7g}{}", place.at, view.unit == "1" ? "" : " " + view.unit);
+        add_lines(block,
+                  fmt::format("{}: {}{}{}", figure, build_and_chance(point),
+                              point.answers ? " (large: the answer)" : "",
+                              point.of_file ? " (as the file has it)" : ""),
+                  point.answers ? bold_letters : letters, width - left, left);
+    }
+    return block;
+}
+
+}  // namespace print
