@@ -24,10 +24,12 @@ Desk desk_of(const QString& text, const QString& file, print::Kind kind, print::
     return {std::move(*sheets), std::move(pdf), {}};
 }
 
-QList<print::SavedPlot> plots_of(const QString& text, const QString& file) {
+QList<print::SavedPlot> plots_of(
+    const QString& text, const QString& file,
+    QList<print::SavedPlot> (*plots)(const scenario::ReadScenario& read)) {
     const auto read = scenario::read_scenario(text.toStdString(), file.toStdString());
     if (!read) return {};
-    return print::plots_to_save(*read);
+    return plots(*read);
 }
 
 // Where people keep papers, if they have such a folder.
@@ -50,6 +52,7 @@ PrintDesk::PrintDesk(QObject* parent)
                  : QStringLiteral("a4")),
       desk_(std::make_shared<const Desk>()),
       plots_(std::make_shared<const QList<print::SavedPlot>>()),
+      builds_(std::make_shared<const QList<print::SavedPlot>>()),
       making_(
           [this](std::shared_ptr<const Desk> desk) {
               desk_ = std::move(desk);
@@ -59,6 +62,12 @@ PrintDesk::PrintDesk(QObject* parent)
       plotting_(
           [this](std::shared_ptr<const QList<print::SavedPlot>> plots) {
               plots_ = std::move(plots);
+              emit plotted();
+          },
+          [this] { emit busyChanged(); }),
+      building_(
+          [this](std::shared_ptr<const QList<print::SavedPlot>> builds) {
+              builds_ = std::move(builds);
               emit plotted();
           },
           [this] { emit busyChanged(); }) {}
@@ -94,7 +103,7 @@ void PrintDesk::set_paper(const QString& paper) {
 
 QVariantList PrintDesk::plots() const {
     QVariantList plots;
-    for (const print::SavedPlot& plot : *plots_)
+    for (const print::SavedPlot& plot : *plots_ + *builds_)
         plots << QVariantMap{{QStringLiteral("name"), plot.name},
                              {QStringLiteral("title"), touch::told(plot.title.toStdString())}};
     return plots;
@@ -118,7 +127,7 @@ bool PrintDesk::save(const QUrl& file) {
 }
 
 bool PrintDesk::savePlot(const QString& name, const QString& kind, const QUrl& file) {
-    for (const print::SavedPlot& plot : *plots_)
+    for (const print::SavedPlot& plot : *plots_ + *builds_)
         if (plot.name == name)
             return write(file, kind,
                          [&](const QString& path) { return print::write_plot(plot, path); });
@@ -136,8 +145,15 @@ void PrintDesk::ask_sheets() {
 
 void PrintDesk::ask_plots() {
     if (!document_ || document_->text().isEmpty()) return;
-    plotting_.request(
-        [text = document_->text(), file = document_->path()] { return plots_of(text, file); });
+    plotting_.request([text = document_->text(), file = document_->path()] {
+        return plots_of(text, file, print::plots_to_save);
+    });
+    builds_ =
+        std::make_shared<const QList<print::SavedPlot>>();  // none rather than of another text
+    emit plotted();
+    building_.request([text = document_->text(), file = document_->path()] {
+        return plots_of(text, file, print::builds_to_save);
+    });
 }
 
 bool PrintDesk::tell(const QString& words, bool failed) {

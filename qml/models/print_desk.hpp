@@ -54,7 +54,9 @@ class PrintDesk : public QObject {
     [[nodiscard]] QString paper() const { return paper_; }
     void set_paper(const QString& paper);
     [[nodiscard]] bool making() const { return making_.running(); }
-    [[nodiscard]] bool busy() const { return making() || plotting_.running(); }
+    [[nodiscard]] bool busy() const {
+        return making() || plotting_.running() || building_.running();
+    }
     [[nodiscard]] int pages() const { return static_cast<int>(desk_->sheets.size()); }
     [[nodiscard]] QString trouble() const { return desk_->trouble; }
     [[nodiscard]] QString told() const { return told_; }
@@ -94,8 +96,10 @@ class PrintDesk : public QObject {
     bool failed_ = false;
     std::shared_ptr<const Desk> desk_;
     std::shared_ptr<const QList<print::SavedPlot>> plots_;
+    std::shared_ptr<const QList<print::SavedPlot>> builds_;  // come later: they take longer
     LatestRun<Desk> making_;
     LatestRun<QList<print::SavedPlot>> plotting_;
+    LatestRun<QList<print::SavedPlot>> building_;
 };
 
 }  // namespace touch

@@ -1,7 +1,7 @@
 #include "print/saved_plot.hpp"
 
 #include <algorithm>
-#include <array>
+#include <initializer_list>
 #include <string_view>
 #include <utility>
 
@@ -84,14 +84,11 @@ Sheet drawing_of(const Plot& plot) {
     return sheet;
 }
 
-}  // namespace
-
-QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read) {
-    // Those whose answers hold plots.
-    constexpr std::array<std::string_view, 5> drawn{"outage", "packs", "sun", "start", "wiring"};
+QList<SavedPlot> plots_of_questions(const scenario::ReadScenario& read,
+                                    std::initializer_list<std::string_view> names) {
     QList<SavedPlot> saved;
     for (const auto& question : command_line::questions()) {
-        if (std::ranges::find(drawn, question.name) == drawn.end()) continue;
+        if (std::ranges::find(names, question.name) == names.end()) continue;
         command_line::Request request;
         request.question = &question;
         const auto answer = question.ask(read, request);
@@ -107,6 +104,16 @@ QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read) {
         }
     }
     return saved;
+}
+
+}  // namespace
+
+QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read) {
+    return plots_of_questions(read, {"outage", "sun", "start", "wiring"});
+}
+
+QList<SavedPlot> builds_to_save(const scenario::ReadScenario& read) {
+    return plots_of_questions(read, {"packs"});
 }
 
 QString write_plot(const SavedPlot& plot, const QString& path) {

@@ -17,8 +17,10 @@ struct SavedPlot {
     QByteArray numbers;  // CSV
 };
 
-// Of every question that can be asked of the file alone.
+// Of every question that can be asked of the file alone and is answered at once; how many packs to
+// build takes seconds and is asked for by itself.
 [[nodiscard]] QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read);
+[[nodiscard]] QList<SavedPlot> builds_to_save(const scenario::ReadScenario& read);
 
 // As CSV where the path ends in .csv, as SVG otherwise; writes beside the file and renames.
 //   gives   why it could not be written, in plain words; empty when it was

@@ -15,7 +15,7 @@ QList<SavedPlot> plots_of_example() {
     const auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) +
                                                    "/scenarios/ice_storm.toml");
     EXPECT_TRUE(read);
-    return plots_to_save(*read);
+    return plots_to_save(*read) + builds_to_save(*read);
 }
 
 const SavedPlot* named(const QList<SavedPlot>& plots, const QString& name) {

@@ -110,6 +110,14 @@ TestCase {
     }
     function test_every_plot_has_a_drawing_and_its_numbers() {
         verify(program.pageItem.desk.plots.length > 5)
+        for (const name of ["packs builds by weight", "packs builds by price"])
+            verify(part("svg_" + name).height >= Tokens.touchTarget)
+        const numbers = "file://" + pictureFolder + "/builds.csv"
+        verify(program.pageItem.desk.savePlot("packs builds by weight", "csv", numbers))
+        verify(read(numbers).includes("packs and panels weigh [kg]"))
+        const drawing = "file://" + pictureFolder + "/builds.svg"
+        verify(program.pageItem.desk.savePlot("packs builds by weight", "svg", drawing))
+        verify(read(drawing).includes("<svg"))
         for (const plot of program.pageItem.desk.plots) {
             verify(part("svg_" + plot.name))
             verify(part("csv_" + plot.name))
