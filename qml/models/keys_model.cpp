@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "models/finding_text.hpp"
+#include "models/held_instead.hpp"
 
 #include "scenario/listing.hpp"
 #include "scenario/read.hpp"
@@ -29,14 +30,70 @@ bool same_keys(const QList<KeyText>& one, const QList<KeyText>& other) {
 
 }  // namespace
 
+KeysModel::KeysModel(QObject* parent)
+    : QAbstractListModel(parent), asking_([this](const std::shared_ptr<const Held>& held) {
+          if (held->key != taken_ || held->words.isEmpty()) return;
+          holds_ = held->words;
+          tell(trouble_, instead_of(taken_));
+      }) {}
+
 bool KeysModel::put(const QString& key, const QString& value) {
     if (!document_) return false;
     const QString trouble = document_->change([&](const std::string& text) {
         return value.isEmpty() ? scenario::without_value(text, key.toStdString())
                                : scenario::with_value(text, key.toStdString(), value.toStdString());
     });
-    if (std::exchange(trouble_, trouble) != trouble) emit troubleChanged();
+    tell(trouble, {});
     return trouble.isEmpty();
+}
+
+bool KeysModel::takeOut(const QString& key) {
+    if (!document_) return false;
+    const QString before = document_->text();
+    told_.clear();
+    holds_.clear();
+    taken_ = key;  // before the rows are read again
+    const QString trouble = document_->change(
+        [&](const std::string& text) { return scenario::without_value(text, key.toStdString()); });
+    const bool taken = trouble.isEmpty();
+    tell(taken ? QString()
+               : tr("%1 stays: without it the file cannot be used. %2").arg(key, trouble),
+         taken ? instead_of(key) : QString());
+    if (taken) ask_what_holds(key, before);
+    return taken;
+}
+
+void KeysModel::ask_what_holds(const QString& key, const QString& before) {
+    asking_.request([key, before, after = document_->text(), file = document_->path()]() -> Held {
+        return {key, held_instead(key, before, after, file)};
+    });
+}
+
+bool KeysModel::isGiven(const QString& key) const {
+    const auto found = std::ranges::find(all_, key, &KeyText::key);
+    return found != all_.end() && found->given;
+}
+
+QString KeysModel::instead_of(const QString& key) const {
+    if (!holds_.isEmpty()) return tr("%1 was taken out. Now: %2.").arg(key, holds_);
+    const auto now = std::ranges::find(all_, key, &KeyText::key);
+    if (now == all_.end()) return tr("%1 was taken out; nothing holds in its place.").arg(key);
+    return now->value.isEmpty()
+               ? tr("%1 was taken out. Now: %2.").arg(key, now->origin)
+               : tr("%1 was taken out. Now %2 holds: %3.").arg(key, now->value, now->origin);
+}
+
+void KeysModel::tell(const QString& trouble, const QString& told) {
+    told_of_ = told.isEmpty() ? QString() : document_->text();
+    if (told.isEmpty()) {
+        taken_.clear();
+        holds_.clear();
+    }
+    pick();
+    if (trouble_ == trouble && told_ == told) return;
+    trouble_ = trouble;
+    told_ = told;
+    emit troubleChanged();
 }
 
 void KeysModel::set_document(ScenarioDocument* document) {
@@ -62,19 +119,29 @@ void KeysModel::set_given_only(bool given_only) {
 
 void KeysModel::read() {
     if (!document_) return;
+    // What is told of one text does not hold of the next.
+    const bool another = !told_.isEmpty() && document_->text() != told_of_;
     const auto read = scenario::read_scenario(document_->text().toStdString(), std::string());
     if (!read) return;  // the rows stay as they were until the text can be read again
     all_.clear();
     for (const scenario::ListedKey& key : scenario::listing(*read))
         all_.append(key_text(key));
-    pick();
+    if (another)
+        tell(trouble_, {});
+    else
+        pick();
 }
 
 void KeysModel::pick() {
     QList<KeyText> shown;
     for (const KeyText& key : all_) {
         const bool is_wanted = key.key.contains(wanted_.trimmed(), Qt::CaseInsensitive);
-        if (is_wanted && (key.given || !given_only_)) shown.append(key);
+        if (!is_wanted || (!key.given && given_only_ && key.key != taken_)) continue;
+        shown.append(key);
+        // Its row stays where the person looks.
+        if (key.key == taken_)
+            shown.last().origin =
+                tr("Taken out; now %1").arg(holds_.isEmpty() ? key.origin : holds_);
     }
     if (same_keys(shown, shown_)) {
         shown_ = std::move(shown);

@@ -2,6 +2,7 @@
 // be changed in words.
 #pragma once
 
+#include "models/latest_run.hpp"
 #include "models/scenario_document.hpp"
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
@@ -25,14 +26,21 @@ class KeysModel : public QAbstractListModel {
     Q_PROPERTY(int count READ count NOTIFY countChanged)
     // Why the last value was refused; empty when it was taken.
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+    // What holds instead of the key that was taken out last; empty after any other change.
+    Q_PROPERTY(QString told READ told NOTIFY troubleChanged)
 
   public:
     enum Role { KeyRole = Qt::UserRole + 1, ValueRole, OriginRole, GivenRole, SpokenRole };
 
-    using QAbstractListModel::QAbstractListModel;
+    explicit KeysModel(QObject* parent = nullptr);
 
     // As it stands after the =; quotes may be left out. Empty takes the key out.
     Q_INVOKABLE bool put(const QString& key, const QString& value);
+    // The file is silent on it from then on; what holds instead is told, and a moment later what
+    // the questions take for it.
+    Q_INVOKABLE bool takeOut(const QString& key);
+    // Whether the file says it itself.
+    Q_INVOKABLE bool isGiven(const QString& key) const;
 
     [[nodiscard]] ScenarioDocument* document() const { return document_; }
     void set_document(ScenarioDocument* document);
@@ -42,6 +50,7 @@ class KeysModel : public QAbstractListModel {
     void set_given_only(bool given_only);
     [[nodiscard]] int count() const { return static_cast<int>(shown_.size()); }
     [[nodiscard]] QString trouble() const { return trouble_; }
+    [[nodiscard]] QString told() const { return told_; }
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
@@ -54,6 +63,9 @@ class KeysModel : public QAbstractListModel {
   private:
     void read();
     void pick();
+    [[nodiscard]] QString instead_of(const QString& key) const;
+    void ask_what_holds(const QString& key, const QString& before);
+    void tell(const QString& trouble, const QString& told);
 
     ScenarioDocument* document_ = nullptr;
     QString wanted_;
@@ -61,6 +73,15 @@ class KeysModel : public QAbstractListModel {
     QList<KeyText> all_;
     QList<KeyText> shown_;
     QString trouble_;
+    QString told_;
+    QString told_of_;  // the text that held when it was told
+    QString taken_;    // the key it is told of
+    QString holds_;    // what the questions take instead
+    struct Held {
+        QString key;
+        QString words;
+    };
+    LatestRun<Held> asking_;
 };
 
 }  // namespace touch

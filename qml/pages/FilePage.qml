@@ -35,7 +35,14 @@ Item {
     WordsSheet {
         id: typing
         objectName: "typing"
-        onDone: (key, words) => keys.put(key, words)
+        onDone: (key, words) => {
+            if (!keys.put(key, words))
+                typing.trouble = keys.trouble
+        }
+        onTakenOut: key => {
+            if (!keys.takeOut(key))
+                typing.trouble = keys.trouble
+        }
     }
 
     function compareWith(file) {
@@ -59,7 +66,10 @@ Item {
                     atLeft: true
                     text: page.document.title
                     spoken: qsTr("Title: %1. Change").arg(page.document.title)
-                    onClicked: typing.ask("title", qsTr("Title"), page.document.title)
+                    onClicked: {
+                        typing.removable = keys.isGiven("title")
+                        typing.ask("title", qsTr("Title"), page.document.title)
+                    }
                 }
                 Flow {
                     id: ways
@@ -181,6 +191,17 @@ Item {
                     Accessible.role: Accessible.AlertMessage
                     Accessible.name: text
                 }
+                Text {
+                    objectName: "keyTold"
+                    Layout.fillWidth: true
+                    visible: text.length > 0
+                    text: keys.told
+                    color: Tokens.accent
+                    font.pixelSize: Tokens.typeSmall
+                    wrapMode: Text.Wrap
+                    Accessible.role: Accessible.AlertMessage
+                    Accessible.name: text
+                }
                 Repeater {
                     objectName: "keys"
                     model: keys
@@ -195,7 +216,10 @@ Item {
                         name: key
                         detail: value.length > 0 ? value : "–"
                         below: origin
-                        onClicked: typing.ask(key, key, value)
+                        onClicked: {
+                            typing.removable = given
+                            typing.ask(key, key, value)
+                        }
                     }
                 }
             }

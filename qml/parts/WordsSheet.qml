@@ -7,11 +7,15 @@ Sheet {
     id: sheet
 
     property string key
+    property bool removable: false   // it can also be left out of the file
+    property string trouble          // why what was asked is not done; the sheet then stays
     signal done(string key, string words)
+    signal takenOut(string key)
 
     function ask(key, label, words) {
         sheet.key = key
         sheet.title = label
+        sheet.trouble = ""
         field.text = words
         sheet.open()
     }
@@ -29,6 +33,17 @@ Sheet {
         label: sheet.title
         onEntered: accept.clicked()
     }
+    Text {
+        objectName: "wordsTrouble"
+        Layout.fillWidth: true
+        visible: text.length > 0
+        text: sheet.trouble
+        color: Tokens.stop
+        font.pixelSize: Tokens.typeSmall
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: text
+    }
     ActionButton {
         id: accept
         objectName: "done"
@@ -37,8 +52,34 @@ Sheet {
         text: qsTr("Done")
         enabled: field.text.trim().length > 0
         onClicked: {
+            sheet.trouble = ""
             sheet.done(sheet.key, field.text.trim())
-            sheet.close()
+            if (sheet.trouble.length === 0)
+                sheet.close()
+        }
+    }
+    Text {
+        Layout.fillWidth: true
+        Layout.topMargin: Tokens.gap
+        visible: sheet.removable
+        text: qsTr("Taken out, the file is silent on it; what holds then is told. Comment lines stay, and it can be undone.")
+        color: Tokens.quietText
+        font.pixelSize: Tokens.typeSmall
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+    }
+    ActionButton {
+        objectName: "takeOut"
+        Layout.fillWidth: true
+        visible: sheet.removable
+        text: qsTr("Take it out of the file")
+        spoken: qsTr("Take %1 out of the file").arg(sheet.title)
+        onClicked: {
+            sheet.trouble = ""
+            sheet.takenOut(sheet.key)
+            if (sheet.trouble.length === 0)
+                sheet.close()
         }
     }
 }

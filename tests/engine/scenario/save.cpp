@@ -149,6 +149,18 @@ TEST(save, a_key_can_be_taken_out) {
                 "a = {b = 1, d = 3}\n");
     expect_text(scenario::without_value("a = {b = 1, c = 2, d = 3}\n", "a.d"),
                 "a = {b = 1, c = 2}\n");
+    // What was said of this one value goes with it; what stands above or below stays.
+    expect_text(scenario::without_value(
+                    "# of a\n[a]\n# of b\nb = 1  # the first\n\n# of c\nc = 2\n", "a.b"),
+                "# of a\n[a]\n# of b\n\n# of c\nc = 2\n");
+    expect_text(scenario::without_value("[a]\r\nb = 1 # one\r\nc = 2\r\n", "a.b"),
+                "[a]\r\nc = 2\r\n");
+    expect_text(scenario::without_value("[a]\nb = [\n 1, # one\n 2,\n] # both\nc = 2", "a.b"),
+                "[a]\nc = 2");
+    expect_text(scenario::without_value("[a]\nc = 2\nb = 1 # last, no line end", "a.b"),
+                "[a]\nc = 2\n");
+    expect_text(scenario::without_value("a = {b = 1} # only one\n", "a.b"), "a = {} # only one\n");
+    expect_text(scenario::without_value("a.b = 1\na.c = 2 # two\n", "a.c"), "a.b = 1\n");
     EXPECT_FALSE(scenario::without_value(text, "outage.colour"));
     EXPECT_FALSE(scenario::without_value(text, "outage"));
 }

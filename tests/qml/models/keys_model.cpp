@@ -1,5 +1,6 @@
 #include "models/keys_model.hpp"
 
+#include <QTest>
 #include <gtest/gtest.h>
 
 namespace {
@@ -45,6 +46,115 @@ TEST(every_key, that_the_file_leaves_open_is_told_with_what_holds_then) {
     EXPECT_TRUE(row_of(keys, "inverter.restart_voltage").data(KeysModel::GivenRole).toBool());
     keys.set_wanted("outage.");
     EXPECT_FALSE(row_of(keys, "inverter.idle").isValid());
+}
+
+TEST(every_key, is_taken_out_and_what_holds_instead_is_told) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    KeysModel keys;
+    keys.set_document(&document);
+    const QString before = document.text();
+    EXPECT_TRUE(keys.isGiven("inverter.idle"));
+    ASSERT_TRUE(keys.takeOut("inverter.idle"));
+    EXPECT_FALSE(keys.isGiven("inverter.idle"));
+    EXPECT_FALSE(document.text().contains("idle"));
+    // The rest of the file stays as it was, byte for byte.
+    QStringList lines = before.split(QLatin1Char('\n'));
+    lines.removeIf([](const QString& line) { return line.startsWith(QLatin1String("idle")); });
+    EXPECT_EQ(document.text(), lines.join(QLatin1Char('\n')));
+    EXPECT_TRUE(keys.told().startsWith("inverter.idle was taken out."))
+        << keys.told().toStdString();
+    // Its row stays in its place and says what holds.
+    const QModelIndex now = row_of(keys, "inverter.idle");
+    ASSERT_TRUE(now.isValid());
+    EXPECT_FALSE(now.data(KeysModel::GivenRole).toBool());
+    EXPECT_TRUE(now.data(KeysModel::OriginRole).toString().startsWith("Taken out; now silent:"))
+        << now.data(KeysModel::OriginRole).toString().toStdString();
+    EXPECT_TRUE(keys.told().contains("silent:")) << keys.told().toStdString();
+    // A moment later with the figure that the questions take.
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            return keys.told().startsWith(
+                "inverter.idle was taken out. Now: draw with nothing plugged in: ");
+        },
+        20000))
+        << keys.told().toStdString();
+    EXPECT_TRUE(row_of(keys, "inverter.idle")
+                    .data(KeysModel::OriginRole)
+                    .toString()
+                    .startsWith("Taken out; now draw with nothing plugged in"));
+    document.undo();
+    EXPECT_EQ(document.text(), before);
+    EXPECT_TRUE(keys.told().isEmpty());
+    EXPECT_TRUE(keys.isGiven("inverter.idle"));
+    EXPECT_TRUE(
+        row_of(keys, "inverter.idle").data(KeysModel::OriginRole).toString().startsWith("line "));
+    ASSERT_TRUE(keys.takeOut("inverter.idle"));
+    ASSERT_TRUE(keys.put("outage.lasts", "3 d"));
+    EXPECT_TRUE(keys.told().isEmpty());
+    EXPECT_FALSE(row_of(keys, "inverter.idle").isValid());
+}
+
+TEST(every_key, taken_out_is_told_with_the_value_and_source_of_what_holds) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    KeysModel keys;
+    keys.set_document(&document);
+    for (const auto& [key, value, source] :
+         {std::tuple{"inverter.cutoff_voltage", "10.5 V", "[Inverter manuals]"},
+          std::tuple{"pack.main.charge_limit", "50.0 A", "[LFP 100 sheet]"},
+          std::tuple{"goal.chance", "nine times in ten", "ours"}}) {
+        if (!keys.isGiven(key)) continue;
+        ASSERT_TRUE(keys.takeOut(key)) << key;
+        EXPECT_TRUE(
+            QTest::qWaitFor([&] { return keys.told().contains(QLatin1String(value)); }, 20000))
+            << keys.told().toStdString();
+        EXPECT_TRUE(keys.told().contains(QLatin1String(source))) << keys.told().toStdString();
+        document.undo();
+    }
+}
+
+TEST(every_key, that_the_file_needs_stays_and_says_why) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    KeysModel keys;
+    keys.set_document(&document);
+    const QString before = document.text();
+    EXPECT_FALSE(keys.takeOut("outage.lasts"));
+    EXPECT_EQ(document.text(), before);
+    EXPECT_TRUE(keys.trouble().startsWith("outage.lasts stays"));
+    EXPECT_TRUE(keys.told().isEmpty());
+    EXPECT_FALSE(keys.takeOut("inverter.restart_voltage"));  // the file does not hold it
+}
+
+// Each key of each shipped file: it goes and comes back, or stays with a reason.
+TEST(every_key, of_every_scenario_goes_and_comes_back_or_says_why_not) {
+    int taken = 0;
+    for (const char* name : {"ice_storm", "breathing_at_night", "precautionary_shutoff",
+                             "saw_and_pump", "summer_storm"}) {
+        touch::ScenarioDocument document;
+        ASSERT_TRUE(document.open(QUrl::fromLocalFile(
+            QStringLiteral(CANDLEMARK_SOURCE_DIR "/scenarios/%1.toml").arg(QLatin1String(name)))));
+        KeysModel keys;
+        keys.set_document(&document);
+        const QString before = document.text();
+        QStringList given;
+        for (int row = 0; row < keys.count(); ++row)
+            given << keys.index(row).data(KeysModel::KeyRole).toString();
+        EXPECT_GT(given.size(), 20) << name;
+        for (const QString& key : std::as_const(given)) {
+            if (keys.takeOut(key)) {
+                ++taken;
+                EXPECT_NE(document.text(), before) << key.toStdString();
+                EXPECT_TRUE(keys.told().startsWith(key)) << key.toStdString();
+                document.undo();
+            } else {
+                EXPECT_FALSE(keys.trouble().isEmpty()) << key.toStdString();
+            }
+            ASSERT_EQ(document.text(), before) << key.toStdString();
+        }
+    }
+    EXPECT_GT(taken, 100);
 }
 
 }  // namespace

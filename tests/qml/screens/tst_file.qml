@@ -45,8 +45,42 @@ TestCase {
         tap(part("key_inverter.idle"))
         part("words").text = "20 V"
         tap(part("done"))
+        tryVerify(() => part("wordsTrouble").text.includes("inverter.idle"))
+        tap(part("close"))
         tryVerify(() => part("keyTrouble").text.includes("inverter.idle"))
         verify(program.scenario.text.includes("idle = \"20 W\""))
+    }
+    function test_a_key_is_taken_out_and_comes_back() {
+        const before = program.scenario.text
+        tap(part("key_inverter.idle"))
+        const button = part("takeOut")
+        verify(button.height >= Tokens.touchTarget)
+        grabImage(program.contentItem.parent).save(pictureFolder + "/key-sheet-1280x800-dark.png")
+        tap(button)
+        tryVerify(() => !program.scenario.text.includes("idle = "))
+        tryVerify(() => part("keyTold").text.startsWith("inverter.idle was taken out. "))
+        const row = part("key_inverter.idle")
+        tryVerify(() => row.below.startsWith("Taken out; now draw with nothing plugged in: "), 20000, row.below)
+        const place = Walk.seen(row, program.contentItem)
+        verify(place.bottom - place.y >= Tokens.touchTarget, "what holds instead is in sight")
+        grabImage(program.contentItem.parent).save(pictureFolder + "/key-taken-out-1280x800-dark.png")
+        tap(part("undo"))
+        compare(program.scenario.text, before)
+        tryVerify(() => !Walk.named(program.contentItem.parent, "keyTold"))
+    }
+    function test_a_key_the_file_needs_stays() {
+        const before = program.scenario.text
+        tap(part("key_outage.lasts"))
+        tap(part("takeOut"))
+        tryVerify(() => part("wordsTrouble").text.startsWith("outage.lasts stays"))
+        grabImage(program.contentItem.parent).save(pictureFolder + "/key-stays-1280x800-dark.png")
+        compare(program.scenario.text, before)
+    }
+    function test_what_the_file_leaves_open_is_not_taken_out() {
+        tap(part("allKeys"))
+        tap(part("key_inverter.restart_voltage"))
+        part("words")
+        verify(!Walk.named(program.contentItem.parent, "takeOut"))
     }
     function test_what_the_file_leaves_open_is_told_too() {
         const given = part("keys").count

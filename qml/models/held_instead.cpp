@@ -1,0 +1,80 @@
+#include "models/held_instead.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "models/as_wished.hpp"
+#include "models/ask_question.hpp"
+#include <QList>
+#include <QStringList>
+
+namespace touch {
+
+namespace {
+
+using Asking = std::pair<QString, QStringList>;
+
+// As short as they can be asked: what they assume does not depend on how many weathers are tried.
+const QList<Asking>& askings() {
+    static const QList<Asking> all{
+        {QStringLiteral("outage"), {QStringLiteral("--weathers"), QStringLiteral("1")}},
+        {QStringLiteral("start"), {}},
+        {QStringLiteral("storage"), {}},
+        {QStringLiteral("wiring"), {}},
+        {QStringLiteral("join"), {}},
+        {QStringLiteral("packs"),
+         {QStringLiteral("--weathers"), QStringLiteral("4"), QStringLiteral("--most-packs"),
+          QStringLiteral("1"), QStringLiteral("--most-panels"), QStringLiteral("0")}}};
+    return all;
+}
+
+QString last_of(const QString& key) {
+    return key.section(QLatin1Char('.'), -1);
+}
+
+// What is assumed after and was not before; of these those of the key itself, where there are any.
+QString assumed(const QString& key, const report::Answer& before, const report::Answer& after) {
+    QStringList of_key;
+    QStringList of_others;
+    for (const scenario::Assumption& assumption : after.assumptions) {
+        if (std::ranges::find(before.assumptions, assumption) != before.assumptions.end()) continue;
+        QString words = told(assumption.text);
+        if (!assumption.source.empty())
+            words += QStringLiteral(" (%1)").arg(told(assumption.source));
+        const bool own = last_of(QString::fromStdString(assumption.where)) == last_of(key);
+        QStringList& list = own ? of_key : of_others;
+        if (!list.contains(words)) list << words;
+    }
+    return (of_key.isEmpty() ? of_others : of_key).join(QStringLiteral("; "));
+}
+
+// The first step of the working that rests on the key and comes out otherwise.
+QString worked_out(const QString& key, const report::Answer& before, const report::Answer& after) {
+    for (const report::WorkingRow& row : after.working) {
+        if (row.source != key.toStdString()) continue;
+        const auto was = std::ranges::find_if(before.working, [&](const report::WorkingRow& other) {
+            return other.section == row.section && other.quantity == row.quantity;
+        });
+        if (was != before.working.end() && was->value.shown != row.value.shown)
+            return QStringLiteral("%1: %2").arg(told(row.quantity), told_amount(row.value.shown));
+    }
+    return {};
+}
+
+}  // namespace
+
+QString held_instead(const QString& key, const QString& before, const QString& after,
+                     const QString& file) {
+    QString worked;
+    for (const auto& [question, options] : askings()) {
+        const auto was = ask_question(question, before, options, file).answer;
+        const auto is = ask_question(question, after, options, file).answer;
+        if (!was || !is) continue;
+        const QString words = assumed(key, *was, *is);
+        if (!words.isEmpty()) return words;
+        if (worked.isEmpty()) worked = worked_out(key, *was, *is);
+    }
+    return worked;
+}
+
+}  // namespace touch
