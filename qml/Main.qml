@@ -20,6 +20,7 @@ ApplicationWindow {
     readonly property alias scenario: scenarioDocument
     readonly property alias plan: planRunner
     readonly property alias pageItem: pageArea.item
+    readonly property alias savingDialog: saveDialog
     // A page whose question nobody can answer is not shown.
     readonly property var pages: window.answered([
         { key: "days", name: qsTr("Days"), file: "DaysPage.qml", question: "outage" },
@@ -233,13 +234,17 @@ ApplicationWindow {
         nameFilters: [qsTr("Scenario files (*.toml)")]
         onAccepted: scenarioDocument.open(selectedFile)
     }
-    FileDialog {
+    ReplaceSheet {
+        id: replacing
+        versionsStay: window.workFolder !== ""
+    }
+    SavingDialog {
         id: saveDialog
         title: qsTr("Save the scenario")
-        fileMode: FileDialog.SaveFile
-        acceptLabel: qsTr("Save")
+        document: scenarioDocument
+        asking: replacing
         defaultSuffix: "toml"
         nameFilters: [qsTr("Scenario files (*.toml)")]
-        onAccepted: scenarioDocument.saveAs(selectedFile)
+        onChosen: file => scenarioDocument.saveAs(file)
     }
 }

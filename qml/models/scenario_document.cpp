@@ -88,6 +88,17 @@ bool ScenarioDocument::saveAs(const QUrl& url) {
     return true;
 }
 
+bool ScenarioDocument::isThere(const QUrl& file) {
+    return file.isLocalFile() && QFileInfo::exists(file.toLocalFile());
+}
+
+QUrl ScenarioDocument::withEnding(const QUrl& file, const QString& ending) {
+    const QString path = file.toLocalFile();
+    const QString end = QLatin1Char('.') + ending;
+    if (ending.isEmpty() || path.isEmpty() || path.endsWith(end, Qt::CaseInsensitive)) return file;
+    return QUrl::fromLocalFile(path + end);
+}
+
 bool ScenarioDocument::put(const QString& key, const QString& value) {
     const TextOrTrouble changed = with_value(text_, key, value);
     tell(changed.trouble);

@@ -60,6 +60,10 @@ class ScenarioDocument : public QObject {
     // Takes up the text of another file as a change of this one.
     Q_INVOKABLE bool takeTextOf(const QString& path);
     Q_INVOKABLE static QString pathOf(const QUrl& file) { return file.toLocalFile(); }
+    Q_INVOKABLE static QString nameOf(const QUrl& file) { return file.fileName(); }
+    Q_INVOKABLE static bool isThere(const QUrl& file);
+    // The same file where its name ends so already, or where the ending is empty.
+    Q_INVOKABLE static QUrl withEnding(const QUrl& file, const QString& ending);
     // Says all of it again, as the language or the units changed.
     Q_INVOKABLE void tellAgain();
 

@@ -4,7 +4,6 @@
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Controls.Basic
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Candlemark
 
@@ -22,22 +21,24 @@ SplitPage {
         id: printer
         document: page.document
     }
-    FileDialog {
+    ReplaceSheet { id: sheetThere }
+    ReplaceSheet { id: plotThere }
+    SavingDialog {
         id: sheetDialog
         title: qsTr("Save as PDF")
-        fileMode: FileDialog.SaveFile
-        acceptLabel: qsTr("Save")
+        document: page.document
+        asking: sheetThere
         defaultSuffix: "pdf"
         nameFilters: [qsTr("PDF (*.pdf)")]
-        onAccepted: printer.save(selectedFile)
+        onChosen: file => printer.save(file)
     }
-    FileDialog {
+    SavingDialog {
         id: plotDialog
         property string plot
         title: qsTr("Save the plot")
-        fileMode: FileDialog.SaveFile
-        acceptLabel: qsTr("Save")
-        onAccepted: printer.savePlot(plot, defaultSuffix, selectedFile)
+        document: page.document
+        asking: plotThere
+        onChosen: file => printer.savePlot(plot, defaultSuffix, file)
     }
 
     function askForSheet() {

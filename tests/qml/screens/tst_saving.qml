@@ -1,0 +1,152 @@
+// Saving by finger in the dialog that is drawn within the window: what is there is replaced only
+// when the person says so.
+import QtQuick
+import QtTest
+import Candlemark
+import "Geometry.js" as Geometry
+import "Walk.js" as Walk
+
+TestCase {
+    id: test
+    name: "saving"
+    when: windowShown
+
+    property var program: null
+    readonly property string place: "file://" + pictureFolder
+    readonly property Component window: Component { Main {} }
+
+    function open(width, height) {
+        program = createTemporaryObject(window, test, { width: width, height: height, workFolder: pictureFolder + "/../kept-saving" })
+        program.scenario.openExample()
+        tryVerify(() => program.plan.answered && !program.plan.running)
+        waitForRendering(program.contentItem)
+    }
+    function part(name) {
+        let found = null
+        tryVerify(() => found = Walk.named(program.contentItem.parent, name), 5000, name)
+        return found
+    }
+    function tap(item) {
+        wait(50)
+        Walk.reveal(item)
+        wait(30)
+        touchEvent(item).press(0, item).commit()
+        touchEvent(item).release(0, item).commit()
+        wait(30)
+    }
+    // As a person does: the dialog comes, a name stands in it, its own button is touched.
+    function acceptIn(dialog, file) {
+        if (!dialog.visible) {
+            dialog.currentFolder = test.place
+            dialog.selectedFile = file
+            dialog.open()
+        }
+        tryVerify(() => dialog.visible)
+        wait(200)
+        dialog.selectedFile = file
+        wait(50)
+        const button = Walk.all(program.contentItem.parent).filter(item => item.text === dialog.acceptLabel && item.clicked && item.objectName === "").pop()
+        verify(button, "the dialog's own button")
+        mouseClick(button)
+        tryVerify(() => !dialog.visible)
+    }
+    function read(file) {
+        const request = new XMLHttpRequest()
+        request.open("GET", file, false)
+        request.send()
+        return request.responseText
+    }
+    // A file that holds something else than the screen does.
+    function saved(name) {
+        const file = place + "/" + name
+        verify(program.scenario.saveAs(file))
+        program.scenario.openExample()
+        program.scenario.packs.more()
+        verify(read(file) !== program.scenario.text)
+        return file
+    }
+
+    function test_a_file_that_is_there_is_replaced_when_asked_data() {
+        return [{ tag: "1280x800", width: 1280, height: 800 }, { tag: "800x1280", width: 800, height: 1280 }, { tag: "390x844", width: 390, height: 844 }]
+    }
+    function test_a_file_that_is_there_is_replaced_when_asked(screen) {
+        open(screen.width, screen.height)
+        const file = saved("replaced-" + screen.tag + ".toml")
+        const before = read(file)
+        acceptIn(program.savingDialog, file)
+        const sheet = part("replaceWords")
+        verify(sheet.text.includes("replaced-" + screen.tag + ".toml is there already"))
+        verify(sheet.text.includes("last ten versions stay"))
+        compare(read(file), before)
+        for (const name of ["replaceIt", "anotherName", "close"])
+            verify(part(name).height >= Tokens.touchTarget && part(name).width >= Tokens.touchTarget, name)
+        wait(100)
+        for (const dark of [true, false]) {
+            Tokens.dark = dark
+            wait(50)
+            grabImage(program.contentItem.parent).save(pictureFolder + "/replace-" + screen.tag + (dark ? "-dark" : "-light") + ".png")
+        }
+        tap(part("replaceIt"))
+        compare(read(file), program.scenario.text)
+        verify(!program.scenario.changed)
+        // What it held can be had again.
+        program.page = "file"
+        tap(Walk.named(part("versions"), "fold"))
+        tryVerify(() => Walk.all(part("versions")).some(item => item.modelData && item.modelData.path && read("file://" + item.modelData.path) === before))
+    }
+    function test_another_name_leaves_it_as_it_was() {
+        open(1280, 800)
+        const file = saved("kept.toml")
+        const before = read(file)
+        acceptIn(program.savingDialog, file)
+        tap(part("anotherName"))
+        compare(read(file), before)
+        tryVerify(() => program.savingDialog.visible)
+        program.savingDialog.close()
+        tryVerify(() => !program.savingDialog.visible)
+        const other = place + "/kept-" + Date.now() + ".toml"
+        acceptIn(program.savingDialog, other)
+        verify(!Walk.named(program.contentItem.parent, "replaceWords"))
+        compare(read(other), program.scenario.text)
+        compare(read(file), before)
+    }
+    function test_a_sheet_put_away_saves_nothing() {
+        open(1280, 800)
+        const file = saved("put-away.toml")
+        const before = read(file)
+        acceptIn(program.savingDialog, file)
+        part("replaceWords")
+        keyClick(Qt.Key_Escape)
+        tryVerify(() => !Walk.named(program.contentItem.parent, "replaceWords"))
+        compare(read(file), before)
+        verify(program.scenario.changed)
+    }
+    function test_a_dialog_of_the_platform_has_asked_already() {
+        open(1280, 800)
+        const file = saved("asked.toml")
+        program.savingDialog.drawnHere = false
+        program.savingDialog.take(file)
+        verify(!Walk.named(program.contentItem.parent, "replaceWords"))
+        compare(read(file), program.scenario.text)
+        // It asked about the name as it was typed, not about the one with its ending.
+        program.scenario.packs.more()
+        program.savingDialog.take(file.slice(0, -5))
+        part("replaceWords")
+    }
+    function test_a_sheet_of_paper_is_not_replaced_unasked() {
+        open(1280, 800)
+        program.page = "print"
+        tryVerify(() => !program.pageItem.busy && program.pageItem.desk.pages > 0, 60000)
+        const file = place + "/once-" + Date.now() + ".pdf"
+        acceptIn(program.pageItem.sheetDialog, file)
+        compare(read(file).slice(0, 5), "%PDF-")
+        acceptIn(program.pageItem.sheetDialog, file)
+        verify(part("replaceWords").text.includes("then gone"))
+        tap(part("replaceIt"))
+        tryVerify(() => part("printTold").text.startsWith("Saved as"))
+    }
+    function cleanup() {
+        Tokens.dark = true
+        Tokens.textScale = 1
+    }
+}
