@@ -2,12 +2,11 @@
 
 #include <array>
 #include <atomic>
-#include <functional>
+#include <utility>
 
-#include <QList>
+#include "models/said_again_forms.hpp"
 #include <QLocale>
 #include <QObject>
-#include <QRegularExpression>
 
 namespace touch {
 
@@ -16,28 +15,6 @@ namespace {
 std::atomic<bool>& other_language() {
     static std::atomic<bool> other{false};
     return other;
-}
-
-using Captured = QStringList;  // 0 is the whole
-
-// A form in which the engine speaks, and how it is said again.
-struct Saying {
-    QRegularExpression form;
-    std::function<QString(const Captured&)> again;
-};
-
-Saying saying(const char* form, std::function<QString(const Captured&)> again) {
-    return {QRegularExpression(QRegularExpression::anchoredPattern(QLatin1String(form))),
-            std::move(again)};
-}
-
-// The first form that fits the whole text; the text itself where none does.
-QString first_that_fits(const QList<Saying>& sayings, const QString& text) {
-    for (const Saying& one : sayings) {
-        const QRegularExpressionMatch match = one.form.match(text);
-        if (match.hasMatch()) return one.again(match.capturedTexts());
-    }
-    return text;
 }
 
 QString day_again(const QString& english) {
@@ -62,6 +39,28 @@ QString day_again(const QString& english) {
         }
     }
     return english;
+}
+
+}  // namespace
+
+Saying saying(const char* form, std::function<QString(const Captured&)> again) {
+    return {QRegularExpression(QRegularExpression::anchoredPattern(QString::fromUtf8(form))),
+            std::move(again)};
+}
+
+QString only_if_known(const QList<Saying>& sayings, const QString& text) {
+    for (const Saying& one : sayings) {
+        const QRegularExpressionMatch match = one.form.match(text);
+        if (!match.hasMatch()) continue;
+        const QString again = one.again(match.capturedTexts());
+        if (!again.isEmpty()) return again;
+    }
+    return {};
+}
+
+QString first_that_fits(const QList<Saying>& sayings, const QString& text) {
+    const QString again = only_if_known(sayings, text);
+    return again.isEmpty() ? text : again;
 }
 
 QString number_again(const QString& english) {
@@ -118,6 +117,8 @@ QString time_again(const QString& english) {
         })};
     return first_that_fits(times, english);
 }
+
+namespace {
 
 QString what_then_again(const QString& english) {
     const std::array<std::pair<const char*, QString>, 6> endings{
@@ -285,9 +286,12 @@ void speak_another_language(bool other) {
 
 QString said_again(const QString& english) {
     if (!speaks_another_language()) return english;
-    QString said = first_that_fits(sentences(), english);
-    if (said != english) return said;
-    said = first_that_fits(lengths(), english);
+    for (const QList<Saying>* forms : {&sentences(), &sayings_of_joining(), &sayings_of_gauge(),
+                                       &sayings_of_storage(), &sayings_of_starting()}) {
+        const QString again = only_if_known(*forms, english);
+        if (!again.isEmpty()) return again;
+    }
+    QString said = first_that_fits(lengths(), english);
     if (said != english) return said;
     if (!is_time(english)) return english;
     said = time_again(english);
