@@ -1,9 +1,9 @@
 // The sentences of a page's own answer; the sentence of the outage stands above all pages.
 import QtQuick
-import QtQuick.Layouts
 import Candlemark
 
-ColumnLayout {
+// A layout would keep a height of before where the width changes by steps.
+Column {
     id: words
 
     required property AnswerRunner runner
@@ -12,7 +12,7 @@ ColumnLayout {
 
     Text {
         objectName: "answerSentence"
-        Layout.fillWidth: true
+        width: words.width
         text: words.runner.sentence
         color: Tokens.text
         font.pixelSize: Tokens.typeTitle
@@ -22,7 +22,7 @@ ColumnLayout {
         Accessible.name: text
     }
     Text {
-        Layout.fillWidth: true
+        width: words.width
         visible: text.length > 0
         text: words.runner.rest
         color: Tokens.quietText

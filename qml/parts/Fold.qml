@@ -1,9 +1,9 @@
 // Something that is opened by a touch and closed by another.
 import QtQuick
-import QtQuick.Layouts
 import Candlemark
 
-ColumnLayout {
+// A layout would keep a height of before where the width changes while the page is hidden.
+Column {
     id: fold
 
     required property string title
@@ -14,7 +14,7 @@ ColumnLayout {
     spacing: Tokens.gapSmall
 
     ActionButton {
-        Layout.fillWidth: true
+        width: fold.width
         objectName: "fold"
         text: (fold.open ? "▾  " : "▸  ") + fold.title
         spoken: fold.open ? qsTr("Hide: %1").arg(fold.title) : qsTr("Show: %1").arg(fold.title)
@@ -23,7 +23,7 @@ ColumnLayout {
         onClicked: fold.open = !fold.open
     }
     Loader {
-        Layout.fillWidth: true
+        width: fold.width
         visible: fold.open
         active: fold.open
         sourceComponent: fold.inside
