@@ -59,7 +59,7 @@ void set_scale(BuildsView& view) {
 
 // Places come from the least figure on, of equal ones the surest first.
 void mark_unbeaten(std::vector<Place>& places, const std::vector<BuildPoint>& points) {
-    double surest = -1.0;
+    double surest = 0.0;
     for (Place& place : places) {
         place.unbeaten = points[place.point].chance > surest;
         surest = std::max(surest, points[place.point].chance);
