@@ -20,6 +20,16 @@ QByteArray bytes_of(const QString& path) {
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
 
+// For one more version: first, so that there are never too many, whenever the program ends. What an
+// earlier end left half written goes as well.
+void make_room(QDir& kept, const QString& name) {
+    for (const QString& half : kept.entryList({name + QStringLiteral(".*.toml.*")}, QDir::Files))
+        kept.remove(half);
+    QStringList older = kept.entryList({name + QStringLiteral(".*.toml")}, QDir::Files, QDir::Name);
+    while (older.size() >= KeptWork::versions)
+        kept.remove(older.takeFirst());
+}
+
 }  // namespace
 
 KeptWork::KeptWork(QObject* parent) : QObject(parent) {
@@ -133,12 +143,9 @@ void KeptWork::keep_version(const QString& path) {
     const QFileInfo info(path);
     const QString stamp =
         QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMdd-HHmmss-zzz"));
+    make_room(kept, info.completeBaseName());
     QSaveFile file(kept.filePath(QStringLiteral("%1.%2.toml").arg(info.completeBaseName(), stamp)));
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) < 0 || !file.commit()) return;
-    QStringList older = kept.entryList({info.completeBaseName() + QStringLiteral(".*.toml")},
-                                       QDir::Files, QDir::Name);
-    while (older.size() > versions)
-        kept.remove(older.takeFirst());
+    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size()) file.commit();
 }
 
 }  // namespace touch
