@@ -6,6 +6,7 @@
 #include "models/as_wished.hpp"
 #include "models/ask_question.hpp"
 #include <QList>
+#include <QObject>
 #include <QStringList>
 
 namespace touch {
@@ -56,7 +57,8 @@ QString worked_out(const QString& key, const report::Answer& before, const repor
             return other.section == row.section && other.quantity == row.quantity;
         });
         if (was != before.working.end() && was->value.shown != row.value.shown)
-            return QStringLiteral("%1: %2").arg(told(row.quantity), told_amount(row.value.shown));
+            return QObject::tr("%1: %2 (worked out from the rest of the file)")
+                .arg(told(row.quantity), told_amount(row.value.shown));
     }
     return {};
 }

@@ -103,6 +103,7 @@ TEST(every_key, taken_out_is_told_with_the_value_and_source_of_what_holds) {
     for (const auto& [key, value, source] :
          {std::tuple{"inverter.cutoff_voltage", "10.5 V", "[Inverter manuals]"},
           std::tuple{"pack.main.charge_limit", "50.0 A", "[LFP 100 sheet]"},
+          std::tuple{"inverter.idle", " W (", "worked out from the rest of the file"},
           std::tuple{"goal.chance", "nine times in ten", "ours"}}) {
         if (!keys.isGiven(key)) continue;
         ASSERT_TRUE(keys.takeOut(key)) << key;
