@@ -2522,6 +2522,10 @@
         <source>%1: %2. Switch on one by one, %3 apart: %4.</source>
         <translation>%1: %2. Schalten Sie nacheinander ein, im Abstand von %3: %4.</translation>
     </message>
+    <message>
+        <source>%1: %2 (worked out from the rest of the file)</source>
+        <translation>%1: %2 (aus dem Rest der Datei berechnet)</translation>
+    </message>
 </context>
 <context>
     <name>ReplaceSheet</name>
@@ -2776,6 +2780,14 @@
     <message>
         <source>%1. %2; builds: %3, each a button below the plot.</source>
         <translation>%1. %2; Aufbauten: %3, jeder eine Taste unter dem Bild.</translation>
+    </message>
+    <message>
+        <source>Builds that are not drawn, since some price is not known: %1. Give every pack and panel a price.</source>
+        <translation>Nicht gezeichnete Aufbauten, weil ein Preis nicht bekannt ist: %1. Geben Sie jedem Akku und Modul einen Preis.</translation>
+    </message>
+    <message>
+        <source>Builds that are not drawn, since some weight is not known: %1. Give every pack and panel a weight.</source>
+        <translation>Nicht gezeichnete Aufbauten, weil ein Gewicht nicht bekannt ist: %1. Geben Sie jedem Akku und Modul ein Gewicht.</translation>
     </message>
 </context>
 <context>

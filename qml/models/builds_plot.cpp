@@ -46,6 +46,13 @@ QString told_build(const BuildPoint& point) {
     return said;
 }
 
+// Builds of which the figure is not known.
+qsizetype not_drawn(const BuildsChart& chart, const BuildsView& view) {
+    return std::ranges::count_if(chart.points, [&](const BuildPoint& point) {
+        return !(view.name == "price" ? point.price : point.weight).has_value();
+    });
+}
+
 // Where a place of the scale stands between its ends.
 double share(const BuildsView& view, double figure) {
     return (figure - view.from) / (view.to - view.from);
@@ -140,7 +147,15 @@ void BuildsPlot::read_answer() {
             if (!shown || key == wished_) shown = &view;
         }
         if (shown) read_view(*answer->builds, *shown);
-        if (views.size() < 2)
+        const auto undrawn = shown ? not_drawn(*answer->builds, *shown) : 0;
+        if (undrawn > 0)
+            missing_ = (shown->name == "price"
+                            ? tr("Builds that are not drawn, since some price is not known: %1. "
+                                 "Give every pack and panel a price.")
+                            : tr("Builds that are not drawn, since some weight is not known: %1. "
+                                 "Give every pack and panel a weight."))
+                           .arg(undrawn);
+        else if (views.size() < 2)
             missing_ = views.empty()
                            ? tr("Give every pack and panel a weight or a price, and the builds "
                                 "that no other beats are drawn here.")

@@ -384,7 +384,9 @@ Column {
                                                 : qsTr("no other is lighter and as sure; the upright line is the interval, 19 times in 20")
         }
         Text {
+            width: Math.min(implicitWidth, view.width)
             text: qsTr("on the buttons: packs × panels")
+            wrapMode: Text.Wrap
             color: Tokens.quietText
             font.pixelSize: Tokens.typeMark
             Accessible.role: Accessible.StaticText

@@ -138,6 +138,16 @@ TEST_F(BuildsOnPlot, only_what_is_known_can_be_chosen) {
     EXPECT_EQ(plot.measure(), "weight");
 }
 
+TEST_F(BuildsOnPlot, it_says_how_many_are_not_drawn) {
+    auto chart = two_by_weight();
+    chart.points.push_back(by_hand(8, 7, 99.0, 0.0, {}));
+    chart.points.back().weight.reset();
+    ask(chart);
+    EXPECT_EQ(plot.points().size(), 2);
+    EXPECT_TRUE(plot.missing().contains("some weight is not known: 1."))
+        << plot.missing().toStdString();
+}
+
 TEST_F(BuildsOnPlot, without_weight_and_price_it_says_what_to_give) {
     auto chart = two_by_weight();
     chart.views.clear();

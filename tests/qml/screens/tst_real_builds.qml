@@ -161,6 +161,17 @@ TestCase {
         const found = Geometry.complaints(view, Tokens.touchTarget).filter(words => !words.startsWith("only "))
         compare(found.join("\n"), "")
         grabImage(program.contentItem).save(pictureFolder + "/builds-plot-" + screen.tag + ".png")
+        Walk.reveal(part("aboutPoint"))
+        wait(100)
+        grabImage(program.contentItem).save(pictureFolder + "/builds-words-" + screen.tag + ".png")
+        // With the largest letters as well.
+        Tokens.textScale = 2
+        tap(part("measure_price"))
+        view.show(view.plot.landing)
+        Walk.reveal(view)
+        wait(200)
+        compare(Geometry.complaints(view, Tokens.touchTarget).filter(words => !words.startsWith("only ")).join("\n"), "")
+        grabImage(program.contentItem).save(pictureFolder + "/builds-large-" + screen.tag + ".png")
     }
     function test_a_build_is_picked_by_keys() {
         tap(part("fold", part("builds")))
