@@ -12,11 +12,13 @@ TestCase {
     when: windowShown
 
     property var program: null
-    readonly property string place: "file://" + pictureFolder
+    // A folder of its own, which the kept work makes.
+    readonly property string folder: pictureFolder.replace(/\/[^/]*$/, "") + "/kept-saving"
+    readonly property string place: "file://" + folder
     readonly property Component window: Component { Main {} }
 
     function open(width, height) {
-        program = createTemporaryObject(window, test, { width: width, height: height, workFolder: pictureFolder + "/../kept-saving" })
+        program = createTemporaryObject(window, test, { width: width, height: height, workFolder: test.folder })
         program.scenario.openExample()
         tryVerify(() => program.plan.answered && !program.plan.running)
         waitForRendering(program.contentItem)
@@ -42,9 +44,14 @@ TestCase {
             dialog.open()
         }
         tryVerify(() => dialog.visible)
-        wait(200)
-        dialog.selectedFile = file
-        wait(50)
+        // The dialog looks through the folder first, and then takes a name.
+        let settled = 0
+        for (let moments = 0; settled < 3 && moments < 50; ++moments) {
+            settled = String(dialog.selectedFile) === file ? settled + 1 : 0
+            dialog.selectedFile = file
+            wait(100)
+        }
+        compare(String(dialog.selectedFile), file)
         const button = Walk.all(program.contentItem.parent).filter(item => item.text === dialog.acceptLabel && item.clicked && item.objectName === "").pop()
         verify(button, "the dialog's own button")
         mouseClick(button)
@@ -75,7 +82,7 @@ TestCase {
         const before = read(file)
         acceptIn(program.savingDialog, file)
         const sheet = part("replaceWords")
-        verify(sheet.text.includes("replaced-" + screen.tag + ".toml is there already"))
+        verify(sheet.text.includes("replaced-" + screen.tag + ".toml is there already"), sheet.text)
         verify(sheet.text.includes("last ten versions stay"))
         compare(read(file), before)
         for (const name of ["replaceIt", "anotherName", "close"])
@@ -135,6 +142,7 @@ TestCase {
     }
     function test_a_sheet_of_paper_is_not_replaced_unasked() {
         open(1280, 800)
+        saved("beside.toml")
         program.page = "print"
         tryVerify(() => !program.pageItem.busy && program.pageItem.desk.pages > 0, 60000)
         const file = place + "/once-" + Date.now() + ".pdf"
