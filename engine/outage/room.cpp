@@ -76,17 +76,25 @@ std::optional<PackWarmth> warmth_of_packs(const scenario::Scenario& scenario,
     return warmth;
 }
 
+namespace {
+
+scenario::Scenario fixed_at(Temperature temperature, std::string_view which,
+                            scenario::Scenario scenario, scenario::Assumptions& assumptions) {
+    assumptions.push_back({"outage.battery_temperature",
+                           fmt::format("taken as {:.0f} degC, {}", in_celsius(temperature), which),
+                           "outage/method.md (10)"});
+    scenario.outage.battery_temperature = temperature;
+    return scenario;
+}
+
+}  // namespace
+
 scenario::Scenario at_the_coldest(scenario::Scenario scenario, const std::string& folder,
                                   scenario::Assumptions& assumptions) {
     const auto warmth = warmth_of_packs(scenario, folder, assumptions);
     if (!warmth || warmth->days.empty()) return scenario;
-    const Temperature coldest = std::ranges::min(warmth->days);
-    assumptions.push_back(
-        {"outage.battery_temperature",
-         fmt::format("taken as {:.0f} degC, the coldest day's", in_celsius(coldest)),
-         "outage/method.md (10)"});
-    scenario.outage.battery_temperature = coldest;
-    return scenario;
+    return fixed_at(std::ranges::min(warmth->days), "the coldest day's", std::move(scenario),
+                    assumptions);
 }
 
 scenario::Scenario at_the_mean_from(LocalTime from, scenario::Scenario scenario,
@@ -99,13 +107,9 @@ scenario::Scenario at_the_mean_from(LocalTime from, scenario::Scenario scenario,
     TemperatureDifference sum{};
     for (std::size_t i = first; i < warmth->days.size(); ++i)
         sum += warmth->days[i] - warmth->mean;
-    const Temperature mean = warmth->mean + sum / static_cast<double>(warmth->days.size() - first);
-    assumptions.push_back(
-        {"outage.battery_temperature",
-         fmt::format("taken as {:.0f} degC, the mean of the days left", in_celsius(mean)),
-         "outage/method.md (10)"});
-    scenario.outage.battery_temperature = mean;
-    return scenario;
+    const double left = static_cast<double>(warmth->days.size() - first);
+    return fixed_at(warmth->mean + sum / left, "the mean of the days left", std::move(scenario),
+                    assumptions);
 }
 
 std::vector<bool> days_too_cold_to_charge(const scenario::Scenario& scenario,

@@ -1,11 +1,11 @@
-// A date and a time of day, each part between two buttons.
+// A date, and a time of day where there is one, each part between two buttons.
 import QtQuick
 import Candlemark
 
 Flow {
     id: field
 
-    required property string shown   // "2026-01-14T18:00:00"
+    required property string shown   // "2026-01-14T18:00:00" or "2026-01-14"
     readonly property string date: shown.slice(0, 10)
     readonly property string time: shown.slice(11, 16)
     signal moved(int months, int days, int minutes)
@@ -64,6 +64,7 @@ Flow {
     }
     Turned {
         objectName: "hour"
+        visible: field.time.length > 0
         name: qsTr("hour")
         held: field.time
         onTurned: by => field.moved(0, 0, 60 * by)

@@ -41,6 +41,12 @@ TestCase {
         tryVerify(() => part("months").bars.spoken !== before)
         verify(program.scenario.text.includes("master_switch_open = true"))
     }
+    // The date on which it was put away has no time of day.
+    function test_a_date_alone_offers_no_hour() {
+        const months = Walk.all(part("fields")).filter(item => item.objectName === "month")
+        compare(months.length, 1)
+        verify(!Walk.named(months[0].parent, "hour"))
+    }
     function test_every_plot_is_also_a_table() {
         const fold = part("table_months")
         tap(Walk.named(fold, "fold"))
