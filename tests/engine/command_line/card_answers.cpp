@@ -11,7 +11,7 @@ using command_line::card_answers;
 
 scenario::ReadScenario read(const std::string& name) {
     auto file =
-        scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/" + name);
+        scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name);
     EXPECT_TRUE(file);
     return std::move(*file);
 }
@@ -22,7 +22,7 @@ double number_of(const report::Answer& answer, std::string_view key) {
 
 TEST(card_answers, every_example_has_an_outage_a_ration_and_readings) {
     for (const auto& entry :
-         std::filesystem::directory_iterator(std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios")) {
+         std::filesystem::directory_iterator(std::string(CANDLEMARK_SOURCE_DIR "/scenarios"))) {
         if (entry.path().extension() != ".toml") continue;
         const auto answers = card_answers(read(entry.path().filename()));
         EXPECT_TRUE(answers.outage) << entry.path();

@@ -125,8 +125,8 @@ TEST(start_answer, the_text_stays_within_its_page_and_in_ascii_where_asked) {
 
 TEST(start_answer, nothing_to_start_is_said_plainly) {
     const auto from = workshop.find("[[load]]");
-    const auto text =
-        std::string(workshop.substr(0, from)) + "[[load]]\nname = \"lamp\"\npower = \"20 W\"\n";
+    std::string text(workshop.substr(0, from));
+    text += "[[load]]\nname = \"lamp\"\npower = \"20 W\"\n";
     EXPECT_THAT(answered(text).sentences.front(), HasSubstr("No load of this file has a motor"));
 }
 

@@ -18,7 +18,7 @@ using testing::Not;
 
 scenario::ReadScenario read(const std::string& name, scenario::Overrides overrides = {}) {
     auto file = scenario::read_scenario_file(
-        std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/" + name, std::move(overrides));
+        std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name, std::move(overrides));
     EXPECT_TRUE(file) << (file ? "" : units::print(file.error().front()));
     return std::move(*file);
 }

@@ -15,7 +15,7 @@ using sizing::ShedLoad;
 
 scenario::Scenario scenario_of(const std::string& name) {
     const auto read =
-        scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/" + name);
+        scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name);
     EXPECT_TRUE(read);
     return read->scenario;
 }
@@ -101,7 +101,7 @@ TEST(ration, loads_of_one_rank_leave_nothing_to_choose) {
 
 TEST(ration, no_step_of_any_example_shortens_the_outage) {
     for (const auto& entry :
-         std::filesystem::directory_iterator(std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios")) {
+         std::filesystem::directory_iterator(std::string(CANDLEMARK_SOURCE_DIR "/scenarios"))) {
         if (entry.path().extension() != ".toml") continue;
         const auto ration = ration_of(scenario_of(entry.path().filename()));
         auto before = ration.all_on;

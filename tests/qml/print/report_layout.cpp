@@ -14,7 +14,7 @@ using namespace print;
 
 scenario::ReadScenario read_example(const char* name) {
     auto read =
-        scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/" + name);
+        scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name);
     EXPECT_TRUE(read);
     return std::move(*read);
 }
