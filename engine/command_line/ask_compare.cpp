@@ -2,9 +2,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/in_its_room.hpp"
 #include "command_line/read_request.hpp"
 #include "outage/ready.hpp"
-#include "outage/room.hpp"
 #include "report/compare_answer.hpp"
 #include "report/wiring_draws.hpp"
 #include "scenario/file.hpp"
@@ -23,19 +23,18 @@ units::Errors in_file(units::Errors errors, const std::string& file) {
 }
 
 units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read) {
-    const auto folder = scenario::folder_of(read.file_name);
-    scenario::Assumptions told_by_the_wiring;
-    const auto scenario = outage::at_the_coldest(read.scenario, folder, told_by_the_wiring);
-    const auto draws = report::draws_of(scenario);
+    // What is taken for the room stands among the plan's assumptions.
+    const auto cold = InItsRoom::at_the_coldest(read);
+    const auto draws = report::draws_of(cold.scenario());
     if (!draws) {
         return units::fail(in_file(draws.error(), read.file_name));
     }
-    auto fit = checks::fit(scenario, *draws);
+    auto fit = checks::fit(cold.scenario(), *draws);
     if (!fit) {
         return units::fail(in_file(fit.error(), read.file_name));
     }
     report::ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
-    const auto ready = outage::make_ready(read.scenario, folder);
+    const auto ready = outage::make_ready(read.scenario, scenario::folder_of(read.file_name));
     if (ready) {
         build.plan = outage::plan_outage(*ready);
     } else {

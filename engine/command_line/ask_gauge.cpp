@@ -5,10 +5,10 @@
 #include <CLI/CLI.hpp>
 
 #include "checks/gauge.hpp"
+#include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "outage/room.hpp"
 #include "report/gauge_answer.hpp"
 #include "scenario/file.hpp"
 
@@ -145,25 +145,21 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto folder = scenario::folder_of(read.file_name);
-    scenario::Assumptions room;
-    const auto scenario = outage::at_the_mean_from(now.value_or(read.scenario.outage.starts),
-                                                   read.scenario, folder, room);
-    const auto charge = checks::gauge(scenario, reading);
+    const auto room = InItsRoom::at_the_mean_from(now.value_or(read.scenario.outage.starts), read);
+    const auto charge = checks::gauge(room.scenario(), reading);
     if (!charge) {
         return units::fail(charge.error());
     }
     std::optional<report::FromNow> from_now;
     if (now) {
-        auto planned = plan_from(scenario, reading, *charge, *now, folder);
+        auto planned =
+            plan_from(room.scenario(), reading, *charge, *now, scenario::folder_of(read.file_name));
         if (!planned) {
             return units::fail(planned.error());
         }
         from_now = *planned;
     }
-    auto answer = report::gauge_answer(scenario, reading, *charge, from_now);
-    answer.assumptions.insert(answer.assumptions.end(), room.begin(), room.end());
-    return answer;
+    return room.told_in(report::gauge_answer(room.scenario(), reading, *charge, from_now));
 }
 
 }  // namespace command_line

@@ -3,10 +3,9 @@
 #include <CLI/CLI.hpp>
 
 #include "checks/join.hpp"
+#include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
-#include "outage/room.hpp"
 #include "report/join_answer.hpp"
-#include "scenario/file.hpp"
 
 namespace command_line {
 
@@ -33,16 +32,12 @@ units::Result<report::Answer> ask_join(const scenario::ReadScenario& read, const
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    scenario::Assumptions room;
-    const auto scenario =
-        outage::at_the_coldest(read.scenario, scenario::folder_of(read.file_name), room);
-    const auto joining = checks::join(scenario, {.pack = request.pack, .at_most = at_most});
+    const auto cold = InItsRoom::at_the_coldest(read);
+    const auto joining = checks::join(cold.scenario(), {.pack = request.pack, .at_most = at_most});
     if (!joining) {
         return units::fail(joining.error());
     }
-    auto answer = report::join_answer(scenario, *joining);
-    answer.assumptions.insert(answer.assumptions.end(), room.begin(), room.end());
-    return answer;
+    return cold.told_in(report::join_answer(cold.scenario(), *joining));
 }
 
 }  // namespace command_line

@@ -120,7 +120,10 @@ PackKinds kinds_of(const scenario::Scenario& scenario, Temperature temperature,
         for (const auto& day : days) {
             scenario::Assumptions told_already;
             auto of_day = battery::pack_model(pack, where, day.temperature, told_already);
-            if (!of_day) continue;  // the mean of the days told why
+            if (!of_day) {  // one day tells why for all of them
+                errors.insert(errors.end(), of_day.error().begin(), of_day.error().end());
+                break;
+            }
             kind.days.push_back(
                 {day.from, std::make_shared<const battery::PackModel>(std::move(*of_day))});
         }

@@ -59,13 +59,14 @@ battery::Prepared LikePacks::prepared(const battery::Stops& stops) const {
 
 namespace {
 
-// How long a fuse may warm at one current before it is looked at again.
+// How long a fuse may warm at one current before it is looked at again; part of what is left.
+constexpr double next_look = 1.0 / 64.0;
 constexpr Duration shortest_look = 1.0 * second;
 constexpr Duration at_once = 1e-6 * second;
 
 Duration until_looked_at(const Overload::Standing& standing) {
     if (!standing.fuse) return standing.still;
-    return std::min(standing.still, std::max(shortest_look, 0.25 * standing.still));
+    return std::min(standing.still, std::max(shortest_look, next_look * standing.still));
 }
 
 // Some of a leg and then more of it, which says how it ends.

@@ -12,7 +12,7 @@ constexpr Temperature usual_room = celsius(18.0);
 
 // Part of the way from there to the outside that an unheated room inside a house goes: ours.
 constexpr double half_way = 0.5;
-// In which e-th part of the way is left. [House tau 2012]; houses insulated well take 90 to 200 h.
+// In which e-th part of the way is left. [House tau 2012]; insulated for little heat 90 to 200 h, [House tau range].
 constexpr Duration cools_in = 16.6 * hour;
 
 // Mean outside temperature of a local day: the file's hours, or the month's climate.

@@ -172,6 +172,26 @@ TEST(overload, a_fuse_opens_at_its_earliest_and_stays_open) {
     EXPECT_NEAR(course.without / hour, 4.0 - course.lasts / hour, 1e-9);
 }
 
+// Against the same draw looked at every second, the current rising all the while: never later, and
+// by no more than the method says earlier.
+TEST(overload, a_fuse_is_looked_at_often_enough_as_its_current_rises) {
+    auto bank = fused();
+    bank.setup.kinetics.total = 400.0 * ampere_hour;
+    bank.usable = bank.rated = 400.0 * ampere_hour;
+    for (const double watts : {1150.0, 1200.0, 1300.0}) {
+        std::vector<std::pair<Duration, Power>> cut;
+        for (int i = 0; i < 4 * 3600; ++i)
+            cut.push_back({static_cast<double>(i) * second, (watts + (i % 2) * 1e-9) * watt});
+        const auto whole = run(unit_of(bank), {{{}, watts * watt}});
+        const auto closely = run(unit_of(bank), cut);
+        ASSERT_EQ(whole.limited_by, LimitedBy::fuse);
+        ASSERT_EQ(closely.limited_by, LimitedBy::fuse);
+        EXPECT_GT(closely.lasts, 3.0 * minute);
+        EXPECT_LE(whole.lasts / second, closely.lasts / second + 1.0);
+        EXPECT_GE(whole.lasts, 0.985 * closely.lasts) << watts;
+    }
+}
+
 TEST(overload, a_fuse_whose_times_are_not_known_opens_at_its_rating) {
     auto bank = fused();
     bank.fuse_opens.clear();
