@@ -133,7 +133,7 @@ ApplicationWindow {
             color: Tokens.surface
             border.width: 2
             border.color: Tokens.stop
-            Text {
+            PlainText {
                 id: trouble
                 objectName: "trouble"
                 anchors.fill: parent

@@ -102,7 +102,7 @@ Item {
                         ColumnLayout {
                             id: versions
                             readonly property var all: page.kept.versionsKept()
-                            Text {
+                            PlainText {
                                 Layout.fillWidth: true
                                 visible: versions.all.length === 0
                                 text: qsTr("None yet. The last ten are kept each time this file is saved.")
@@ -180,7 +180,7 @@ Item {
                         onClicked: keys.givenOnly = false
                     }
                 }
-                Text {
+                PlainText {
                     objectName: "keyTrouble"
                     Layout.fillWidth: true
                     visible: text.length > 0
@@ -191,7 +191,7 @@ Item {
                     Accessible.role: Accessible.AlertMessage
                     Accessible.name: text
                 }
-                Text {
+                PlainText {
                     objectName: "keyTold"
                     Layout.fillWidth: true
                     visible: text.length > 0

@@ -42,7 +42,7 @@ Item {
             text: qsTr("Add a load")
             onClicked: appliances.open()
         }
-        Text {
+        PlainText {
             Layout.fillWidth: true
             visible: loads.count === 0
             text: qsTr("Nothing is switched on yet.")

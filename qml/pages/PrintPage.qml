@@ -122,7 +122,7 @@ SplitPage {
                 enabled: printer.pages > 0 && !printer.making
                 onClicked: page.askForSheet()
             }
-            Text {
+            PlainText {
                 objectName: "printTold"
                 Layout.fillWidth: true
                 visible: text.length > 0
@@ -133,7 +133,7 @@ SplitPage {
                 Accessible.role: Accessible.AlertMessage
                 Accessible.name: text
             }
-            Text {
+            PlainText {
                 objectName: "paperSpeaksEnglish"
                 Layout.fillWidth: true
                 visible: Look.language !== "en"
@@ -161,7 +161,7 @@ SplitPage {
                                 Layout.fillWidth: true
                                 spacing: Tokens.gapSmall
 
-                                Text {
+                                PlainText {
                                     Layout.fillWidth: true
                                     text: row.modelData.title
                                     color: Tokens.text
@@ -208,7 +208,7 @@ SplitPage {
                     enabled: paper.page > 0
                     onClicked: preview.shownPage = paper.page - 1
                 }
-                Text {
+                PlainText {
                     Layout.fillWidth: true
                     horizontalAlignment: Text.AlignHCenter
                     text: qsTr("Page %1 of %2").arg(paper.page + 1).arg(printer.pages)

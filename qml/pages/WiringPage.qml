@@ -39,7 +39,7 @@ Item {
             visible: picture.present
             picture: picture
         }
-        Text {
+        PlainText {
             objectName: "aboutPart"
             Layout.fillWidth: true
             visible: picture.present

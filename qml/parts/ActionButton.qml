@@ -24,7 +24,7 @@ T.Button {
     Keys.onReturnPressed: button.clicked()
     Keys.onEnterPressed: button.clicked()
 
-    contentItem: Text {
+    contentItem: PlainText {
         text: button.text
         font: button.font
         color: !button.enabled ? Tokens.outline : button.quiet ? Tokens.quietText : button.main ? Tokens.accent : button.colour

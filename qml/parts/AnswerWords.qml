@@ -10,7 +10,7 @@ Column {
 
     spacing: Tokens.gapSmall / 2
 
-    Text {
+    PlainText {
         objectName: "answerSentence"
         width: words.width
         text: words.runner.sentence
@@ -21,7 +21,7 @@ Column {
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
-    Text {
+    PlainText {
         width: words.width
         visible: text.length > 0
         text: words.runner.rest

@@ -38,7 +38,7 @@ Sheet {
             sheet.ownPicked()
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: appliances.count === 0
         text: qsTr("Nothing in the library is called so.")

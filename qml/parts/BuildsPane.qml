@@ -30,7 +30,7 @@ ColumnLayout {
         id: frontier
         runner: answer
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: answer.running
         text: qsTr("Thousands of outages are being run; the page stays free meanwhile.")
@@ -70,7 +70,7 @@ ColumnLayout {
             onClicked: answer.stop()
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: pane.asked && answer.coarse
         text: qsTr("A first picture, of few weathers.")
@@ -101,7 +101,7 @@ ColumnLayout {
         told: pane.point >= 0 ? frontier.points[pane.point].words + " " + chances.half(map.row, map.column) : ""
         onPicked: (packs, panels) => map.pick(chances.packs.indexOf(String(packs)), chances.panels.indexOf(String(panels)))
     }
-    Text {
+    PlainText {
         objectName: "plotMisses"
         Layout.fillWidth: true
         visible: pane.asked && chances.present && frontier.missing.length > 0
@@ -120,7 +120,7 @@ ColumnLayout {
         visible: pane.asked && chances.present
         grid: chances
     }
-    Text {
+    PlainText {
         objectName: "aboutBuild"
         Layout.fillWidth: true
         visible: pane.asked && chances.present

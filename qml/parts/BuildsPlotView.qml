@@ -87,7 +87,7 @@ Column {
                 anchors.centerIn: parent
             }
         }
-        Text {
+        PlainText {
             id: word
             width: Math.min(implicitWidth, view.width - 40)
             color: Tokens.quietText
@@ -114,7 +114,7 @@ Column {
             }
         }
     }
-    Text {
+    PlainText {
         width: parent.width
         text: view.plot.heading
         color: Tokens.text
@@ -134,7 +134,7 @@ Column {
 
         Repeater {
             model: view.plot.ticksUp
-            Text {
+            PlainText {
                 required property var modelData
                 width: view.axisWidth - 6
                 y: Math.max(0, Math.min(view.tall - height, view.up(modelData.at) - height / 2))
@@ -273,7 +273,7 @@ Column {
             }
             Repeater {
                 model: view.plot.ticksAcross
-                Text {
+                PlainText {
                     required property var modelData
                     required property int index
                     readonly property int every: Math.ceil(1.4 * implicitWidth * (view.plot.ticksAcross.length - 1) / Math.max(1, ground.width))
@@ -330,7 +330,7 @@ Column {
                             border.color: choice.held || choice.visualFocus ? Tokens.focus : choice.modelData.answers ? Tokens.accent : Tokens.outline
                         }
                         contentItem: Item {
-                            Text {
+                            PlainText {
                                 anchors.centerIn: parent
                                 text: choice.modelData.label
                                 color: Tokens.text
@@ -343,7 +343,7 @@ Column {
                 }
             }
         }
-        Text {
+        PlainText {
             // Over the left end of its line, below it where there is no room above.
             readonly property real line: view.up(view.plot.goalAt)
             x: view.axisWidth + 6
@@ -355,7 +355,7 @@ Column {
             Accessible.ignored: true
         }
     }
-    Text {
+    PlainText {
         objectName: "aboutPoint"
         width: parent.width
         text: view.chosen >= 0 ? view.told : qsTr("Touch a point or its button (packs × panels) to read what is known of that build.")
@@ -383,7 +383,7 @@ Column {
             text: view.plot.measure === "price" ? qsTr("no other is cheaper and as sure; the upright line is the interval, 19 times in 20")
                                                 : qsTr("no other is lighter and as sure; the upright line is the interval, 19 times in 20")
         }
-        Text {
+        PlainText {
             width: Math.min(implicitWidth, view.width)
             text: qsTr("on the buttons: packs × panels")
             wrapMode: Text.Wrap

@@ -21,7 +21,7 @@ Rectangle {
     clip: true
     Accessible.role: Accessible.Table
 
-    component Cell: Text {
+    component Cell: PlainText {
         color: Tokens.text
         font.pixelSize: Tokens.typeMark
         wrapMode: Text.Wrap

@@ -34,7 +34,7 @@ FocusScope {
         map.picked(row, column)
     }
 
-    component Label: Text {
+    component Heading: PlainText {
         width: map.cell
         height: map.cell
         horizontalAlignment: Text.AlignHCenter
@@ -45,7 +45,7 @@ FocusScope {
         Accessible.ignored: true
     }
 
-    Text {
+    PlainText {
         id: heading
         width: parent.width
         text: qsTr("Packs down, panels across; each figure is the chance in %")
@@ -57,10 +57,10 @@ FocusScope {
     Column {
         id: side
         anchors.top: heading.bottom
-        Label { text: "" }
+        Heading { text: "" }
         Repeater {
             model: map.grid.packs
-            Label {
+            Heading {
                 required property string modelData
                 text: modelData
             }
@@ -87,7 +87,7 @@ FocusScope {
             id: top
             Repeater {
                 model: map.grid.panels
-                Label {
+                Heading {
                     required property string modelData
                     text: modelData
                 }
@@ -110,7 +110,7 @@ FocusScope {
                     color: Tokens.chanceFills[modelData.step]
                     border.width: held ? 3 : 1
                     border.color: held ? Tokens.focus : Tokens.ground
-                    Text {
+                    PlainText {
                         anchors.centerIn: parent
                         text: one.modelData.text
                         color: Tokens.chanceInks[one.modelData.step]

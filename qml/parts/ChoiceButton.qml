@@ -67,7 +67,7 @@ T.Button {
             anchors.leftMargin: Tokens.gapSmall
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
-            Text {
+            PlainText {
                 id: word
                 width: parent.width
                 text: button.text
@@ -77,7 +77,7 @@ T.Button {
                 wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 id: more
                 visible: text.length > 0
                 width: parent.width

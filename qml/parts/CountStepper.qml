@@ -43,7 +43,7 @@ FocusScope {
             Layout.fillWidth: true
             Layout.columnSpan: stepper.stacked ? 3 : 1
             spacing: 0
-            Text {
+            PlainText {
                 Layout.fillWidth: true
                 Layout.minimumWidth: 60
                 text: stepper.label
@@ -52,7 +52,7 @@ FocusScope {
                 wrapMode: Text.WordWrap
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 Layout.fillWidth: true
                 visible: text.length > 0
                 text: stepper.detail
@@ -76,7 +76,7 @@ FocusScope {
             enabled: stepper.canLess
             onClicked: stepper.less()
         }
-        Text {
+        PlainText {
             objectName: "count"
             Layout.minimumWidth: Math.max(44, implicitWidth)
             Layout.fillWidth: stepper.stacked

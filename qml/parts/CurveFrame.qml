@@ -17,7 +17,7 @@ Item {
     Accessible.name: curve.heading
     Accessible.description: curve.spoken
 
-    Text {
+    PlainText {
         id: name
         width: parent.width
         text: frame.curve.heading
@@ -55,7 +55,7 @@ Item {
     }
     Repeater {
         model: frame.curve.ticksUp
-        Text {
+        PlainText {
             required property var modelData
             required property int index
             readonly property int every: Math.ceil(1.5 * implicitHeight * (frame.curve.ticksUp.length - 1) / Math.max(1, ground.height))
@@ -71,7 +71,7 @@ Item {
     }
     Repeater {
         model: frame.named ? frame.curve.ticksAcross : []
-        Text {
+        PlainText {
             required property var modelData
             required property int index
             readonly property int every: Math.ceil(1.5 * implicitWidth * (frame.curve.ticksAcross.length - 1) / Math.max(1, ground.width))

@@ -30,7 +30,7 @@ Rectangle {
 
         RowLayout {
             Layout.fillWidth: true
-            Text {
+            PlainText {
                 Layout.fillWidth: true
                 text: row.time
                 color: Tokens.text
@@ -39,7 +39,7 @@ Rectangle {
                 wrapMode: Text.WordWrap
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 text: row.stored
                 color: Tokens.text
                 font.pixelSize: Tokens.typeSmall
@@ -47,7 +47,7 @@ Rectangle {
                 Accessible.ignored: true
             }
         }
-        Text {
+        PlainText {
             Layout.fillWidth: true
             text: row.detail
             color: Tokens.quietText

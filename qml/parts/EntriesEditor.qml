@@ -58,7 +58,7 @@ ColumnLayout {
             }
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: text.length > 0
         text: entries.trouble

@@ -114,7 +114,7 @@ ColumnLayout {
             onMoved: (number, itsEnd, minutes) => row.hoursMoved(number, itsEnd, minutes)
         }
     }
-    Text {
+    PlainText {
         objectName: "error"
         Layout.fillWidth: true
         visible: text.length > 0

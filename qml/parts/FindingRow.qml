@@ -48,7 +48,7 @@ Rectangle {
         border.width: Tokens.focusWidth
         border.color: Tokens.focus
     }
-    Text {
+    PlainText {
         id: sign
         visible: finding.hasMore
         anchors.right: parent.right
@@ -85,7 +85,7 @@ Rectangle {
         RowLayout {
             Layout.fillWidth: true
             spacing: Tokens.gapSmall
-            Text {
+            PlainText {
                 Layout.alignment: Qt.AlignTop
                 Layout.fillWidth: finding.where.length === 0
                 text: finding.word
@@ -95,18 +95,17 @@ Rectangle {
                 font.bold: true
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 Layout.fillWidth: true
                 visible: text.length > 0
                 text: finding.where
-                textFormat: Text.PlainText
                 color: finding.severity
                 font.pixelSize: Tokens.typeSmall
                 wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
         }
-        Text {
+        PlainText {
             Layout.fillWidth: true
             text: finding.text
             color: Tokens.text
@@ -114,7 +113,7 @@ Rectangle {
             wrapMode: Text.WordWrap
             Accessible.ignored: true
         }
-        Text {
+        PlainText {
             Layout.fillWidth: true
             visible: text.length > 0
             text: finding.mend
@@ -123,7 +122,7 @@ Rectangle {
             wrapMode: Text.WordWrap
             Accessible.ignored: true
         }
-        Text {
+        PlainText {
             id: more
             objectName: "source"
             Layout.fillWidth: true

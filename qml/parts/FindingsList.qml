@@ -17,7 +17,7 @@ ColumnLayout {
         Layout.fillWidth: true
         text: qsTr("Findings")
     }
-    Text {
+    PlainText {
         objectName: "inEnglish"
         Layout.fillWidth: true
         visible: Look.language !== "en"
@@ -34,7 +34,7 @@ ColumnLayout {
             Layout.fillWidth: true
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: list.source.findings.count === 0
         text: qsTr("Nothing found that stands in the way.")
@@ -94,7 +94,7 @@ ColumnLayout {
             }
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: text.length > 0
         text: list.source.closing

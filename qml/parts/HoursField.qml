@@ -35,7 +35,7 @@ ColumnLayout {
             autoRepeat: true
             onClicked: clock.turned(-field.step)
         }
-        Text {
+        PlainText {
             width: Math.max(56, implicitWidth)
             height: Tokens.touchTarget
             text: clock.at
@@ -55,7 +55,7 @@ ColumnLayout {
         }
     }
 
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: field.spans.length === 0
         text: field.silent

@@ -29,7 +29,7 @@ Item {
         sunFill: Tokens.sunFill
         night: Tokens.night
     }
-    Text {
+    PlainText {
         id: word
         anchors.left: swatch.right
         anchors.leftMargin: Tokens.gapSmall

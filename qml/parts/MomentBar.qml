@@ -87,7 +87,7 @@ GridLayout {
         breadth: 560
         Repeater {
             model: workingSheet.opened ? bar.working : []
-            Text {
+            PlainText {
                 required property string modelData
                 Layout.fillWidth: true
                 text: modelData

@@ -30,7 +30,7 @@ Flow {
             spoken: qsTr("%1 earlier").arg(part.name)
             onClicked: part.turned(-1)
         }
-        Text {
+        PlainText {
             width: Math.max(64, implicitWidth)
             height: Tokens.touchTarget
             text: part.held

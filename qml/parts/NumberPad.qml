@@ -41,7 +41,7 @@ FocusScope {
             color: Tokens.well
             border.width: 2
             border.color: pad.entry.trouble.length > 0 ? Tokens.stop : Tokens.accent
-            Text {
+            PlainText {
                 id: typed
                 objectName: "typed"
                 anchors.fill: parent
@@ -55,7 +55,7 @@ FocusScope {
                 Accessible.name: pad.entry.label + ": " + text
             }
         }
-        Text {
+        PlainText {
             objectName: "readsAs"
             Layout.fillWidth: true
             text: pad.entry.trouble.length > 0 ? pad.entry.trouble

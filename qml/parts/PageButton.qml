@@ -23,7 +23,7 @@ T.Button {
     Keys.onEnterPressed: button.clicked()
 
     contentItem: Item {
-        Text {
+        PlainText {
             id: name
             x: button.upright ? 0 : Tokens.scratchLong + Tokens.gapSmall
             width: parent.width - x

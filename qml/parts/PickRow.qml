@@ -39,7 +39,7 @@ T.Button {
                 readonly property bool roomy: row.atRight.length > 0 && title.implicitWidth + figure.implicitWidth + Tokens.gap <= width
                 height: roomy ? Math.max(title.implicitHeight, figure.implicitHeight)
                               : title.height + (figure.visible ? figure.height : 0)
-                Text {
+                PlainText {
                     id: title
                     width: parent.roomy ? implicitWidth : parent.width
                     text: row.name
@@ -49,7 +49,7 @@ T.Button {
                     wrapMode: Text.Wrap
                     Accessible.ignored: true
                 }
-                Text {
+                PlainText {
                     id: figure
                     x: parent.roomy ? parent.width - width : 0
                     y: parent.roomy ? 0 : title.height
@@ -81,7 +81,7 @@ T.Button {
                     color: row.shareColour
                 }
             }
-            Text {
+            PlainText {
                 width: parent.width
                 visible: text.length > 0
                 text: row.detail
@@ -90,7 +90,7 @@ T.Button {
                 wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 width: parent.width
                 visible: text.length > 0
                 text: row.below

@@ -38,7 +38,7 @@ Sheet {
             sheet.close()
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: places.count === 0
         text: qsTr("No built-in place is called so. Give your own in figures.")

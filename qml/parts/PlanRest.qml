@@ -11,7 +11,7 @@ Column {
 
     spacing: Tokens.gapSmall / 2
 
-    component Line: Text {
+    component Line: PlainText {
         width: rest.width
         visible: text.length > 0
         color: Tokens.quietText

@@ -83,7 +83,7 @@ Item {
     }
     Repeater {
         model: frame.ticks
-        Text {
+        PlainText {
             required property var modelData
             required property int index
             // As many as fit below each other; the lowest and the highest are pushed inwards.
@@ -111,7 +111,7 @@ Item {
             y: frame.height + 2
             width: Math.max(0, Math.min(ground.width, frame.placed(modelData.to)) - begins)
             height: frame.dayRow
-            Text {
+            PlainText {
                 id: longName
                 visible: day.roomy
                 anchors.centerIn: parent
@@ -120,7 +120,7 @@ Item {
                 font.pixelSize: Tokens.typeMark
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 visible: !day.roomy && implicitWidth + 2 <= day.width
                 anchors.centerIn: parent
                 text: day.modelData.shortName

@@ -34,7 +34,7 @@ Column {
                 width: parent.width
                 readonly property bool roomy: name.implicitWidth + figure.implicitWidth + Tokens.gap <= width
                 height: roomy ? Math.max(name.height, figure.height) : name.height + figure.height
-                Text {
+                PlainText {
                     id: name
                     width: words.roomy ? implicitWidth : parent.width
                     text: row.label
@@ -43,7 +43,7 @@ Column {
                     wrapMode: Text.Wrap
                     Accessible.ignored: true
                 }
-                Text {
+                PlainText {
                     id: figure
                     x: words.roomy ? parent.width - width : 0
                     y: words.roomy ? 0 : name.height

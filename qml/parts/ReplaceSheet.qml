@@ -18,7 +18,7 @@ Sheet {
 
     title: qsTr("There is already a file of this name")
 
-    Text {
+    PlainText {
         objectName: "replaceWords"
         Layout.fillWidth: true
         text: sheet.versionsStay ? qsTr("%1 is there already; replace it? Its last ten versions stay, to be found on the File page.").arg(sheet.name)

@@ -22,7 +22,7 @@ Item {
         width: parent.width
         spacing: 2
 
-        Text {
+        PlainText {
             visible: line.first
             width: parent.width
             topPadding: Tokens.gapSmall
@@ -36,7 +36,7 @@ Item {
         Item {
             width: parent.width
             height: line.below ? name.height + amount.height : Math.max(name.height, amount.height)
-            Text {
+            PlainText {
                 id: name
                 width: line.below ? parent.width : Math.round(parent.width * 0.56)
                 text: line.label
@@ -45,7 +45,7 @@ Item {
                 wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
-            Text {
+            PlainText {
                 id: amount
                 y: line.below ? name.height : 0
                 anchors.right: parent.right
@@ -59,7 +59,7 @@ Item {
                 Accessible.ignored: true
             }
         }
-        Text {
+        PlainText {
             visible: text.length > 0
             width: parent.width
             text: line.detail

@@ -2,7 +2,7 @@
 import QtQuick
 import Candlemark
 
-Text {
+PlainText {
     color: Tokens.quietText
     font.pixelSize: Tokens.typeSmall
     font.bold: true

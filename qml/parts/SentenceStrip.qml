@@ -23,7 +23,7 @@ Flickable {
         policy: strip.interactive ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
     }
 
-    Text {
+    PlainText {
         id: words
         objectName: "sentence"
         x: strip.edge

@@ -39,7 +39,7 @@ Popup {
             id: top
             width: parent.width
             height: Math.max(heading.implicitHeight, close.height)
-            Text {
+            PlainText {
                 id: heading
                 width: parent.width - close.width - Tokens.gapSmall
                 anchors.verticalCenter: parent.verticalCenter

@@ -42,7 +42,7 @@ ColumnLayout {
                 control.controls.setTilt(picture.tiltTowards(centroid.position.x, centroid.position.y))
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         visible: text.length > 0
         text: control.controls.noonText

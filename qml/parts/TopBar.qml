@@ -33,7 +33,7 @@ Rectangle {
         width: bar.width - buttons.implicitWidth - 3 * Tokens.gap
         spacing: 2
 
-        Text {
+        PlainText {
             objectName: "title"
             Layout.fillWidth: true
             text: bar.title
@@ -56,7 +56,7 @@ Rectangle {
                 height: tag.implicitHeight + 4
                 radius: 4
                 color: Tokens.accent
-                Text {
+                PlainText {
                     id: tag
                     anchors.centerIn: parent
                     text: qsTr("EXAMPLE")
@@ -67,7 +67,7 @@ Rectangle {
                     Accessible.name: qsTr("This is an example")
                 }
             }
-            Text {
+            PlainText {
                 visible: bar.changed
                 text: qsTr("not saved")
                 color: Tokens.quietText

@@ -24,7 +24,7 @@ T.TextField {
     Accessible.name: label
     onAccepted: line.entered()
 
-    Text {
+    PlainText {
         anchors.fill: parent
         leftPadding: line.leftPadding
         visible: line.text.length === 0 && line.preeditText.length === 0

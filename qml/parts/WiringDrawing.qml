@@ -60,7 +60,7 @@ Flickable {
             width: drawing.cellWidth
             height: modelData.height * drawing.cellHeight
 
-            Text {
+            PlainText {
                 x: drawing.edge
                 width: parent.width - 2 * drawing.edge
                 height: drawing.captionHeight
@@ -107,7 +107,7 @@ Flickable {
                         x: 6
                         width: parent.width - 12
                         anchors.verticalCenter: parent.verticalCenter
-                        Text {
+                        PlainText {
                             width: parent.width - (plate.visible ? 20 : 0)
                             text: cell.modelData.title
                             color: Tokens.text
@@ -116,7 +116,7 @@ Flickable {
                             wrapMode: Text.Wrap
                             Accessible.ignored: true
                         }
-                        Text {
+                        PlainText {
                             width: parent.width
                             visible: text.length > 0
                             text: cell.modelData.detail

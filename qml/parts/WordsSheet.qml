@@ -33,7 +33,7 @@ Sheet {
         label: sheet.title
         onEntered: accept.clicked()
     }
-    Text {
+    PlainText {
         objectName: "wordsTrouble"
         Layout.fillWidth: true
         visible: text.length > 0
@@ -58,7 +58,7 @@ Sheet {
                 sheet.close()
         }
     }
-    Text {
+    PlainText {
         Layout.fillWidth: true
         Layout.topMargin: Tokens.gap
         visible: sheet.removable
