@@ -1,4 +1,4 @@
-// The bytes of a file, read whole and written whole.
+// The bytes of a file, read whole.
 #pragma once
 
 #include <string>

@@ -5,7 +5,6 @@
 #include <string>
 #include <string_view>
 #include <utility>
-#include <variant>
 #include <vector>
 
 #include "scenario/document.hpp"
@@ -51,11 +50,5 @@ using KeyValue = std::pair<std::string, std::string>;
 // header and below its last key stay.
 [[nodiscard]] units::Result<std::string> without_table(std::string_view text,
                                                        std::string_view entry);
-
-// Writes beside the file and renames, so that the file is whole at every moment, even when power
-// fails; keeps the permissions. A link stays a link.
-//   fails   when the folder or the file cannot be written, with the system's reason
-[[nodiscard]] units::Result<std::monostate> save_file(const std::string& path,
-                                                      std::string_view text);
 
 }  // namespace scenario

@@ -215,36 +215,6 @@ class Folder : public testing::Test {
     std::filesystem::path folder;
 };
 
-using SavedFile = Folder;
-
-TEST_F(SavedFile, holds_the_text_and_nothing_is_left_beside_it) {
-    const std::string path = file("plan.toml");
-    ASSERT_TRUE(scenario::save_file(path, "first"));
-    ASSERT_TRUE(scenario::save_file(path, sample::ice_storm));
-    EXPECT_EQ(scenario::bytes_of_file(path), std::string(sample::ice_storm));
-    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder), {}), 1);
-}
-
-TEST_F(SavedFile, keeps_its_permissions_and_its_link) {
-    const std::string path = file("plan.toml");
-    ASSERT_TRUE(scenario::save_file(path, "first"));
-    ASSERT_EQ(chmod(path.c_str(), 0640), 0);
-    const std::string link = file("link.toml");
-    std::filesystem::create_symlink("plan.toml", link);
-    ASSERT_TRUE(scenario::save_file(link, "second"));
-    EXPECT_TRUE(std::filesystem::is_symlink(link));
-    EXPECT_EQ(scenario::bytes_of_file(path), std::string("second"));
-    struct stat status = {};
-    ASSERT_EQ(stat(path.c_str(), &status), 0);
-    EXPECT_EQ(status.st_mode & 07777, 0640U);
-}
-
-TEST_F(SavedFile, is_refused_in_words_where_there_is_no_folder) {
-    const auto saved = scenario::save_file(file("no/such/plan.toml"), "text");
-    ASSERT_FALSE(saved);
-    EXPECT_THAT(units::print(saved.error().front()), HasSubstr("folder"));
-}
-
 using ReadFile = Folder;
 
 TEST_F(ReadFile, tells_what_stands_in_the_way) {
