@@ -33,6 +33,8 @@ ApplicationWindow {
         { key: "print", name: qsTr("Print"), file: "PrintPage.qml", question: "outage" },
         { key: "file", name: qsTr("File"), file: "FilePage.qml", question: "read" }
     ])
+    // The file can be changed by hand whatever the program makes of it.
+    readonly property bool faulty: scenarioDocument.fault !== "" && page !== "file"
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)
     readonly property bool railed: width >= 720 * growth
     readonly property bool narrow: width < 620 * growth
@@ -56,7 +58,10 @@ ApplicationWindow {
             scenarioDocument.openExample()
         pageArea.show()
     }
-    onPageChanged: pageArea.show()
+    onPageChanged: {
+        scenarioDocument.leavePage()
+        pageArea.show()
+    }
 
     function answered(pages) {
         return pages.filter(one => asker.knows(one.question))
@@ -72,6 +77,10 @@ ApplicationWindow {
             Tokens.textScale = Look.textScale
         }
         function onTold() { scenarioDocument.tellAgain() }
+    }
+    Connections {
+        target: scenarioDocument
+        function onChangedOutside() { changedElsewhere.open() }
     }
     AnswerRunner {
         id: asker
@@ -147,6 +156,19 @@ ApplicationWindow {
                 Accessible.name: text
             }
         }
+        NoticeStrip {
+            objectName: "keptTrouble"
+            Layout.fillWidth: true
+            words: kept.trouble.length > 0 ? kept.trouble : Look.trouble
+            grave: true
+            lasting: true
+        }
+        NoticeStrip {
+            objectName: "keptTold"
+            Layout.fillWidth: true
+            words: kept.told
+            onHeard: kept.heard()
+        }
         Item {
             id: middle
             Layout.fillWidth: true
@@ -178,8 +200,16 @@ ApplicationWindow {
                 height: 1
                 color: Tokens.hairline
             }
+            FaultPage {
+                objectName: "faultPage"
+                anchors.fill: pageArea
+                visible: window.faulty
+                document: scenarioDocument
+                onKeysAsked: window.page = "file"
+            }
             Loader {
                 id: pageArea
+                visible: !window.faulty
                 anchors.top: strip.bottom
                 anchors.topMargin: 1
                 anchors.bottom: parent.bottom
@@ -237,6 +267,15 @@ ApplicationWindow {
     ReplaceSheet {
         id: replacing
         versionsStay: window.workFolder !== ""
+    }
+    ChangedSheet {
+        id: changedElsewhere
+        document: scenarioDocument
+        versionsStay: window.workFolder !== ""
+        onAnotherWanted: {
+            saveDialog.currentFolder = scenarioDocument.folder()
+            saveDialog.open()
+        }
     }
     SavingDialog {
         id: saveDialog

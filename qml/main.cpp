@@ -1,13 +1,18 @@
 // candlemark-touch [FILE]: the plan on a screen for fingers and keys; with --print, on paper.
 #include <algorithm>
+#include <cstdio>
+#include <exception>
 #include <string_view>
 
 #include "models/kept_work.hpp"
 #include "print/headless.hpp"
+#include "print/print_file.hpp"
 #include <QApplication>
+#include <QBuffer>
 #include <QCommandLineParser>
 #include <QFileInfo>
 #include <QLocale>
+#include <QPointer>
 #include <QQmlApplicationEngine>
 #include <QQmlExtensionPlugin>
 #include <QQuickWindow>
@@ -19,6 +24,34 @@ Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
 namespace {
 
 constexpr int failed = 3;  // a defect of ours, as for the command line
+
+// What nobody caught on the way becomes a fault that the window tells, and the program goes on.
+class Application : public QApplication {
+  public:
+    using QApplication::QApplication;
+
+    void tells_faults_of(touch::ScenarioDocument* document) { document_ = document; }
+    bool notify(QObject* receiver, QEvent* event) override {
+        try {
+            return QApplication::notify(receiver, event);
+        } catch (const std::exception& fault) {
+            tell(QString::fromUtf8(fault.what()));
+        } catch (...) {
+            tell({});
+        }
+        return true;
+    }
+
+  private:
+    void tell(const QString& what) {
+        if (document_)
+            document_->tell_fault(what, true);
+        else
+            QApplication::exit(failed);
+    }
+
+    QPointer<touch::ScenarioDocument> document_;
+};
 
 struct Wishes {
     QUrl file;
@@ -117,7 +150,18 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
             save_picture_when_settled(window, path, is_at_work(window));
             return;
         }
-        QApplication::exit(window->grabWindow().save(path) ? 0 : failed);
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        const bool made =
+            buffer.open(QIODevice::WriteOnly) &&
+            window->grabWindow().save(&buffer, QFileInfo(path).suffix().isEmpty()
+                                                   ? "png"
+                                                   : qPrintable(QFileInfo(path).suffix()));
+        const scenario::Saving saving = print::write_file(bytes, path);
+        if (made && !saving.saved())
+            std::fprintf(stderr, "%s\n",
+                         units::print(scenario::not_saved(path.toStdString(), saving)).c_str());
+        QApplication::exit(made && saving.saved() ? 0 : failed);
     });
 }
 
@@ -128,7 +172,7 @@ int main(int argc, char** argv) {
                     [](const char* word) { return word == std::string_view("--print"); }))
         print::need_no_display();
     // Qt Charts needs an application made for widgets.
-    QApplication application(argc, argv);
+    Application application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("candlemark-touch"));
     QApplication::setApplicationDisplayName(QStringLiteral("Candlemark"));
     QApplication::setApplicationVersion(QStringLiteral(CANDLEMARK_VERSION));
@@ -154,6 +198,8 @@ int main(int argc, char** argv) {
     engine.setInitialProperties(start);
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Candlemark/Main.qml")));
     if (engine.rootObjects().isEmpty()) return failed;
+    application.tells_faults_of(
+        engine.rootObjects().constFirst()->property("scenario").value<touch::ScenarioDocument*>());
     if (!wishes.picture.isEmpty()) {
         save_picture_when_settled(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()),
                                   wishes.picture);

@@ -259,8 +259,12 @@ class Turn {
                     state_ = State::failed;
                     return;
                 }
-                if (stat(path.c_str(), &there) == 0 && mine.st_ino == there.st_ino &&
-                    mine.st_dev == there.st_dev) {
+                const bool is_there = stat(path.c_str(), &there) == 0;
+                if (!is_there && errno != ENOENT) {
+                    state_ = State::failed;
+                    return;
+                }
+                if (is_there && mine.st_ino == there.st_ino && mine.st_dev == there.st_dev) {
                     state_ = State::taken;
                     return;
                 }
@@ -411,7 +415,7 @@ units::Error not_saved(const std::string& path, const Saving& saving) {
     const std::string reason =
         saving.error == 0 ? std::string()
                           : fmt::format(" ({})", std::generic_category().message(saving.error));
-    const bool as_it_was = saving.end != SaveEnd::unsettled;
+    const bool as_it_was = saving.end != SaveEnd::unsettled && saving.end != SaveEnd::no_folder;
     return {.where = "",
             .found = words.found + reason,
             .remedy =

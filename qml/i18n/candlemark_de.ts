@@ -135,6 +135,33 @@
     </message>
 </context>
 <context>
+    <name>ChangedSheet</name>
+    <message>
+        <source>The file was changed elsewhere</source>
+        <translation>Die Datei wurde anderswo geändert</translation>
+    </message>
+    <message>
+        <source>Since it was read here, another program or another window changed %1. Nothing was saved yet. Whichever you choose, the other text stays as a version on the File page.</source>
+        <translation>Seit sie hier gelesen wurde, hat ein anderes Programm oder ein anderes Fenster %1 geändert. Gespeichert ist noch nichts. Was Sie auch wählen: Der andere Text bleibt als frühere Fassung auf der Seite Datei.</translation>
+    </message>
+    <message>
+        <source>Since it was read here, another program or another window changed %1. Nothing was saved yet, and no versions are kept: save yours under another name to have both.</source>
+        <translation>Seit sie hier gelesen wurde, hat ein anderes Programm oder ein anderes Fenster %1 geändert. Gespeichert ist noch nichts, und frühere Fassungen werden nicht aufbewahrt: Speichern Sie Ihre unter einem anderen Namen, um beide zu haben.</translation>
+    </message>
+    <message>
+        <source>Save mine under another name</source>
+        <translation>Meine unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>Save mine in its place</source>
+        <translation>Meine an ihrer Stelle speichern</translation>
+    </message>
+    <message>
+        <source>Take up what the file holds now</source>
+        <translation>Übernehmen, was jetzt in der Datei steht</translation>
+    </message>
+</context>
+<context>
     <name>CircuitsEditor</name>
     <message>
         <source>Add a circuit</source>
@@ -212,6 +239,37 @@
     <message>
         <source>The outage, an hour a row</source>
         <translation>Der Ausfall, eine Stunde je Zeile</translation>
+    </message>
+</context>
+<context>
+    <name>FaultPage</name>
+    <message>
+        <source>A fault of this program</source>
+        <translation>Ein Fehler dieses Programms</translation>
+    </message>
+    <message>
+        <source>What this scenario asks could not be worked out; the program failed at it. The scenario is not at fault, and no figure is shown for it. Your file is as it was, and what you changed is still here: it can be saved, copied and taken back.</source>
+        <translation>Was dieses Szenario fragt, ließ sich nicht ausrechnen; das Programm ist daran gescheitert. Das Szenario ist nicht schuld, und keine Zahl wird dafür gezeigt. Ihre Datei ist, wie sie war, und was Sie geändert haben, ist noch da: Es lässt sich speichern, kopieren und zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>What it said: %1</source>
+        <translation>Was es dazu sagte: %1</translation>
+    </message>
+    <message>
+        <source>Back to the last text that could be worked out</source>
+        <translation>Zurück zum letzten Text, der sich ausrechnen ließ</translation>
+    </message>
+    <message>
+        <source>Change it on the File page</source>
+        <translation>Auf der Seite Datei ändern</translation>
+    </message>
+    <message>
+        <source>Copy the whole text</source>
+        <translation>Den ganzen Text kopieren</translation>
+    </message>
+    <message>
+        <source>Open the example instead</source>
+        <translation>Stattdessen das Beispiel öffnen</translation>
     </message>
 </context>
 <context>
@@ -336,6 +394,26 @@
     <message>
         <source>all it could say</source>
         <translation>alles, was darin stehen kann</translation>
+    </message>
+    <message>
+        <source>Save under another name</source>
+        <translation>Unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>Unsaved work that was kept</source>
+        <translation>Nicht gespeicherte Arbeit, die aufbewahrt ist</translation>
+    </message>
+    <message>
+        <source>Take up the unsaved work on %1, %2</source>
+        <translation>Die nicht gespeicherte Arbeit an %1 wieder aufnehmen, %2</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Offer the unsaved work on %1 no longer; it stays as a version of its file</source>
+        <translation>Die nicht gespeicherte Arbeit an %1 nicht mehr anbieten; sie bleibt als Fassung ihrer Datei</translation>
     </message>
 </context>
 <context>
@@ -666,6 +744,13 @@
     <message>
         <source>hour</source>
         <translation>Stunde</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeStrip</name>
+    <message>
+        <source>Put this notice away</source>
+        <translation>Diesen Hinweis schließen</translation>
     </message>
 </context>
 <context>
@@ -2526,6 +2611,62 @@
         <source>%1: %2 (worked out from the rest of the file)</source>
         <translation>%1: %2 (aus dem Rest der Datei berechnet)</translation>
     </message>
+    <message>
+        <source>a scenario without a file</source>
+        <translation>einem Szenario ohne Datei</translation>
+    </message>
+    <message>
+        <source>another program changed it</source>
+        <translation>ein anderes Programm hat sie geändert</translation>
+    </message>
+    <message>
+        <source>its folder is not there</source>
+        <translation>ihren Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>nothing can be written in its folder</source>
+        <translation>in ihrem Ordner kann nichts geschrieben werden</translation>
+    </message>
+    <message>
+        <source>it is write-protected</source>
+        <translation>sie ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>it is no plain file</source>
+        <translation>es ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>another program is writing it</source>
+        <translation>ein anderes Programm schreibt sie gerade</translation>
+    </message>
+    <message>
+        <source>the disk or the quota is full</source>
+        <translation>der Datenträger oder das Kontingent ist voll</translation>
+    </message>
+    <message>
+        <source>it is larger than files may be there</source>
+        <translation>sie ist größer, als Dateien dort sein dürfen</translation>
+    </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation>der Arbeitsspeicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>the disk did not say that it stays if the power fails</source>
+        <translation>der Datenträger hat nicht bestätigt, dass sie bei einem Stromausfall bleibt</translation>
+    </message>
+    <message>
+        <source>the disk refuses it</source>
+        <translation>der Datenträger verweigert es</translation>
+    </message>
+    <message>
+        <source>A fault of this program</source>
+        <translation>Ein Fehler dieses Programms</translation>
+    </message>
+    <message>
+        <source>A fault of this program (%1)</source>
+        <translation>Ein Fehler dieses Programms (%1)</translation>
+    </message>
 </context>
 <context>
     <name>ReplaceSheet</name>
@@ -2809,6 +2950,33 @@
     </message>
 </context>
 <context>
+    <name>touch::KeptWork</name>
+    <message>
+        <source>Unsaved work cannot be kept in %1. Save it in a file.</source>
+        <translation>Nicht gespeicherte Arbeit kann in %1 nicht aufbewahrt werden. Speichern Sie sie in einer Datei.</translation>
+    </message>
+    <message>
+        <source>Unsaved work cannot be kept in %1: %2. Save it in a file.</source>
+        <translation>Nicht gespeicherte Arbeit kann in %1 nicht aufbewahrt werden: %2. Speichern Sie sie in einer Datei.</translation>
+    </message>
+    <message>
+        <source>Unsaved work on %1, kept %2, was taken up again. The way back through its changes stays open.</source>
+        <translation>Nicht gespeicherte Arbeit an %1, aufbewahrt %2, wurde wieder aufgenommen. Der Weg zurück durch ihre Änderungen bleibt offen.</translation>
+    </message>
+    <message>
+        <source>Unsaved work of earlier is kept: it is listed on the File page.</source>
+        <translation>Nicht gespeicherte Arbeit von früher ist aufbewahrt: Sie steht auf der Seite Datei.</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window as well. Whoever saves second is asked.</source>
+        <translation>%1 ist auch in einem anderen Fenster offen. Wer als Zweiter speichert, wird gefragt.</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <translation>%1, in %2</translation>
+    </message>
+</context>
+<context>
     <name>touch::KeysModel</name>
     <message>
         <source>%1 stays: without it the file cannot be used. %2</source>
@@ -2836,6 +3004,13 @@
     <message>
         <source>something else</source>
         <translation>etwas anderes</translation>
+    </message>
+</context>
+<context>
+    <name>touch::Look</name>
+    <message>
+        <source>How things are to look cannot be kept for the next start: %1.</source>
+        <translation>Die Einstellungen der Darstellung können nicht für den nächsten Start aufbewahrt werden: %1.</translation>
     </message>
 </context>
 <context>
@@ -2887,12 +3062,12 @@
         <translation>Nicht gespeichert: %1 gibt es schon. Geben Sie den Namen mit .%2 ein, um die Datei zu ersetzen.</translation>
     </message>
     <message>
-        <source>Not saved: %1 could not be written. The disk may be full or write-protected.</source>
-        <translation>Nicht gespeichert: %1 ließ sich nicht schreiben. Der Datenträger ist vielleicht voll oder schreibgeschützt.</translation>
-    </message>
-    <message>
         <source>Saved as %1</source>
         <translation>Gespeichert als %1</translation>
+    </message>
+    <message>
+        <source>Not saved: %1 could not be written: %2.</source>
+        <translation>Nicht gespeichert: %1 konnte nicht geschrieben werden: %2.</translation>
     </message>
 </context>
 <context>
@@ -2917,10 +3092,6 @@
         <translation>%1 lässt sich nicht öffnen: %2.</translation>
     </message>
     <message>
-        <source>%1 was not saved: %2.</source>
-        <translation>%1 wurde nicht gespeichert: %2.</translation>
-    </message>
-    <message>
         <source>What was copied</source>
         <translation>Das Kopierte</translation>
     </message>
@@ -2943,6 +3114,54 @@
     <message>
         <source>Outage days</source>
         <translation>Ausfalltage</translation>
+    </message>
+    <message>
+        <source>The example</source>
+        <translation>Das Beispiel</translation>
+    </message>
+    <message>
+        <source>%1 is not opened, for saving it would change more than you do: line %2 is not UTF-8. Let an editor save it as UTF-8.</source>
+        <translation>%1 wird nicht geöffnet, denn beim Speichern würde sich mehr ändern, als Sie ändern: Zeile %2 ist kein UTF-8. Lassen Sie einen Editor sie als UTF-8 speichern.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as text any more.</source>
+        <translation>%1 lässt sich nicht mehr als Text lesen.</translation>
+    </message>
+    <message>
+        <source>What you changed cannot be kept as a version, so it stays on the screen.</source>
+        <translation>Was Sie geändert haben, kann nicht als Fassung aufbewahrt werden und bleibt deshalb auf dem Bildschirm.</translation>
+    </message>
+    <message>
+        <source>it is no plain file</source>
+        <translation>es ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>what it holds now cannot be read</source>
+        <translation>was jetzt in ihr steht, lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>what it holds now cannot be kept as a version</source>
+        <translation>was jetzt in ihr steht, kann nicht als Fassung aufbewahrt werden</translation>
+    </message>
+    <message>
+        <source>Saved, but what was there before could not be kept as a version.</source>
+        <translation>Gespeichert, aber was vorher da war, konnte nicht als Fassung aufbewahrt werden.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. What you changed is still here.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Was Sie geändert haben, ist noch hier.</translation>
+    </message>
+    <message>
+        <source>%1 is not opened: what you changed here is not saved and cannot be kept. Save it first.</source>
+        <translation>%1 wird nicht geöffnet: Was Sie hier geändert haben, ist nicht gespeichert und kann nicht aufbewahrt werden. Speichern Sie es zuerst.</translation>
+    </message>
+    <message>
+        <source>no further words</source>
+        <translation>ohne weitere Worte</translation>
+    </message>
+    <message>
+        <source>A fault of this program: %1</source>
+        <translation>Ein Fehler dieses Programms: %1</translation>
     </message>
 </context>
 <context>

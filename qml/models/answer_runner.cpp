@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "models/ask_question.hpp"
+#include "models/saved_words.hpp"
 #include <QVariantMap>
 
 namespace touch {
@@ -29,6 +30,13 @@ AnswerRunner::AnswerRunner(QObject* parent)
                else
                    looks_.stop();
                emit runningChanged();
+           },
+           [this](const QString& what) {
+               AnswerView view = no_answer(
+                   {{.where = "", .found = fault_in_words(what).toStdString(), .remedy = ""}});
+               view.sentence = fault_in_words({});
+               show(std::make_shared<const AnswerView>(std::move(view)));
+               if (document_) document_->tell_fault(what, false);
            }) {
     connect(&looks_, &QTimer::timeout, this, &AnswerRunner::look_at_progress);
 }

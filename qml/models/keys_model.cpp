@@ -31,11 +31,17 @@ bool same_keys(const QList<KeyText>& one, const QList<KeyText>& other) {
 }  // namespace
 
 KeysModel::KeysModel(QObject* parent)
-    : QAbstractListModel(parent), asking_([this](const std::shared_ptr<const Held>& held) {
-          if (held->key != taken_ || held->words.isEmpty()) return;
-          holds_ = held->words;
-          tell(trouble_, instead_of(taken_));
-      }) {}
+    : QAbstractListModel(parent),
+      asking_(
+          [this](const std::shared_ptr<const Held>& held) {
+              if (held->key != taken_ || held->words.isEmpty()) return;
+              holds_ = held->words;
+              tell(trouble_, instead_of(taken_));
+          },
+          [] {},
+          [this](const QString& what) {
+              if (document_) document_->tell_fault(what, false);
+          }) {}
 
 bool KeysModel::put(const QString& key, const QString& value) {
     if (!document_) return false;

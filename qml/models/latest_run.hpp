@@ -2,12 +2,14 @@
 // only the newest is kept, so the screen is fed while a finger keeps tapping.
 #pragma once
 
+#include <exception>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <utility>
 
 #include <QFutureWatcher>
+#include <QString>
 #include <QtConcurrent>
 
 namespace touch {
@@ -20,9 +22,11 @@ class LatestRun {
 
     //   takes  done: called on the screen's thread with each result
     //          turned: called when work begins and when all of it is done
-    explicit LatestRun(
-        std::function<void(Outcome)> done, std::function<void()> turned = [] {})
-        : done_(std::move(done)), turned_(std::move(turned)) {
+    //          faulted: called on the screen's thread where the work threw instead, with what it
+    //                   said of it; a request that came meanwhile is begun all the same
+    LatestRun(std::function<void(Outcome)> done, std::function<void()> turned,
+              std::function<void(const QString& what)> faulted)
+        : done_(std::move(done)), turned_(std::move(turned)), faulted_(std::move(faulted)) {
         QObject::connect(&watcher_, &QFutureWatcherBase::finished, &watcher_,
                          [this] { finished(); });
     }
@@ -49,15 +53,30 @@ class LatestRun {
     [[nodiscard]] bool has_newer() const { return pending_.has_value(); }
 
   private:
+    struct End {
+        Outcome outcome;  // null after a fault
+        QString what;
+    };
+
     void start(Job job) {
         running_ = true;
-        watcher_.setFuture(QtConcurrent::run(
-            [job = std::move(job)]() -> Outcome { return std::make_shared<const Result>(job()); }));
+        watcher_.setFuture(QtConcurrent::run([job = std::move(job)]() -> End {
+            try {
+                return {std::make_shared<const Result>(job()), {}};
+            } catch (const std::exception& fault) {
+                return {nullptr, QString::fromUtf8(fault.what())};
+            } catch (...) {
+                return {nullptr, {}};
+            }
+        }));
     }
     void finished() {
-        const Outcome outcome = watcher_.result();
+        const End end = watcher_.result();
         running_ = false;
-        done_(outcome);
+        if (end.outcome)
+            done_(end.outcome);
+        else if (!pending_)
+            faulted_(end.what);
         if (pending_) {
             start(*std::exchange(pending_, std::nullopt));
         } else {
@@ -67,7 +86,8 @@ class LatestRun {
 
     std::function<void(Outcome)> done_;
     std::function<void()> turned_;
-    QFutureWatcher<Outcome> watcher_;
+    std::function<void(const QString& what)> faulted_;
+    QFutureWatcher<End> watcher_;
     std::optional<Job> pending_;
     bool running_ = false;
 };

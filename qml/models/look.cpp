@@ -4,6 +4,7 @@
 
 #include "models/as_wished.hpp"
 #include "models/said_again.hpp"
+#include "models/saved_words.hpp"
 #include <QCoreApplication>
 #include <QDir>
 #include <QEvent>
@@ -13,7 +14,6 @@
 #include <QJsonObject>
 #include <QLocale>
 #include <QPalette>
-#include <QSaveFile>
 
 namespace touch {
 
@@ -116,15 +116,19 @@ bool Look::eventFilter(QObject* object, QEvent* event) {
     return QObject::eventFilter(object, event);
 }
 
-void Look::keep() const {
-    if (file_.isEmpty() || !QDir().mkpath(QFileInfo(file_).absolutePath())) return;
+void Look::keep() {
+    if (file_.isEmpty()) return;
     const QJsonObject kept{{"theme", theme_}, {"textScale", text_scale_}, {"still", still_},
                            {"units", units_}, {"clock", clock_},          {"language", language_}};
-    QSaveFile file(file_);
-    if (file.open(QIODevice::WriteOnly)) {
-        file.write(QJsonDocument(kept).toJson());
-        file.commit();
-    }
+    QDir().mkpath(QFileInfo(file_).absolutePath());
+    const scenario::Saving saving = save_to(file_, QJsonDocument(kept).toJson());
+    const QString trouble =
+        saving.saved() ? QString()
+                       : tr("How things are to look cannot be kept for the next start: %1.")
+                             .arg(reason_in_words(saving));
+    if (trouble == trouble_) return;
+    trouble_ = trouble;
+    emit troubleChanged();
 }
 
 void Look::tell() {

@@ -22,6 +22,9 @@ class Look : public QObject {
     Q_PROPERTY(QString clock READ clock WRITE set_clock NOTIFY told)           // 24, 12
     Q_PROPERTY(QString language READ language WRITE set_language NOTIFY told)  // en, de
 
+    // Why it cannot be kept for the next start; empty while it can.
+    Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+
   public:
     explicit Look(QQmlEngine* engine, QObject* parent = nullptr);
     static Look* create(QQmlEngine* engine, QJSEngine* script);
@@ -44,8 +47,10 @@ class Look : public QObject {
     void set_clock(const QString& clock);
     [[nodiscard]] QString language() const { return language_; }
     void set_language(const QString& language);
+    [[nodiscard]] QString trouble() const { return trouble_; }
 
   signals:
+    void troubleChanged();
     void changed();  // sizes and colours
     void told();     // words and figures
 
@@ -53,12 +58,13 @@ class Look : public QObject {
     bool eventFilter(QObject* object, QEvent* event) override;
 
   private:
-    void keep() const;
+    void keep();
     void tell();
 
     QQmlEngine* engine_ = nullptr;
     QTranslator translator_;
     QString file_;
+    QString trouble_;
     QString theme_ = QStringLiteral("dark");
     double text_scale_ = 1.0;
     bool still_ = false;

@@ -2,7 +2,9 @@
 
 #include <utility>
 
+#include "models/days_view_of.hpp"
 #include "models/plan_text.hpp"
+#include "models/saved_words.hpp"
 
 namespace touch {
 
@@ -26,9 +28,36 @@ PlanRunner::PlanRunner(QObject* parent)
       weatherer_(common_weatherer()),
       view_(std::make_shared<const DaysView>()),
       plans_([this](std::shared_ptr<const DaysView> view) { show(std::move(view)); },
-             [this] { emit runningChanged(); }),
-      weathers_([this](const std::shared_ptr<const QString>& chances) { chances_text_ = *chances; },
-                [this] { emit chancesChanged(); }) {}
+             [this] { emit runningChanged(); },
+             [this](const QString& what) {
+                 show_nothing(what);
+                 tell_fault(what);
+             }),
+      weathers_(
+          [this](const std::shared_ptr<const QString>& chances) {
+              chances_text_ = *chances;
+              const bool of_this_text = !plans_.running() && !weathers_.has_newer();
+              if (document_ && view_->answered && of_this_text) document_->note_good(text_);
+          },
+          [this] { emit chancesChanged(); },
+          [this](const QString& what) {
+              chances_text_.clear();
+              tell_fault(what);
+          }) {}
+
+void PlanRunner::tell_fault(const QString& what) {
+    if (document_) document_->tell_fault(what, true);
+}
+
+// Rather than the figures of another text.
+void PlanRunner::show_nothing(const QString& fault) {
+    chances_text_.clear();
+    emit chancesChanged();
+    DaysView view =
+        refusal({{.where = "", .found = fault_in_words(fault).toStdString(), .remedy = ""}});
+    view.sentence = fault_in_words({});
+    put(std::make_shared<const DaysView>(std::move(view)));
+}
 
 void PlanRunner::set_planner(Planner planner, Weatherer weatherer) {
     const bool own = static_cast<bool>(planner);
@@ -57,6 +86,13 @@ void PlanRunner::set_document(ScenarioDocument* document) {
 }
 
 void PlanRunner::show(std::shared_ptr<const DaysView> view) {
+    put(std::move(view));
+    if (plans_.has_newer()) return;
+    weathers_.request(
+        [weatherer = weatherer_, text = text_, file = file_] { return weatherer(text, file); });
+}
+
+void PlanRunner::put(std::shared_ptr<const DaysView> view) {
     view_ = std::move(view);
     findings_.show(view_->findings);
     cautions_.show(view_->cautions);
@@ -65,9 +101,6 @@ void PlanRunner::show(std::shared_ptr<const DaysView> view) {
     working_.show(view_->working);
     days_.show(view_);
     emit planned();
-    if (plans_.has_newer()) return;
-    weathers_.request(
-        [weatherer = weatherer_, text = text_, file = file_] { return weatherer(text, file); });
 }
 
 }  // namespace touch

@@ -78,6 +78,9 @@ class PlanRunner : public QObject {
 
   private:
     void show(std::shared_ptr<const DaysView> view);
+    void put(std::shared_ptr<const DaysView> view);
+    void show_nothing(const QString& fault);
+    void tell_fault(const QString& what);
 
     Planner planner_;
     Weatherer weatherer_;

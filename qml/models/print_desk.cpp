@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "models/as_wished.hpp"
+#include "models/saved_words.hpp"
 #include <QDate>
 #include <QDir>
 #include <QFileInfo>
@@ -58,19 +59,24 @@ PrintDesk::PrintDesk(QObject* parent)
               desk_ = std::move(desk);
               emit shown();
           },
-          [this] { emit busyChanged(); }),
+          [this] { emit busyChanged(); },
+          [this](const QString& what) {
+              desk_ = std::make_shared<const Desk>(Desk{{}, {}, fault_in_words(what)});
+              emit shown();
+              tell_fault(what);
+          }),
       plotting_(
           [this](std::shared_ptr<const QList<print::SavedPlot>> plots) {
               plots_ = std::move(plots);
               emit plotted();
           },
-          [this] { emit busyChanged(); }),
+          [this] { emit busyChanged(); }, [this](const QString& what) { tell_fault(what); }),
       building_(
           [this](std::shared_ptr<const QList<print::SavedPlot>> builds) {
               builds_ = std::move(builds);
               emit plotted();
           },
-          [this] { emit busyChanged(); }) {}
+          [this] { emit busyChanged(); }, [this](const QString& what) { tell_fault(what); }) {}
 
 void PrintDesk::set_document(ScenarioDocument* document) {
     if (document_ == document) return;
@@ -156,6 +162,10 @@ void PrintDesk::ask_plots() {
     });
 }
 
+void PrintDesk::tell_fault(const QString& what) {
+    if (document_) document_->tell_fault(what, false);
+}
+
 bool PrintDesk::tell(const QString& words, bool failed) {
     told_ = words;
     failed_ = failed;
@@ -164,7 +174,7 @@ bool PrintDesk::tell(const QString& words, bool failed) {
 }
 
 bool PrintDesk::write(const QUrl& file, const QString& kind,
-                      const std::function<QString(const QString& path)>& writer) {
+                      const std::function<scenario::Saving(const QString& path)>& writer) {
     if (!file.isLocalFile())
         return tell(tr("Not saved: only a folder of this computer will do."), true);
     const QString chosen = file.toLocalFile();
@@ -181,11 +191,10 @@ bool PrintDesk::write(const QUrl& file, const QString& kind,
         return tell(tr("Not saved: %1 is there already. Type its name with .%2 to replace it.")
                         .arg(path, kind),
                     true);
-    if (!writer(path).isEmpty())
-        return tell(tr("Not saved: %1 could not be written. The disk may be full or "
-                       "write-protected.")
-                        .arg(path),
-                    true);
+    const scenario::Saving saving = writer(path);
+    if (!saving.saved())
+        return tell(
+            tr("Not saved: %1 could not be written: %2.").arg(path, reason_in_words(saving)), true);
     return tell(tr("Saved as %1").arg(path), false);
 }
 

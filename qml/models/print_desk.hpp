@@ -85,9 +85,9 @@ class PrintDesk : public QObject {
     void ask_plots();
     bool tell(const QString& words, bool failed);
     // Writes where nothing stands in the way, and tells how that went.
-    //   takes   writer: gives what stood in the way, or nothing
     bool write(const QUrl& file, const QString& kind,
-               const std::function<QString(const QString& path)>& writer);
+               const std::function<scenario::Saving(const QString& path)>& writer);
+    void tell_fault(const QString& what);
 
     ScenarioDocument* document_ = nullptr;
     QString sheet_ = QStringLiteral("card");

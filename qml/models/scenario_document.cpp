@@ -1,13 +1,17 @@
 #include "models/scenario_document.hpp"
 
+#include <exception>
+#include <optional>
+
+#include "models/saved_words.hpp"
 #include "models/scenario_text.hpp"
 #include <QClipboard>
 #include <QFile>
 #include <QFileInfo>
 #include <QGuiApplication>
-#include <QSaveFile>
 
 #include "scenario/read.hpp"
+#include "scenario/saving.hpp"
 
 namespace touch {
 
@@ -54,6 +58,7 @@ void ScenarioDocument::openExample() {
         tell(tr("The example is missing from this program."));
         return;
     }
+    if (!may_leave(tr("The example"))) return;
     take_file(QString(), QString::fromUtf8(file.readAll()), true);
 }
 
@@ -63,29 +68,152 @@ bool ScenarioDocument::open(const QUrl& url) {
         tell(tr("%1 cannot be opened: %2.").arg(QFileInfo(file).fileName(), file.errorString()));
         return false;
     }
-    take_file(file.fileName(), QString::fromUtf8(file.readAll()), false);
+    const QByteArray bytes = file.readAll();
+    const QString name = QFileInfo(file).fileName();
+    const std::optional<QString> text = text_of(bytes);
+    if (!text) {
+        tell(tr("%1 is not opened, for saving it would change more than you do: line %2 is not "
+                "UTF-8. Let an editor save it as UTF-8.")
+                 .arg(name)
+                 .arg(line_that_is_no_text(bytes)));
+        return false;
+    }
+    if (!may_leave(name)) return false;
+    take_file(QFileInfo(file).absoluteFilePath(), *text, false);
+    emit opened();
     return true;
 }
 
 bool ScenarioDocument::save() {
-    return saveAs(QUrl::fromLocalFile(path_));
+    return write(path_, false);
 }
 
 bool ScenarioDocument::saveAs(const QUrl& url) {
-    emit aboutToSave(url.toLocalFile());
-    QSaveFile file(url.toLocalFile());
-    if (!file.open(QIODevice::WriteOnly) || file.write(text_.toUtf8()) < 0 || !file.commit()) {
-        tell(tr("%1 was not saved: %2.")
-                 .arg(QFileInfo(file.fileName()).fileName(), file.errorString()));
+    return write(url.toLocalFile(), true);
+}
+
+bool ScenarioDocument::keepMine() {
+    return write(path_, true);
+}
+
+bool ScenarioDocument::takeTheirs() {
+    const QString name = file_name();
+    const std::optional<QByteArray> there = bytes_in_file(path_);
+    const std::optional<QString> theirs = there ? text_of(*there) : std::nullopt;
+    if (!theirs) {
+        tell(tr("%1 cannot be read as text any more.").arg(name));
         return false;
     }
-    path_ = file.fileName();
-    example_ = false;
-    saved_text_ = text_;
-    tell(QString());
+    if (version_keeper_ && !version_keeper_(path_, bytes_of(text_))) {
+        tell(tr("What you changed cannot be kept as a version, so it stays on the screen."));
+        return false;
+    }
+    if (!take_text(*theirs, name)) return false;
+    saved_text_ = *theirs;
     emit fileChanged();
     emit changedChanged();
     return true;
+}
+
+bool ScenarioDocument::write(const QString& path, bool agreed) {
+    emit aboutToSave();
+    const QByteArray mine = bytes_of(text_);
+    const QFileInfo file(path);
+    const bool is_there = file.exists();
+    const std::optional<QByteArray> read = bytes_in_file(path);
+    if (is_there && !file.isFile()) return not_saved(path, tr("it is no plain file"));
+    if (is_there && !read) return not_saved(path, tr("what it holds now cannot be read"));
+    const QByteArray there = read.value_or(QByteArray());
+    // What gives way is kept first, and then only that gives way.
+    const bool gives_way = !there.isEmpty() && there != mine;
+    const bool kept = !gives_way || !version_keeper_ || version_keeper_(path, there);
+    if (!kept && agreed)
+        return not_saved(path, tr("what it holds now cannot be kept as a version"));
+    const bool known = !is_there || agreed || there == mine || there == bytes_of(saved_text_) ||
+                       (there == bytes_of(unsettled_text_) && !unsettled_text_.isNull());
+    if (!known) {
+        emit changedOutside();
+        return false;
+    }
+    const scenario::Saving saving = scenario::save_bytes_over(
+        QFile::encodeName(path).toStdString(), there.toStdString(), mine.toStdString());
+    if (saving.end == scenario::SaveEnd::changed_outside && !agreed) {
+        emit changedOutside();
+        return false;
+    }
+    // It is there, and is ours, though it does not count as saved.
+    if (saving.end == scenario::SaveEnd::unsettled) unsettled_text_ = text_;
+    if (!saving.saved()) return not_saved(path, reason_in_words(saving));
+    path_ = file.absoluteFilePath();
+    example_ = false;
+    saved_text_ = text_;
+    tell(kept ? QString() : tr("Saved, but what was there before could not be kept as a version."));
+    emit fileChanged();
+    emit changedChanged();
+    return true;
+}
+
+bool ScenarioDocument::not_saved(const QString& path, const QString& reason) {
+    tell(tr("%1 was not saved: %2. What you changed is still here.")
+             .arg(QFileInfo(path).fileName(), reason));
+    return false;
+}
+
+bool ScenarioDocument::may_leave(const QString& name) {
+    if (!leaver_ || leaver_()) return true;
+    tell(tr("%1 is not opened: what you changed here is not saved and cannot be kept. Save it "
+            "first.")
+             .arg(name));
+    return false;
+}
+
+void ScenarioDocument::backToGood() {
+    if (!has_good()) return;
+    tell(QString());
+    set_text(last_good());
+}
+
+QString ScenarioDocument::last_good() const {
+    return good_text_ == text_ ? good_before_ : good_text_;
+}
+
+void ScenarioDocument::leavePage() {
+    if (fault_.isEmpty() || fault_of_plan_) return;
+    fault_.clear();
+    emit faultChanged();
+}
+
+void ScenarioDocument::tell_fault(const QString& what, bool of_plan) {
+    fault_ = what.isEmpty() ? tr("no further words") : what;
+    fault_of_plan_ = fault_of_plan_ || of_plan;
+    emit faultChanged();
+}
+
+void ScenarioDocument::note_good(const QString& text) {
+    if (text == good_text_) return;
+    good_before_ = good_text_;
+    good_text_ = text;
+}
+
+bool ScenarioDocument::without_fault(const std::function<void()>& work) {
+    try {
+        work();
+        return true;
+    } catch (const std::exception& fault) {
+        tell_fault(QString::fromUtf8(fault.what()), true);
+    } catch (...) {
+        tell_fault({}, true);
+    }
+    return false;
+}
+
+// Others may ask the engine at once as they hear of it.
+void ScenarioDocument::tell_all() {
+    without_fault([this] { emit textChanged(); });
+}
+
+QUrl ScenarioDocument::folder() const {
+    return path_.isEmpty() ? QUrl() : QUrl::fromLocalFile(QFileInfo(path_).absolutePath());
 }
 
 bool ScenarioDocument::isThere(const QUrl& file) {
@@ -100,7 +228,8 @@ QUrl ScenarioDocument::withEnding(const QUrl& file, const QString& ending) {
 }
 
 bool ScenarioDocument::put(const QString& key, const QString& value) {
-    const TextOrTrouble changed = with_value(text_, key, value);
+    TextOrTrouble changed;
+    if (!without_fault([&] { changed = with_value(text_, key, value); })) return false;
     tell(changed.trouble);
     if (!changed.trouble.isEmpty()) return false;
     set_text(changed.text);
@@ -108,7 +237,9 @@ bool ScenarioDocument::put(const QString& key, const QString& value) {
 }
 
 QString ScenarioDocument::change(const Edit& edit) {
-    const TextOrTrouble changed = with_edit(text_, edit);
+    TextOrTrouble changed;
+    if (!without_fault([&] { changed = with_edit(text_, edit); }))
+        return tr("A fault of this program: %1").arg(fault_);
     if (changed.trouble.isEmpty()) {
         tell(QString());
         set_text(changed.text);
@@ -130,13 +261,24 @@ bool ScenarioDocument::takeTextOf(const QString& path) {
         tell(tr("%1 cannot be opened: %2.").arg(QFileInfo(file).fileName(), file.errorString()));
         return false;
     }
-    return take_text(QString::fromUtf8(file.readAll()), QFileInfo(file).fileName());
+    const QString name = QFileInfo(file).fileName();
+    const std::optional<QString> text = text_of(file.readAll());
+    if (!text) {
+        tell(tr("%1 cannot be read as text any more.").arg(name));
+        return false;
+    }
+    return take_text(*text, name);
 }
 
 bool ScenarioDocument::take_text(const QString& text, const QString& called) {
-    const auto read = scenario::read_scenario(text.toStdString(), std::string());
-    if (!read) {
-        tell(tr("%1 is not a scenario that can be read: %2").arg(called, in_words(read.error())));
+    QString why_not;
+    const bool worked = without_fault([&] {
+        const auto read = scenario::read_scenario(text.toStdString(), std::string());
+        if (!read) why_not = in_words(read.error());
+    });
+    if (!worked) return false;
+    if (!why_not.isEmpty()) {
+        tell(tr("%1 is not a scenario that can be read: %2").arg(called, why_not));
         return false;
     }
     tell(QString());
@@ -147,7 +289,7 @@ bool ScenarioDocument::take_text(const QString& text, const QString& called) {
 void ScenarioDocument::tellAgain() {
     if (text_.isEmpty()) return;
     take_counts();
-    emit textChanged();
+    tell_all();
 }
 
 void ScenarioDocument::undo() {
@@ -168,8 +310,11 @@ void ScenarioDocument::set_text(const QString& text) {
 void ScenarioDocument::show_text(const QString& text) {
     if (text == text_) return;
     text_ = text;
+    fault_.clear();
+    fault_of_plan_ = false;
+    emit faultChanged();
     take_counts();
-    emit textChanged();
+    tell_all();
     emit changedChanged();
 }
 
@@ -185,6 +330,8 @@ void ScenarioDocument::resume(const Work& work) {
     path_ = work.path;
     example_ = work.example;
     saved_text_ = work.saved;
+    good_text_.clear();
+    good_before_.clear();
     history_.resume(work.texts, work.now);
     tell(QString());
     show_text(work.texts.value(work.now));
@@ -203,7 +350,8 @@ void ScenarioDocument::tell(const QString& trouble) {
 }
 
 void ScenarioDocument::take_counts() {
-    const Counts counts = counts_in(text_);
+    Counts counts;
+    if (!without_fault([&] { counts = counts_in(text_); })) return;
     if (!counts.readable) return;  // the steps stay as they were until the text can be read again
     title_ = counts.title;
     pack_key_ = counts.pack_key;
@@ -217,6 +365,8 @@ void ScenarioDocument::take_file(const QString& path, const QString& text, bool 
     path_ = path;
     example_ = example;
     saved_text_ = text;
+    good_text_.clear();
+    good_before_.clear();
     history_.begin(text);
     tell(QString());
     show_text(text);

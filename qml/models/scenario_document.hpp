@@ -7,6 +7,7 @@
 
 #include "models/count_step.hpp"
 #include "models/edit_history.hpp"
+#include <QByteArray>
 #include <QObject>
 #include <QString>
 #include <QUrl>
@@ -34,6 +35,10 @@ class ScenarioDocument : public QObject {
     // A worked example that came with the program, until it is saved as somebody's own.
     Q_PROPERTY(bool example READ example NOTIFY fileChanged)
     Q_PROPERTY(bool changed READ changed NOTIFY changedChanged)
+    // A fault of this program that the text met, in its own words; empty when there is none.
+    Q_PROPERTY(QString fault READ fault NOTIFY faultChanged)
+    // There is a text that was worked out without a fault, other than this one.
+    Q_PROPERTY(bool hasGood READ has_good NOTIFY faultChanged)
     // What could not be done with the file, in plain words; empty when all is well.
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
     Q_PROPERTY(bool canUndo READ can_undo NOTIFY textChanged)
@@ -49,9 +54,21 @@ class ScenarioDocument : public QObject {
     Q_INVOKABLE void openExample();
     // False, with `trouble` told and the document as it was, when the file cannot be read.
     Q_INVOKABLE bool open(const QUrl& file);
-    // Writes beside the file and renames, so that a power cut leaves the old or the new one.
+    // False, with `trouble` told or `changedOutside` emitted, when it was not saved; the file is
+    // then as it was.
     Q_INVOKABLE bool save();
+    // To a file that the person agreed to replace where it is there.
     Q_INVOKABLE bool saveAs(const QUrl& file);
+    // After `changedOutside`: what the screen shows goes into the file, and what the file holds
+    // stays as a version; or what the file holds comes onto the screen, and what the screen shows
+    // stays as a version and one step back. False, with `trouble` told, when either cannot be.
+    Q_INVOKABLE bool keepMine();
+    Q_INVOKABLE bool takeTheirs();
+
+    // After a fault: back to the newest text that was worked out without one. The way forth stays.
+    Q_INVOKABLE void backToGood();
+    // A fault that came with a page goes with it; that of the plan stays as long as the text does.
+    Q_INVOKABLE void leavePage();
 
     // The whole text to other programs, and a whole text from them: one that cannot be read as a
     // scenario is not taken, and `trouble` tells why.
@@ -61,6 +78,8 @@ class ScenarioDocument : public QObject {
     Q_INVOKABLE bool takeTextOf(const QString& path);
     Q_INVOKABLE static QString pathOf(const QUrl& file) { return file.toLocalFile(); }
     Q_INVOKABLE static QString nameOf(const QUrl& file) { return file.fileName(); }
+    // The folder of the file; empty until it has one.
+    Q_INVOKABLE QUrl folder() const;
     Q_INVOKABLE static bool isThere(const QUrl& file);
     // The same file where its name ends so already, or where the ending is empty.
     Q_INVOKABLE static QUrl withEnding(const QUrl& file, const QString& ending);
@@ -82,6 +101,19 @@ class ScenarioDocument : public QObject {
     // A new text, which can be taken back.
     void set_text(const QString& text);
 
+    // Keeps the bytes as a version of the file at a path; false when they cannot be kept.
+    using VersionKeeper = std::function<bool(const QString& path, const QByteArray& bytes)>;
+    void set_version_keeper(VersionKeeper keeper) { version_keeper_ = std::move(keeper); }
+    // Asked before another file is opened; false when the work on this one would be lost.
+    using Leaver = std::function<bool()>;
+    void set_leaver(Leaver leaver) { leaver_ = std::move(leaver); }
+
+    //   takes  of_plan: nothing about this text can be worked out, on any page
+    void tell_fault(const QString& what, bool of_plan);
+    // The text was worked out without a fault.
+    void note_good(const QString& text);
+    void tell(const QString& trouble);
+
     [[nodiscard]] Work work() const;
     void resume(const Work& work);
 
@@ -92,6 +124,8 @@ class ScenarioDocument : public QObject {
     [[nodiscard]] bool example() const { return example_; }
     [[nodiscard]] bool changed() const { return text_ != saved_text_; }
     [[nodiscard]] QString trouble() const { return trouble_; }
+    [[nodiscard]] QString fault() const { return fault_; }
+    [[nodiscard]] bool has_good() const { return !last_good().isEmpty(); }
     [[nodiscard]] bool can_undo() const { return history_.can_undo(); }
     [[nodiscard]] bool can_redo() const { return history_.can_redo(); }
     [[nodiscard]] CountStep* packs() { return &packs_; }
@@ -103,12 +137,23 @@ class ScenarioDocument : public QObject {
     void fileChanged();
     void changedChanged();
     void troubleChanged();
-    void aboutToSave(const QString& path);
+    void faultChanged();
+    void aboutToSave();
+    // The file holds another text than the one it was known to hold; nothing was saved.
+    void changedOutside();
+    void opened();   // a file, from its place
     void leaving();  // the last moment at which its text can be read
 
   private:
     bool take_text(const QString& text, const QString& called);
-    void tell(const QString& trouble);
+    // Saves to a path that holds what the person knows of, or has agreed to replace.
+    bool write(const QString& path, bool agreed);
+    bool not_saved(const QString& path, const QString& reason);
+    bool may_leave(const QString& name);
+    // Does what asks the engine; a fault of it is told.
+    bool without_fault(const std::function<void()>& work);
+    void tell_all();
+    [[nodiscard]] QString last_good() const;
     void take_counts();
     void show_text(const QString& text);
     void take_file(const QString& path, const QString& text, bool example);
@@ -116,9 +161,16 @@ class ScenarioDocument : public QObject {
     EditHistory history_;
     QString text_;
     QString saved_text_;
+    QString unsettled_text_;  // that the file came to hold without the disk's word that it stays
     QString path_;
     QString title_;
     QString trouble_;
+    QString fault_;
+    bool fault_of_plan_ = false;
+    QString good_text_;
+    QString good_before_;  // for a fault that only another question met
+    VersionKeeper version_keeper_;
+    Leaver leaver_;
     QString pack_key_;
     bool example_ = false;
     CountStep packs_;

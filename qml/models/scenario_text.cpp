@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "models/as_wished.hpp"
+#include "models/saved_words.hpp"
 #include <QObject>
 
 #include "report/clock_words.hpp"
@@ -30,6 +31,11 @@ Turn turn_days(units::Duration lasts) {
     return {.shown = told_amount(units::show(lasts)),
             .below = static_cast<int>(std::floor(days)),
             .above = static_cast<int>(std::ceil(days))};
+}
+
+// A byte order mark at the head of the text stays there.
+QString with_its_mark(const std::string& text) {
+    return text_of(QByteArray::fromStdString(text)).value_or(QString::fromStdString(text));
 }
 
 bool readable(const std::string& text) {
@@ -76,7 +82,7 @@ TextOrTrouble with_value(const QString& text, const QString& key, const QString&
     const auto changed =
         scenario::with_value(text.toStdString(), key.toStdString(), value.toStdString());
     if (!changed) return {.text = text, .trouble = in_words(changed.error())};
-    return {.text = QString::fromStdString(*changed), .trouble = {}};
+    return {.text = with_its_mark(*changed), .trouble = {}};
 }
 
 TextOrTrouble with_edit(const QString& text,
@@ -86,7 +92,7 @@ TextOrTrouble with_edit(const QString& text,
     if (!after) return {.text = text, .trouble = in_words(after.error())};
     const auto read = scenario::read_scenario(*after, std::string());
     if (!read && readable(before)) return {.text = text, .trouble = in_words(read.error())};
-    return {.text = QString::fromStdString(*after), .trouble = {}};
+    return {.text = with_its_mark(*after), .trouble = {}};
 }
 
 }  // namespace touch

@@ -32,6 +32,19 @@ Item {
         nameFilters: [qsTr("Scenario files (*.toml)")]
         onAccepted: page.compareWith(selectedFile)
     }
+    ReplaceSheet {
+        id: thereAlready
+        versionsStay: page.kept.folder !== ""
+    }
+    SavingDialog {
+        id: elsewhere
+        title: qsTr("Save under another name")
+        document: page.document
+        asking: thereAlready
+        defaultSuffix: "toml"
+        nameFilters: [qsTr("Scenario files (*.toml)")]
+        onChosen: file => page.document.saveAs(file)
+    }
     WordsSheet {
         id: typing
         objectName: "typing"
@@ -76,6 +89,16 @@ Item {
                     Layout.fillWidth: true
                     spacing: Tokens.gapSmall
                     ActionButton {
+                        objectName: "saveAs"
+                        width: Math.min(implicitWidth, ways.width)
+                        text: qsTr("Save under another name")
+                        onClicked: {
+                            if (page.document.fileName !== "")
+                                elsewhere.currentFolder = page.document.folder()
+                            elsewhere.open()
+                        }
+                    }
+                    ActionButton {
                         objectName: "copyText"
                         width: Math.min(implicitWidth, ways.width)
                         text: qsTr("Copy the whole text")
@@ -92,6 +115,41 @@ Item {
                         width: Math.min(implicitWidth, ways.width)
                         text: qsTr("Compare with another file")
                         onClicked: otherDialog.open()
+                    }
+                }
+                Fold {
+                    objectName: "leftWork"
+                    Layout.fillWidth: true
+                    visible: page.kept.left.length > 0
+                    title: qsTr("Unsaved work that was kept")
+                    open: true
+                    inside: Component {
+                        ColumnLayout {
+                            spacing: Tokens.gapSmall
+                            Repeater {
+                                model: page.kept.left
+                                RowLayout {
+                                    id: leftPiece
+                                    required property var modelData
+                                    Layout.fillWidth: true
+                                    spacing: Tokens.gapSmall
+                                    PickRow {
+                                        objectName: "takeUp"
+                                        Layout.fillWidth: true
+                                        name: leftPiece.modelData.name
+                                        detail: leftPiece.modelData.detail
+                                        spoken: qsTr("Take up the unsaved work on %1, %2").arg(name).arg(detail)
+                                        onClicked: page.kept.takeUp(leftPiece.modelData.piece)
+                                    }
+                                    ActionButton {
+                                        objectName: "putAway"
+                                        text: qsTr("Put away")
+                                        spoken: qsTr("Offer the unsaved work on %1 no longer; it stays as a version of its file").arg(leftPiece.modelData.name)
+                                        onClicked: page.kept.putAway(leftPiece.modelData.piece)
+                                    }
+                                }
+                            }
+                        }
                     }
                 }
                 Fold {

@@ -68,10 +68,10 @@ int print_to_file(const Wishes& wishes) {
         tell(sheets.error());
         return unusable;
     }
-    const QString trouble =
+    const scenario::Saving saving =
         write_pdf(*sheets, QString::fromStdString(read->scenario.title), wishes.pdf);
-    if (!trouble.isEmpty()) {
-        std::fprintf(stderr, "%s\n", trouble.toUtf8().constData());
+    if (!saving.saved()) {
+        tell({scenario::not_saved(wishes.pdf.toStdString(), saving)});
         return unusable;
     }
     return printed;

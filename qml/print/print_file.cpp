@@ -4,11 +4,11 @@
 
 #include "print/report_layout.hpp"
 #include <QBuffer>
+#include <QFile>
 #include <QObject>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include "command_line/ask_wiring.hpp"
 #include "command_line/card_answers.hpp"
@@ -85,11 +85,9 @@ units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind k
     return card_of(read, paper, made);
 }
 
-QString write_file(const QByteArray& bytes, const QString& path) {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-        return QObject::tr("%1 could not be written: %2.").arg(path, file.errorString());
-    return {};
+scenario::Saving write_file(const QByteArray& bytes, const QString& path) {
+    return scenario::save_bytes(QFile::encodeName(path).toStdString(),
+                                {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 
 QByteArray in_pdf(const QList<Sheet>& sheets, const QString& title) {
@@ -121,7 +119,7 @@ QByteArray in_pdf(const QList<Sheet>& sheets, const QString& title) {
     return bytes;
 }
 
-QString write_pdf(const QList<Sheet>& sheets, const QString& title, const QString& path) {
+scenario::Saving write_pdf(const QList<Sheet>& sheets, const QString& title, const QString& path) {
     return write_file(in_pdf(sheets, title), path);
 }
 

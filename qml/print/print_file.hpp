@@ -9,6 +9,7 @@
 #include <QString>
 
 #include "scenario/read.hpp"
+#include "scenario/saving.hpp"
 #include "units/result.hpp"
 
 namespace print {
@@ -20,15 +21,14 @@ enum class Kind { card, report, wiring };
 [[nodiscard]] units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind kind,
                                                     Paper paper, QDate today);
 
-// Writes beside the file and renames, so that a half-written one never stands in its place.
-//   gives   why it could not be written, in plain words; empty when it was
-[[nodiscard]] QString write_file(const QByteArray& bytes, const QString& path);
+// As everything is saved: whole, or not at all.
+[[nodiscard]] scenario::Saving write_file(const QByteArray& bytes, const QString& path);
 
 // The sheets as one PDF. May be called off the screen's thread.
 [[nodiscard]] QByteArray in_pdf(const QList<Sheet>& sheets, const QString& title);
 
 // Likewise, to a file.
-[[nodiscard]] QString write_pdf(const QList<Sheet>& sheets, const QString& title,
-                                const QString& path);
+[[nodiscard]] scenario::Saving write_pdf(const QList<Sheet>& sheets, const QString& title,
+                                         const QString& path);
 
 }  // namespace print

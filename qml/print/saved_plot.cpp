@@ -116,7 +116,7 @@ QList<SavedPlot> builds_to_save(const scenario::ReadScenario& read) {
     return plots_of_questions(read, {"packs"});
 }
 
-QString write_plot(const SavedPlot& plot, const QString& path) {
+scenario::Saving write_plot(const SavedPlot& plot, const QString& path) {
     return write_file(path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)
                           ? plot.numbers
                           : in_svg(plot.drawing, plot.title),

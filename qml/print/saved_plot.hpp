@@ -7,6 +7,7 @@
 #include <QString>
 
 #include "scenario/read.hpp"
+#include "scenario/saving.hpp"
 
 namespace print {
 
@@ -22,8 +23,7 @@ struct SavedPlot {
 [[nodiscard]] QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read);
 [[nodiscard]] QList<SavedPlot> builds_to_save(const scenario::ReadScenario& read);
 
-// As CSV where the path ends in .csv, as SVG otherwise; writes beside the file and renames.
-//   gives   why it could not be written, in plain words; empty when it was
-[[nodiscard]] QString write_plot(const SavedPlot& plot, const QString& path);
+// As CSV where the path ends in .csv, as SVG otherwise.
+[[nodiscard]] scenario::Saving write_plot(const SavedPlot& plot, const QString& path);
 
 }  // namespace print

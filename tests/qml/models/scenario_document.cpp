@@ -93,6 +93,45 @@ TEST(scenario_document, tells_why_a_file_cannot_be_opened_or_saved) {
     EXPECT_TRUE(document.example());
 }
 
+void write(const QString& path, const QByteArray& bytes) {
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(bytes);
+}
+
+TEST(scenario_document, keeps_a_byte_order_mark_and_the_line_ends_to_the_byte) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("mine.toml");
+    QByteArray bytes = "\xEF\xBB\xBF# caf\xC3\xA9 \xF0\x9F\x95\xAF\n" + bytes_of(ice_storm);
+    bytes.replace("\n", "\r\n");
+    write(path, bytes);
+    ScenarioDocument document;
+    ASSERT_TRUE(document.open(QUrl::fromLocalFile(path))) << document.trouble().toStdString();
+    EXPECT_FALSE(document.changed());
+    document.panels()->less();
+    ASSERT_TRUE(document.save());
+    QByteArray expected = bytes;
+    expected.replace(expected.indexOf("count = 3", expected.indexOf("[[panel]]")), 9, "count = 2");
+    EXPECT_EQ(bytes_of(path), expected);
+}
+
+TEST(scenario_document, a_file_that_is_not_utf_8_is_refused_before_the_first_change) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("latin.toml");
+    const QByteArray bytes = "title = \"storm\"\n# caf\xE9\n" + bytes_of(ice_storm);
+    write(path, bytes);
+    ScenarioDocument document;
+    document.openExample();
+    const QString before = document.text();
+    EXPECT_FALSE(document.open(QUrl::fromLocalFile(path)));
+    EXPECT_TRUE(document.trouble().contains("line 2 is not UTF-8"))
+        << document.trouble().toStdString();
+    EXPECT_EQ(document.text(), before);
+    EXPECT_FALSE(document.takeTextOf(path));
+    EXPECT_EQ(document.text(), before);
+    EXPECT_EQ(bytes_of(path), bytes);
+}
+
 TEST(scenario_document, keeps_a_text_that_cannot_be_read_as_it_was_written) {
     ScenarioDocument document;
     document.set_text("this is = = no scenario");

@@ -78,15 +78,15 @@ TEST(saved_plot, the_name_of_the_file_chooses_numbers_or_drawing) {
     const QTemporaryDir folder;
     const QString csv = folder.filePath(QStringLiteral("days.csv"));
     const QString svg = folder.filePath(QStringLiteral("days.svg"));
-    EXPECT_EQ(write_plot(plots.front(), csv), QString());
-    EXPECT_EQ(write_plot(plots.front(), svg), QString());
+    EXPECT_TRUE(write_plot(plots.front(), csv).saved());
+    EXPECT_TRUE(write_plot(plots.front(), svg).saved());
     QFile file(svg);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     QXmlStreamReader reader(&file);
     while (!reader.atEnd())
         reader.readNext();
     EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
-    EXPECT_FALSE(write_plot(plots.front(), QStringLiteral("/no/such/folder/days.svg")).isEmpty());
+    EXPECT_FALSE(write_plot(plots.front(), QStringLiteral("/no/such/folder/days.svg")).saved());
 }
 
 }  // namespace

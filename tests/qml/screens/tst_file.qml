@@ -11,9 +11,11 @@ TestCase {
 
     property var program: null
     readonly property Component window: Component { Main {} }
+    // Where nothing is left of other runs.
+    readonly property string folder: pictureFolder + "/../kept-" + Date.now()
 
     function init() {
-        program = createTemporaryObject(window, test, { width: 1280, height: 800, workFolder: pictureFolder + "/../kept" })
+        program = createTemporaryObject(window, test, { width: 1280, height: 800, workFolder: test.folder })
         program.scenario.openExample()
         tryVerify(() => program.plan.answered && !program.plan.running)
         tap(part("page_file"))

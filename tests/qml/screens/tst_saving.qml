@@ -13,7 +13,7 @@ TestCase {
 
     property var program: null
     // A folder of its own, which the kept work makes.
-    readonly property string folder: pictureFolder.replace(/\/[^/]*$/, "") + "/kept-saving"
+    readonly property string folder: pictureFolder.replace(/\/[^/]*$/, "") + "/kept-saving-" + Date.now()
     readonly property string place: "file://" + folder
     readonly property Component window: Component { Main {} }
 
@@ -152,6 +152,90 @@ TestCase {
         verify(part("replaceWords").text.includes("then gone"))
         tap(part("replaceIt"))
         tryVerify(() => part("printTold").text.startsWith("Saved as"))
+    }
+    // What another window of the program would hold.
+    readonly property Component other: Component { ScenarioDocument {} }
+
+    // The file as another window left it after it was opened here, and a change of one's own.
+    function changedElsewhere(name) {
+        open(1280, 800)
+        const file = place + "/" + name
+        verify(program.scenario.saveAs(file))
+        const theirs = createTemporaryObject(other, test)
+        verify(theirs.open(file))
+        theirs.packs.more()
+        verify(theirs.save())
+        program.scenario.days.less()
+        keyClick(Qt.Key_S, Qt.ControlModifier)
+        verify(part("changedWords").text.includes(name))
+        compare(read(file), theirs.text)
+        verify(program.scenario.changed)
+        return { file: file, theirs: theirs.text, mine: program.scenario.text }
+    }
+    function isAVersion(text) {
+        program.page = "file"
+        tap(Walk.named(part("versions"), "fold"))
+        tryVerify(() => Walk.all(part("versions")).some(item => item.modelData && item.modelData.path && read("file://" + item.modelData.path) === text))
+    }
+    function test_a_file_changed_elsewhere_gives_way_when_asked() {
+        const held = changedElsewhere("mine-kept.toml")
+        for (const name of ["saveElsewhere", "keepMine", "takeTheirs"])
+            verify(part(name).height >= Tokens.touchTarget && part(name).width >= Tokens.touchTarget, name)
+        grabImage(program.contentItem.parent).save(pictureFolder + "/changed-elsewhere-1280x800-dark.png")
+        tap(part("keepMine"))
+        compare(read(held.file), held.mine)
+        verify(!program.scenario.changed)
+        isAVersion(held.theirs)
+    }
+    function test_a_file_changed_elsewhere_is_taken_up_when_asked() {
+        const held = changedElsewhere("theirs-taken.toml")
+        tap(part("takeTheirs"))
+        compare(read(held.file), held.theirs)
+        compare(program.scenario.text, held.theirs)
+        verify(!program.scenario.changed)
+        isAVersion(held.mine)
+        program.scenario.undo()
+        compare(program.scenario.text, held.mine)
+    }
+    function test_both_stay_under_two_names_when_asked() {
+        const held = changedElsewhere("both.toml")
+        tap(part("saveElsewhere"))
+        tryVerify(() => program.savingDialog.visible)
+        program.savingDialog.close()
+        tryVerify(() => !program.savingDialog.visible)
+        const other = place + "/both-mine.toml"
+        acceptIn(program.savingDialog, other)
+        compare(read(other), held.mine)
+        compare(read(held.file), held.theirs)
+        compare(program.scenario.fileName, "both-mine.toml")
+    }
+    function test_put_away_it_saves_nothing_and_asks_again() {
+        const held = changedElsewhere("asked-again.toml")
+        keyClick(Qt.Key_Escape)
+        tryVerify(() => !Walk.named(program.contentItem.parent, "changedWords"))
+        compare(read(held.file), held.theirs)
+        compare(program.scenario.text, held.mine)
+        verify(program.scenario.changed)
+        keyClick(Qt.Key_S, Qt.ControlModifier)
+        part("changedWords")
+    }
+    function test_unsaved_work_on_another_file_is_offered_and_put_away() {
+        open(1280, 800)
+        const file = place + "/left.toml"
+        verify(program.scenario.saveAs(file))
+        program.scenario.days.less()
+        const unsaved = program.scenario.text
+        program.scenario.openExample()
+        program.page = "file"
+        part("takeUp")
+        verify(part("putAway").height >= Tokens.touchTarget && part("putAway").width >= Tokens.touchTarget)
+        grabImage(program.contentItem.parent).save(pictureFolder + "/left-work-1280x800-dark.png")
+        tap(part("takeUp"))
+        compare(program.scenario.text, unsaved)
+        compare(program.scenario.fileName, "left.toml")
+        program.scenario.openExample()
+        tap(part("putAway"))
+        tryVerify(() => program.pageItem.kept.left.every(piece => piece.name !== "left.toml"))
     }
     function cleanup() {
         Tokens.dark = true
