@@ -33,6 +33,7 @@ class Substeps {
         while (met_at_once(), course_.ending == Ending::completed && course_.time < time_) {
             const double left = time_ - course_.time;
             const double before = course_.state.removed;
+            ++course_.substeps;
             if (brimming())
                 keep_full(left);
             else
@@ -191,8 +192,9 @@ double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
             length *= 0.5;
             continue;
         }
-        const double change = slope * std::abs(trial.available - course_.state.available) *
-                              trial.at_rest / trial.root;
+        const double filled = std::abs(trial.available - course_.state.available);
+        const double change = counted_change(slope * filled * trial.at_rest / trial.root, filled,
+                                             tolerance, pack_.fill_tolerance, !charging());
         if (change <= tolerance || length <= shortest)
             return change > 0.0 ? length * std::min(4.0, 0.9 * tolerance / change)
                                 : std::numeric_limits<double>::infinity();
@@ -285,16 +287,22 @@ void Substeps<Demand>::before_crossings(Trial& trial) {
     };
     const bool stuck = idle_steps_ > 1;
     const bool two_wells = pack_.bound > 0.0;
+    // A piece is left a hair beyond its end, so that rounding cannot lead back over the knot by
+    // which it was entered: whoever comes back has moved.
     if (!stuck && state.available_piece > 0)
         meets(-1, 0, Ending::completed,
-              [&](const Trial& t) { return available.low - t.available; });
-    if (!stuck && (state.available_piece < last || charging()))
-        meets(state.available_piece < last ? 1 : 0, 0, Ending::completed,
-              [&](const Trial& t) { return t.available - available.high; });
+              [&](const Trial& t) { return available.low - slack - t.available; });
+    if (!stuck && state.available_piece < last)
+        meets(1, 0, Ending::completed,
+              [&](const Trial& t) { return t.available - (available.high + slack); });
+    if (!stuck && state.available_piece == last && charging())
+        meets(0, 0, Ending::completed, [&](const Trial& t) { return t.available - 1.0; });
     if (!stuck && two_wells && state.bound_piece > 0)
-        meets(0, -1, Ending::completed, [&](const Trial& t) { return bound.low - t.bound; });
+        meets(0, -1, Ending::completed,
+              [&](const Trial& t) { return bound.low - slack - t.bound; });
     if (!stuck && two_wells && state.bound_piece < last)
-        meets(0, 1, Ending::completed, [&](const Trial& t) { return t.bound - bound.high; });
+        meets(0, 1, Ending::completed,
+              [&](const Trial& t) { return t.bound - (bound.high + slack); });
     meets(0, 0, fall_.ending, [&](const Trial& t) { return fall_.voltage - voltage(t); });
     meets(0, 0, Ending::voltage_restored, [&](const Trial& t) { return voltage(t) - rise_; });
     if (trial.into > 0.0)

@@ -58,6 +58,7 @@ struct Course {
     double lowest = 0.0;  // rested voltage of the available well
     Flow flow = {};
     Ending ending = Ending::completed;
+    int substeps = 0;  // of the general case
 };
 
 // The general case: splits at knots, turns, tolerance and thresholds.

@@ -16,7 +16,7 @@ constexpr double shortest = 1e-3;      // s: not split further for the tolerance
 constexpr double no_longer = 1e-6;     // s: below it a power that is not possible is an ending
 constexpr double found_within = 1e-7;  // s: how closely an instant is sought
 constexpr double full = 1.0 - 1e-12;   // fill from which an available well counts as full
-constexpr double at_knot = 1e-7;       // of fill: how closely a knot is met; method.md (34)
+constexpr double at_knot = 1e-7;       // of fill: how far beyond a knot a piece is left; (34)
 constexpr double apart = 0.3;          // of the tolerance: how far packs may part in a substep
 constexpr double least_ohms = 1e-7;    // so that a conductance is finite
 constexpr double no_current = 1e-9;    // A: packs at rest side by side, to rounding
@@ -252,10 +252,11 @@ void Bank::try_for(double power, double time) {
 
 // Largest change of a rested voltage over the trial, amplified as the power amplifies it, or the
 // largest parting of one pack from the others, whichever is nearer to what is allowed. (36)
-double Bank::change() const {
+double Bank::change(double power) const {
     double largest = 0.0;
     double lowest = never;
     double highest = -never;
+    double most_filled = 0.0;
     for (const Member& member : members_) {
         const Piece& piece = member.pack.open_circuit->piece(member.state.available_piece);
         const double filled = member.available - member.state.available;
@@ -263,11 +264,13 @@ double Bank::change() const {
         largest = std::max(largest, std::abs(piece.slope * filled));
         lowest = std::min(lowest, parted);
         highest = std::max(highest, parted);
+        most_filled = std::max(most_filled, std::abs(filled));
     }
     const double root = 2.0 * trial_point_.voltage - trial_point_.source;
     const double amplified =
         root > 0.0 && trial_point_.source > root ? largest * trial_point_.source / root : largest;
-    return std::max(amplified, (highest - lowest) / apart);
+    return counted_change(std::max(amplified, (highest - lowest) / apart), most_filled, tolerance_,
+                          members_.front().pack.fill_tolerance, power > 0.0);
 }
 
 bool Bank::fit_to_tolerance(double power, double length) {
@@ -278,7 +281,7 @@ bool Bank::fit_to_tolerance(double power, double length) {
             length *= 0.5;
             continue;
         }
-        const double moved = change();
+        const double moved = change(power);
         if (moved <= tolerance_ || length <= shortest) {
             length_ = moved > 0.0 ? length * std::min(4.0, 0.9 * tolerance_ / moved) : never;
             length_ = std::max(length_, shortest);
@@ -333,19 +336,24 @@ void Bank::before_knots(double power) {
                 const bool below = to < piece.low - at_knot && index > 0;
                 const bool above = to > piece.high + at_knot && index < last;
                 if (!below && !above) return;
-                const double knot = below ? piece.low : piece.high;
+                // past the knot, so that whoever comes back to it has moved
+                const double knot = below ? piece.low - 0.5 * at_knot : piece.high + 0.5 * at_knot;
                 const double where = (knot - from) / (to - from);
                 if (where >= part) return;
                 part = where;
-                knot_ = {.well = bound ? 2 : 1, .pack = i, .move = below ? -1 : 1, .fill = knot};
+                knot_ = {.well = bound ? 2 : 1,
+                         .pack = i,
+                         .move = below ? -1 : 1,
+                         .fill = below ? piece.low : piece.high};
             };
             look(member.state.available_piece, member.state.available, member.available, false);
             if (member.pack.bound > 0.0)
                 look(member.state.bound_piece, member.state.bound, member.bound, true);
             const double edge = next_charging_piece(member.pack, member.state);
-            if (!(member.removed < edge - at_knot * member.pack.total)) continue;
-            const double where =
-                (member.state.removed - edge) / (member.state.removed - member.removed);
+            const double hair = at_knot * member.pack.total;
+            if (!(member.removed < edge - hair)) continue;
+            const double where = (member.state.removed - (edge - 0.5 * hair)) /
+                                 (member.state.removed - member.removed);
             if (where >= part) continue;
             part = where;
             knot_ = {.well = 3, .pack = i, .move = 1, .fill = 1.0 - edge * member.pack.per_total};
@@ -361,12 +369,12 @@ void Bank::pass_knot() {
     WellState& state = members_[knot_.pack].state;
     if (knot_.well == 3) {
         const double fill = 1.0 - state.removed * members_[knot_.pack].pack.per_total;
-        if (fill >= knot_.fill - at_knot) state.charging_piece += knot_.move;
+        if (fill >= knot_.fill) state.charging_piece += knot_.move;
         return;
     }
     const bool bound = knot_.well == 2;
     const double fill = bound ? state.bound : state.available;
-    const bool there = knot_.move < 0 ? fill <= knot_.fill + at_knot : fill >= knot_.fill - at_knot;
+    const bool there = knot_.move < 0 ? fill <= knot_.fill : fill >= knot_.fill;
     if (!there) return;
     (bound ? state.bound_piece : state.available_piece) += knot_.move;
     if (!(members_[knot_.pack].pack.bound > 0.0)) state.bound_piece = state.available_piece;
@@ -601,6 +609,7 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
     bool ahead = false;  // the calm is further than the members
     while (met.ending == Ending::completed && passed < time) {
         const double left = time - passed;
+        ++sum.substeps;
         load_calm();
         calm = calm_step(power, time, sum, passed);
         ahead = ahead || calm;

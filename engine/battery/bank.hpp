@@ -35,6 +35,7 @@ struct BankStops {
 //   in_paths        the part of energy.in_resistance beyond the packs' terminals
 //   pack            which group, where the ending is that of one pack; at_pack: its current
 //   largest         greatest mean or final current of any single pack, as a magnitude
+//   substeps        that it took, for a test to count
 struct BankAdvanced {
     units::Duration time{};
     Ending ending = Ending::completed;
@@ -46,6 +47,7 @@ struct BankAdvanced {
     units::Current largest{};
     units::Current at_pack{};
     units::Power at_most{};
+    int substeps = 0;
 };
 
 class Bank {
@@ -145,7 +147,7 @@ class Bank {
     void point_now(double power, bool at_trial_end);
     [[nodiscard]] double current_now(std::size_t group) const;
     void try_for(double power, double time);
-    double change() const;
+    double change(double power) const;
     bool fit_to_tolerance(double power, double length);
     void before_turns(double power);
     void before_knots(double power);

@@ -90,6 +90,7 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
     any_gives_ = any_takes_ = two_wells_ = false;
     one_efficiency_ = true;
     one_rate_ = packs.front().pack.rate;
+    fill_tolerance_ = packs.front().pack.fill_tolerance;
     decayed_for_ = -1.0;
     at_present_ = false;
     solved_for_.reset();
@@ -294,11 +295,13 @@ template <Calm::Face Calm::Block::*face>
 }
 
 // Currents of the trial and where they lead; false where something happens on the way.
-[[gnu::always_inline]] inline bool Calm::follow(double power, double time, const CalmPoint& point) {
+[[gnu::always_inline]] inline bool Calm::follow(double power, double time, double tolerance,
+                                                const CalmPoint& point) {
     Mask disturbed{};
     Lanes rises_most = none - never;
     Lanes falls_most = none - never;
     Lanes changes_most = none;
+    Lanes fills_most = none;
     Lanes largest = none;
     const bool quiet = still(power);
     for (Block& b : blocks_) {
@@ -314,6 +317,7 @@ template <Calm::Face Calm::Block::*face>
         const Lanes filled = b.then_available - b.available;
         const Lanes parted = b.counted_slope * filled;
         changes_most = larger(changes_most, magnitude(b.slope * filled));
+        fills_most = larger(fills_most, magnitude(filled));
         rises_most = larger(rises_most, parted + b.absent);
         falls_most = larger(falls_most, b.absent - parted);
         largest = larger(largest, magnitude(b.current));
@@ -343,7 +347,8 @@ template <Calm::Face Calm::Block::*face>
     const double root = 2.0 * point.voltage - point.source;
     double amplified = largest_of(changes_most);
     if (root > 0.0 && point.source > root) amplified *= point.source / root;
-    moved_ = std::max(amplified, (rise + fall) / apart);
+    moved_ = counted_change(std::max(amplified, (rise + fall) / apart), largest_of(fills_most),
+                            tolerance, fill_tolerance_, power > 0.0);
     largest_ = largest_of(largest);
     return !any(disturbed);
 }
@@ -488,7 +493,7 @@ CANDLEMARK_WIDTHS Calm::Tried Calm::step(double power, double time, double toler
     decay_for(time);
     predict(time);
     if (!solve<&Block::mean>(power, mean)) return Tried::disturbed;
-    const bool calm = follow(power, time, mean);
+    const bool calm = follow(power, time, tolerance, mean);
     if (moved_ > tolerance) return Tried::too_long;
     if (!calm) return Tried::disturbed;
     at_present_ = false;

@@ -126,7 +126,8 @@ class Calm {
     std::size_t packs_ = 0;
     double shared_ = 0.0;
     double absorption_ = 0.0;  // the lowest of those that take
-    double removed_ = 0.0;     // from all packs
+    double fill_tolerance_ = 0.0;
+    double removed_ = 0.0;  // from all packs
     double then_removed_ = 0.0;
     double decayed_for_ = -1.0;
     bool at_present_ = false;           // Block::now is of the present state, not of a trial's end
@@ -150,7 +151,7 @@ class Calm {
     [[nodiscard]] bool solve(double power, CalmPoint& point);
     [[nodiscard]] bool solve_sums(double power, double conductance, double offered,
                                   double highest_node, CalmPoint& point) const;
-    [[nodiscard]] bool follow(double power, double time, const CalmPoint& point);
+    [[nodiscard]] bool follow(double power, double time, double tolerance, const CalmPoint& point);
     [[nodiscard]] bool free_of_thresholds(double power, bool then, const CalmPoint& point,
                                           const CalmLimits& limits);
     void take(double time, const CalmPoint& point);

@@ -150,6 +150,20 @@ struct Drawn {
     return piece.slope * pack.tolerance / tolerance_on(pack, piece);
 }
 
+// A change of the voltage as the length of a substep counts it: a power amplifies what it does to
+// the terminals, near the largest power without end, and packs part where it is steep; but this
+// part of the fill that may pass where the voltage is steep may pass at once in spite of that.
+// method.md (20b)
+inline constexpr double passes_discharging = 0.5;
+inline constexpr double passes_charging = 0.25;
+[[nodiscard, gnu::always_inline]] inline double counted_change(double change, double filled,
+                                                               double tolerance,
+                                                               double fill_tolerance,
+                                                               bool discharging) {
+    const double part = discharging ? passes_discharging : passes_charging;
+    return std::min(change, tolerance * (filled / (part * fill_tolerance)));
+}
+
 // A trial: where the wells would be after a time, and at what currents.
 struct Trial {
     double time = 0.0;

@@ -317,4 +317,20 @@ TEST(advance, without_resistance_the_voltage_is_the_rested_one) {
     EXPECT_FALSE(largest_power(prepare(pack), run.wells).has_value());
 }
 
+// Rounding once led back over the knot at 30 % by which the available well had come, again and
+// again, before the well turned round there in truth.
+TEST(advance, a_well_that_turns_round_at_a_knot_passes_it_once) {
+    Arrangement pack = agm();
+    pack.kinetics.total = 393503.83627084561 * coulomb;
+    const Prepared prepared = prepare(pack);
+    const auto state = state_of(prepared, 271572.70992896362, 13314.926476807013);
+    const auto course = advance_detail::course_of(prepared, AtPower{2.5714285714285716}, state,
+                                                  16412.778729438782);
+    EXPECT_EQ(course.ending, Ending::completed);
+    EXPECT_EQ(course.time, 16412.778729438782);
+    EXPECT_LT(course.substeps, 10);
+    // 2.57 W at 12.1 V for all of the time
+    EXPECT_NEAR(course.state.removed - state.removed, 2.5714285714285716 / 12.11 * 16412.8, 3.0);
+}
+
 }  // namespace
