@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 
 #include "inverter/loss_fit.hpp"
+#include "units/plain_number.hpp"
+#include "units/text.hpp"
 
 namespace inverter {
 
@@ -24,7 +26,7 @@ constexpr double rounding = 0.005;  // a printed efficiency is rounded to a poin
 constexpr double tolerable = 0.03;  // method.md, "Accuracy and range"
 
 std::string percent(double share) {
-    return fmt::format("{:.3g} %", 100.0 * share);
+    return units::plain_number(100.0 * share, 3) + " %";
 }
 
 std::string key(std::size_t index) {
@@ -35,7 +37,7 @@ units::Errors impossible_figures(units::Power rating, std::optional<units::Power
                                  const std::vector<scenario::EfficiencyPoint>& stated) {
     units::Errors errors;
     if (idle && !(*idle >= 0.0 * watt && *idle < rating)) {
-        errors.push_back({"inverter.idle", fmt::format("{:.4g} W", *idle / watt),
+        errors.push_back({"inverter.idle", units::show(*idle, 4),
                           "give what it draws with nothing plugged in, such as 18 W"});
     }
     for (std::size_t i = 0; i < stated.size(); ++i) {
@@ -81,12 +83,12 @@ units::Result<LossShares> out_of_reach(const std::vector<CurvePoint>& points,
     const auto least = std::ranges::min_element(points, {}, &stated_loss_share);
     const double lost = stated_loss_share(*least) * (rating / watt);
     if (idle_share && *idle_share > stated_loss_share(*least)) {
-        return units::fail(
-            {"inverter.efficiency",
-             fmt::format("{} at {} loses {:.3g} W, less than the idle draw of {:.3g} W",
-                         percent(least->efficiency), percent(least->share), lost,
-                         *idle_share * (rating / watt)),
-             "an efficiency counts idle too: check both against the manual"});
+        return units::fail({"inverter.efficiency",
+                            fmt::format("{} at {} loses {}, less than the idle draw of {}",
+                                        percent(least->efficiency), percent(least->share),
+                                        units::show(units::Power(lost * watt)),
+                                        units::show(units::Power(*idle_share * rating))),
+                            "an efficiency counts idle too: check both against the manual"});
     }
     return units::fail({"inverter.efficiency",
                         "no loss that grows with the load passes within 3 points of all figures",
@@ -157,12 +159,11 @@ void note_what_was_taken(const Losses& losses, const std::vector<CurvePoint>& po
                          bool idle_is_stated, scenario::Assumptions& assumed) {
     const std::string practice = "common practice, no source";
     if (!idle_is_stated && points.size() < 3) {
-        assumed.push_back(
-            {"inverter.idle",
-             fmt::format("draws {:.3g} W with nothing plugged in; such inverters draw "
-                         "from a third to twice 1 % of their rating: measure it",
-                         losses.idle / watt),
-             practice});
+        assumed.push_back({"inverter.idle",
+                           fmt::format("draws {} with nothing plugged in; such inverters draw "
+                                       "from a third to twice 1 % of their rating: measure it",
+                                       units::show(losses.idle)),
+                           practice});
     }
     if (points.size() < 2) {
         assumed.push_back({"inverter.efficiency",

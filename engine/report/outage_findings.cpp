@@ -59,12 +59,22 @@ struct Finder {
 
 void find_overload(Finder& finder) {
     if (const Event* event = finder.first(EventKind::inverter_overload)) {
-        const auto rating =
+        const auto watts =
             finder.scenario.inverter ? finder.scenario.inverter->continuous : units::Power{};
+        const auto volt_amperes =
+            finder.scenario.inverter && finder.scenario.inverter->continuous_apparent
+                ? *finder.scenario.inverter->continuous_apparent
+                : units::ApparentPower(watts);
+        const auto often = finder.how_often(EventKind::inverter_overload);
+        // Watts against watts; where those fit, it is the volt-amperes that do not.
         finder.add(
             Severity::stop, "inverter",
-            fmt::format("The loads ask for {} and the inverter gives {}{}.", in_words(event->power),
-                        in_words(rating), finder.how_often(EventKind::inverter_overload)),
+            event->power > watts
+                ? fmt::format("The loads ask for {} and the inverter gives {}{}.",
+                              in_words(event->power), in_words(watts), often)
+                : fmt::format("The loads ask for {} at so low a power factor that the {} of the "
+                              "inverter do not carry them{}.",
+                              in_words(event->power), in_words(volt_amperes), often),
             "Run the large loads one after another, or fit a larger inverter.", event->at);
     }
 }

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "report/wiring_svg.hpp"
+#include "units/plain_number.hpp"
 
 namespace report {
 
@@ -22,7 +23,7 @@ std::string cell_of(const Column& column, std::size_t row) {
     if (const auto* words = std::get_if<std::vector<std::string>>(&column.points)) {
         return in_xml((*words)[row]);
     }
-    return fmt::format("{:.4g}", std::get<std::vector<double>>(column.points)[row]);
+    return units::plain_number(std::get<std::vector<double>>(column.points)[row]);
 }
 
 std::size_t rows_of(const Column& column) {

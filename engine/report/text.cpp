@@ -13,6 +13,7 @@
 #include "report/days_plot.hpp"
 #include "report/start_chart.hpp"
 #include "units/clock.hpp"
+#include "units/plain_number.hpp"
 #include "units/quote.hpp"
 
 namespace report {
@@ -188,7 +189,7 @@ std::vector<std::string> cells_of(const Column& column) {
     }
     std::vector<std::string> cells;
     for (const double number : std::get<std::vector<double>>(column.points)) {
-        cells.push_back(fmt::format("{:.4g}", std::abs(number) < 1e-6 ? 0.0 : number));
+        cells.push_back(units::plain_number(std::abs(number) < 1e-6 ? 0.0 : number));
     }
     return cells;
 }

@@ -196,4 +196,19 @@ TEST(outage_findings, findings_of_the_plan_are_kept) {
     EXPECT_EQ(outage_findings(made::scenario(), plan).front().finding.text, "From the plan.");
 }
 
+// 1,930 W at a power factor of 0.8 are 2,413 VA: the watts fit into 2,400 W, the volt-amperes do
+// not.
+TEST(outage_findings, an_overload_of_volt_amperes_alone_does_not_set_watts_against_watts) {
+    auto scenario = made::scenario();
+    scenario.inverter->continuous = 2400.0 * watt;
+    auto plan = made::lasting_plan();
+    plan.likely.events = {
+        {.at = 3.0 * hour, .kind = EventKind::inverter_overload, .power = 1930.0 * watt}};
+    const auto findings = outage_findings(scenario, plan);
+    EXPECT_NE(about(findings,
+                    "The loads ask for 1.93 kW at so low a power factor that the 2.4 kVA of "
+                    "the inverter do not carry them."),
+              nullptr);
+}
+
 }  // namespace
