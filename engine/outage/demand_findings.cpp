@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "motor/supply_voltage.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
@@ -187,6 +188,18 @@ Demand at_their_worst(const Demand& demand) {
     return worst;
 }
 
+// The same rule as that of a start.
+void find_other_voltage(const scenario::Load& load, const inverter::Model& inverter,
+                        Findings& findings) {
+    const auto refused = motor::refused_by_voltage(load, "", inverter.output_voltage);
+    if (!refused) return;
+    findings.push_back({.severity = Severity::stop,
+                        .where = of_load(load.name),
+                        .text = refused->found + "; its draw is counted as if it ran",
+                        .mend = refused->remedy,
+                        .source = "motor method.md, Demand"});
+}
+
 void find_coincident_peak(const scenario::Scenario& scenario, const Demand& demand,
                           const inverter::Model& inverter, Findings& findings) {
     const Demand worst = at_their_worst(demand);
@@ -210,11 +223,10 @@ void find_coincident_peak(const scenario::Scenario& scenario, const Demand& dema
         {.severity = one_alone ? Severity::stop : Severity::caution,
          .where = one_alone ? of_load(together.front()) : "inverter",
          .text = fmt::format(
-             "{} may run together at {}: {:.3g} W, {:.3g} VA; it carries {:.3g} W and "
-             "{:.3g} VA",
-             names(together), units::show_clock(scenario.outage.starts + peak->from),
-             peak->ac / units::watt, apparent(*peak) / units::volt_ampere,
-             inverter.continuous / units::watt, inverter.continuous_apparent / units::volt_ampere),
+             "{} may run together at {}: {}, {}; it carries {} and {}", names(together),
+             units::show_clock(scenario.outage.starts + peak->from), units::show(peak->ac),
+             units::show(apparent(*peak)), units::show(inverter.continuous),
+             units::show(inverter.continuous_apparent)),
          .mend = "run them one after another, or use a larger inverter",
          .source = "the inverter's continuous rating"});
 }
@@ -240,6 +252,9 @@ Findings demand_findings(const scenario::Scenario& scenario, const Demand& deman
         find_idle_hours(demand, *inverter, findings);
     }
     for (const scenario::Load& load : scenario.loads) {
+        if (inverter) {
+            find_other_voltage(load, *inverter, findings);
+        }
         if (inverter && inverter->waveform == scenario::Waveform::quasi_square) {
             find_waveform(load, findings);
         }

@@ -175,4 +175,35 @@ TEST(demand_findings, a_load_that_never_runs_is_named) {
     EXPECT_TRUE(finding(findings(with({load("fridge", 61), late})), "never runs"));
 }
 
+// What `start` refuses, the outage tells of: one rule for both.
+TEST(demand_findings, a_240_v_pump_on_a_120_v_inverter_is_a_stop) {
+    auto pump = load("well pump", 900);
+    set_motor(pump, scenario::MotorKind::submersible);
+    pump.motor->voltage = 240.0 * units::volt;
+    const auto all = findings(with({pump}));
+    const Finding* found = finding(all, "a 240 V motor cannot be run from 120 V");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->severity, Severity::stop);
+    EXPECT_EQ(found->where, "load well pump");
+    pump.motor->voltage = 115.0 * units::volt;
+    EXPECT_EQ(finding(findings(with({pump})), "cannot be run"), nullptr);
+}
+
+TEST(demand_findings, a_heater_whose_plate_says_240_v_is_a_stop_and_an_adaptor_of_19_v_is_not) {
+    auto heater = load("heater", 0);
+    heater.draw = scenario::Nameplate{240.0 * units::volt, 5.0 * units::ampere, {}};
+    EXPECT_NE(finding(findings(with({heater})), "a 240 V appliance cannot be run"), nullptr);
+    heater.draw = scenario::Nameplate{19.0 * units::volt, 3.4 * units::ampere, {}};
+    EXPECT_EQ(finding(findings(with({heater})), "cannot be run"), nullptr);
+}
+
+TEST(demand_findings, large_powers_are_written_out) {
+    const auto all = findings(with({load("kettle", 2063), load("heater", 1500)}));
+    const Finding* found = finding(all, "may run together");
+    ASSERT_NE(found, nullptr);
+    EXPECT_NE(found->text.find("3.56 kW, 3.56 kVA; it carries 2.4 kW and 2.4 kVA"),
+              std::string::npos)
+        << found->text;
+}
+
 }  // namespace
