@@ -25,8 +25,9 @@ constexpr double most_of_typical = 1.5;
 
 Range<Resistance> path_of(const scenario::Pack& pack, const battery::PackModel& model) {
     if (pack.resistance) return exactly(Resistance(model.inner + model.lead));
-    return {least_of_typical * model.inner + model.lead, model.inner + model.lead,
-            most_of_typical * model.inner + model.lead};
+    return spanning<Resistance>(least_of_typical * model.inner + model.lead,
+                                model.inner + model.lead,
+                                most_of_typical * model.inner + model.lead);
 }
 
 Branch branch_of(const scenario::Pack& pack, const battery::PackModel& model,
@@ -63,7 +64,7 @@ void note_short_times(const scenario::Pack& pack, const battery::PackModel& mode
 
 }  // namespace
 
-Range<std::optional<Current>> allowed_for(const TimedLimits& limits, Duration time) {
+Ends<std::optional<Current>> allowed_for(const TimedLimits& limits, Duration time) {
     // As no limit is below zero, that stands for none.
     Current most = limits.continuous.value_or(-1.0 * ampere);
     for (const auto& pulse : limits.pulse)

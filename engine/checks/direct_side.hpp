@@ -24,8 +24,8 @@ struct TimedLimits {
 // The largest current held for this long; absent where nothing limits it. Low is what is sure,
 // high what may be: where a pack states no pulse, [BMS boards] trip at 2 to 3 times the rating
 // after 0.5 to 1.5 s.
-[[nodiscard]] units::Range<std::optional<units::Current>> allowed_for(const TimedLimits& limits,
-                                                                      units::Duration time);
+[[nodiscard]] units::Ends<std::optional<units::Current>> allowed_for(const TimedLimits& limits,
+                                                                     units::Duration time);
 
 // Packs alike in everything, in parallel. All values are of one pack.
 struct Branch {

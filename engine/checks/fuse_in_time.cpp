@@ -38,7 +38,8 @@ units::Range<units::Current> melting_current(units::Current rating, units::Durat
     const double seconds = time / units::second;
     const double fastest = multiple_melting_in(seconds, &Point::fastest);
     const double slowest = multiple_melting_in(seconds, &Point::slowest);
-    return {fastest * rating, std::sqrt(fastest * slowest) * rating, slowest * rating};
+    return units::spanning<units::Current>(fastest * rating, std::sqrt(fastest * slowest) * rating,
+                                           slowest * rating);
 }
 
 double largest_ripple(units::PowerFactor factor) {

@@ -93,21 +93,38 @@ Utilised strain(std::span<const StartingMotor> motors, const std::vector<RunUp>&
     // The worst factors, or a fold-back; held at exactly its rating it must not count as above it.
     constexpr double rounding = 1e-9;
     const double to_largest = (1.0 - rounding) * (largest / asked.apparent());
+    // More than the curve knows is more than it gives, and counts against the surge power: the time
+    // is that of what it can give.
+    const auto& curve = at(inverter.overload.curve, opposite(end));
+    const auto most = inverter::largest_multiple(curve);
     std::vector<inverter::OverloadStep> steps;
     Duration before{};
     for (const std::size_t i : order) {
         const double multiple =
             to_largest * std::max<double>(asked.apparent() / inverter.continuous_apparent,
                                           asked.real / inverter.continuous);
-        steps.push_back({inverter::LoadMultiple(multiple), run_ups[i].time - before});
+        steps.push_back(
+            {std::min(inverter::LoadMultiple(multiple), most), run_ups[i].time - before});
         before = run_ups[i].time;
         const auto rest = at_rest(motors[i], end, factor_end);
         const auto runs = running(motors[i], end);
         asked = {asked.real - rest.real + runs.real,
                  asked.reactive - rest.reactive + runs.reactive};
     }
-    const auto found = inverter::strain_of(at(inverter.overload.curve, opposite(end)), steps);
-    return found.above_curve ? Utilised(most_told) : told(found.used.value());
+    return told(inverter::strain_of(curve, steps).used.value());
+}
+
+// What it gives for an instant: its surge, and no more than its curve knows of at this heat.
+struct Surge {
+    ApparentPower apparent;
+    Power real{};
+};
+Surge surge_at(const InverterSide& inverter, End end) {
+    const double most =
+        inverter::largest_multiple(at(inverter.overload.curve, opposite(end))).value();
+    const ApparentPower stated = at(inverter.surge, end);
+    return {std::min(stated, most * inverter.continuous_apparent),
+            std::min<Power>(stated.amount(), most * inverter.continuous)};
 }
 
 Current others_at(const Background& background, End end, Voltage nominal) {
@@ -123,7 +140,7 @@ motor::Source source_at(const Background& background, const InverterSide& invert
         case scenario::WhenOverloaded::trips:
             break;
         case scenario::WhenOverloaded::folds_back:
-            return motor::folding_back(nominal, at(inverter.surge, end).amount() / nominal,
+            return motor::folding_back(nominal, surge_at(inverter, end).apparent.amount() / nominal,
                                        others_at(background, end, nominal));
         case scenario::WhenOverloaded::sags: {
             const Equivalent behind = equivalent(source, end);
@@ -326,8 +343,9 @@ Background background_of(const RunningDraw& running, int items) {
     const double count = items;
     const double factor = running.factor.value();
     const double reactive = std::sqrt(1.0 / (factor * factor) - 1.0);
-    Background background{.plain_sum = ApparentPower(count * running.real.likely / factor)};
-    background.real = each([&](Power real) -> Power { return count * real; }, running.real);
+    Background background{.plain_sum = ApparentPower(count * running.real.likely() / factor)};
+    background.real =
+        each([&](Power real) -> Power { return count * real; }, more_is_harder(running.real));
     background.reactive =
         each([&](Power real) { return ReactivePower(reactive * real); }, background.real);
     return background;
@@ -347,44 +365,53 @@ StartDraw draw_of(std::span<const StartingMotor> motors, const Background& backg
         draw.waveform_in_doubt |= motor.sensitive_to_waveform &&
                                   inverter.model.waveform == scenario::Waveform::quasi_square;
     }
-    Utilisation surge{Constraint::surge_power};
-    Utilisation duration{Constraint::surge_duration};
-    Utilisation torque{Constraint::torque};
-    Utilisation after{Constraint::after_start};
+    Ends<Utilised> surge;
+    Ends<Utilised> duration;
+    Ends<Utilised> torque;
+    Ends<Utilised> after;
     for (const End end : all_ends) {
         const auto asked = all_at_rest(motors, background, end, end);
         ApparentPower apparent = apparent_at(motors, background, end);
         Power real = asked.real;
-        const ApparentPower limit = at(inverter.surge, end);
-        at(surge.used, end) = std::max(over(apparent / volt_ampere, limit / volt_ampere),
-                                       over(real / watt, limit.amount() / watt));
-        if (folds && apparent > limit) {
+        const auto limit = surge_at(inverter, end);
+        at(surge, end) = std::max(over(apparent / volt_ampere, limit.apparent / volt_ampere),
+                                  over(real / watt, limit.real / watt));
+        if (folds) {
             // It gives its limit and no more; whether that is enough, the torque says.
-            const double share = limit / apparent;
-            at(surge.used, end) = comfortable(Constraint::surge_power);
-            real = share * share * real;
-            apparent = limit;
+            at(surge, end) = std::min(at(surge, end), comfortable(Constraint::surge_power));
+            if (apparent > limit.apparent) {
+                const double share = limit.apparent / apparent;
+                real = share * share * real;
+                apparent = limit.apparent;
+            }
         }
         std::vector<RunUp> run_ups;
         for (std::size_t i = 0; i < motors.size(); ++i) {
             const auto others = beside(motors, background, i);
             run_ups.push_back(run_up_at(motors[i], others, inverter, source, end));
-            at(torque.used, end) =
-                std::max(at(torque.used, end), told(run_ups.back().torque_used.value()));
+            at(torque, end) = std::max(at(torque, end), told(run_ups.back().torque_used.value()));
         }
         at(draw.time, end) = time_of(motors, run_ups, end);
-        at(duration.used, end) = strain(motors, run_ups, background, inverter, end, apparent);
-        at(after.used, end) = after_start(motors, background, inverter, end);
+        // What it does not give at all, it does not hold for a time either.
+        at(duration, end) = strain(motors, run_ups, background, inverter, end, apparent);
+        if (at(surge, end) > Utilised(1.0))
+            at(duration, end) = std::min(at(duration, end), at(surge, end));
+        at(after, end) = after_start(motors, background, inverter, end);
         at(draw.apparent, end) = apparent;
         at(draw.real, end) = real;
+        at(draw.surge, end) = limit.apparent;
         at(draw.direct_power, end) =
             inverter::dc_power(inverter.model, real, apparent) + at(background.direct, end);
         at(draw.factor, end) = PowerFactor(std::min<double>(1.0, real / apparent.amount()));
     }
     draw.surge_time_in_doubt =
         !inverter.overload.duration_known &&
-        draw.apparent.high / inverter.continuous_apparent > surely_needs_a_surge_time;
-    draw.used = {surge, duration, torque, after};
+        draw.apparent.high / inverter.continuous_apparent >
+            std::max(surely_needs_a_surge_time, inverter.overload.known_up_to.value());
+    draw.used = {{Constraint::surge_power, spanning(surge)},
+                 {Constraint::surge_duration, spanning(duration)},
+                 {Constraint::torque, spanning(torque)},
+                 {Constraint::after_start, spanning(after)}};
     return draw;
 }
 
@@ -394,7 +421,7 @@ motor::Source likely_source(const StartingMotor& motor, const Background& backgr
                          inverter.fundamental.likely, motor.locked.let_through, End::likely);
 }
 
-StartDraw draw_of(Range<Current> starting, Duration time, const Background& background,
+StartDraw draw_of(Ends<Current> starting, Duration time, const Background& background,
                   const InverterSide* inverter) {
     StartDraw draw{.direct_current = starting, .time = exactly(time), .through_inverter = false};
     for (const End end : all_ends) {
@@ -414,41 +441,39 @@ StartDraw draw_of(Range<Current> starting, Duration time, const Background& back
 StartVerdict verdict_of(std::span<const Utilisation> used) {
     bool comfortable_all = true;
     for (const auto& each : used) {
-        if (each.used.low > Utilised(1.0)) return StartVerdict::will_not_start;
-        comfortable_all = comfortable_all && each.used.high <= comfortable(each.constraint);
+        if (each.used.low() > Utilised(1.0)) return StartVerdict::will_not_start;
+        comfortable_all = comfortable_all && each.used.high() <= comfortable(each.constraint);
     }
     return comfortable_all ? StartVerdict::starts : StartVerdict::marginal;
 }
 
 namespace {
 
-// The heaviest of those that decide: impossible ones first, then those that are not comfortable.
-Constraint binding_of(std::span<const Utilisation> used, StartVerdict verdict) {
-    const auto decides = [&](const Utilisation& each) {
-        return verdict == StartVerdict::will_not_start ? each.used.low > Utilised(1.0)
-               : verdict == StartVerdict::marginal ? each.used.high > comfortable(each.constraint)
-                                                   : true;
-    };
-    const Utilisation* binding = nullptr;
-    for (const bool only_deciding : {true, false}) {
-        for (const auto& each : used) {
-            if (only_deciding && !decides(each)) continue;
-            if (binding == nullptr || each.used.likely > binding->used.likely) binding = &each;
-        }
-        if (binding != nullptr) break;
-    }
-    return binding == nullptr ? Constraint::surge_power : binding->constraint;
+// What is overstepped comes before what is only close: first by how surely it is overstepped, at
+// every end of what is not known, at the likely one, or at the worst; then by how far at that end.
+std::pair<int, double> weight_in_the_verdict(const Utilisation& each) {
+    const auto limit = Utilised(1.0);
+    if (each.used.low() > limit) return {3, each.used.low().value()};
+    if (each.used.likely() > limit) return {2, each.used.likely().value()};
+    if (each.used.high() > limit) return {1, each.used.high().value()};
+    return {0, each.used.high().value() / comfortable(each.constraint).value()};
+}
+
+Constraint binding_of(std::span<const Utilisation> used) {
+    // Ties go by the order of the constraints: the first of the largest.
+    const auto binding = std::ranges::max_element(used, {}, weight_in_the_verdict);
+    return binding == used.end() ? Constraint::surge_power : binding->constraint;
 }
 
 }  // namespace
 
 Judgement judge(const StartDraw& draw, const InverterSide* inverter, const DirectSource& source) {
     Judgement found{.used = draw.used, .draw = draw};
-    Utilisation low{Constraint::low_voltage};
-    Utilisation collapses{Constraint::collapse};
-    Utilisation packs{Constraint::pack_current};
-    Utilisation fuse{Constraint::fuse};
-    Utilisation contacts{Constraint::connector};
+    Ends<Utilised> low;
+    Ends<Utilised> collapses;
+    Ends<Utilised> packs;
+    Ends<Utilised> fuse;
+    Ends<Utilised> contacts;
     bool limited = false;
     bool fused = false;
     for (const End end : all_ends) {
@@ -457,28 +482,31 @@ Judgement judge(const StartDraw& draw, const InverterSide* inverter, const Direc
             at_power_and_current(behind, at(draw.direct_power, end), at(draw.direct_current, end)),
             behind};
         if (inverter != nullptr && draw.through_inverter)
-            at(low.used, end) = low_voltage(direct, draw, *inverter, end);
-        at(collapses.used, end) = collapse(direct, at(draw.direct_power, end));
+            at(low, end) = low_voltage(direct, draw, *inverter, end);
+        at(collapses, end) = collapse(direct, at(draw.direct_power, end));
         const PackUse hardest = hardest_pack(source, direct, draw, end);
-        at(packs.used, end) = hardest.used;
+        at(packs, end) = hardest.used;
         limited = limited || hardest.limited;
         if (const auto used = hardest_fuse(source, direct, draw, end)) {
-            at(fuse.used, end) = *used;
+            at(fuse, end) = *used;
             fused = true;
         }
-        if (source.main_contact)
-            at(contacts.used, end) = contact(*source.main_contact, direct, end);
+        if (source.main_contact) at(contacts, end) = contact(*source.main_contact, direct, end);
         at(found.voltage, end) = direct.point.voltage;
+        at(found.bus, end) = direct.point.bus;
         at(found.current, end) = direct.point.current;
         at(found.pack_current, end) = hardest.current;
         found.emf = behind.emf;
         found.collapses = !direct.point.possible;
     }
-    if (inverter != nullptr && draw.through_inverter) found.used.push_back(low);
-    found.used.push_back(collapses);
-    if (limited) found.used.push_back(packs);
-    if (fused) found.used.push_back(fuse);
-    if (source.main_contact) found.used.push_back(contacts);
+    const auto add = [&](Constraint constraint, const Ends<Utilised>& used) {
+        found.used.push_back({constraint, spanning(used)});
+    };
+    if (inverter != nullptr && draw.through_inverter) add(Constraint::low_voltage, low);
+    add(Constraint::collapse, collapses);
+    if (limited) add(Constraint::pack_current, packs);
+    if (fused) add(Constraint::fuse, fuse);
+    if (source.main_contact) add(Constraint::connector, contacts);
     found.verdict = verdict_of(found.used);
     if (found.verdict == StartVerdict::starts &&
         (draw.surge_time_in_doubt || draw.waveform_in_doubt)) {
@@ -486,7 +514,7 @@ Judgement judge(const StartDraw& draw, const InverterSide* inverter, const Direc
         found.binding = draw.surge_time_in_doubt ? Constraint::surge_duration : Constraint::torque;
         return found;
     }
-    found.binding = binding_of(found.used, found.verdict);
+    found.binding = binding_of(found.used);
     return found;
 }
 

@@ -41,12 +41,12 @@ enum class Constraint {
 // More packs change it.
 [[nodiscard]] bool is_on_the_battery_side(Constraint constraint);
 
-// Demand over what can be had; 1 is the limit, 1000 the most that is told.
+// Demand over what can be had; 1 is the limit, 1000 the most that is reported.
 using Utilised = units::Fraction<struct UtilisedMeaning>;
 
 struct Utilisation {
     Constraint constraint{};
-    units::Range<Utilised> used{};
+    units::Range<Utilised> used{};  // spans what its ends come to
 };
 
 // Up to here a use is comfortable: 0.90 of a source, [Welding-generator handbook]; of a motor's
@@ -55,24 +55,25 @@ struct Utilisation {
 
 // What is on besides.
 struct Background {
-    units::Range<units::Power> real{};  // through the inverter
-    units::Range<units::ReactivePower> reactive{};
-    units::Range<units::Power> direct{};  // at the bus
-    units::ApparentPower plain_sum{};     // of the likely volt-amperes, added as they stand
+    units::Ends<units::Power> real{};  // through the inverter
+    units::Ends<units::ReactivePower> reactive{};
+    units::Ends<units::Power> direct{};  // at the bus
+    units::ApparentPower plain_sum{};    // of the likely volt-amperes, added as they stand
 };
 [[nodiscard]] Background operator+(const Background& a, const Background& b);
 [[nodiscard]] Background background_of(const RunningDraw& running, int items = 1);
 
 // Everything asked for in the instant of the start, before the direct side is looked at.
 struct StartDraw {
-    units::Range<units::ApparentPower> apparent{};
-    units::Range<units::Power> real{};
-    units::ApparentPower plain_sum{};           // of volt-amperes, likely: a bound, not the demand
-    units::Range<units::Power> direct_power{};  // at the inverter's terminals, and at the bus
-    units::Range<units::Current> direct_current{};  // of 12 V motors, at the bus
-    units::Range<units::PowerFactor> factor{};      // of all together
-    units::Range<units::Duration> time{};           // of the slowest
-    std::vector<Utilisation> used{};                // of what is not on the battery side
+    units::Ends<units::ApparentPower> apparent{};
+    units::Ends<units::Power> real{};
+    units::ApparentPower plain_sum{};          // of volt-amperes, likely: a bound, not the demand
+    units::Ends<units::Power> direct_power{};  // at the inverter's terminals, and at the bus
+    units::Ends<units::Current> direct_current{};  // of 12 V motors, at the bus
+    units::Ends<units::PowerFactor> factor{};      // of all together
+    units::Ends<units::ApparentPower> surge{};     // what the inverter gives for an instant
+    units::Ends<units::Duration> time{};           // of the slowest
+    std::vector<Utilisation> used{};               // of what is not on the battery side
     bool surge_time_in_doubt = false;  // 1.5 times the rating and more, and nobody told how long
     bool waveform_in_doubt = false;
     bool through_inverter = true;  // false: 12 V motors alone, with the inverter off
@@ -83,9 +84,10 @@ struct Judgement {
     Constraint binding = Constraint::surge_power;
     std::vector<Utilisation> used{};  // in the order of Constraint
     StartDraw draw{};
-    units::Range<units::Voltage> voltage{};       // at the inverter's terminals, by burden
-    units::Range<units::Current> current{};       // of all packs
-    units::Range<units::Current> pack_current{};  // of the pack that is nearest to its limit
+    units::Ends<units::Voltage> voltage{};       // at the inverter's terminals
+    units::Ends<units::Voltage> bus{};           // where 12 V loads are
+    units::Ends<units::Current> current{};       // of all packs
+    units::Ends<units::Current> pack_current{};  // of the pack that is nearest to its limit
     units::Voltage emf{};
     bool collapses = false;  // at the high end no voltage gives the power asked for
 
@@ -93,7 +95,7 @@ struct Judgement {
 };
 
 // The motors switched on in one instant while the background runs.
-//   takes    source, where the inverter sags with the bank; its draw then hangs on it
+//   takes    source, where the inverter sags with the bank; its draw then depends on it
 [[nodiscard]] StartDraw draw_of(std::span<const StartingMotor> motors, const Background& background,
                                 const InverterSide& inverter, const DirectSource& source);
 
@@ -102,7 +104,7 @@ struct Judgement {
                                           const InverterSide& inverter, const DirectSource& source);
 
 // A 12 V motor straight on the bus, by its current while it starts.
-[[nodiscard]] StartDraw draw_of(units::Range<units::Current> starting, units::Duration time,
+[[nodiscard]] StartDraw draw_of(units::Ends<units::Current> starting, units::Duration time,
                                 const Background& background, const InverterSide* inverter);
 
 // The verdict of start.md (5).

@@ -24,8 +24,8 @@ Result<DirectMotor> winch(const scenario::Motor& described, const std::string& w
         return fail(std::move(error));
     }
     return DirectMotor{
-        .starting = *current,
-        .working = *current,
+        .starting = more_is_harder(*current),
+        .working = more_is_harder(*current),
         .time = pull_lasts,
         .assumptions = {{where + ".pull",
                          fmt::format("stuck, the winch draws {:.0f} A, 1.2 times its rated current",
@@ -39,15 +39,15 @@ Result<DirectMotor> direct_motor(const scenario::Load& load, const std::string& 
                                  const RunningDraw& running, Voltage nominal) {
     const auto& described = *load.motor;
     const auto at_motor = where + ".motor";
-    const bool has_power = running.real.likely > Power{};
+    const bool has_power = running.real.likely() > Power{};
     if (!described.full_load_current && !has_power)
         return fail({.where = at_motor + ".full_load_current",
                      .found = "nothing says how much current this motor draws",
                      .remedy = "give full_load_current, such as \"8 A\", or power"});
-    const Current rated = described.full_load_current.value_or(running.real.likely / nominal);
+    const Current rated = described.full_load_current.value_or(running.real.likely() / nominal);
     if (described.pull) return winch(described, at_motor, rated);
     return DirectMotor{
-        .starting = motor::starting_current(rated),
+        .starting = more_is_harder(motor::starting_current(rated)),
         .working = exactly(rated),
         .time = inrush,
         .assumptions = {{at_motor,

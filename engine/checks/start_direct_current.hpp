@@ -9,9 +9,9 @@
 namespace checks {
 
 struct DirectMotor {
-    units::Range<units::Current> starting{};  // from the bus, by burden
-    units::Range<units::Current> working{};   // once it turns
-    units::Duration time{};                   // of the inrush
+    units::Ends<units::Current> starting{};  // from the bus, by burden
+    units::Ends<units::Current> working{};   // once it turns
+    units::Duration time{};                  // of the inrush
     scenario::Assumptions assumptions{};
 };
 

@@ -13,7 +13,7 @@ using namespace units;
 namespace {
 
 // Manuals print 10.0 to 11.0 V for a usual 10.5 V: [Inverter manuals].
-Range<Voltage> cutoff_of(const scenario::Inverter& described, const inverter::Model& model) {
+Ends<Voltage> cutoff_of(const scenario::Inverter& described, const inverter::Model& model) {
     if (described.cutoff_voltage) return exactly(model.cutoff_voltage);
     const double around = 0.5 / 10.5;
     return {(1.0 - around) * model.cutoff_voltage, model.cutoff_voltage,
@@ -21,19 +21,19 @@ Range<Voltage> cutoff_of(const scenario::Inverter& described, const inverter::Mo
 }
 
 // 0 to 1 s where nothing is said of it: common practice, no source.
-Range<Duration> delay_of(const scenario::Inverter& described) {
+Ends<Duration> delay_of(const scenario::Inverter& described) {
     if (described.cutoff_delay) return exactly(*described.cutoff_delay);
     return {1.0 * second, 0.0 * second, 0.0 * second};
 }
 
-Range<ApparentPower> surge_of(const scenario::Inverter& described) {
+Ends<ApparentPower> surge_of(const scenario::Inverter& described) {
     const ApparentPower continuous(described.continuous);
     if (described.surge) return exactly(ApparentPower(*described.surge));
     return {2.0 * continuous, 2.0 * continuous, continuous};
 }
 
 // Pulse widths of a half to two thirds, method.md of motor (14).
-Range<Share> fundamental_of(scenario::Waveform waveform) {
+Ends<Share> fundamental_of(scenario::Waveform waveform) {
     if (waveform == scenario::Waveform::sine) return exactly(Share(1.0));
     const Share wide = motor::fundamental_of_quasi_square(motor::PulseWidth(2.0 / 3.0));
     const Share half = motor::fundamental_of_quasi_square(motor::PulseWidth(0.5));

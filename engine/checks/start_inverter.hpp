@@ -14,13 +14,13 @@ namespace checks {
 // All ranges by burden: high is the harder one on the start.
 struct InverterSide {
     inverter::Model model{};
-    units::Power continuous{};                     // at the temperature of the case
-    units::ApparentPower continuous_apparent{};    // likewise
-    units::Range<units::ApparentPower> surge{};    // low is the largest
-    inverter::OverloadCurves overload{};           // curve.low holds for the shortest time
-    units::Range<units::Voltage> cutoff{};         // high cuts off the soonest
-    units::Range<units::Duration> cutoff_delay{};  // high is the shortest
-    units::Range<units::Share> fundamental{};      // of the output's root mean square
+    units::Power continuous{};                    // at the temperature of the case
+    units::ApparentPower continuous_apparent{};   // likewise
+    units::Ends<units::ApparentPower> surge{};    // low is the largest
+    inverter::OverloadCurves overload{};          // curve.low holds for the shortest time
+    units::Ends<units::Voltage> cutoff{};         // high cuts off the soonest
+    units::Ends<units::Duration> cutoff_delay{};  // high is the shortest
+    units::Ends<units::Share> fundamental{};      // of the output's root mean square
     scenario::WhenOverloaded when_overloaded = scenario::WhenOverloaded::trips;
     units::Voltage gives_way_below{};  // at its terminals, for one that sags with the bank
     bool surge_stated = false;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "motor/supply_voltage.hpp"
+
 namespace checks {
 
 using namespace units;
@@ -61,12 +63,15 @@ RunUp run_up(const StartingMotor& starting, End end, const motor::Source& source
 Result<StartingMotor> starting_motor(const scenario::Load& load, const std::string& where,
                                      const RunningDraw& running, const InverterSide& inverter,
                                      std::optional<motor::DrivenLoad> drives) {
-    const motor::Installation at_home{
-        .where = where + ".motor",
-        .supply = inverter.model.output_voltage,
-        .running_power = running.real.likely > Power{} ? std::optional(running.real) : std::nullopt,
-        .running_power_factor = load.power_factor};
-    auto locked = motor::locked_rotor(*load.motor, at_home);
+    const motor::Installation at_home{.where = where + ".motor",
+                                      .supply = inverter.model.output_voltage,
+                                      .running_power = running.real.likely() > Power{}
+                                                           ? std::optional(running.real)
+                                                           : std::nullopt,
+                                      .running_power_factor = load.power_factor};
+    scenario::Motor described = *load.motor;
+    described.voltage = motor::plate_voltage(load);
+    auto locked = motor::locked_rotor(described, at_home);
     if (!locked) return fail(std::move(locked.error()));
     StartingMotor starting{.name = load.name,
                            .where = where,
@@ -78,7 +83,7 @@ Result<StartingMotor> starting_motor(const scenario::Load& load, const std::stri
     starting.findings = starting.locked.findings;
     starting.demand = motor::demand_at(starting.locked, inverter.model.output_voltage);
     const auto output = motor::shaft_output(
-        *load.motor, at_home.running_power ? std::optional(running.real.likely) : std::nullopt);
+        *load.motor, at_home.running_power ? std::optional(running.real.likely()) : std::nullopt);
     if (output) {
         starting.cases = motor::start_cases(starting.locked, {.output = *output, .drives = drives},
                                             where + ".motor");

@@ -32,9 +32,9 @@ struct StartingMotor {
     std::string name{};
     std::string where{};  // "load[2]"
     motor::LockedRotor locked{};
-    units::Range<motor::Demand> demand{};  // at the inverter's voltage
+    units::Ends<motor::Demand> demand{};  // at the inverter's voltage
     std::optional<motor::StartCases> cases{};
-    units::Range<RunUp> at_full_voltage{};
+    units::Ends<RunUp> at_full_voltage{};
     RunningDraw running{};
     bool medical = false;
     bool sensitive_to_waveform = false;

@@ -193,7 +193,7 @@ void stagger(const scenario::Scenario& scenario, const StartScene& scene, StartP
         StaggeredStart next{
             .load = i, .judged = judge_start(one, running, *scene.inverter, scene.bank.source)};
         const auto* duration = next.judged.of(Constraint::surge_duration);
-        strained += duration == nullptr ? 0.0 : duration->used.high.value();
+        strained += duration == nullptr ? 0.0 : duration->used.high().value();
         next.wait = std::max(2.0 * one.front().at_full_voltage.high.time, least_wait);
         for (int item = 0; item < scenario.loads[i].count; ++item)
             running = running + scene.items[i];
@@ -229,25 +229,78 @@ void tell_of_waveform(const scenario::Scenario& scenario, StartPlan& plan) {
     }
 }
 
-// Loads that never wake an inverter in search mode.
+// Thresholds of search modes lie between 5 and 50 W: common practice, no source.
+constexpr Power highest_usual_threshold = 50.0 * watt;
+
+// Loads that never wake an inverter in search mode; where nothing is said of such a mode, those
+// that need it switched off.
 void tell_of_search_mode(const scenario::Scenario& scenario, const StartScene& scene,
                          StartPlan& plan) {
-    if (!scenario.inverter || !scenario.inverter->search_threshold) return;
+    if (!scenario.inverter) return;
+    const auto& threshold = scenario.inverter->search_threshold;
+    std::string may_not_wake;
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
         const auto& load = scenario.loads[i];
         const Power draws = scene.items[i].real.likely;
         if (load.from != scenario::Outlet::ac || load.motor ||
-            draws >= *scenario.inverter->search_threshold)
+            draws >= threshold.value_or(highest_usual_threshold))
             continue;
+        if (!threshold) {
+            may_not_wake += (may_not_wake.empty() ? "" : ", ") + load.name;
+            continue;
+        }
         plan.findings.push_back(
             {.severity = scenario::Severity::caution,
              .where = "load " + load.name,
              .text = fmt::format("in search mode the inverter does not wake for {:.0f} W; it stays "
                                  "off until something draws {:.0f} W",
-                                 draws / watt, *scenario.inverter->search_threshold / watt),
+                                 draws / watt, *threshold / watt),
              .mend = "switch search mode off, or feed it from a 12 V or USB outlet",
              .source = "[Inverter manuals]"});
     }
+    if (threshold || plan.loads.empty()) return;
+    plan.assumptions.push_back(
+        {"inverter.search_threshold",
+         "has no search mode, or it is switched off" +
+             (may_not_wake.empty() ? std::string()
+                                   : "; in such a mode it may never wake for the " + may_not_wake),
+         "common practice, no source"});
+}
+
+// Below this at the bus what runs on 12 V may drop out; its own lowest voltage is in no file:
+// adaptors for vehicles take 9 to 11 V, common practice, no source.
+constexpr Voltage surely_enough = 11.0 * volt;
+
+// Converters hold their output stiffly: they draw the more current the lower the bus falls, until
+// they drop out.
+void tell_of_twelve_volt_loads(const scenario::Scenario& scenario, StartPlan& plan) {
+    Voltage lowest = surely_enough;
+    const LoadStart* hardest = nullptr;
+    for (const auto& start : plan.loads) {
+        if (start.refused) continue;
+        const Voltage bus = spanning(start.judged.bus).low();
+        if (bus < lowest) {
+            lowest = bus;
+            hardest = &start;
+        }
+    }
+    if (hardest == nullptr) return;
+    std::string names;
+    bool medical = false;
+    for (const auto& load : scenario.loads) {
+        if (load.from == scenario::Outlet::ac || load.motor) continue;
+        names += (names.empty() ? "" : ", ") + load.name;
+        medical = medical || load.medical.value_or(load.priority == 1);
+    }
+    if (names.empty()) return;
+    plan.findings.push_back(
+        {.severity = medical ? scenario::Severity::caution : scenario::Severity::note,
+         .where = "12 V loads",
+         .text = fmt::format("while the {} starts, the 12 V bus may fall to {:.1f} V; whether what "
+                             "is on it goes on at that voltage is not known: {}",
+                             hardest->name, lowest / volt, names),
+         .mend = "read the lowest input voltage on each adaptor; those for vehicles take 9 to 11 V",
+         .source = "common practice, no source"});
 }
 
 }  // namespace
@@ -276,6 +329,7 @@ Result<StartPlan> plan_starts(const scenario::Scenario& scenario, std::span<cons
     }
     tell_of_waveform(scenario, plan);
     tell_of_search_mode(scenario, *scene, plan);
+    tell_of_twelve_volt_loads(scenario, plan);
     return plan;
 }
 

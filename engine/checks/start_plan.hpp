@@ -27,8 +27,8 @@ struct LoadStart {
     std::optional<units::Error> refused{};  // another voltage than the unit's: never, whatever else
     bool on_the_bus = false;                // a 12 V motor
     Judgement judged{};                     // while all else that may run with it runs
-    units::Range<motor::Demand> demand{};   // of the motor alone
-    units::Range<RunUp> run_up{};
+    units::Ends<motor::Demand> demand{};    // of the motor alone
+    units::Ends<RunUp> run_up{};
     PacksNeeded packs{};
     std::optional<Settling> settling{};  // for a marginal one
     std::vector<WhatIf> what_ifs{};

@@ -133,7 +133,7 @@ Result<StartScene> start_scene(const scenario::Scenario& scenario, std::span<con
             item = {};
             item.direct =
                 each([&](Power real) -> Power { return real / runs[i].converter.value(); },
-                     runs[i].draw.real);
+                     more_is_harder(runs[i].draw.real));
         }
         scene.items.push_back(item);
         if (load.motor) add_motor(load, runs[i], i, scene, errors);

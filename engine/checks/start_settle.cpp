@@ -11,9 +11,8 @@ using namespace units;
 
 namespace {
 
-template <class T>
-void fix(Range<T>& range, End end) {
-    range = exactly(at(range, end));
+void fix(auto& ends, End end) {
+    ends = exactly(at(ends, end));
 }
 
 bool has_plate_current(const StartingMotor& motor) {
@@ -63,7 +62,7 @@ bool fix_datum(StartQuestion& question, Datum datum, End end) {
         case Datum::pack_resistance: {
             bool open = false;
             for (auto& branch : question.source.branches) {
-                open = open || branch.path.low < branch.path.high;
+                open = open || branch.path.low() < branch.path.high();
                 fix(branch.path, end);
             }
             return open;

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "units/text.hpp"
+
 namespace inverter {
 
 namespace {
@@ -121,8 +123,8 @@ units::Result<Model> model_of(const scenario::Inverter& described, units::Voltag
     model.continuous_apparent =
         defaults.take(described.continuous_apparent, units::ApparentPower(described.continuous),
                       "inverter.continuous_apparent",
-                      fmt::format("carries {:.4g} VA, the same number as its watts",
-                                  described.continuous / watt));
+                      fmt::format("carries {}, the same number as its watts",
+                                  units::show(units::ApparentPower(described.continuous), 4)));
     take_idle_range(model, described.idle.has_value(), described.efficiency.size());
     take_low_voltage(model, described, bus, defaults);
     model.output_voltage = defaults.take(described.output_voltage, 120.0 * volt,

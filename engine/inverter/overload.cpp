@@ -11,7 +11,7 @@ namespace inverter {
 namespace {
 
 using units::Duration;
-using units::Range;
+using units::Ends;
 using units::second;
 
 OverloadPoint point(double multiple, double seconds) {
@@ -35,7 +35,7 @@ OverloadCurve unstated(double surge, double near_rating, double half_way, double
     return curve;
 }
 
-Range<OverloadCurve> unstated_duration(double surge) {
+Ends<OverloadCurve> unstated_duration(double surge) {
     return {unstated(surge, 60.0, 1.0, 0.02), unstated(surge, 60.0, 10.0, 1.0),
             unstated(surge, 300.0, 30.0, 5.0)};
 }
@@ -111,6 +111,10 @@ std::optional<Duration> hold_time(const OverloadCurve& curve, LoadMultiple multi
     return below.holds * std::pow(above->holds / below.holds, along);
 }
 
+LoadMultiple largest_multiple(const OverloadCurve& curve) {
+    return curve.empty() ? LoadMultiple(1.0) : curve.back().multiple;
+}
+
 Strain strain_of(const OverloadCurve& curve, std::span<const OverloadStep> steps) {
     Strain strain;
     double used = 0.0;
@@ -136,19 +140,37 @@ Duration recovery_rest() {
 
 namespace {
 
-// The maker's own points, and the surge behind them where its time is told.
+// The maker's own points, and the surge behind them: for its stated time, or for the usual range of
+// times, but never for longer than the last point.
 OverloadCurves stated_points(const scenario::Inverter& inverter) {
-    OverloadCurve curve;
+    OverloadCurve points;
     for (const auto& held : inverter.overload) {
-        curve.push_back({LoadMultiple(held.at.value()), held.holds});
+        points.push_back({LoadMultiple(held.at.value()), held.holds});
     }
     const double surge = inverter.surge ? double(*inverter.surge / inverter.continuous) : 0.0;
-    const bool beyond = surge > curve.back().multiple.value();
-    if (beyond && inverter.surge_lasts) {
-        curve.push_back(
-            {LoadMultiple(surge), std::min(*inverter.surge_lasts, curve.back().holds)});
+    const auto last = points.back();
+    if (surge <= last.multiple.value()) {
+        return {.curve = units::exactly(points), .duration_known = true};
     }
-    return {.curve = units::exactly(curve), .duration_known = true};
+    const auto with_surge = [&](Duration lasts) {
+        OverloadCurve curve = points;
+        curve.push_back({LoadMultiple(surge), std::min(lasts, last.holds)});
+        return curve;
+    };
+    if (inverter.surge_lasts) {
+        return {.curve = units::exactly(with_surge(*inverter.surge_lasts)), .duration_known = true};
+    }
+    const auto usual = unstated_duration(surge);
+    return {.curve = units::each(
+                [&](const OverloadCurve& curve) { return with_surge(curve.back().holds); }, usual),
+            .known_up_to = last.multiple,
+            .assumptions = {{"inverter.surge_lasts",
+                             fmt::format("beyond {:.3g} times the rating, the last of its points, "
+                                         "the surge of {:.3g} times holds {:.2g} to {:.2g} s",
+                                         last.multiple.value(), surge,
+                                         std::min(usual.low.back().holds, last.holds) / second,
+                                         std::min(usual.high.back().holds, last.holds) / second),
+                             "common practice, no source"}}};
 }
 
 }  // namespace

@@ -31,10 +31,13 @@ using OverloadCurve = std::vector<OverloadPoint>;
 //           twice, a higher multiple held for longer
 [[nodiscard]] units::Result<OverloadCurve> overload_curve(std::vector<OverloadPoint> points);
 
-// Absent: for ever, at a multiple of 1 and below. Between points the logarithm of the time is
+// Absent: forever, at a multiple of 1 and below. Between points the logarithm of the time is
 // straight in the multiple; below the first point its time; above the last point 0.
 [[nodiscard]] std::optional<units::Duration> hold_time(const OverloadCurve& curve,
                                                        LoadMultiple multiple);
+
+// The last point, beyond which nothing is held; 1 of an empty curve.
+[[nodiscard]] LoadMultiple largest_multiple(const OverloadCurve& curve);
 
 // How much of what it holds is used up; trips at 1, which a start must not reach.
 struct Strain {
@@ -58,8 +61,9 @@ struct OverloadStep {
 [[nodiscard]] units::Duration recovery_rest();
 
 struct OverloadCurves {
-    units::Range<OverloadCurve> curve{};  // low holds for the shortest time
-    bool duration_known = false;          // false: a start that needs the surge is marginal at best
+    units::Ends<OverloadCurve> curve{};  // low holds for the shortest time
+    bool duration_known = false;         // false: a start that needs the surge is marginal at best
+    LoadMultiple known_up_to{1.0};       // how far the times are, where they are not known further
     scenario::Assumptions assumptions{};
 };
 

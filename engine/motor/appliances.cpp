@@ -28,17 +28,17 @@ void fill_in_use(LikenedLoad& likened, const std::string& where) {
     scenario::Load& load = likened.load;
     const Appliance& appliance = likened.appliance;
     if (!load.draw) {
-        load.draw = scenario::StatedPower{appliance.run.likely};
+        load.draw = scenario::StatedPower{appliance.run.likely()};
         load.listed_power = appliance.run;
         load.evidence = load.evidence.value_or(scenario::Evidence::guess);
         say(likened, where, "power",
-            fmt::format("{} when on ({} to {})", units::show(appliance.run.likely),
-                        units::show(appliance.run.low), units::show(appliance.run.high)));
+            fmt::format("{} when on ({} to {})", units::show(appliance.run.likely()),
+                        units::show(appliance.run.low()), units::show(appliance.run.high())));
     }
     const bool silent = !load.runs && load.hours.empty() && load.days.empty();
-    if (silent && appliance.duty && appliance.every && appliance.duty->likely.value() < 1.0) {
-        const units::Duration every = appliance.every->likely;
-        const units::Duration on = appliance.duty->likely.value() * every;
+    if (silent && appliance.duty && appliance.every && appliance.duty->likely().value() < 1.0) {
+        const units::Duration every = appliance.every->likely();
+        const units::Duration on = appliance.duty->likely().value() * every;
         load.runs = scenario::DutyCycle{.on = on, .every = every, .starts_at = {}};
         say(likened, where, "runs",
             fmt::format("on for {} in {}", units::show(on), units::show(every)));

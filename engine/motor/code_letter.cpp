@@ -54,8 +54,8 @@ units::Result<units::Range<units::ApparentPower>> locked_rotor_power(std::string
     }
     const double low = band->from;
     const double high = (band + 1)->from;
-    return units::Range<units::ApparentPower>{
-        at(low, rated_output), at((low + high) / 2.0, rated_output), at(high, rated_output)};
+    return units::spanning(at(low, rated_output), at((low + high) / 2.0, rated_output),
+                           at(high, rated_output));
 }
 
 char code_letter_of(units::ApparentPower locked_rotor, units::Power rated_output) {

@@ -31,8 +31,9 @@ units::Result<Range<Current>> current_at(const Winch& winch, Force pull, int lay
     const auto on_the_line = [&](Current no_load) -> Current {
         return no_load + pull / rated * (winch.at_rated_pull - no_load);
     };
-    return Range<Current>{on_the_line(winch.no_load.low), on_the_line(winch.no_load.likely),
-                          above_the_line * on_the_line(winch.no_load.high)};
+    return units::spanning<Current>(on_the_line(winch.no_load.low()),
+                                    on_the_line(winch.no_load.likely()),
+                                    above_the_line * on_the_line(winch.no_load.high()));
 }
 
 Current stalled_current(const Winch& winch) {
@@ -47,7 +48,7 @@ Current stalled_current(units::Voltage open_circuit, units::Voltage brushes,
 }
 
 Range<Current> starting_current(Current rated) {
-    return {2.0 * rated, 4.0 * rated, 6.0 * rated};
+    return units::spanning<Current>(2.0 * rated, 4.0 * rated, 6.0 * rated);
 }
 
 }  // namespace motor

@@ -14,8 +14,8 @@ inline constexpr units::Force pound_force =
 
 // A winch by its sheet. Current grows straight with the pull, method.md (15).
 struct Winch {
-    units::Range<units::Current> no_load{60.0 * units::ampere, 70.0 * units::ampere,
-                                         75.0 * units::ampere};  // [Winch sheets]
+    units::Range<units::Current> no_load = units::spanning<units::Current>(
+        60.0 * units::ampere, 70.0 * units::ampere, 75.0 * units::ampere);  // [Winch sheets]
     units::Current at_rated_pull{};
     units::Force rated_pull{};  // on the first layer of rope
 };

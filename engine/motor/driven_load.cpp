@@ -16,14 +16,14 @@ constexpr LoadTorque parabola(double at_rest) {
     return {.steady = Multiple(at_rest), .with_speed_squared = Multiple(1.0 - at_rest)};
 }
 
-constexpr units::Range<LoadTorque> pump_curve{parabola(0.1), parabola(0.1), parabola(0.2)};
+constexpr units::Ends<LoadTorque> pump_curve{parabola(0.1), parabola(0.1), parabola(0.2)};
 
 constexpr units::Range<units::Duration> inertia(double low, double likely, double high) {
-    return {low * second, likely * second, high * second};
+    return units::spanning<units::Duration>(low * second, likely * second, high * second);
 }
 
 // Torque: common practice, no source. Inertia constants of compressors, pumps and fans:
-// [WECC load model], from memory; of the others common practice, no source.
+// [WECC load model], inertia from memory; of the others common practice, no source.
 constexpr DrivenLoadTraits centrifugal_pump{"centrifugal pump", pump_curve,
                                             inertia(0.05, 0.1, 0.15)};
 constexpr DrivenLoadTraits fan{"fan on the shaft", pump_curve, inertia(0.3, 0.5, 1.0)};

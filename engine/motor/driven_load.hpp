@@ -35,7 +35,7 @@ enum class DrivenLoad {
 // Low is the lightest.
 struct DrivenLoadTraits {
     std::string_view name;
-    units::Range<LoadTorque> torque;
+    units::Ends<LoadTorque> torque;
     units::Range<units::Duration> inertia_constant;  // H: energy at synchronous speed over VA
 };
 

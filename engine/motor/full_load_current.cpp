@@ -70,7 +70,7 @@ std::optional<units::Current> full_load_current(units::Power rated_output, units
 }
 
 units::Range<Multiple> locked_to_full_load() {
-    return {Multiple(3.0), Multiple(4.6), Multiple(6.0)};
+    return units::spanning(Multiple(3.0), Multiple(4.6), Multiple(6.0));
 }
 
 }  // namespace motor

@@ -14,11 +14,11 @@ using units::second;
 
 template <class Tagged>
 constexpr Range<Tagged> of(double low, double likely, double high) {
-    return {Tagged(low), Tagged(likely), Tagged(high)};
+    return units::spanning(Tagged(low), Tagged(likely), Tagged(high));
 }
 
 constexpr Range<units::Duration> seconds(double low, double likely, double high) {
-    return {low * second, likely * second, high * second};
+    return units::spanning<units::Duration>(low * second, likely * second, high * second);
 }
 
 // Where no other source stands, the widths are common practice, no source: planner's defaults,
@@ -45,7 +45,7 @@ constexpr KindTraits capacitor_start{
     .locked_torque = of<Multiple>(2.0, 2.75, 3.5),
     .breakdown_torque = of<Multiple>(2.2, 2.6, 3.0),
     .locked_power_factor = of<PowerFactor>(0.70, 0.85, 0.95),
-    .running_power_factor = of<PowerFactor>(0.60, 0.68, 0.75),
+    .running_power_factor = of<PowerFactor>(0.60, 0.675, 0.75),
     .efficiency = of<Efficiency>(0.55, 0.66, 0.76),
     .time_to_speed = seconds(0.2, 0.6, 1.5),
     .has_start_switch = true,
@@ -59,7 +59,7 @@ constexpr KindTraits permanent_split_fan{
     .locked_torque = of<Multiple>(0.3, 0.5, 0.7),
     .breakdown_torque = of<Multiple>(1.5, 2.0, 2.5),
     .locked_power_factor = of<PowerFactor>(0.60, 0.75, 0.90),
-    .running_power_factor = of<PowerFactor>(0.70, 0.82, 0.95),
+    .running_power_factor = of<PowerFactor>(0.70, 0.825, 0.95),
     .efficiency = of<Efficiency>(0.55, 0.62, 0.70),
     .time_to_speed = seconds(1.0, 2.0, 5.0),
 };
@@ -71,7 +71,7 @@ constexpr KindTraits permanent_split_compressor{
     .locked_torque = of<Multiple>(0.3, 0.55, 0.8),
     .breakdown_torque = of<Multiple>(2.0, 2.25, 2.5),
     .locked_power_factor = of<PowerFactor>(0.70, 0.72, 0.75),
-    .running_power_factor = of<PowerFactor>(0.90, 0.94, 0.97),
+    .running_power_factor = of<PowerFactor>(0.90, 0.935, 0.97),
     .efficiency = of<Efficiency>(0.75, 0.80, 0.85),
     .time_to_speed = seconds(0.1, 0.2, 0.3),
     .follows_full_load_table = true,
@@ -97,7 +97,7 @@ constexpr KindTraits compressor_csir{
     .locked_torque = of<Multiple>(2.0, 2.5, 3.0),
     .breakdown_torque = of<Multiple>(2.0, 2.25, 2.5),
     .locked_power_factor = of<PowerFactor>(0.70, 0.85, 0.95),
-    .running_power_factor = of<PowerFactor>(0.60, 0.75, 0.95),
+    .running_power_factor = of<PowerFactor>(0.60, 0.775, 0.95),
     .efficiency = of<Efficiency>(0.60, 0.71, 0.82),
     .time_to_speed = seconds(0.1, 0.2, 0.5),
     .has_start_switch = true,
@@ -124,7 +124,7 @@ constexpr KindTraits shaded_pole{
     .locked_torque = of<Multiple>(0.2, 0.3, 0.4),
     .breakdown_torque = of<Multiple>(1.2, 1.35, 1.5),
     .locked_power_factor = of<PowerFactor>(0.50, 0.60, 0.70),
-    .running_power_factor = of<PowerFactor>(0.50, 0.58, 0.65),
+    .running_power_factor = of<PowerFactor>(0.50, 0.575, 0.65),
     .efficiency = of<Efficiency>(0.15, 0.25, 0.35),
     .time_to_speed = seconds(0.5, 1.0, 3.0),
 };
@@ -135,7 +135,7 @@ constexpr KindTraits universal{
     .locked_torque = {},
     .breakdown_torque = {},
     .locked_power_factor = of<PowerFactor>(0.80, 0.90, 0.95),
-    .running_power_factor = of<PowerFactor>(0.85, 0.92, 0.97),
+    .running_power_factor = of<PowerFactor>(0.85, 0.91, 0.97),
     .efficiency = of<Efficiency>(0.45, 0.55, 0.65),
     .time_to_speed = seconds(0.1, 0.2, 0.5),
 };
@@ -147,7 +147,7 @@ constexpr KindTraits electronic{
     .locked_torque = {},
     .breakdown_torque = {},
     .locked_power_factor = of<PowerFactor>(0.55, 0.80, 0.98),
-    .running_power_factor = of<PowerFactor>(0.55, 0.80, 0.98),
+    .running_power_factor = of<PowerFactor>(0.55, 0.765, 0.98),
     .efficiency = of<Efficiency>(0.75, 0.82, 0.88),
     .time_to_speed = seconds(5.0, 15.0, 30.0),
 };

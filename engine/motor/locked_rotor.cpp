@@ -7,6 +7,7 @@
 
 #include "motor/code_letter.hpp"
 #include "motor/full_load_current.hpp"
+#include "motor/supply_voltage.hpp"
 
 namespace motor {
 
@@ -19,19 +20,13 @@ using units::Power;
 using units::Range;
 using units::Voltage;
 
-// A motor runs at 10 % above or below its rated voltage: [NEMA MG 1] 12.44, from memory.
-constexpr double voltage_tolerance = 0.10;
 constexpr Voltage usual_plate_voltage = 115.0 * units::volt;  // of motors for 120 V, [NEC] 430.248
 constexpr double plate_current_width = 0.10;                  // common practice, no source
 constexpr Power letter_from = 0.5 * horsepower;  // letters are required from 1/2 hp, [NEC] 430.7(A)
 
 std::string in_amperes(const Range<Current>& current) {
-    return fmt::format("{:.1f} to {:.1f} A", current.low / units::ampere,
-                       current.high / units::ampere);
-}
-
-bool close_to(Voltage rated, Voltage supply) {
-    return std::abs(supply / rated - 1.0) <= voltage_tolerance;
+    return fmt::format("{:.1f} to {:.1f} A", current.low() / units::ampere,
+                       current.high() / units::ampere);
 }
 
 Voltage rated_voltage(const scenario::Motor& motor, const Installation& at,
@@ -40,7 +35,7 @@ Voltage rated_voltage(const scenario::Motor& motor, const Installation& at,
         return *motor.voltage;
     }
     const Voltage rated =
-        close_to(usual_plate_voltage, at.supply) ? usual_plate_voltage : at.supply;
+        runs_from(usual_plate_voltage, at.supply) ? usual_plate_voltage : at.supply;
     assumptions.push_back({at.where + ".voltage",
                            fmt::format("taken as a {:.0f} V motor", rated / units::volt),
                            "common practice, no source"});
@@ -60,8 +55,8 @@ std::optional<Range<Current>> from_plate_current(const Plate& plate) {
         return std::nullopt;
     }
     const Current read = *plate.motor.locked_rotor_current;
-    return Range<Current>{(1.0 - plate_current_width) * read, read,
-                          (1.0 + plate_current_width) * read};
+    return units::spanning<Current>((1.0 - plate_current_width) * read, read,
+                                    (1.0 + plate_current_width) * read);
 }
 
 // The letter V and a letter without horsepower are errors only where there is no plate current.
@@ -105,26 +100,27 @@ std::optional<Range<Current>> from_table(const Plate& plate) {
 
 // Running current by the best that is known of the running draw, method.md (3).
 std::optional<Range<Current>> running_current(const Plate& plate) {
-    const auto factor = plate.at.running_power_factor
-                            ? units::exactly(*plate.at.running_power_factor)
-                            : plate.traits.running_power_factor;
+    const Range<units::PowerFactor> factor = plate.at.running_power_factor
+                                                 ? units::exactly(*plate.at.running_power_factor)
+                                                 : plate.traits.running_power_factor;
     const auto amperes = [&](Power real, double pf) -> Current { return real / pf / plate.rated; };
     if (plate.motor.full_load_current) {
         return units::exactly(*plate.motor.full_load_current);
     }
     if (plate.at.running_power) {
         const auto& real = *plate.at.running_power;
-        return Range<Current>{amperes(real.low, factor.high.value()),
-                              amperes(real.likely, factor.likely.value()),
-                              amperes(real.high, factor.low.value())};
+        return units::spanning(amperes(real.low(), factor.high().value()),
+                               amperes(real.likely(), factor.likely().value()),
+                               amperes(real.high(), factor.low().value()));
     }
     // Horsepower printed on a brush motor is a peak that it cannot hold.
     if (plate.motor.horsepower && plate.motor.kind != MotorKind::universal) {
         const Power output = *plate.motor.horsepower;
         const auto& efficiency = plate.traits.efficiency;
-        return Range<Current>{amperes(output / efficiency.high.value(), factor.high.value()),
-                              amperes(output / efficiency.likely.value(), factor.likely.value()),
-                              amperes(output / efficiency.low.value(), factor.low.value())};
+        return units::spanning(
+            amperes(output / efficiency.high().value(), factor.high().value()),
+            amperes(output / efficiency.likely().value(), factor.likely().value()),
+            amperes(output / efficiency.low().value(), factor.low().value()));
     }
     return std::nullopt;
 }
@@ -134,19 +130,16 @@ std::optional<Range<Current>> from_running_draw(const Plate& plate) {
     if (!running) {
         return std::nullopt;
     }
-    return each([](Current amperes, Multiple times) { return times.value() * amperes; }, *running,
-                plate.traits.locked_to_running);
+    return units::spanning(each(
+        [](Current amperes, Multiple times) -> Current { return times.value() * amperes; },
+        units::more_is_harder(*running), units::more_is_harder(plate.traits.locked_to_running)));
 }
 
 units::Errors refusals(const Plate& plate) {
     units::Errors errors;
-    if (!close_to(plate.rated, plate.at.supply)) {
+    if (!runs_from(plate.rated, plate.at.supply)) {
         errors.push_back(
-            {.where = plate.at.where + ".voltage",
-             .found = fmt::format("a {:.0f} V motor cannot be run from {:.0f} V, "
-                                  "however strong the inverter",
-                                  plate.rated / units::volt, plate.at.supply / units::volt),
-             .remedy = fmt::format("use a motor for {:.0f} V", plate.at.supply / units::volt)});
+            voltage_refusal(plate.at.where + ".voltage", "motor", plate.rated, plate.at.supply));
     }
     const auto& locked = plate.motor.locked_rotor_current;
     const auto& full = plate.motor.full_load_current;
@@ -207,9 +200,9 @@ void tell_how_it_was_found(const Plate& plate, LockedRotor& found) {
 
 void fit_soft_start(const Plate& plate, LockedRotor& found) {
     found.let_through = let_through_by_soft_start();
-    found.current =
-        each([](Current current, units::Share share) { return share.value() * current; },
-             found.current, *found.let_through);
+    found.current = units::spanning(
+        each([](Current current, units::Share share) -> Current { return share.value() * current; },
+             units::more_is_harder(found.current), units::more_is_harder(*found.let_through)));
     found.assumptions.push_back({plate.at.where + ".soft_start",
                                  "the device lets 35 to 50 % of the locked-rotor current through, "
                                  "and 12 to 25 % of the torque",
@@ -284,7 +277,7 @@ units::Result<LockedRotor> locked_rotor(const scenario::Motor& motor, const Inst
     return found;
 }
 
-units::Range<Demand> demand_at(const LockedRotor& motor, Voltage actual) {
+units::Ends<Demand> demand_at(const LockedRotor& motor, Voltage actual) {
     const double ratio = actual / motor.rated_voltage;
     return each(
         [&](Current rated, units::PowerFactor factor) {
@@ -296,11 +289,11 @@ units::Range<Demand> demand_at(const LockedRotor& motor, Voltage actual) {
                           .real = units::real_power(apparent, factor),
                           .reactive = units::ReactivePower(sine * apparent.amount())};
         },
-        motor.current, motor.power_factor);
+        units::more_is_harder(motor.current), units::more_is_harder(motor.power_factor));
 }
 
 units::Range<units::Share> let_through_by_soft_start() {
-    return {units::Share(0.35), units::Share(0.42), units::Share(0.50)};
+    return units::spanning(units::Share(0.35), units::Share(0.42), units::Share(0.50));
 }
 
 }  // namespace motor

@@ -66,7 +66,7 @@ struct Demand {
 
 // A stalled motor is an impedance: current goes with the voltage, power with its square,
 // method.md (1). Low, likely and high take the same ends of current and power factor.
-[[nodiscard]] units::Range<Demand> demand_at(const LockedRotor& motor, units::Voltage actual);
+[[nodiscard]] units::Ends<Demand> demand_at(const LockedRotor& motor, units::Voltage actual);
 
 // "Starting watts" of a printed list, which expects a generator that sags: torque and demand are
 // then those of a lower voltage. Kept apart, so that it is never taken for the demand at full

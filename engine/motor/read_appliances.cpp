@@ -114,9 +114,8 @@ struct Reader {
     template <class Quantity>
     std::optional<units::Range<Quantity>> range(std::string_view key) {
         const auto values = rising<Quantity>(key, 3);
-        return values
-                   ? std::optional(units::Range<Quantity>{(*values)[0], (*values)[1], (*values)[2]})
-                   : std::nullopt;
+        return values ? std::optional(units::spanning((*values)[0], (*values)[1], (*values)[2]))
+                      : std::nullopt;
     }
 
     template <class Value, std::size_t count>

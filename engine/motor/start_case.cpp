@@ -13,7 +13,6 @@ namespace motor {
 namespace {
 
 using units::AngularVelocity;
-using units::Range;
 
 constexpr double full_turn = 6.28318530717958647692;
 
@@ -32,11 +31,6 @@ AngularVelocity synchronous_speed(units::Frequency frequency, AngularVelocity fu
     const double one_pair = full_turn * (frequency / units::hertz);
     const double pairs = std::floor(one_pair / (full_load / radian_per_second));
     return one_pair / std::max(1.0, pairs) * radian_per_second;
-}
-
-template <class T>
-Range<T> reversed(const Range<T>& range) {
-    return {range.high, range.likely, range.low};
 }
 
 // Energy at synchronous speed over apparent power is H, method.md (13).
@@ -60,9 +54,9 @@ scenario::Assumptions what_was_taken(const Shaft& shaft, const KindTraits& trait
         {where + ".kind",
          fmt::format("torque at rest {:.2g} to {:.2g} and at its peak {:.2g} to {:.2g} times the "
                      "full-load torque ({})",
-                     traits.locked_torque->low.value(), traits.locked_torque->high.value(),
-                     traits.breakdown_torque->low.value(), traits.breakdown_torque->high.value(),
-                     traits.name),
+                     traits.locked_torque->low().value(), traits.locked_torque->high().value(),
+                     traits.breakdown_torque->low().value(),
+                     traits.breakdown_torque->high().value(), traits.name),
          "method.md of motor, Kinds"}};
     if (!shaft.full_load_speed) {
         taken.push_back(
@@ -109,7 +103,7 @@ std::optional<StartCases> start_cases(const LockedRotor& locked, const Shaft& sh
         shaft.frequency / (usual_frequency * units::hertz) * usual_speed);
     const AngularVelocity synchronous = synchronous_speed(shaft.frequency, full_load_speed);
     const units::ApparentPower rated = units::apparent_power(
-        shaft.output / traits.efficiency.likely.value(), traits.running_power_factor.likely);
+        shaft.output / traits.efficiency.likely().value(), traits.running_power_factor.likely());
     const units::ApparentPower turning = std::min(rated, most_apparent_for_inertia(shaft.output));
     const units::Current running = rated.amount() / locked.rated_voltage;
 
@@ -128,16 +122,18 @@ std::optional<StartCases> start_cases(const LockedRotor& locked, const Shaft& sh
             .locked_current = current,
             .running_current = std::min(running, current),
             .locked_power_factor = factor,
-            .running_power_factor = traits.running_power_factor.likely};
+            .running_power_factor = traits.running_power_factor.likely()};
         return StartCase{motor, drives == DrivenLoad::compressor_against_head
                                     ? load
                                     : turned_on_the_mains(motor, load)};
     };
-    return StartCases{.burden = units::each(one_case, reversed(*traits.locked_torque),
-                                            reversed(*traits.breakdown_torque), driven.torque,
-                                            driven.inertia_constant,
-                                            locked.evidence.front().current, locked.power_factor),
-                      .assumptions = what_was_taken(shaft, traits, driven, full_load_speed, where)};
+    return StartCases{
+        .burden = units::each(one_case, units::less_is_harder(*traits.locked_torque),
+                              units::less_is_harder(*traits.breakdown_torque), driven.torque,
+                              units::more_is_harder(driven.inertia_constant),
+                              units::more_is_harder(locked.evidence.front().current),
+                              units::more_is_harder(locked.power_factor)),
+        .assumptions = what_was_taken(shaft, traits, driven, full_load_speed, where)};
 }
 
 std::optional<units::Power> shaft_output(const scenario::Motor& motor,
@@ -148,7 +144,7 @@ std::optional<units::Power> shaft_output(const scenario::Motor& motor,
     if (!running_power) {
         return std::nullopt;
     }
-    return traits_of(motor.kind).efficiency.likely.value() * *running_power;
+    return traits_of(motor.kind).efficiency.likely().value() * *running_power;
 }
 
 }  // namespace motor

@@ -19,7 +19,7 @@ struct StartCase {
 };
 
 struct StartCases {
-    units::Range<StartCase> burden;  // low: most torque, least to turn, least current
+    units::Ends<StartCase> burden;  // low: most torque, least to turn, least current
     scenario::Assumptions assumptions{};
 };
 

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "motor/kind.hpp"
+#include "units/range.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -20,68 +22,43 @@ struct Overloaded : Cases... {
     using Cases::operator()...;
 };
 
-struct FactorRange {
-    double low = 1.0;
-    double likely = 1.0;
-    double high = 1.0;
-};
+using Factors = units::Range<units::PowerFactor>;
 
-// Power factor at full load by kind of motor: common practice, no source.
-FactorRange factor_of(scenario::MotorKind kind) {
-    using scenario::MotorKind;
-    switch (kind) {
-        case MotorKind::split_phase:
-            return {0.55, 0.60, 0.65};
-        case MotorKind::capacitor_start:
-            return {0.60, 0.675, 0.75};
-        case MotorKind::permanent_split_fan:
-            return {0.70, 0.825, 0.95};
-        case MotorKind::permanent_split_compressor:
-            return {0.90, 0.935, 0.97};
-        case MotorKind::compressor_rsir:
-            return {0.55, 0.65, 0.75};
-        case MotorKind::compressor_csir:
-            return {0.60, 0.775, 0.95};
-        case MotorKind::submersible:
-            return {0.65, 0.80, 0.95};
-        case MotorKind::shaded_pole:
-            return {0.50, 0.575, 0.65};
-        case MotorKind::universal:
-            return {0.85, 0.91, 0.97};
-        case MotorKind::electronic:
-            return {0.55, 0.765, 0.98};
-        case MotorKind::direct_current:
-            return {1.0, 1.0, 1.0};
-    }
-    return {};
+constexpr Factors unity = units::exactly(units::PowerFactor(1.0));
+
+// At full load; what turns on direct current has none.
+Factors factor_of(scenario::MotorKind kind) {
+    return kind == scenario::MotorKind::direct_current
+               ? unity
+               : motor::traits_of(kind).running_power_factor;
 }
 
 // Any appliance whose plate gives volts and amperes only: common practice, no source.
-constexpr FactorRange unknown_factor{0.6, 0.8, 1.0};
+constexpr Factors unknown_factor =
+    units::spanning(units::PowerFactor(0.6), units::PowerFactor(0.8), units::PowerFactor(1.0));
 
 const scenario::Nameplate* nameplate_of(const scenario::Load& load) {
     return load.draw ? std::get_if<scenario::Nameplate>(&*load.draw) : nullptr;
 }
 
-FactorRange power_factor(const scenario::Load& load, const std::string& where,
-                         scenario::Assumptions& assumed) {
+Factors power_factor(const scenario::Load& load, const std::string& where,
+                     scenario::Assumptions& assumed) {
     if (load.from != scenario::Outlet::ac) {
-        return {};
+        return unity;
     }
     const scenario::Nameplate* const plate = nameplate_of(load);
     const auto stated = plate && plate->power_factor ? plate->power_factor : load.power_factor;
     if (stated) {
-        return {stated->value(), stated->value(), stated->value()};
+        return units::exactly(*stated);
     }
-    const FactorRange range = load.motor ? factor_of(load.motor->kind)
-                              : plate    ? unknown_factor
-                                         : FactorRange{};
-    assumed.push_back({where + ".power_factor",
-                       range.low == range.high
-                           ? fmt::format("power factor {:.3g}", range.likely)
-                           : fmt::format("power factor {:.3g}, between {:.3g} and {:.3g}",
-                                         range.likely, range.low, range.high),
-                       practice});
+    const Factors range = load.motor ? factor_of(load.motor->kind) : plate ? unknown_factor : unity;
+    assumed.push_back(
+        {where + ".power_factor",
+         range.low() == range.high()
+             ? fmt::format("power factor {:.3g}", range.likely().value())
+             : fmt::format("power factor {:.3g}, between {:.3g} and {:.3g}", range.likely().value(),
+                           range.low().value(), range.high().value()),
+         load.motor ? "method.md of motor, Kinds" : practice});
     return range;
 }
 
@@ -190,21 +167,26 @@ units::Errors unusable(const scenario::Load& load, const std::string& where) {
     return errors;
 }
 
-LoadPower around(units::Power likely, double width, std::string from_what) {
-    return {.low = (1.0 - width) * likely,
-            .likely = likely,
-            .high = (1.0 + width) * likely,
+LoadPower running(const units::Range<units::Power>& range, std::string from_what) {
+    return {.low = range.low(),
+            .likely = range.likely(),
+            .high = range.high(),
             .from_what = std::move(from_what)};
 }
 
-LoadPower from_nameplate(const scenario::Nameplate& plate, const FactorRange& factor,
-                         double width) {
+LoadPower around(units::Power likely, double width, std::string from_what) {
+    return running(
+        units::spanning<units::Power>((1.0 - width) * likely, likely, (1.0 + width) * likely),
+        std::move(from_what));
+}
+
+LoadPower from_nameplate(const scenario::Nameplate& plate, const Factors& factor, double width) {
     const units::Power most = plate.voltage * plate.current;
-    return {.low = (1.0 - width) * factor.low * most,
-            .likely = factor.likely * most,
-            .high = factor.high * most,
-            .from_what = "nameplate " + units::show(plate.voltage) + ", " +
-                         units::show(plate.current) + ": the most it takes"};
+    return running(
+        units::spanning<units::Power>((1.0 - width) * factor.low().value() * most,
+                                      factor.likely().value() * most, factor.high().value() * most),
+        "nameplate " + units::show(plate.voltage) + ", " + units::show(plate.current) +
+            ": the most it takes");
 }
 
 }  // namespace
@@ -215,7 +197,7 @@ units::Result<LoadPower> load_power(const scenario::Load& load, const std::strin
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const FactorRange factor = power_factor(load, where, assumed);
+    const Factors factor = power_factor(load, where, assumed);
     const double share = width(load, where, assumed);
     // A mean over whole cycles is spread over the part of each cycle in which the load runs.
     const double running_over_mean = load.runs ? double(load.runs->every / load.runs->on) : 1.0;
@@ -223,10 +205,9 @@ units::Result<LoadPower> load_power(const scenario::Load& load, const std::strin
         Overloaded{
             [&](const scenario::StatedPower& stated) {
                 if (load.listed_power) {
-                    return LoadPower{.low = load.listed_power->low,
-                                     .likely = stated.power,
-                                     .high = load.listed_power->high,
-                                     .from_what = "list of appliances: " + load.like.value_or("")};
+                    return running(units::spanning(load.listed_power->low(), stated.power,
+                                                   load.listed_power->high()),
+                                   "list of appliances: " + load.like.value_or(""));
                 }
                 return around(stated.power, share, "stated " + units::show(stated.power));
             },
@@ -242,7 +223,7 @@ units::Result<LoadPower> load_power(const scenario::Load& load, const std::strin
             [&](const scenario::Nameplate& plate) { return from_nameplate(plate, factor, share); },
         },
         *load.draw);
-    power.factor = units::PowerFactor(factor.likely);
+    power.factor = factor.likely();
     power.converter = converter(load, where, assumed);
     return power;
 }

@@ -19,9 +19,9 @@ struct MotorStart {
     std::size_t load = 0;         // in the file's order
     units::Voltage rested{};      // of the bank, with nothing drawn
     units::StateOfCharge charge;  // of the bank
-    units::Range<units::Power> ac{};
-    units::Range<units::ReactivePower> ac_reactive{};
-    units::Range<units::Power> direct{};
+    units::Ends<units::Power> ac{};
+    units::Ends<units::ReactivePower> ac_reactive{};
+    units::Ends<units::Power> direct{};
     bool with_the_supply = false;  // not by its own cycle: the supply came back, or was switched on
 };
 

@@ -32,10 +32,11 @@ Value value_of(Written quantity) {
 }
 
 template <class Written>
-Value range_of(const units::Range<Written>& range) {
-    return {Members{{"low", "at least", value_of(range.low)},
-                    {"likely", "likely", value_of(range.likely)},
-                    {"high", "at most", value_of(range.high)}}};
+Value range_of(const units::Ends<Written>& ends) {
+    const auto range = units::spanning(ends);
+    return {Members{{"low", "at least", value_of(range.low())},
+                    {"likely", "likely", value_of(range.likely())},
+                    {"high", "at most", value_of(range.high())}}};
 }
 
 Quantity share_of_limit(checks::Utilised used) {
@@ -50,9 +51,9 @@ Value utilisation_of(const Judgement& judged) {
     for (const auto& use : judged.used)
         members.push_back({std::string(checks::name_of(use.constraint)),
                            std::string(checks::in_words(use.constraint)),
-                           {Members{{"low", "at least", {share_of_limit(use.used.low)}},
-                                    {"likely", "likely", {share_of_limit(use.used.likely)}},
-                                    {"high", "at most", {share_of_limit(use.used.high)}}}}});
+                           {Members{{"low", "at least", {share_of_limit(use.used.low())}},
+                                    {"likely", "likely", {share_of_limit(use.used.likely())}},
+                                    {"high", "at most", {share_of_limit(use.used.high())}}}}});
     return {std::move(members)};
 }
 
@@ -172,7 +173,7 @@ std::string sentence_for(const LoadStart& start, const StartPlan& plan) {
         const auto* use = start.judged.of(start.judged.binding);
         text += fmt::format(" (nearest limit: {}, at most {:.0f} % used)",
                             checks::in_words(start.judged.binding),
-                            use == nullptr ? 0.0 : 100.0 * use->used.high.value());
+                            use == nullptr ? 0.0 : 100.0 * use->used.high().value());
         if (start.down_to && start.down_to->value() > 0.01)
             text += fmt::format(", surely down to a charge of {}", in_words(*start.down_to, 2));
         return text + ".";

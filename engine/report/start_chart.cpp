@@ -14,8 +14,8 @@ std::string in_percent(const units::Range<checks::Utilised>& used) {
         return share.value() > 9.99 ? std::string("> 999")
                                     : fmt::format("{:.0f}", 100.0 * share.value());
     };
-    const auto low = percent(used.low);
-    const auto high = percent(used.high);
+    const auto low = percent(used.low());
+    const auto high = percent(used.high());
     return low == high ? high + " %" : low + " to " + high + " %";
 }
 
@@ -27,9 +27,9 @@ StartChart start_chart(const checks::LoadStart& start) {
     for (const auto& use : start.judged.used)
         chart.bars.push_back({.constraint = std::string(checks::name_of(use.constraint)),
                               .label = std::string(checks::in_words(use.constraint)),
-                              .low = use.used.low.value(),
-                              .likely = use.used.likely.value(),
-                              .high = use.used.high.value(),
+                              .low = use.used.low().value(),
+                              .likely = use.used.likely().value(),
+                              .high = use.used.high().value(),
                               .comfortable = checks::comfortable(use.constraint).value(),
                               .binding = use.constraint == start.judged.binding,
                               .shown = in_percent(use.used)});

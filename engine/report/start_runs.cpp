@@ -18,8 +18,9 @@ std::optional<Range<Power>> from_horsepower(const scenario::Load& load) {
         return std::nullopt;
     const auto& efficiency = motor::traits_of(load.motor->kind).efficiency;
     const Power output = *load.motor->horsepower;
-    return Range<Power>{output / efficiency.high.value(), output / efficiency.likely.value(),
-                        output / efficiency.low.value()};
+    return units::spanning<Power>(output / efficiency.high().value(),
+                                  output / efficiency.likely().value(),
+                                  output / efficiency.low().value());
 }
 
 }  // namespace
@@ -36,11 +37,11 @@ units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
             if (const auto power = from_horsepower(load)) {
                 run.draw = {.real = *power,
                             .factor = load.power_factor.value_or(
-                                motor::traits_of(load.motor->kind).running_power_factor.likely)};
+                                motor::traits_of(load.motor->kind).running_power_factor.likely())};
                 found.assumptions.push_back(
                     {where + ".power",
                      fmt::format("{:.0f} to {:.0f} W once it runs, from its horsepower",
-                                 power->low / units::watt, power->high / units::watt),
+                                 power->low() / units::watt, power->high() / units::watt),
                      "method.md of motor, Kinds"});
             }
             found.runs.push_back(run);
@@ -52,7 +53,8 @@ units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
             continue;
         }
         found.runs.push_back(
-            {.draw = {.real = {power->low, power->likely, power->high}, .factor = power->factor},
+            {.draw = {.real = units::spanning(power->low, power->likely, power->high),
+                      .factor = power->factor},
              .converter = power->converter});
     }
     if (!errors.empty()) return units::fail(std::move(errors));

@@ -26,9 +26,9 @@ Series utilisation_table(const StartPlan& plan) {
         for (const auto& use : judged.used) {
             loads.push_back(name);
             constraints.emplace_back(checks::in_words(use.constraint));
-            low.push_back(100.0 * use.used.low.value());
-            likely.push_back(100.0 * use.used.likely.value());
-            high.push_back(100.0 * use.used.high.value());
+            low.push_back(100.0 * use.used.low().value());
+            likely.push_back(100.0 * use.used.likely().value());
+            high.push_back(100.0 * use.used.high().value());
             verdicts.emplace_back(checks::name_of(judged.verdict));
         }
     };
@@ -78,8 +78,9 @@ class Rows {
     explicit Rows(std::string section) : section_(std::move(section)) {}
 
     template <class Written>
-    void range(const std::string& what, const units::Range<Written>& range, const char* formula,
+    void range(const std::string& what, const units::Ends<Written>& ends, const char* formula,
                std::string source) {
+        const auto range = units::spanning(ends);
         const auto as_shown = [](Written quantity) {
             if constexpr (std::is_same_v<Written, units::Duration>) {
                 return shown_in_seconds(quantity);
@@ -87,9 +88,9 @@ class Rows {
                 return shown(quantity);
             }
         };
-        add(what + ", at least", as_shown(std::min(range.low, range.high)), formula, source);
-        add(what + ", likely", as_shown(range.likely), formula, source);
-        add(what + ", at most", as_shown(std::max(range.low, range.high)), formula, source);
+        add(what + ", at least", as_shown(range.low()), formula, source);
+        add(what + ", likely", as_shown(range.likely()), formula, source);
+        add(what + ", at most", as_shown(range.high()), formula, source);
     }
     void add(std::string what, Quantity value, const char* formula, std::string source) {
         rows_.push_back({section_, std::move(what), std::move(value), formula, std::move(source)});
@@ -108,9 +109,9 @@ std::vector<WorkingRow> working_of(const LoadStart& start) {
         rows.range("current while it starts", judged.draw.direct_current, "motor method.md (15)",
                    "its rated current");
     } else {
-        const units::Range<units::ApparentPower> alone{
+        const units::Ends<units::ApparentPower> alone{
             start.demand.low.apparent, start.demand.likely.apparent, start.demand.high.apparent};
-        const units::Range<units::Current> current{
+        const units::Ends<units::Current> current{
             start.demand.low.current, start.demand.likely.current, start.demand.high.current};
         rows.range("locked-rotor current at the unit's voltage", current, "motor method.md (1)",
                    "see assumptions for the evidence");

@@ -14,8 +14,8 @@ using checks::StartVerdict;
 namespace {
 
 std::string percent_of_limit(const units::Range<checks::Utilised>& used) {
-    const double low = 100.0 * used.low.value();
-    const double high = 100.0 * used.high.value();
+    const double low = 100.0 * used.low().value();
+    const double high = 100.0 * used.high().value();
     if (high > 999.0) return fmt::format("{:.0f} % of the limit and more", low);
     return low + 0.5 >= high ? fmt::format("{:.0f} % of the limit", high)
                              : fmt::format("{:.0f} to {:.0f} % of the limit", low, high);
@@ -51,10 +51,8 @@ std::string_view plain(StartVerdict verdict) {
 
 template <class Written>
 std::string between(const units::Range<Written>& range) {
-    const auto low = std::min(range.low, range.high);
-    const auto high = std::max(range.low, range.high);
-    const std::string from = in_words(low);
-    const std::string to = in_words(high);
+    const std::string from = in_words(range.low());
+    const std::string to = in_words(range.high());
     return from == to ? to : from + " to " + to;
 }
 template std::string between(const units::Range<units::ApparentPower>&);
@@ -72,8 +70,8 @@ std::string reason_of(const Judgement& judged, const checks::StartPlan& plan) {
             return "it is not made for the voltage of this unit";
         case Constraint::surge_power:
             return fmt::format("it asks {} of the inverter, whose surge is {} ({})",
-                               between(draw.apparent),
-                               plan.inverter ? between(plan.inverter->surge) : "not known", used);
+                               between(spanning(draw.apparent)), between(spanning(draw.surge)),
+                               used);
         case Constraint::surge_duration:
             if (draw.surge_time_in_doubt)
                 return fmt::format(
@@ -83,37 +81,39 @@ std::string reason_of(const Judgement& judged, const checks::StartPlan& plan) {
             return fmt::format(
                 "the start takes {}, and the inverter may hold {} for less than "
                 "that",
-                between(draw.time), in_words(draw.apparent.high));
+                between(spanning(draw.time)), in_words(draw.apparent.high));
         case Constraint::torque:
-            if (draw.waveform_in_doubt && use != nullptr && use->used.high.value() < 0.83)
+            if (draw.waveform_in_doubt && use != nullptr && use->used.high().value() < 0.83)
                 return "motors with a capacitor or a compressor suffer from a quasi-square wave";
             return fmt::format(
                 "what it turns takes {:.0f} to {:.0f} % of its torque",
-                use == nullptr ? 0.0 : 100.0 * use->used.low.value(),
-                use == nullptr ? 0.0 : std::min(999.0, 100.0 * use->used.high.value()));
+                use == nullptr ? 0.0 : 100.0 * use->used.low().value(),
+                use == nullptr ? 0.0 : std::min(999.0, 100.0 * use->used.high().value()));
         case Constraint::after_start:
             return fmt::format("once it runs, more is on than the inverter carries for long ({})",
                                used);
         case Constraint::low_voltage:
-            return fmt::format("the voltage at the inverter falls to {}, and it switches off at {}",
-                               judged.collapses ? in_words(judged.voltage.low) + ", or collapses"
-                                                : between(judged.voltage),
-                               plan.inverter ? between(plan.inverter->cutoff) : "its cut-off");
+            return fmt::format(
+                "the voltage at the inverter falls to {}, and it switches off at {}",
+                judged.collapses ? in_words(judged.voltage.low) + ", or collapses"
+                                 : between(spanning(judged.voltage)),
+                plan.inverter ? between(spanning(plan.inverter->cutoff)) : "its cut-off");
         case Constraint::collapse:
-            return fmt::format("{} is asked of the packs, which is {}", between(draw.direct_power),
-                               use != nullptr && use->used.low.value() > 1.0
+            return fmt::format("{} is asked of the packs, which is {}",
+                               between(spanning(draw.direct_power)),
+                               use != nullptr && use->used.low().value() > 1.0
                                    ? "more than they can give at any voltage"
                                    : percent_of_limit(use->used) + " they can give at any voltage");
         case Constraint::pack_current:
             return fmt::format("one pack would carry {}, and its protection lets {} through for {}",
-                               between(judged.pack_current), pack_limit(judged, plan),
+                               between(spanning(judged.pack_current)), pack_limit(judged, plan),
                                for_time(draw.time.high));
         case Constraint::fuse:
             return fmt::format("a fuse of the packs or the inverter may melt in {} ({})",
                                for_time(draw.time.high), used);
         case Constraint::connector:
             return fmt::format("a connector or switch of the inverter would carry {} ({})",
-                               between(judged.current), used);
+                               between(spanning(judged.current)), used);
     }
     return "";
 }

@@ -19,12 +19,12 @@ bool is_called(const motor::Appliance& appliance, const QString& wanted) {
 
 QString detail_of(const motor::Appliance& appliance) {
     const auto watts = [](units::Power power) { return words_of(units::show(power)); };
-    QString detail =
-        QObject::tr("%1 while on (%2 to %3)")
-            .arg(watts(appliance.run.likely), watts(appliance.run.low), watts(appliance.run.high));
-    if (appliance.duty && appliance.duty->likely.value() < 1.0) {
+    QString detail = QObject::tr("%1 while on (%2 to %3)")
+                         .arg(watts(appliance.run.likely()), watts(appliance.run.low()),
+                              watts(appliance.run.high()));
+    if (appliance.duty && appliance.duty->likely().value() < 1.0) {
         detail = QObject::tr("%1, on %2 of the time")
-                     .arg(detail, words_of(units::show(appliance.duty->likely, 2)));
+                     .arg(detail, words_of(units::show(appliance.duty->likely(), 2)));
     }
     return detail;
 }

@@ -11,12 +11,12 @@ namespace touch {
 scenario::Load load_like(const motor::Appliance& appliance) {
     scenario::Load load{.name = appliance.name,
                         .from = appliance.from,
-                        .draw = scenario::StatedPower{.power = appliance.run.likely}};
-    const bool cycles = appliance.duty && appliance.every && appliance.duty->likely.value() < 1.0;
+                        .draw = scenario::StatedPower{.power = appliance.run.likely()}};
+    const bool cycles = appliance.duty && appliance.every && appliance.duty->likely().value() < 1.0;
     if (cycles) {
         load.runs =
-            scenario::DutyCycle{.on = appliance.duty->likely.value() * appliance.every->likely,
-                                .every = appliance.every->likely};
+            scenario::DutyCycle{.on = appliance.duty->likely().value() * appliance.every->likely(),
+                                .every = appliance.every->likely()};
     }
     load.priority = appliance.medical ? 1 : 3;
     load.evidence = scenario::Evidence::guess;

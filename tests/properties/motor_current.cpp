@@ -48,8 +48,8 @@ TEST(motor_current, an_answer_is_a_rising_range_and_a_refusal_says_where_and_wha
             return;
         }
         RC_ASSERT(!found->evidence.empty() && !found->assumptions.empty());
-        RC_ASSERT(found->current.low <= found->current.likely);
-        RC_ASSERT(found->current.likely <= found->current.high);
+        RC_ASSERT(found->current.low() <= found->current.likely());
+        RC_ASSERT(found->current.likely() <= found->current.high());
         RC_ASSERT(found->current == found->evidence.front().current);
         const auto demand = demand_at(*found, 120.0 * volt);
         RC_ASSERT(demand.low.apparent <= demand.high.apparent);

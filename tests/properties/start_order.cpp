@@ -1,4 +1,7 @@
 // A better unit never makes a start worse.
+#include <algorithm>
+#include <cmath>
+
 #include "checks/start_packs.hpp"
 #include "checks/start_settle.hpp"
 #include "motor/code_letter.hpp"
@@ -51,8 +54,8 @@ Branch any_branch() {
                   .path = {},
                   .count = static_cast<int>(between(1, 5))};
     const double least = between(1, 20, 0.001);
-    branch.path = {least * ohm, between(100, 150, 0.01) * least * ohm,
-                   between(150, 250, 0.01) * least * ohm};
+    branch.path = units::spanning<units::Resistance>(
+        least * ohm, between(100, 150, 0.01) * least * ohm, between(150, 250, 0.01) * least * ohm);
     if (*rc::gen::arbitrary<bool>()) branch.limits.continuous = between(40, 300) * ampere;
     if (*rc::gen::arbitrary<bool>())
         branch.limits.pulse = {{between(100, 500) * ampere, between(1, 60, 0.1) * second}};
@@ -71,14 +74,16 @@ Generated any_start() {
     const int motors = *rc::gen::inRange(1, 3);
     const double power = between(50, 1200);
     for (int i = 0; i < motors; ++i) {
-        const RunningDraw running{.real = {0.8 * power * watt, power * watt, 1.3 * power * watt},
+        const RunningDraw running{.real = units::spanning<units::Power>(
+                                      0.8 * power * watt, power * watt, 1.3 * power * watt),
                                   .factor = units::PowerFactor(0.7)};
         auto motor = starting_motor(any_motor(), "load[0]", running, made.question.inverter);
         RC_PRE(motor.has_value());
         made.question.motors.push_back(*motor);
     }
     made.question.background = background_of(
-        {.real = {between(0, 100) * watt, between(100, 300) * watt, between(300, 800) * watt},
+        {.real = units::spanning<units::Power>(between(0, 100) * watt, between(100, 300) * watt,
+                                               between(300, 800) * watt),
          .factor = units::PowerFactor(0.9)});
     const auto branch = any_branch();
     made.question.source = {.branches = {branch, branch}, .shared = between(0, 30, 0.0001) * ohm};
@@ -116,8 +121,9 @@ TEST(start_order, a_thicker_cable_never_makes_a_start_worse) {
         StartQuestion thicker = made.question;
         thicker.source.shared = between(0, 100, 0.01) * thicker.source.shared;
         for (auto& branch : thicker.source.branches)
-            for (const End end : all_ends)
-                at(branch.path, end) = 0.9 * at(branch.path, end);
+            branch.path = units::each(
+                [](units::Resistance whole) -> units::Resistance { return 0.9 * whole; },
+                branch.path);
         expect_no_worse(thicker, made.question);
     }));
 }
@@ -132,6 +138,43 @@ TEST(start_order, a_longer_surge_never_makes_a_start_worse) {
         made.described.surge_lasts = between(1, 10) * *made.described.surge_lasts;
         longer.inverter = *inverter_side(made.described, 12.8 * volt);
         expect_no_worse(longer, made.question);
+    }));
+}
+
+template <class T>
+void expect_in_order(const units::Range<T>& range) {
+    RC_ASSERT(!(range.likely() < range.low()));
+    RC_ASSERT(!(range.high() < range.likely()));
+}
+
+void expect_ordered_and_rightly_bound(const Judgement& found) {
+    for (const auto& use : found.used) {
+        expect_in_order(use.used);
+        RC_ASSERT(std::isfinite(use.used.high().value()));
+    }
+    expect_in_order(units::spanning(found.draw.apparent));
+    expect_in_order(units::spanning(found.draw.direct_power));
+    expect_in_order(units::spanning(found.voltage));
+    expect_in_order(units::spanning(found.current));
+    expect_in_order(units::spanning(found.pack_current));
+    const auto* binding = found.of(found.binding);
+    RC_ASSERT(binding != nullptr);
+    if (found.verdict == StartVerdict::will_not_start)
+        RC_ASSERT(binding->used.low() > Utilised(1.0));
+    if (found.verdict == StartVerdict::starts || found.draw.surge_time_in_doubt ||
+        found.draw.waveform_in_doubt)
+        return;
+    const bool overstepped = std::ranges::any_of(
+        found.used, [](const auto& use) { return use.used.high() > Utilised(1.0); });
+    RC_ASSERT(!overstepped || binding->used.high() > Utilised(1.0));
+    RC_ASSERT(binding->used.high() > comfortable(binding->constraint));
+}
+
+TEST(start_order, ranges_are_in_order_and_what_binds_is_overstepped_in_10000_starts) {
+    constexpr int at_a_time = 100;  // of the 100 cases that a property is tried on
+    EXPECT_TRUE(rc::check([] {
+        for (int i = 0; i < at_a_time; ++i)
+            expect_ordered_and_rightly_bound(judge_start(any_start().question));
     }));
 }
 

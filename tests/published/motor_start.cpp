@@ -146,7 +146,7 @@ TEST(motor_start, the_fundamental_of_a_quasi_square_wave) {
 TEST(motor_start, current_of_a_winch_by_its_pull) {
     const Winch winch{.at_rated_pull = 480.0 * ampere, .rated_pull = 9000.0 * pound_force};
     const auto at = [&](double pounds) {
-        return current_at(winch, pounds * pound_force, 1)->likely / ampere;
+        return current_at(winch, pounds * pound_force, 1)->likely() / ampere;
     };
     expect_near_share(at(4000.0), 252.0, half_percent);
     expect_near_share(at(4000.0), 250.0, one_percent);
@@ -155,7 +155,7 @@ TEST(motor_start, current_of_a_winch_by_its_pull) {
     EXPECT_LE(at(0.0), 75.0);
     expect_near_share(at(1000.0), 125.0, 0.08);
     const auto high = [&](double pounds) {
-        return current_at(winch, pounds * pound_force, 1)->high / ampere;
+        return current_at(winch, pounds * pound_force, 1)->high() / ampere;
     };
     EXPECT_GE(high(0.0), 75.0);
     EXPECT_GE(high(1000.0), 125.0);
@@ -166,7 +166,7 @@ TEST(motor_start, current_of_a_winch_by_its_pull) {
 TEST(motor_start, a_room_air_conditioner_of_the_library_draws_what_its_rating_makes) {
     const auto found = find_appliance("window air conditioner 10,000 Btu/h");
     ASSERT_TRUE(found);
-    expect_near_share(found->run.likely / units::watt, 10000.0 / 10.9, half_percent);
+    expect_near_share(found->run.likely() / units::watt, 10000.0 / 10.9, half_percent);
 }
 
 }  // namespace

@@ -66,8 +66,8 @@ TEST(start_questions, a_half_horse_pump_on_the_alternating_side) {
     EXPECT_NEAR(start.judged.draw.plain_sum / (6000.0 * volt_ampere), 0.76, 0.005);
     // As P and Q it is a little less, for 300 W in phase do not add to a lagging motor.
     const auto& used = start.judged.of(Constraint::surge_power)->used;
-    EXPECT_NEAR(used.low.value(), 0.72, 0.025);
-    EXPECT_NEAR(used.high.value(), 0.80, 0.01);
+    EXPECT_NEAR(used.low().value(), 0.72, 0.025);
+    EXPECT_NEAR(used.high().value(), 0.80, 0.01);
 }
 
 // With the power factors, the efficiency and the voltage of the answer by hand. There losses go
@@ -79,7 +79,8 @@ TEST(start_questions, a_half_horse_pump_on_the_battery_side) {
                             {units::Share(1.0), units::Efficiency(0.85)}};
     const auto side = *inverter_side(described, 12.8 * volt);
     auto motor = *starting_motor(unit.loads.front(), "load[0]", draws.front().draw, side);
-    motor.locked.power_factor = {PowerFactor(0.5), PowerFactor(0.7), PowerFactor(0.9)};
+    motor.locked.power_factor =
+        units::spanning(PowerFactor(0.5), PowerFactor(0.7), PowerFactor(0.9));
     motor.demand = motor::demand_at(motor.locked, 115.0 * volt);
     const std::vector<StartingMotor> motors{motor};
     const auto draw = draw_of(motors, background_of(draws.back().draw), side, {});

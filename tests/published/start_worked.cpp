@@ -49,8 +49,9 @@ StartingMotor third_horse_sump(const InverterSide& side) {
     const auto motor = starting_motor(
         pump, "load[0]", {.real = exactly(600.0 * watt), .factor = PowerFactor(0.6)}, side);
     EXPECT_TRUE(motor);
-    return with_power_factor(*motor, {PowerFactor(0.65), PowerFactor(0.75), PowerFactor(0.85)},
-                             120.0 * volt);
+    return with_power_factor(
+        *motor, units::spanning(PowerFactor(0.65), PowerFactor(0.75), PowerFactor(0.85)),
+        120.0 * volt);
 }
 
 // 13.0 V, 6 milliohm a pack with its branch, 1.5 milliohm in common, 200 A for 5 s.
@@ -112,18 +113,18 @@ TEST(start_worked, one_pack_will_not_start_it_two_may_and_three_do) {
     const auto one = with(1);
     EXPECT_EQ(one.verdict, StartVerdict::will_not_start);
     EXPECT_EQ(one.binding, Constraint::pack_current);
-    EXPECT_GT(one.of(Constraint::pack_current)->used.low, Utilised(1.0));
+    EXPECT_GT(one.of(Constraint::pack_current)->used.low(), Utilised(1.0));
     const auto two = with(2);
     EXPECT_EQ(two.verdict, StartVerdict::marginal);
     EXPECT_EQ(two.binding, Constraint::pack_current);
-    expect_near_share(two.of(Constraint::pack_current)->used.high.value(), 226.0 / 200.0);
+    expect_near_share(two.of(Constraint::pack_current)->used.high().value(), 226.0 / 200.0);
     const auto three = with(3);
     EXPECT_EQ(three.verdict, StartVerdict::starts);
     // Printed to two digits.
-    EXPECT_NEAR(three.of(Constraint::pack_current)->used.high.value(), 0.72, 0.006);
-    EXPECT_NEAR(three.of(Constraint::surge_power)->used.high.value(), 0.72, 0.006);
-    EXPECT_NEAR(three.of(Constraint::low_voltage)->used.high.value(), 0.53, 0.006);
-    EXPECT_NEAR(three.of(Constraint::surge_duration)->used.high.value(), 0.50, 0.006);
+    EXPECT_NEAR(three.of(Constraint::pack_current)->used.high().value(), 0.72, 0.006);
+    EXPECT_NEAR(three.of(Constraint::surge_power)->used.high().value(), 0.72, 0.006);
+    EXPECT_NEAR(three.of(Constraint::low_voltage)->used.high().value(), 0.53, 0.006);
+    EXPECT_NEAR(three.of(Constraint::surge_duration)->used.high().value(), 0.50, 0.006);
 }
 
 // The constant-power source by hand.

@@ -10,9 +10,12 @@ TEST(code_letter, a_small_letter_means_the_same_as_a_capital_one) {
 }
 
 TEST(code_letter, the_end_of_one_band_is_the_beginning_of_the_next) {
-    EXPECT_EQ(locked_rotor_power("H", horsepower)->high, locked_rotor_power("J", horsepower)->low);
-    EXPECT_EQ(locked_rotor_power("N", horsepower)->high, locked_rotor_power("P", horsepower)->low);
-    EXPECT_EQ(locked_rotor_power("P", horsepower)->high, locked_rotor_power("R", horsepower)->low);
+    EXPECT_EQ(locked_rotor_power("H", horsepower)->high(),
+              locked_rotor_power("J", horsepower)->low());
+    EXPECT_EQ(locked_rotor_power("N", horsepower)->high(),
+              locked_rotor_power("P", horsepower)->low());
+    EXPECT_EQ(locked_rotor_power("P", horsepower)->high(),
+              locked_rotor_power("R", horsepower)->low());
 }
 
 TEST(code_letter, letters_that_motors_do_not_bear_are_refused_in_words) {

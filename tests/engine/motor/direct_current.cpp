@@ -12,9 +12,9 @@ const Winch winch{.at_rated_pull = 480.0 * ampere, .rated_pull = 9000.0 * pound_
 TEST(direct_current, the_same_pull_takes_more_current_on_a_fuller_drum) {
     const auto first = current_at(winch, 4000.0 * pound_force, 1);
     const auto fourth = current_at(winch, 4000.0 * pound_force, 4);
-    EXPECT_LT(first->likely, fourth->likely);
-    EXPECT_LT(first->low, first->likely);
-    EXPECT_LT(first->likely, first->high);
+    EXPECT_LT(first->likely(), fourth->likely());
+    EXPECT_LT(first->low(), first->likely());
+    EXPECT_LT(first->likely(), first->high());
 }
 
 TEST(direct_current, a_pull_beyond_the_rating_of_its_layer_is_refused) {
@@ -36,8 +36,8 @@ TEST(direct_current, a_stalled_motor_is_limited_by_resistance_alone) {
 
 TEST(direct_current, switching_on_a_pump_takes_some_times_its_rated_current) {
     const auto start = starting_current(5.0 * ampere);
-    EXPECT_EQ(start.low, 10.0 * ampere);
-    EXPECT_EQ(start.high, 30.0 * ampere);
+    EXPECT_EQ(start.low(), 10.0 * ampere);
+    EXPECT_EQ(start.high(), 30.0 * ampere);
 }
 
 }  // namespace

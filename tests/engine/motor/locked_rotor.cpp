@@ -29,9 +29,9 @@ TEST(locked_rotor, the_plate_current_goes_before_every_other_evidence) {
     const auto found = locked_rotor(motor, unit);
     ASSERT_TRUE(found);
     EXPECT_EQ(found->evidence.front().from, Evidence::plate_current);
-    EXPECT_NEAR(found->current.low / ampere, 36.0, 1e-9);
-    EXPECT_NEAR(found->current.likely / ampere, 40.0, 1e-9);
-    EXPECT_NEAR(found->current.high / ampere, 44.0, 1e-9);
+    EXPECT_NEAR(found->current.low() / ampere, 36.0, 1e-9);
+    EXPECT_NEAR(found->current.likely() / ampere, 40.0, 1e-9);
+    EXPECT_NEAR(found->current.high() / ampere, 44.0, 1e-9);
     EXPECT_THAT(found->evidence, SizeIs(4));
     EXPECT_THAT(found->findings, SizeIs(0));
 }
@@ -42,7 +42,7 @@ TEST(locked_rotor, evidence_that_disagrees_is_told_and_not_averaged) {
     motor.code_letter = "K";  // 34.8 to 39.1 A
     const auto found = locked_rotor(motor, unit);
     ASSERT_TRUE(found);
-    EXPECT_NEAR(found->current.likely / ampere, 20.0, 1e-9);
+    EXPECT_NEAR(found->current.likely() / ampere, 20.0, 1e-9);
     ASSERT_FALSE(found->findings.empty());
     EXPECT_EQ(found->findings.front().severity, scenario::Severity::caution);
     EXPECT_THAT(found->findings.front().text, HasSubstr("the code letter says 34.8 to 39.1 A"));
@@ -52,15 +52,15 @@ TEST(locked_rotor, horsepower_alone_is_looked_up_in_the_table) {
     const auto found = locked_rotor(half_horse(), unit);
     ASSERT_TRUE(found);
     EXPECT_EQ(found->evidence.front().from, Evidence::full_load_table);
-    EXPECT_NEAR(found->current.low / ampere, 29.4, 1e-9);
-    EXPECT_NEAR(found->current.high / ampere, 58.8, 1e-9);
+    EXPECT_NEAR(found->current.low() / ampere, 29.4, 1e-9);
+    EXPECT_NEAR(found->current.high() / ampere, 58.8, 1e-9);
 }
 
 TEST(locked_rotor, a_fan_motor_is_not_judged_by_a_table_of_pump_motors) {
     const auto found = locked_rotor(half_horse(MotorKind::permanent_split_fan), unit);
     ASSERT_TRUE(found);
     EXPECT_EQ(found->evidence.front().from, Evidence::running_draw);
-    EXPECT_LT(found->current.likely / ampere, 20.0);
+    EXPECT_LT(found->current.likely() / ampere, 20.0);
 }
 
 TEST(locked_rotor, a_running_power_and_a_kind_are_enough) {
@@ -69,12 +69,12 @@ TEST(locked_rotor, a_running_power_and_a_kind_are_enough) {
     const Installation metered{
         .where = "load[1].motor",
         .supply = 120.0 * volt,
-        .running_power = units::Range<units::Power>{900.0 * watt, 1200.0 * watt, 1800.0 * watt}};
+        .running_power = units::spanning<units::Power>(900.0 * watt, 1200.0 * watt, 1800.0 * watt)};
     const auto found = locked_rotor(motor, metered);
     ASSERT_TRUE(found);
     // 1.5 * 900 W / 0.97 / 115 V and 5 * 1800 W / 0.85 / 115 V
-    EXPECT_NEAR(found->current.low / ampere, 12.10, 0.01);
-    EXPECT_NEAR(found->current.high / ampere, 92.07, 0.01);
+    EXPECT_NEAR(found->current.low() / ampere, 12.10, 0.01);
+    EXPECT_NEAR(found->current.high() / ampere, 92.07, 0.01);
     EXPECT_THAT(found->assumptions, SizeIs(2));
 }
 
@@ -84,8 +84,8 @@ TEST(locked_rotor, a_running_current_needs_no_power_factor) {
     motor.voltage = 115.0 * volt;
     const auto found = locked_rotor(motor, unit);
     ASSERT_TRUE(found);
-    EXPECT_NEAR(found->current.low / ampere, 25.0, 1e-9);
-    EXPECT_NEAR(found->current.high / ampere, 37.5, 1e-9);
+    EXPECT_NEAR(found->current.low() / ampere, 25.0, 1e-9);
+    EXPECT_NEAR(found->current.high() / ampere, 37.5, 1e-9);
 }
 
 TEST(locked_rotor, a_230_v_motor_is_refused_on_a_120_v_unit) {
@@ -159,9 +159,9 @@ TEST(locked_rotor, a_soft_start_device_lowers_the_current_and_a_start_switch_dis
     motor.soft_start = true;
     const auto found = locked_rotor(motor, unit);
     ASSERT_TRUE(found);
-    EXPECT_NEAR(found->current.low / ampere, 0.35 * 36.0, 1e-9);
-    EXPECT_NEAR(found->current.high / ampere, 0.50 * 44.0, 1e-9);
-    EXPECT_NEAR(found->evidence.front().current.likely / ampere, 40.0, 1e-9);
+    EXPECT_NEAR(found->current.low() / ampere, 0.35 * 36.0, 1e-9);
+    EXPECT_NEAR(found->current.high() / ampere, 0.50 * 44.0, 1e-9);
+    EXPECT_NEAR(found->evidence.front().current.likely() / ampere, 40.0, 1e-9);
     EXPECT_THAT(found->findings.back().text, HasSubstr("start winding"));
 }
 

@@ -59,8 +59,8 @@ TEST(start_case, computed_start_times_meet_those_of_the_kind) {
             return *start(one.motor, one.load, holding(one.motor.rated_voltage)).time_to_speed;
         };
         const auto& usual = traits_of(kind).time_to_speed;
-        EXPECT_LE(time(cases->burden.low), usual.high) << traits_of(kind).name;
-        EXPECT_GE(time(cases->burden.high), 0.5 * usual.low) << traits_of(kind).name;
+        EXPECT_LE(time(cases->burden.low), usual.high()) << traits_of(kind).name;
+        EXPECT_GE(time(cases->burden.high), 0.5 * usual.low()) << traits_of(kind).name;
     }
 }
 
