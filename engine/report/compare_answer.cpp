@@ -12,6 +12,7 @@
 #include "report/wiring_answer.hpp"
 #include "report/wiring_tables.hpp"
 #include "scenario/listing.hpp"
+#include "units/quote.hpp"
 
 namespace report {
 
@@ -390,7 +391,8 @@ Answer compare_answer(const ComparedBuild& old_build, const ComparedBuild& new_b
         dirty.merge(checks::dirtied_by(change));
     }
     return {.question = "compare",
-            .title = fmt::format("{} -> {}", old_build.read.file_name, new_build.read.file_name),
+            .title = fmt::format("{} -> {}", units::quote(old_build.read.file_name, 200),
+                                 units::quote(new_build.read.file_name, 200)),
             .sentences = sentences_of(changes, keys, dirty, moved, old_build, new_build),
             .values = values_of(changes, dirty, moved, old_build, new_build),
             .findings = findings_of(moved, changes, new_build.fit),

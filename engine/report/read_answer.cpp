@@ -7,6 +7,7 @@
 #include "report/clock_words.hpp"
 #include "report/outage_series.hpp"
 #include "scenario/listing.hpp"
+#include "units/quote.hpp"
 #include "units/text.hpp"
 
 namespace report {
@@ -34,8 +35,8 @@ std::string sentence(const scenario::ReadScenario& read) {
     for (const auto& load : scenario.loads) {
         loads += load.count;
     }
-    return fmt::format("Read {}: an outage of {} from {}; {}, {}, {}, {}.", read.file_name,
-                       length_in_words(scenario.outage.lasts),
+    return fmt::format("Read {}: an outage of {} from {}; {}, {}, {}, {}.",
+                       units::quote(read.file_name, 200), length_in_words(scenario.outage.lasts),
                        date_and_time(scenario.outage.starts), count(packs, "pack", "packs"),
                        count(panels, "panel", "panels"), count(loads, "load", "loads"),
                        scenario.inverter ? "an inverter" : "no inverter");

@@ -1,9 +1,17 @@
 #include "units/result.hpp"
 
+#include "units/quote.hpp"
+
 namespace units {
 
+namespace {
+
+constexpr int longest_file_name = 4096;  // characters; what the system takes at most
+
+}  // namespace
+
 std::string print(const Error& error) {
-    std::string text = error.file;
+    std::string text = quote(error.file, longest_file_name);
     if (error.line > 0) {
         text += fmt::format("{}{}", text.empty() ? "line " : ":", error.line);
     }
