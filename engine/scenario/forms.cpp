@@ -93,6 +93,20 @@ std::string_view without_per(std::string_view text, std::string_view per) {
     return same ? text.substr(0, slash) : text;
 }
 
+// The first character of a text that acts or is not seen, as it is made visible; empty when there
+// is none.
+std::string first_unseen(std::string_view text) {
+    while (!text.empty()) {
+        const auto length = static_cast<std::size_t>(std::max(1, units::utf8_length(text)));
+        const std::string_view character = text.substr(0, length);
+        if (std::string shown = units::quote(character); shown != character) {
+            return shown;
+        }
+        text.remove_prefix(length);
+    }
+    return {};
+}
+
 std::string range_of(const QuantityWords& words) {
     const std::string most = units::print_si(words.dimension, words.most);
     const std::string least = units::print_si(words.dimension, words.least);
@@ -189,14 +203,12 @@ std::optional<std::string> WordsForm::read(Reading& reading, const Spot& spot) c
                        fmt::format("give at most {}", longest));
         return std::nullopt;
     }
-    const auto is_control = [](char c) {
-        return static_cast<unsigned char>(c) < 0x20 || c == 0x7F;
-    };
-    if (std::ranges::any_of(node.text, is_control)) {
-        reading.refuse(
-            spot,
-            fmt::format("found {}, which has a line end or another control character", shown(node)),
-            "write one line");
+    if (const std::string unseen = first_unseen(node.text); !unseen.empty()) {
+        reading.refuse(spot,
+                       fmt::format("found {}, in which {} is a line end or another character that "
+                                   "acts and is not seen",
+                                   shown(node), unseen),
+                       "write one line of letters that are seen");
         return std::nullopt;
     }
     return node.text;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
 
@@ -217,6 +219,33 @@ power = "minus two"
     EXPECT_THAT(errors[2].remedy, HasSubstr("100 Ah"));
     EXPECT_EQ(errors[3].where, "load[0].power");
     EXPECT_THAT(errors[3].found, HasSubstr("in load \"lamp\""));
+}
+
+// Controls, line ends, marks of direction and letters of no width: they act, or hide in a name that
+// looks like another.
+TEST(read, words_of_letters_that_are_not_seen_are_refused) {
+    const auto with = [](const char* key, const std::string& letter) {
+        std::string text(sample::ice_storm);
+        const std::string line = std::string(key) + "\"";
+        return text.insert(text.find(line) + line.size(), letter);
+    };
+    for (const unsigned code :
+         {0x00U,   0x07U,   0x09U,   0x0AU,   0x0DU,   0x1BU,   0x7FU,   0x80U,   0x85U,   0x9BU,
+          0x9FU,   0x200BU, 0x200CU, 0x200DU, 0x200EU, 0x200FU, 0x202AU, 0x202BU, 0x202CU, 0x202DU,
+          0x202EU, 0x2066U, 0x2067U, 0x2068U, 0x2069U, 0x2028U, 0x2029U, 0xFEFFU}) {
+        const std::string letter = fmt::format("\\u{:04X}", code);
+        const std::string shown =
+            code < 0x100 ? fmt::format("\\x{:02x}", code) : fmt::format("\\u{{{:x}}}", code);
+        for (const auto& [key, where] :
+             {std::pair{"title  = ", "title"}, std::pair{"name = ", "place.name"}}) {
+            const units::Error error = error_at(errors_of(with(key, letter)), where);
+            EXPECT_THAT(error.found, HasSubstr(shown)) << letter;
+            EXPECT_GT(error.line, 0);
+        }
+    }
+    for (const char* letters : {"Küche ", "Ω ", "台所 ", "מטבח ", "مطبخ ", "🔋 "}) {
+        EXPECT_THAT(errors_of(with("title  = ", letters)), IsEmpty()) << letters;
+    }
 }
 
 TEST(read, a_missing_key_is_demanded_with_an_example) {
