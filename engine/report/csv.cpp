@@ -1,6 +1,7 @@
 #include "report/csv.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -9,9 +10,23 @@ namespace report {
 
 namespace {
 
-std::string field(std::string_view text) {
-    if (text.find_first_of(",\"\r\n") == std::string_view::npos) {
-        return std::string(text);
+bool is_number(std::string_view text) {
+    double value = 0.0;
+    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), value);
+    return fault == std::errc{} && end == text.data() + text.size();
+}
+
+// A spreadsheet works out what begins like this as a formula; an apostrophe makes it words.
+// Common practice, no source.
+bool begins_a_formula(std::string_view text) {
+    return !text.empty() && std::string_view("=+-@\t\r").find(text.front()) != text.npos &&
+           !is_number(text);
+}
+
+std::string field(std::string_view words) {
+    const std::string text = (begins_a_formula(words) ? "'" : "") + std::string(words);
+    if (text.find_first_of(",;\"\t\r\n") == std::string::npos) {
+        return text;
     }
     std::string quoted = "\"";
     for (const char letter : text) {

@@ -65,6 +65,44 @@ TEST(csv, hourly_means_add_up_to_the_energy_account) {
     EXPECT_NEAR(served, plan.likely.ledger.loads / units::watt_hour, 1e-6 * served);
 }
 
+// Common practice, no source: spreadsheets work out cells that begin so, an apostrophe keeps them
+// words.
+TEST(csv, words_that_a_spreadsheet_would_work_out_begin_with_an_apostrophe) {
+    const std::vector<std::pair<std::string, std::string>> words{
+        {"=cmd|' /C calc'!A0", "'=cmd|' /C calc'!A0"},
+        {"-2+3*9", "'-2+3*9"},
+        {"+1 555", "'+1 555"},
+        {"@SUM(A1)", "'@SUM(A1)"},
+        {"\tx", "'\tx"},
+        {"\rx", "'\rx"},
+        {"-2.5", "-2.5"},
+        {"-3e-4", "-3e-4"},
+        {"a=b", "a=b"},
+        {"", ""}};
+    Answer answer;
+    Series series;
+    Column names{.name = "name", .heading = "=name", .unit = {}, .points = {}};
+    Column numbers{.name = "n", .heading = "n", .unit = "W", .points = {}};
+    std::vector<std::string> cells;
+    for (const auto& [word, due] : words) {
+        cells.push_back(word);
+    }
+    numbers.points = std::vector<double>(cells.size(), -4.0);
+    names.points = std::move(cells);
+    series.columns = {names, numbers};
+    answer.series = {series};
+    const auto rows = records(in_csv(answer));
+    ASSERT_EQ(rows.size(), words.size() + 1);
+    EXPECT_EQ(rows[0][0], "'=name");
+    for (std::size_t row = 0; row < words.size(); ++row) {
+        EXPECT_EQ(rows[row + 1][0], words[row].second);
+        EXPECT_EQ(rows[row + 1][1], "-4");
+    }
+    answer.series.clear();
+    answer.values = {{"title", "title", {std::string("=1+1")}}};
+    EXPECT_EQ(records(in_csv(answer))[1][1], "'=1+1");
+}
+
 TEST(csv, commas_quotes_and_line_ends_are_quoted) {
     Answer answer;
     answer.series = {{.name = "loads",
