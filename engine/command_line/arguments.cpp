@@ -7,6 +7,7 @@
 
 #include "command_line/questions.hpp"
 #include "command_line/version.hpp"
+#include "units/quote.hpp"
 
 namespace command_line {
 
@@ -31,6 +32,8 @@ const std::map<std::string, Face> faces{{"text", Face::text},
                                         {"html", Face::html},
                                         {"svg", Face::svg}};
 
+constexpr int longest_complaint = 4096;  // characters; it holds what was typed
+
 void add_common_options(CLI::App& command, Request& request) {
     command.add_option("FILE", request.file, "The scenario file; - reads standard input")
         ->required();
@@ -46,6 +49,12 @@ void add_common_options(CLI::App& command, Request& request) {
                     "Takes this value instead of the file's, such as\n"
                     "load.refrigerator.count=2 or 'outage.lasts=\"3 d\"'; may be given again")
         ->type_name("KEY=VALUE")
+        ->allow_extra_args(false);
+    command
+        .add_option("--weather-from", request.weather_from,
+                    "Folder in which the weather file of a scenario may lie, besides the\n"
+                    "scenario's own; may be given again")
+        ->type_name("FOLDER")
         ->allow_extra_args(false);
     command.add_option("--seed", request.seed, "Number that chooses the chance weathers (1)")
         ->type_name("N");
@@ -86,7 +95,7 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
     } catch (const CLI::CallForVersion&) {
         return Notice{.text = "candlemark " + std::string(version) + "\n"};
     } catch (const CLI::ParseError& error) {
-        return Notice{.text = std::string("candlemark: ") + error.what() +
+        return Notice{.text = "candlemark: " + units::quote(error.what(), longest_complaint) +
                               "\nAsk candlemark --help for what can be asked.\n",
                       .is_error = true};
     }

@@ -13,7 +13,7 @@ units::Result<report::Answer> ask_read(const scenario::ReadScenario& read, const
     const auto plan = outage::plan_outage(read.scenario, folder);
     auto answer = report::read_answer(read, plan ? plan->loads : std::vector<outage::LoadUse>{});
     if (const auto& file = read.scenario.place.weather_file) {
-        const auto year = solar::read_weather_file(solar::path_of(*file, folder));
+        const auto year = solar::read_weather_of(read.scenario.place, folder);
         if (!year) {
             return units::fail(year.error());
         }

@@ -21,6 +21,7 @@ struct Request {
     bool ascii = false;
     std::uint64_t seed = 1;
     std::vector<std::string> set;  // KEY=VALUE as written
+    std::vector<std::string> weather_from;  // folders a weather file may lie in besides FILE's own
 
     // Of single questions.
     std::optional<int>

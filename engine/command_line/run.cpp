@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <exception>
+#include <filesystem>
+
+#include <fmt/format.h>
 
 #include "command_line/arguments.hpp"
 #include "command_line/questions.hpp"
@@ -11,6 +14,8 @@
 #include "report/sheet.hpp"
 #include "report/text.hpp"
 #include "report/wiring_svg.hpp"
+#include "scenario/named_file.hpp"
+#include "units/quote.hpp"
 
 namespace command_line {
 
@@ -63,6 +68,21 @@ std::string warnings_of(const ReadScenario& read) {
         text += "warning: " + units::print(warning) + "\n";
     }
     return text;
+}
+
+// Folders of --weather-from that are none.
+units::Errors no_folders(const std::vector<std::string>& named) {
+    units::Errors errors;
+    for (const auto& folder : named) {
+        std::error_code failed;
+        if (!std::filesystem::is_directory(folder, failed)) {
+            errors.push_back(
+                {.where = "--weather-from",
+                 .found = fmt::format("there is no folder \"{}\"", units::quote(folder, 80)),
+                 .remedy = "give the folder in which the weather file lies"});
+        }
+    }
+    return errors;
 }
 
 Outcome answer(const Request& request, const Surroundings& around) {
@@ -122,6 +142,10 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
                                     : Outcome{.output = notice->text};
         }
         const auto& request = std::get<Request>(asked);
+        if (const auto errors = no_folders(request.weather_from); !errors.empty()) {
+            return unusable(errors);
+        }
+        const scenario::AlsoAllowed allowed(request.weather_from);
         return request.more_files.empty() ? answer(request, around) : answers(request, around);
     } catch (const std::exception& exception) {
         return {.status = Status::defect,

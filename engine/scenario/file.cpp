@@ -24,6 +24,25 @@ std::string system_words(int error) {
     return std::generic_category().message(error);
 }
 
+std::string why_not_opened(int error) {
+    return error == ENOENT ? "there is no such file"
+                           : fmt::format("the file cannot be opened ({})", system_words(error));
+}
+
+std::string remedy_of(int error) {
+    return error == EACCES ? "ask for leave to read it, or give another file"
+                           : "check the name and the folder";
+}
+
+// What it is in words; null for a plain file.
+const char* kind_other_than_plain(mode_t mode) {
+    return S_ISREG(mode)    ? nullptr
+           : S_ISDIR(mode)  ? "this is a folder"
+           : S_ISFIFO(mode) ? "this is a pipe between programs, not a file"
+           : S_ISSOCK(mode) ? "this is a socket, not a file"
+                            : "this is a device, not a file";
+}
+
 // Closes its file at the end of its life.
 class OpenFile {
   public:
@@ -45,41 +64,48 @@ class OpenFile {
 
 }  // namespace
 
-units::Result<std::string> bytes_of_file(const std::string& path) {
-    const OpenFile file(open(path.c_str(), O_RDONLY | O_CLOEXEC));
-    if (!file.is_open()) {
-        const int error = errno;
-        return refuse(path,
-                      error == ENOENT
-                          ? "there is no such file"
-                          : fmt::format("the file cannot be opened ({})", system_words(error)),
-                      error == EACCES ? "ask for leave to read it, or give another file"
-                                      : "check the name and the folder");
-    }
+units::Result<std::string> bytes_of_file(const std::string& path, const WantedFile& wanted) {
+    // Looked at before it is opened: opening alone waits at a pipe and acts on some devices.
     struct stat status = {};
-    if (fstat(file.number(), &status) == 0 && S_ISDIR(status.st_mode)) {
-        return refuse(path, "this is a folder", "give a scenario file, such as outage.toml");
+    if (stat(path.c_str(), &status) != 0) {
+        return refuse(path, why_not_opened(errno), remedy_of(errno));
+    }
+    if (const char* kind = kind_other_than_plain(status.st_mode)) {
+        return refuse(path, kind, std::string(wanted.remedy));
+    }
+    const OpenFile file(open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOCTTY));
+    if (!file.is_open()) {
+        return refuse(path, why_not_opened(errno), remedy_of(errno));
+    }
+    // Another may have taken its place in between.
+    if (fstat(file.number(), &status) != 0 || kind_other_than_plain(status.st_mode) != nullptr) {
+        return refuse(path, "this is not a plain file", std::string(wanted.remedy));
+    }
+    const auto too_large = [&] {
+        return refuse(
+            path, fmt::format("the file has more than {} bytes; {}", wanted.largest, wanted.usual),
+            std::string(wanted.remedy));
+    };
+    if (status.st_size > 0 && static_cast<std::size_t>(status.st_size) > wanted.largest) {
+        return too_large();
     }
     std::string bytes;
     std::array<char, 65536> part{};
-    while (bytes.size() <= largest_file) {
+    while (bytes.size() <= wanted.largest) {
         const ssize_t got = read(file.number(), part.data(), part.size());
         if (got < 0 && errno == EINTR) {
             continue;
         }
         if (got < 0) {
             return refuse(path, fmt::format("the file cannot be read ({})", system_words(errno)),
-                          "give a scenario file, such as outage.toml");
+                          std::string(wanted.remedy));
         }
         if (got == 0) {
             return bytes;
         }
         bytes.append(part.data(), static_cast<std::size_t>(got));
     }
-    return refuse(path,
-                  fmt::format("the file has more than {} bytes; a scenario file has a few thousand",
-                              largest_file),
-                  "give a scenario file, such as outage.toml");
+    return too_large();
 }
 
 std::string folder_of(const std::string& path) {

@@ -1,7 +1,5 @@
 #include "solar/sun_setup.hpp"
 
-#include <filesystem>
-
 #include "solar/places.hpp"
 
 namespace solar {
@@ -80,15 +78,11 @@ void check_cold_voltage(const scenario::Scenario& scenario, SunSetup& setup) {
 
 }  // namespace
 
-std::string path_of(const std::string& weather_file, const std::string& folder) {
-    return (std::filesystem::path(folder) / weather_file).string();
-}
-
 Result<SunSetup> sun_setup(const scenario::Scenario& scenario, const std::string& folder) {
     SunSetup setup;
     scenario::Place place = scenario.place;
     if (place.weather_file) {
-        auto year = read_weather_file(path_of(*place.weather_file, folder));
+        auto year = read_weather_of(place, folder);
         if (!year) return fail(std::move(year.error()));
         setup.hours = std::make_shared<const WeatherYear>(std::move(*year));
         setup.file = summary(*setup.hours);

@@ -23,12 +23,9 @@ struct SunSetup {
     scenario::Assumptions assumptions;
 };
 
-// Where a weather file named in a scenario lies; a whole path stays as it is.
-[[nodiscard]] std::string path_of(const std::string& weather_file, const std::string& folder);
-
 // The weather file's months stand for the place when one is given; the person's own latitude and
 // figures still win over it.
-//   folder  against which place.weather_file is taken; empty: the working folder
+//   folder  of the scenario, in which place.weather_file lies; empty: the working folder
 //   fails   at the key of "place" or with the lines of the weather file
 [[nodiscard]] units::Result<SunSetup> sun_setup(const scenario::Scenario& scenario,
                                                 const std::string& folder);

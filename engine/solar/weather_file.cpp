@@ -1,9 +1,9 @@
 #include "solar/weather_file.hpp"
 
-#include <fstream>
-#include <iterator>
-
+#include "scenario/file.hpp"
+#include "scenario/named_file.hpp"
 #include "solar/csv.hpp"
+#include "units/quote.hpp"
 
 namespace solar {
 
@@ -12,6 +12,12 @@ namespace {
 using namespace units;
 
 constexpr std::size_t most_errors = 20;
+constexpr int longest_station = 80;  // characters of its name
+// The hours of a year with seventy columns have two million bytes.
+constexpr scenario::WantedFile wanted{
+    .largest = 10'000'000,
+    .usual = "a year of hours has about two million",
+    .remedy = "give the path of an EPW or TMY3 file, relative to the scenario"};
 constexpr double brightest = 1500.0;  // W/m2; the solar constant is 1367
 constexpr std::array<int, 12> days_in_month{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
@@ -41,6 +47,8 @@ struct Reader {
     }
     [[nodiscard]] bool is_full() const { return errors.size() >= most_errors; }
 
+    // What a cell holds is never shown: the file may be another than the person thinks, and what
+    // is in it is nobody's business. The line and the column say where to look.
     // A number within bounds from a cell; an error and absence otherwise.
     std::optional<double> within(const Cells& cells, std::size_t column, const char* name,
                                  double low, double high) {
@@ -48,11 +56,45 @@ struct Reader {
         const std::optional<double> value = number(cell);
         if (value && *value >= low && *value <= high) return value;
         refuse(fmt::format("column {} ({})", column + 1, name),
-               fmt::format("found \"{}\"", cell.substr(0, 40)),
+               cell.empty()   ? "the cell is empty"
+               : !value       ? "the cell is not a number"
+               : *value < low ? "the number is too small"
+                              : "the number is too large",
                fmt::format("give a number from {:g} to {:g}", low, high));
         return std::nullopt;
     }
 };
+
+bool is_utf8(std::string_view text) {
+    while (!text.empty()) {
+        const int length = utf8_length(text);
+        if (length == 0) return false;
+        text.remove_prefix(std::size_t(length));
+    }
+    return true;
+}
+
+// The letters of Latin-1 are the first 256 of Unicode.
+std::string from_latin_1(std::string_view text) {
+    std::string utf8;
+    for (const char letter : text) {
+        const auto code = static_cast<unsigned char>(letter);
+        if (code < 0x80U) {
+            utf8 += letter;
+        } else {
+            utf8 += static_cast<char>(0xC0U | (code >> 6U));
+            utf8 += static_cast<char>(0x80U | (code & 0x3FU));
+        }
+    }
+    return utf8;
+}
+
+// The station's name, fit to be shown.
+std::string station_in(std::string_view cell) {
+    return is_utf8(cell)
+               ? quote(cell, longest_station)
+               : quote(from_latin_1(cell), longest_station) + " (letters read as Latin-1)";
+}
 
 bool begins_with_number(std::string_view text) {
     return !text.empty() && text.front() >= '0' && text.front() <= '9';
@@ -124,10 +166,9 @@ void read_coordinates(Reader& reader, const Cells& cells, std::size_t offset, st
     double apart = std::abs(*hours - *east / 15.0);
     apart = std::min(apart, 24.0 - apart);
     if (apart > 3.0)
-        reader.refuse(
-            fmt::format("column {} (UTC offset)", offset + 1),
-            fmt::format("{:+g} h at longitude {:g}, {:.1f} h from the sun", *hours, *east, apart),
-            "west is negative in both");
+        reader.refuse(fmt::format("column {} (UTC offset)", offset + 1),
+                      fmt::format("the clock is {:.1f} h from the sun at that longitude", apart),
+                      "west is negative in both");
 }
 
 // --- TMY3: a station line, a line of headings, rows with a date and a time.
@@ -174,10 +215,8 @@ void read_tmy3_row(Reader& reader, const Cells& cells) {
     }
     const auto when = date_and_time(cells[0], cells[1]);
     if (!when || when->hour < 1.0) {
-        reader.refuse(
-            "column 1 and 2 (date, time)",
-            fmt::format("found \"{}\" \"{}\"", cells[0].substr(0, 20), cells[1].substr(0, 20)),
-            "give MM/DD/YYYY and the hour's end, 01:00 to 24:00");
+        reader.refuse("column 1 and 2 (date, time)", "these are not a date and the end of an hour",
+                      "give MM/DD/YYYY and the hour's end, 01:00 to 24:00");
         return;
     }
     add_hour(reader, cells, when->month, when->date, when->hour);
@@ -193,7 +232,7 @@ void read_tmy3(Reader& reader, std::string_view first_line, std::string_view tex
                       "give station, name, state, UTC offset, latitude, longitude, elevation");
         return;
     }
-    reader.year.station = std::string(cells[1]);
+    reader.year.station = station_in(cells[1]);
     read_coordinates(reader, cells, 3, 4, 5, 6);
     reader.line = 2;
     Cells headings;
@@ -236,7 +275,7 @@ void read_epw(Reader& reader, std::string_view first_line, std::string_view text
                       "UTC offset, elevation");
         return;
     }
-    reader.year.station = std::string(cells[1]);
+    reader.year.station = station_in(cells[1]);
     read_coordinates(reader, cells, 8, 6, 7, 9);
     reader.columns = {
         .global = 13, .direct = 14, .diffuse = 15, .air = 6, .ground = 32, .needed = 16};
@@ -288,8 +327,7 @@ Result<WeatherYear> read_weather(std::string_view text, const std::string& file)
         read_tmy3(reader, first, text);
     else {
         reader.line = 1;
-        reader.refuse("format",
-                      fmt::format("the first line begins with \"{}\"", first.substr(0, 30)),
+        reader.refuse("format", "the first line is not that of a weather file",
                       "give an EPW file (LOCATION, …) or a TMY3 file (station number, name, …)");
     }
     if (reader.errors.empty()) check_calendar(reader);
@@ -298,14 +336,25 @@ Result<WeatherYear> read_weather(std::string_view text, const std::string& file)
 }
 
 Result<WeatherYear> read_weather_file(const std::string& path) {
-    std::ifstream stream(path, std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(stream), {}};
-    if (!stream || text.empty())
-        return fail({.where = "place.weather_file",
-                     .found = fmt::format("\"{}\" cannot be read or is empty", path),
-                     .remedy = "give the path of an EPW or TMY3 file, relative to the scenario",
+    auto text = scenario::bytes_of_file(path, wanted);
+    if (text && text->empty())
+        text = fail({.where = "",
+                     .found = "the file is empty",
+                     .remedy = std::string(wanted.remedy),
                      .file = path});
-    return read_weather(text, path);
+    if (!text) {
+        for (Error& error : text.error())
+            error.where = "place.weather_file";
+        return fail(std::move(text.error()));
+    }
+    return read_weather(*text, path);
+}
+
+Result<WeatherYear> read_weather_of(const scenario::Place& place, const std::string& folder) {
+    const auto path =
+        scenario::path_of_named_file(place.weather_file.value_or(""), folder, "place.weather_file");
+    if (!path) return fail(path.error());
+    return read_weather_file(*path);
 }
 
 namespace {

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "scenario/place.hpp"
 #include "solar/site.hpp"
 #include "solar/sun_position.hpp"
 #include "units/result.hpp"
@@ -32,7 +33,7 @@ enum class WeatherFormat { tmy3, epw };
 // or 8784 with a 29 February.
 struct WeatherYear {
     WeatherFormat format = WeatherFormat::tmy3;
-    std::string station;
+    std::string station;  // fit to be shown; says so where its letters were taken for Latin-1
     Coordinates at;
     units::Duration utc_offset{};
     units::Length elevation{};
@@ -42,10 +43,17 @@ struct WeatherYear {
 // From the text of a file; the format is seen from its first line.
 //   file   its name, for errors
 //   fails  with every bad cell up to the first 20, each with its line (1 is the first) and, in
-//          `where`, the row's column heading; with the number of hours when it is not a year's
+//          `where`, the row's column heading; with the number of hours when it is not a year's.
+//          No error holds anything that stands in the file
 [[nodiscard]] units::Result<WeatherYear> read_weather(std::string_view text,
                                                       const std::string& file);
+//   fails  also as scenario::bytes_of_file does, and when the file is empty
 [[nodiscard]] units::Result<WeatherYear> read_weather_file(const std::string& path);
+// The file that place.weather_file names; there must be such a key.
+//   folder  of the scenario; empty: the working folder
+//   fails   also when it lies outside, as scenario::path_of_named_file tells
+[[nodiscard]] units::Result<WeatherYear> read_weather_of(const scenario::Place& place,
+                                                         const std::string& folder);
 
 // What a year amounts to.
 struct WeatherSummary {

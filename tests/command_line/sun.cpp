@@ -1,4 +1,5 @@
 #include <filesystem>
+#include <fstream>
 
 #include "process.hpp"
 #include "support/weather_text.hpp"
@@ -94,6 +95,44 @@ TEST(candlemark_sun, a_broken_weather_file_is_told_by_row_and_column_for_every_f
         EXPECT_THAT(ended.errors, HasSubstr("broken.epw:45"));
         EXPECT_THAT(ended.errors, HasSubstr("column 2"));
     }
+}
+
+// The weather lies outside the scenario's folder: refused with what to do, and read when asked.
+TEST(candlemark_sun, a_weather_file_from_elsewhere_is_read_only_where_the_person_says_so) {
+    namespace fs = std::filesystem;
+    const fs::path folder = fs::path(CANDLEMARK_BINARY_DIR) / "elsewhere";
+    fs::remove_all(folder);
+    fs::create_directories(folder / "plan");
+    fs::create_directories(folder / "weather" / "below");
+    std::ofstream(folder / "weather" / "below" / "station.epw")
+        << test_support::epw_text(test_support::plain_hour);
+    fs::create_symlink("../weather/below/station.epw", folder / "plan" / "link.epw");
+    const std::string station = folder / "weather" / "below" / "station.epw";
+    const std::string path = folder / "plan" / "plan.toml";
+    for (const std::string& named :
+         {std::string("../weather/below/station.epw"), station, std::string("link.epw")}) {
+        std::ofstream(path) << on_a_weather_file(named);
+        for (const char* question : {"outage", "sun", "packs", "read"}) {
+            const auto refused = candlemark({question, path});
+            EXPECT_EQ(refused.status, 2) << question << named;
+            EXPECT_THAT(refused.errors, HasSubstr("outside the folder"));
+            EXPECT_THAT(refused.errors, HasSubstr("--weather-from FOLDER"));
+        }
+        const auto asked =
+            candlemark({"sun", path, "--weather-from", (folder / "weather").string()});
+        EXPECT_EQ(asked.status, 0) << named << asked.errors;
+        EXPECT_THAT(asked.output, HasSubstr("Made Up Field"));
+        const auto other = candlemark({"sun", path, "--weather-from", (folder / "plan").string()});
+        EXPECT_EQ(other.status, 2);
+    }
+    std::ofstream(path) << on_a_weather_file("station.epw");
+    EXPECT_THAT(candlemark({"sun", path}).errors, HasSubstr("there is no file \"station.epw\""));
+    const auto found = candlemark({"sun", path, "--weather-from", (folder / "plan").string(),
+                                   "--weather-from", (folder / "weather" / "below").string()});
+    EXPECT_EQ(found.status, 0) << found.errors;
+    const auto none = candlemark({"sun", path, "--weather-from", "no/such"});
+    EXPECT_EQ(none.status, 2);
+    EXPECT_THAT(none.errors, HasSubstr("--weather-from: there is no folder \"no/such\""));
 }
 
 TEST(candlemark_read, tells_what_was_understood_of_a_weather_file) {

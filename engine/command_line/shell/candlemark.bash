@@ -13,6 +13,10 @@ _candlemark() {
         mapfile -t COMPREPLY < <(compgen -W "text json csv html svg" -- "$word")
         return
         ;;
+    --weather-from)
+        mapfile -t COMPREPLY < <(compgen -d -S / -- "$word")
+        return
+        ;;
     --set | --seed | --weathers | --reads | --under | --rested | --accuracy | --now | --on | --pack | --at-most | --panels)
         return
         ;;

@@ -236,10 +236,36 @@ TEST_F(ReadFile, tells_what_stands_in_the_way) {
     }
 }
 
-TEST_F(ReadFile, an_endless_file_is_given_up_on) {
-    const auto read = scenario::bytes_of_file("/dev/zero");
+// Each by its own words, and behind a link as well; a pipe is not waited at.
+TEST_F(ReadFile, what_is_no_plain_file_is_not_opened) {
+    ASSERT_EQ(mkfifo(file("pipe").c_str(), 0600), 0);
+    for (const auto& [path, words] :
+         {std::pair{file("pipe"), "a pipe"}, std::pair{std::string("/dev/zero"), "a device"},
+          std::pair{folder.string(), "a folder"}}) {
+        const std::string link = file("link");
+        std::filesystem::remove(link);
+        std::filesystem::create_symlink(path, link);
+        for (const std::string& name : {path, link}) {
+            const auto read = scenario::bytes_of_file(name);
+            ASSERT_FALSE(read) << name;
+            EXPECT_THAT(read.error().front().found, HasSubstr(words));
+        }
+    }
+}
+
+TEST_F(ReadFile, a_large_file_is_refused_by_its_size_alone) {
+    std::ofstream(file("large.toml")).close();
+    std::filesystem::resize_file(file("large.toml"), 100'000'000'000);  // holds nothing on disk
+    const auto read = scenario::bytes_of_file(file("large.toml"));
     ASSERT_FALSE(read);
-    EXPECT_THAT(read.error().front().found, HasSubstr("more than"));
+    EXPECT_THAT(read.error().front().found, HasSubstr("more than 4000000 bytes"));
+}
+
+TEST_F(ReadFile, an_error_shows_the_name_of_the_file_on_one_line) {
+    const auto read = scenario::read_scenario_file(file("a\x1b[31m\n\u202Eb.toml"));
+    ASSERT_FALSE(read);
+    EXPECT_THAT(units::print(read.error().front()),
+                HasSubstr("a\\x1b[31m\\x0a\\u{202e}b.toml: there is no such file"));
 }
 
 }  // namespace

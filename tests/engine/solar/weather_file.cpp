@@ -1,5 +1,9 @@
 #include "solar/weather_file.hpp"
 
+#include <filesystem>
+#include <fstream>
+#include <sys/stat.h>
+
 #include "support/weather_text.hpp"
 
 #include "solar/typical_sky.hpp"
@@ -99,7 +103,7 @@ TEST(weather_file, every_bad_cell_is_named_with_its_line_and_column) {
     ASSERT_EQ(errors.size(), 2u);
     EXPECT_EQ(errors[0].line, 8 + 12);
     EXPECT_NE(errors[0].where.find("column 7"), std::string::npos);
-    EXPECT_NE(errors[0].found.find("hot"), std::string::npos);
+    EXPECT_EQ(errors[0].found, "the cell is not a number");
     EXPECT_EQ(errors[1].line, 8 + (31 + 28) * 24 + 12);
     EXPECT_NE(errors[1].where.find("column 2"), std::string::npos);
 }
@@ -135,6 +139,75 @@ TEST(weather_file, something_else_is_no_weather_file) {
     EXPECT_EQ(errors_of("name,value\n1,2\n")[0].where, "format");
     EXPECT_FALSE(read_weather_file("no/such/file.epw"));
     EXPECT_FALSE(errors_of("725300,a,b,-6,40,-90,200\nno,headings\n").empty());
+}
+
+// A scenario that comes from somebody else may name any file of the person's: not a word of it is
+// told, wherever the word stands and however far the reader gets.
+TEST(weather_file, no_error_holds_anything_of_the_file) {
+    const std::string secret = "7-tulips-7";
+    const std::string whole_epw = epw_text(plain_hour);
+    const std::string whole_tmy3 = tmy3_text(plain_hour);
+    std::vector<std::string> texts{
+        secret,
+        secret + ",a,b\n",
+        "LOCATION," + secret + "\n",
+        "LOCATION,a,b,c,d,e," + secret + ",1,1,1\n",
+        "7," + secret + ",s," + secret + "," + secret + ",4,5\n" + secret,
+        "7,a,b,-6,40,-90,200\n" + secret + "," + secret + "\n"};
+    for (const std::string& whole : {whole_epw, whole_tmy3}) {
+        const std::size_t row = whole.find('\n', whole.size() / 2) + 1;
+        for (std::size_t cell = row, number = 0; number < 20; ++number) {
+            std::string changed = whole;
+            const std::size_t end = changed.find_first_of(",\n", cell);
+            texts.push_back(changed.replace(cell, end - cell, secret));
+            cell = whole.find_first_of(",\n", cell) + 1;
+        }
+        texts.push_back(whole.substr(0, row) + secret + "\n" + whole.substr(row));
+    }
+    int refused = 0;
+    for (const std::string& text : texts) {
+        const auto year = read_weather(text, "f");
+        if (year) continue;
+        ++refused;
+        for (const Error& error : year.error())
+            EXPECT_EQ(print(error).find("tulips"), std::string::npos) << print(error);
+    }
+    EXPECT_GT(refused, 15);
+}
+
+TEST(weather_file, a_heading_that_is_not_utf_8_is_read_as_latin_1_and_that_is_told) {
+    const auto year = read_weather(with(epw_text(plain_hour), "Made Up Field", "Z\xFCrich"), "");
+    EXPECT_EQ(year.value().station, "Zürich (letters read as Latin-1)");
+    const auto utf8 = read_weather(with(epw_text(plain_hour), "Made Up Field", "Zürich"), "");
+    EXPECT_EQ(utf8.value().station, "Zürich");
+    const auto turned = read_weather(with(epw_text(plain_hour), "Made Up", "Made\u202E Up"), "");
+    EXPECT_EQ(turned.value().station, "Made\\u{202e} Up Field");
+}
+
+TEST(weather_file, only_a_plain_file_of_a_years_size_is_read) {
+    const auto folder = std::filesystem::temp_directory_path() / "candlemark_weather_file";
+    std::filesystem::remove_all(folder);
+    std::filesystem::create_directories(folder);
+    const auto words = [&](const std::string& path) {
+        const auto year = read_weather_file(path);
+        return year ? std::string("read") : print(year.error().front());
+    };
+    const auto holds = [](const std::string& text, const char* part) {
+        return text.find(part) != std::string::npos;
+    };
+    const std::string pipe = folder / "pipe.epw";
+    ASSERT_EQ(mkfifo(pipe.c_str(), 0600), 0);
+    std::ofstream(folder / "large.epw").close();
+    std::filesystem::resize_file(folder / "large.epw", 100'000'000);
+    std::ofstream(folder / "empty.epw").close();
+    EXPECT_TRUE(holds(words(folder), "folder")) << words(folder);
+    EXPECT_TRUE(holds(words(pipe), "pipe")) << words(pipe);
+    EXPECT_TRUE(holds(words("/dev/zero"), "device"));
+    EXPECT_TRUE(holds(words(folder / "large.epw"), "more than 10000000 bytes"));
+    EXPECT_TRUE(holds(words(folder / "empty.epw"), "empty"));
+    EXPECT_TRUE(holds(words(folder / "missing.epw"), "no such file"));
+    EXPECT_TRUE(holds(words(folder / "missing.epw"), "place.weather_file"));
+    std::filesystem::remove_all(folder);
 }
 
 TEST(weather_file, a_site_of_a_file_keeps_its_months) {
