@@ -16,7 +16,7 @@ using outage::Demand;
 using outage::DemandStep;
 using units::Power;
 
-constexpr units::Duration continuous_for = 3.0 * units::hour;  // [NEC] article 100, from memory
+constexpr units::Duration continuous_for = 3.0 * units::hour;  // [NEC] article 100
 
 // The highest power, and the highest that is held or exceeded for 3 h at a stretch.
 template <class PowerOf>

