@@ -12,9 +12,9 @@ namespace advance_detail {
 
 namespace {
 
-constexpr double shortest = 1e-3;       // s: below it a turn or a tolerance is not split further
-constexpr double no_longer = 1e-6;      // s: below it a power that is not possible is an ending
-constexpr double found_within = 1e-10;  // s: how closely an instant is sought
+using step::found_within;
+using step::no_longer;
+using step::shortest;
 
 // One substep after another until the time is over or something ends it.
 template <class Demand>
@@ -87,7 +87,7 @@ class Substeps {
     double voltage_now() const {
         const double voltage = rested();
         const Drawn now = drawn_now(pack_, demand_, course_.state, voltage);
-        return voltage - now.current * pack_.resistance + 1e-9;
+        return voltage - now.current * pack_.resistance + step::restored;
     }
 
     // The available well is full and more is offered than seeps on into the bound one.

@@ -72,7 +72,7 @@ extern template void run_in_substeps(const Prepared&, AtCurrent, double, Course&
     return std::min(0.0, pack.exchange * head);
 }
 
-inline constexpr double brim = 1.0 - 1e-13;  // fill from which the available well counts as full
+using step::brim;
 
 template <class Demand>
 [[nodiscard, gnu::always_inline]] inline Drawn drawn_now(const Prepared& pack, Demand demand,
@@ -83,7 +83,7 @@ template <class Demand>
     return now;
 }
 
-inline constexpr double slack = 1e-12;  // of fill: rounding, not physics
+inline constexpr double slack = step::hair;
 
 [[nodiscard, gnu::always_inline]] inline bool on_piece(const Piece& piece, double fill) {
     return fill >= piece.low - slack && fill <= piece.high + slack;
@@ -97,20 +97,20 @@ template <class Demand>
                                                           double rested_after) {
     const double change = std::abs(rested_after - rested_before);
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
-    const bool turns = shortfall_rise(pack, state.head, trial.into) *
-                               shortfall_rise(pack, trial.head, trial.into) <
-                           0.0 ||
-                       state.head * trial.head < 0.0;
+    const Piece& beneath = pack.open_circuit->piece(state.bound_piece);
     const bool limits_charge =
         trial.into > 0.0
             ? trial.removed < pack.removed_above && state.removed < pack.removed_above
             : trial.removed > next_charging_piece(pack, state) &&
                   trial.removed > pack.removed_below && state.removed > pack.removed_below &&
                   (trial.removed > pack.filled_to || state.removed <= pack.filled_to);
-    return trial.possible && !turns && limits_charge &&
-           change * trial.at_rest <= tolerance_on(pack, piece) * trial.root &&
-           on_piece(piece, trial.available) &&
-           on_piece(pack.open_circuit->piece(state.bound_piece), trial.bound) &&
+    const step::Ends<double> ends{piece.low - slack, piece.high + slack, beneath.low - slack,
+                                  beneath.high + slack};
+    return trial.possible && limits_charge &&
+           step::stays<of_any_kind, double>(
+               true, standing(state), {{trial.removed}, {trial.head}, trial.available, trial.bound},
+               {trial.into}, constants_of(pack), ends, {change}, {trial.at_rest},
+               {tolerance_on(pack, piece)}, {trial.root}) &&
            far_from_levels(pack, demand, std::min(rested_before, rested_after),
                            std::max(rested_before, rested_after), trial.current);
 }

@@ -12,17 +12,16 @@ using namespace units;
 namespace {
 
 constexpr double never = std::numeric_limits<double>::infinity();
-constexpr double shortest = 1e-3;      // s: not split further for the tolerance
-constexpr double no_longer = 1e-6;     // s: below it a power that is not possible is an ending
-constexpr double found_within = 1e-7;  // s: how closely an instant is sought
-constexpr double full = 1.0 - 1e-12;   // fill from which an available well counts as full
-constexpr double at_knot = 1e-7;       // of fill: how far beyond a knot a piece is left; (34)
-constexpr double apart = 0.3;          // of the tolerance: how far packs may part in a substep
-constexpr double least_ohms = 1e-7;    // so that a conductance is finite
-constexpr double no_current = 1e-9;    // A: packs at rest side by side, to rounding
+constexpr double found_within = step::found_within_in_bank;
+constexpr double full = step::brim_in_bank;
+constexpr double at_knot = step::hair_in_bank;  // how far behind a knot a piece is left; (34)
+using step::apart;
+using step::no_current;
+using step::no_longer;
+using step::shortest;
 
 double conductance(double count, double resistance) {
-    return count / std::max(least_ohms, resistance);
+    return count / std::max(step::least_resistance, resistance);
 }
 
 // The most that the available well takes for the time before it is full, at the terminals. (33)
@@ -31,9 +30,12 @@ double most_taken(const Prepared& pack, const WellState& state, const Decay& dec
         if (state.available < full) return never;
         return std::max(0.0, -pack.exchange * state.head) / coulombic(pack, state);
     }
-    const double shortfall = state.removed + pack.bound * state.head * decayed.left;
-    const double per_ampere = time * (1.0 + pack.bound_gain * decayed.once);
-    return std::max(0.0, shortfall / per_ampere) / coulombic(pack, state);
+    const double most =
+        step::most_taken(step::Coulombs<double>{state.removed}, step::Coulombs<double>{state.head},
+                         pack.bound, decayed.left, step::Seconds<double>{time}, pack.bound_gain,
+                         decayed.once)
+            .value;
+    return std::max(0.0, most) / coulombic(pack, state);
 }
 
 }  // namespace
@@ -242,11 +244,13 @@ void Bank::try_for(double power, double time) {
         member.current = trial_[i].current_at(trial_point_.node) / member.count;
         member.into =
             member.current < 0.0 ? coulombic(pack, member.state) * member.current : member.current;
-        member.removed = member.state.removed + member.into * time;
-        member.head = member.state.head * member.decayed.left +
-                      member.into * pack.head_gain * time * member.decayed.once;
-        member.available = available_of(pack, member.removed, member.head);
-        member.bound = bound_of(pack, member.removed, member.head);
+        const auto to = step::stand_after<of_any_kind, double>(
+            standing(member.state), {member.into}, constants_of(pack), step::Seconds<double>{time},
+            member.decayed.left, member.decayed.once);
+        member.removed = to.removed.value;
+        member.head = to.head.value;
+        member.available = to.available;
+        member.bound = to.bound;
     }
 }
 

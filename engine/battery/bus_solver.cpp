@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <vector>
 
+#include "battery/step/tolerances.hpp"
+
 namespace battery::bus_detail {
 
 namespace {
@@ -19,8 +21,7 @@ std::vector<double> turning_points(std::span<const Branch> branches) {
     return turns;
 }
 
-// Rounding where two stretches meet.
-constexpr double slack = 1e-12;
+constexpr double slack = step::meeting;
 
 template <class Asked>
 BusPoint search(std::span<Branch> branches, Asked asked) {

@@ -88,6 +88,20 @@ class Calm {
     [[nodiscard]] double current(std::size_t pack) const;  // of one pack, at point()
 
   private:
+    // What a processor takes at once; every one gives the same bits.
+    enum class AtOnce { two, four };
+    template <AtOnce at_once>
+    [[nodiscard]] bool meets_as(double power);
+    template <AtOnce at_once>
+    [[nodiscard]] bool rests_as(double& voltage);
+    template <AtOnce at_once>
+    [[nodiscard]] double stored_as() const;
+    template <AtOnce at_once>
+    [[nodiscard]] bool stands_as(double power, const CalmLimits& limits);
+    template <AtOnce at_once>
+    [[nodiscard]] Tried step_as(double power, double time, double tolerance,
+                                const CalmLimits& limits);
+
     static constexpr std::size_t width = 4;
     using Lanes [[gnu::vector_size(32)]] = double;
     using Mask [[gnu::vector_size(32)]] = std::int64_t;

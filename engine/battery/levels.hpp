@@ -92,12 +92,13 @@ struct Level {
                                                               double current) {
     const double power = demand.amount;
     if (power > 0.0)
-        return lowest > pack.empty_voltage &&
-               lowest > pack.near_voltage + pack.near_per_watt * power &&
-               lowest > pack.limit_voltage + pack.limit_per_watt * power &&
-               lowest * lowest > 4.0 * pack.resistance * power;
-    constexpr double swing = 1.05;  // of the current about its mean
-    return highest - swing * pack.resistance * current < pack.voltage_above;
+        return step::far_from_falling<double>({{pack.near_voltage},
+                                               {pack.near_per_watt},
+                                               {pack.limit_voltage},
+                                               {pack.limit_per_watt}},
+                                              {power}, {lowest}, {pack.resistance},
+                                              step::Volts<double>{pack.empty_voltage});
+    return highest - step::swing * pack.resistance * current < pack.voltage_above;
 }
 [[nodiscard, gnu::always_inline]] inline bool far_from_levels(const Prepared& pack,
                                                               AtCurrent demand, double lowest,

@@ -8,6 +8,7 @@
 
 #include "battery/charge_efficiency.hpp"
 #include "battery/open_circuit.hpp"
+#include "battery/step/tolerances.hpp"
 #include "battery/two_well.hpp"
 #include "units/quantities.hpp"
 
@@ -52,12 +53,8 @@ struct Arrangement {
     Stops stops = {};
 };
 
-// Largest change of the voltage within one substep at constant current. Chosen by measurement:
-// method.md, "Accuracy".
-inline constexpr units::Voltage default_tolerance = 0.010 * units::volt;
-// Where the voltage is steep, a fifth of a per cent of the fill may pass before it counts: so
-// little charge lies there that what a step gets wrong of its current does not show.
-inline constexpr double default_fill_tolerance = 0.002;
+inline constexpr units::Voltage default_tolerance = step::voltage_change;
+inline constexpr double default_fill_tolerance = step::fill_change;
 
 // Plain numbers in SI units for the inner loop; see Arrangement for what they mean. A limit that is
 // not there is an infinity, so that comparing with it is enough.

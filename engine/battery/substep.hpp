@@ -10,6 +10,7 @@
 
 #include "battery/decay.hpp"
 #include "battery/prepared.hpp"
+#include "battery/step/quiet.hpp"
 
 namespace battery {
 
@@ -33,13 +34,23 @@ struct WellState {
     int charging_piece = 0;
 };
 
+// A pack alone is stepped by one double, with every rule of the step.
+inline constexpr step::Kind of_any_kind{};
+
+[[nodiscard, gnu::always_inline]] inline step::Constants<double> constants_of(
+    const Prepared& pack) {
+    return {{pack.per_total}, pack.bound, pack.width, pack.head_gain, {pack.rate}};
+}
+
 [[nodiscard, gnu::always_inline]] inline double available_of(const Prepared& pack, double removed,
                                                              double head) {
-    return 1.0 - (removed + pack.bound * head) * pack.per_total;
+    return step::available_fill(step::Coulombs<double>{removed}, step::Coulombs<double>{head},
+                                pack.bound, step::PerCoulomb<double>{pack.per_total});
 }
 [[nodiscard, gnu::always_inline]] inline double bound_of(const Prepared& pack, double removed,
                                                          double head) {
-    return 1.0 - (removed - pack.width * head) * pack.per_total;
+    return step::bound_fill(step::Coulombs<double>{removed}, step::Coulombs<double>{head},
+                            pack.width, step::PerCoulomb<double>{pack.per_total});
 }
 
 [[nodiscard, gnu::always_inline]] inline int charging_piece_of(const Prepared& pack,
@@ -60,6 +71,13 @@ struct WellState {
     state.bound_piece = pack.open_circuit->piece_of(state.bound);
     state.charging_piece = charging_piece_of(pack, removed);
     return state;
+}
+
+[[nodiscard, gnu::always_inline]] inline step::Standing<double> standing(const WellState& state) {
+    return {{state.removed}, {state.head}, state.available, state.bound};
+}
+[[nodiscard, gnu::always_inline]] inline step::OnPiece<double> on(const Piece& piece) {
+    return {{piece.at_zero}, {piece.slope}};
 }
 
 [[nodiscard, gnu::always_inline]] inline double rested_voltage(const Prepared& pack,
@@ -91,11 +109,12 @@ struct MeanVoltage {
                                                                   const Decay& decayed,
                                                                   double time) {
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
-    const double mean_fill =
-        1.0 - (state.removed + pack.bound * state.head * decayed.once) * pack.per_total;
-    const double fill_per_ampere = time * (0.5 + pack.bound_gain * decayed.twice) * pack.per_total;
-    return {.at_rest = piece.at_zero + piece.slope * mean_fill,
-            .per_ampere = piece.slope * fill_per_ampere};
+    const auto fills =
+        step::fill_per_ampere(step::Seconds<double>{time}, pack.bound_gain, decayed.twice,
+                              step::PerCoulomb<double>{pack.per_total});
+    const auto mean = step::mean_of<of_any_kind, double>(on(piece), standing(state),
+                                                         constants_of(pack), decayed.once, fills);
+    return {.at_rest = mean.at_rest.value, .per_ampere = mean.per_ampere.value};
 }
 
 // A current and how steeply it answers a change of voltage: `root` is the square root of the
@@ -106,36 +125,23 @@ struct Drawn {
     bool possible = true;
 };
 
-// The voltage that absorption leaves for the resistance, as a current not above 0.
-[[nodiscard, gnu::always_inline]] inline double absorption_current(const Prepared& pack,
-                                                                   double voltage,
-                                                                   double resistance) {
-    if (voltage >= pack.absorption) return 0.0;
-    return (voltage - pack.absorption) / resistance;  // minus infinity without resistance
-}
-
-[[nodiscard, gnu::always_inline]] inline double within_charge_limits(const Prepared& pack,
-                                                                     double current, double voltage,
-                                                                     double resistance) {
-    return std::max({current, pack.charge_floor, absorption_current(pack, voltage, resistance)});
-}
-
 // From a source of this voltage behind this resistance. (13)
 [[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtPower demand,
                                                      double voltage, double resistance) {
-    const double under_root = voltage * voltage - 4.0 * resistance * demand.amount;
-    if (!(under_root >= 0.0)) return {.possible = false};
-    const double root = std::sqrt(under_root);
-    double current = 2.0 * demand.amount / (voltage + root);
-    if (current < 0.0) current = within_charge_limits(pack, current, voltage, resistance);
-    return {.current = current, .root = root};
+    const auto current = step::current_at<of_any_kind, double>(
+        {demand.amount}, {voltage}, {resistance}, step::Amperes<double>{pack.charge_floor},
+        step::Volts<double>{pack.absorption});
+    if (!(current.squared.value >= 0.0)) return {.possible = false};
+    return {.current = current.amount.value, .root = current.root.value};
 }
 
 [[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtCurrent demand,
                                                      double voltage, double resistance) {
-    double current = demand.amount;
-    if (current < 0.0) current = within_charge_limits(pack, current, voltage, resistance);
-    return {.current = current, .root = voltage};
+    if (!(demand.amount < 0.0)) return {.current = demand.amount, .root = voltage};
+    const auto limited = step::charging_limited<double>({demand.amount}, {voltage}, {resistance},
+                                                        step::Amperes<double>{pack.charge_floor},
+                                                        step::Volts<double>{pack.absorption});
+    return {.current = limited.value, .root = voltage};
 }
 
 // Largest change of the rested voltage within one substep on this piece, V.
@@ -154,13 +160,11 @@ struct Drawn {
 // the terminals, near the largest power without end, and packs part where it is steep; but this
 // part of the fill that may pass where the voltage is steep may pass at once in spite of that.
 // method.md (20b)
-inline constexpr double passes_discharging = 0.5;
-inline constexpr double passes_charging = 0.25;
 [[nodiscard, gnu::always_inline]] inline double counted_change(double change, double filled,
                                                                double tolerance,
                                                                double fill_tolerance,
                                                                bool discharging) {
-    const double part = discharging ? passes_discharging : passes_charging;
+    const double part = discharging ? step::passes_discharging : step::passes_charging;
     return std::min(change, tolerance * (filled / (part * fill_tolerance)));
 }
 
@@ -187,18 +191,26 @@ template <class Demand>
     const MeanVoltage mean = mean_voltage(pack, state, trial.decayed, time);
     const double arriving = demand.amount < 0.0 ? coulombic(pack, state) : 1.0;
     const Drawn taken =
-        drawn(pack, demand, mean.at_rest, pack.resistance + arriving * mean.per_ampere);
+        drawn(pack, demand, mean.at_rest,
+              step::resistance_of_step(step::Ohms<double>{pack.resistance}, arriving,
+                                       step::Ohms<double>{mean.per_ampere})
+                  .value);
     trial.possible = taken.possible;
     trial.root = taken.root;
     trial.at_rest = mean.at_rest;
     trial.current = taken.current;
     trial.into = arriving * taken.current;
-    trial.mean_rested = mean.at_rest - mean.per_ampere * trial.into;
-    trial.removed = state.removed + trial.into * time;
-    trial.head =
-        state.head * trial.decayed.left + trial.into * pack.head_gain * time * trial.decayed.once;
-    trial.available = available_of(pack, trial.removed, trial.head);
-    trial.bound = bound_of(pack, trial.removed, trial.head);
+    trial.mean_rested =
+        step::mean_rested(step::Volts<double>{mean.at_rest}, step::Ohms<double>{mean.per_ampere},
+                          step::Amperes<double>{trial.into})
+            .value;
+    const auto to = step::stand_after<of_any_kind, double>(
+        standing(state), {trial.into}, constants_of(pack), step::Seconds<double>{time},
+        trial.decayed.left, trial.decayed.once);
+    trial.removed = to.removed.value;
+    trial.head = to.head.value;
+    trial.available = to.available;
+    trial.bound = to.bound;
     return trial;
 }
 
@@ -208,34 +220,24 @@ template <class Demand>
                                                                    const Trial& trial) {
     const Piece& available = pack.open_circuit->piece(state.available_piece);
     const Piece& bound = pack.open_circuit->piece(state.bound_piece);
-    const Decay& d = trial.decayed;
-    const double time = trial.time;
-    const double gain = trial.into * pack.head_gain * time;  // head gained were there no exchange
-    // integrals over the time of head, removed * head and head squared, each divided by the time
-    const double head = state.head * d.once + gain * d.twice;
-    const double removed_head =
-        state.removed * head +
-        trial.into * time * (state.head * (d.once - d.twice) + gain * (d.twice - d.thrice));
-    const double head_squared =
-        d.once * state.head * (0.5 * (1.0 + d.left) * state.head + d.once * gain) +
-        gain * gain * (d.twice - d.thrice - 0.5 * pack.rate * time * d.twice * d.twice);
-    // bound minus available voltage = apart + by_removed * removed + by_head * head
-    const double apart = (bound.at_zero + bound.slope) - (available.at_zero + available.slope);
-    const double by_removed = (available.slope - bound.slope) * pack.per_total;
-    const double by_head =
-        (available.slope * pack.bound + bound.slope * pack.width) * pack.per_total;
-    return pack.exchange * time *
-           (apart * head + by_removed * removed_head + by_head * head_squared);
+    return step::lost_between<double>(on(available), on(bound), standing(state), {trial.into},
+                                      constants_of(pack), step::PerSecond<double>{pack.exchange},
+                                      step::Seconds<double>{trial.time}, trial.decayed)
+        .value;
 }
 
 // Rate of rise of the head difference and, in charge, of the available well's shortfall.
 [[nodiscard, gnu::always_inline]] inline double head_rise(const Prepared& pack, double head,
                                                           double into) {
-    return into * pack.head_gain - pack.rate * head;
+    return step::head_rise(step::Amperes<double>{into}, pack.head_gain,
+                           step::PerSecond<double>{pack.rate}, step::Coulombs<double>{head})
+        .value;
 }
 [[nodiscard, gnu::always_inline]] inline double shortfall_rise(const Prepared& pack, double head,
                                                                double into) {
-    return into + pack.bound * head_rise(pack, head, into);
+    return step::shortfall_rise(step::Amperes<double>{into}, pack.bound,
+                                step::Amperes<double>{head_rise(pack, head, into)})
+        .value;
 }
 
 // What has flowed, in J and C; each at least 0.
@@ -251,17 +253,22 @@ struct Flow {
 
 [[gnu::always_inline]] inline void add(Flow& flow, const Prepared& pack, const WellState& state,
                                        const Trial& trial) {
-    const double charge = trial.current * trial.time;
-    const double energy = charge * (trial.mean_rested - trial.current * pack.resistance);
-    flow.in_resistance += charge * trial.current * pack.resistance;
+    const step::Amperes<double> current{trial.current};
+    const step::Amperes<double> into{trial.into};
+    const step::Seconds<double> time{trial.time};
+    const step::Volts<double> rested{trial.mean_rested};
+    const step::Ohms<double> resistance{pack.resistance};
+    const step::Coulombs<double> charge = current * time;
+    const step::Joules<double> energy = step::at_far_end(charge, rested, current, resistance);
+    flow.in_resistance += step::in_resistance(charge, current, resistance).value;
     flow.between_wells += lost_between_wells(pack, state, trial);
-    if (charge < 0.0) {
-        flow.accepted -= energy;
-        flow.charge_in -= charge;
-        flow.in_charging += (trial.into - trial.current) * trial.time * trial.mean_rested;
+    if (charge.value < 0.0) {
+        flow.accepted -= energy.value;
+        flow.charge_in -= charge.value;
+        flow.in_charging += step::in_charging(into, current, time, rested).value;
     } else {
-        flow.delivered += energy;
-        flow.charge_out += charge;
+        flow.delivered += energy.value;
+        flow.charge_out += charge.value;
     }
 }
 

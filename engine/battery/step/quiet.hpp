@@ -1,0 +1,212 @@
+// One step of a pack in which nothing is met on the way: the currents and wells it leads to, and
+// whether indeed nothing was met. Written once for a double and for lanes; what a whole stride has
+// in common is left out by a Kind, never changing a bit.
+#pragma once
+
+#include "battery/decay.hpp"
+#include "battery/step/equations.hpp"
+#include "battery/step/tolerances.hpp"
+
+namespace battery::step {
+
+//   may_charge      false where nobody is offered more than is taken: nothing limits a current
+//   two_wells       false where no pack has a head difference
+//   one_efficiency  of charging at every fill, which no pack then can leave
+struct Kind {
+    bool may_charge = true;
+    bool two_wells = true;
+    bool one_efficiency = false;
+};
+
+// The straight piece of the rested voltage on which the available well stands.
+template <class Real>
+struct OnPiece {
+    Volts<Real> at_zero;
+    Volts<Real> slope;
+};
+
+// What a step does not change of a pack, or of all packs abreast: see battery::Prepared.
+template <class Real>
+struct Constants {
+    PerCoulomb<Real> per_total;
+    Real bound;
+    Real width;
+    Real head_gain;
+    PerSecond<Real> rate;
+};
+
+template <class Real>
+struct Standing {
+    Coulombs<Real> removed;
+    Coulombs<Real> head;
+    Real available;
+    Real bound;
+};
+
+// The voltage of a step without current, its fall for an ampere. (12)
+template <class Real>
+struct Mean {
+    Volts<Real> at_rest;
+    Ohms<Real> per_ampere;
+};
+
+template <Kind kind, class Real, class Shared>
+[[nodiscard, gnu::always_inline]] inline Mean<Real> mean_of(const OnPiece<Real>& piece,
+                                                            const Standing<Real>& from,
+                                                            const Constants<Shared>& pack,
+                                                            Number auto once,
+                                                            In<PerAmpere> auto fills) {
+    Real fill;
+    if constexpr (kind.two_wells)
+        fill = mean_fill(from.removed, from.head, pack.bound, once, pack.per_total);
+    else
+        fill = whole_fill(from.removed, pack.per_total);
+    return {voltage_on(piece.at_zero, piece.slope, fill), volts_per_ampere(piece.slope, fills)};
+}
+
+// (13) and the limits of charging.
+//   root, squared   of (13); squared is negative where the power cannot be had
+template <class Real>
+struct Current {
+    Amperes<Real> amount;
+    Volts<Real> root;
+    SquareVolts<Real> squared;
+};
+
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Amperes<Real> charging_limited(Amperes<Real> free,
+                                                                        Volts<Real> voltage,
+                                                                        Ohms<Real> resistance,
+                                                                        In<Amperes> auto floor,
+                                                                        In<Volts> auto absorption) {
+    const auto over = absorbed(voltage, absorption, resistance);
+    const auto held = select(voltage >= absorption, nothing_of(over), over);
+    const auto lowest = select(floor < held, held, floor);
+    return select(free < lowest, lowest, free);
+}
+
+template <Kind kind, class Real>
+[[nodiscard, gnu::always_inline]] inline Current<Real> current_at(Watts<Real> power,
+                                                                  Volts<Real> voltage,
+                                                                  Ohms<Real> resistance,
+                                                                  In<Amperes> auto floor,
+                                                                  In<Volts> auto absorption) {
+    const SquareVolts<Real> squared = under_root(voltage, resistance, power);
+    const auto none = nothing_of(squared);
+    const Volts<Real> root = root_of(select(squared > none, squared, none));
+    const Amperes<Real> free = current_of(power, voltage, root);
+    if constexpr (!kind.may_charge) return {free, root, squared};
+    const auto limited = charging_limited(free, voltage, resistance, floor, absorption);
+    return {select(free < nothing_of(free), limited, free), root, squared};
+}
+
+// Where a current into (negative) or out of the wells leads. (2), (3)
+template <Kind kind, class Real, class Shared>
+[[nodiscard, gnu::always_inline]] inline Standing<Real> stand_after(
+    const Standing<Real>& from, Amperes<Real> into, const Constants<Shared>& pack,
+    In<Seconds> auto time, Number auto left, Number auto once) {
+    Standing<Real> to;
+    to.removed = removed_after(from.removed, into, time);
+    if constexpr (kind.two_wells) {
+        to.head = head_after(from.head, left, into, pack.head_gain, time, once);
+        to.available = available_fill(to.removed, to.head, pack.bound, pack.per_total);
+        to.bound = bound_fill(to.removed, to.head, pack.width, pack.per_total);
+    } else {
+        to.head = nothing_of(from.head);
+        to.available = whole_fill(to.removed, pack.per_total);
+        to.bound = to.available;
+    }
+    return to;
+}
+
+// Whether the available well's shortfall, or the head, turns round between the two.
+template <class Real, class Shared>
+[[nodiscard, gnu::always_inline]] inline auto shortfall_turns(const Standing<Real>& from,
+                                                              const Standing<Real>& to,
+                                                              Amperes<Real> into,
+                                                              const Constants<Shared>& pack) {
+    const auto rise = [&](Coulombs<Real> head) {
+        return shortfall_rise(into, pack.bound, head_rise(into, pack.head_gain, pack.rate, head));
+    };
+    const auto product = rise(from.head) * rise(to.head);
+    return product < nothing_of(product);
+}
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline auto head_turns(const Standing<Real>& from,
+                                                         const Standing<Real>& to) {
+    const auto product = from.head * to.head;
+    return product < nothing_of(product);
+}
+
+// The ends of the pieces, met when a fill is at or below a low one or above a high one.
+template <class Real>
+struct Ends {
+    Real available_low;
+    Real available_high;
+    Real bound_low;
+    Real bound_high;
+};
+
+// The glance (25).
+template <class Real>
+struct Glance {
+    Volts<Real> near;
+    PerAmpere<Real> near_per_watt;
+    Volts<Real> limit;
+    PerAmpere<Real> limit_per_watt;
+};
+
+// Far from every threshold that a discharge meets. (22), (25)
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline auto far_from_falling(const Glance<Real>& glance,
+                                                               Watts<Real> power,
+                                                               Volts<Real> lowest,
+                                                               Ohms<Real> resistance,
+                                                               In<Volts> auto empty) {
+    auto far = both(holds<Real>(), lowest > empty);
+    far = both(far, lowest > far_above(glance.near, glance.near_per_watt, power));
+    far = both(far, lowest > far_above(glance.limit, glance.limit_per_watt, power));
+    return both(far, can_be_had(lowest, resistance, power));
+}
+
+// Whether wells stay on their pieces and do not turn round, and the voltage within its tolerance.
+template <Kind kind, class Real, class Shared>
+[[nodiscard, gnu::always_inline]] inline auto stays(auto so_far, const Standing<Real>& from,
+                                                    const Standing<Real>& to, Amperes<Real> into,
+                                                    const Constants<Shared>& pack,
+                                                    const Ends<Real>& ends, Volts<Real> change,
+                                                    Volts<Real> at_rest, Volts<Real> tolerance,
+                                                    Volts<Real> root) {
+    if constexpr (kind.two_wells) {
+        so_far = both(so_far, !shortfall_turns(from, to, into, pack));
+        so_far = both(so_far, !head_turns(from, to));
+    }
+    so_far = both(so_far, to.available > ends.available_low);
+    so_far = both(so_far, to.available <= ends.available_high);
+    so_far = both(so_far, to.bound > ends.bound_low);
+    so_far = both(so_far, to.bound <= ends.bound_high);
+    return both(so_far, within_tolerance(change, at_rest, tolerance, root));
+}
+
+// Where a charge falls from the bound well's voltage to the available one's, it heats. (18)
+//   decayed   a Decay, or lanes of them
+template <class Real, class Shared>
+[[nodiscard, gnu::always_inline]] inline Joules<Real> lost_between(
+    const OnPiece<Real>& available, const OnPiece<Real>& bound, const Standing<Real>& from,
+    Amperes<Real> into, const Constants<Shared>& pack, In<PerSecond> auto exchange,
+    In<Seconds> auto time, const auto& decayed) {
+    const auto& d = decayed;
+    const auto gain = gained(into, pack.head_gain, time);
+    const auto head = mean_head(from.head, gain, d.once, d.twice);
+    const auto removed_head = mean_removed_head(from.removed, head, into * time, from.head, gain,
+                                                d.once, d.twice, d.thrice);
+    const auto head_squared =
+        mean_head_squared(from.head, gain, d.left, d.once, d.twice, d.thrice, pack.rate, time);
+    // bound minus available voltage = unlike + by_removed * removed + by_head * head
+    const auto unlike = (bound.at_zero + bound.slope) - (available.at_zero + available.slope);
+    const auto by_removed = (available.slope - bound.slope) * pack.per_total;
+    const auto by_head = (available.slope * pack.bound + bound.slope * pack.width) * pack.per_total;
+    return exchange * time * (unlike * head + by_removed * removed_head + by_head * head_squared);
+}
+
+}  // namespace battery::step

@@ -1,0 +1,169 @@
+// The stride at one width of the processor: battery/step/quiet.hpp for every lane. Included once a
+// width, each in a source file compiled for it.
+#pragma once
+
+#include <cmath>
+
+#include "battery/step/quiet.hpp"
+#include "sizing/stride.hpp"
+
+namespace sizing::lanes_detail {
+
+namespace step = battery::step;
+
+// As many lanes as Real holds, from this one on.
+template <class Real>
+struct Abreast {
+    typedef Real Seen __attribute__((may_alias));  // doubles seen as one Real
+
+    std::size_t lane;
+
+    [[gnu::always_inline]] Real number(const double* lanes_at) const {
+        return *reinterpret_cast<const Seen*>(lanes_at + lane);
+    }
+    template <template <class> class Unit>
+    [[gnu::always_inline]] Unit<Real> in(const double* lanes_at) const {
+        return {number(lanes_at)};
+    }
+    [[gnu::always_inline]] void put(double* lanes_at, const Real& value) const {
+        *reinterpret_cast<Seen*>(lanes_at + lane) = value;
+    }
+};
+
+// What all lanes have in common.
+struct Common {
+    step::Constants<double> pack;
+    step::Seconds<double> time;
+    step::Watts<double> taken;
+    step::Watts<double> charger;
+    step::PerAmpere<double> fills;
+    step::Amperes<double> floor;
+    step::Volts<double> absorption;
+    step::Volts<double> empty;
+    step::Coulombs<double> removed_above;
+    step::Coulombs<double> filled_to;
+    double everywhere;  // the efficiency of charging, where it is one
+    double left;
+    double once;
+};
+
+// The same operations in the same order as a pack alone, so the same bits.
+template <step::Kind kind, class Real>
+[[gnu::always_inline]] inline void stride_from(std::size_t lane, const LaneWells& from,
+                                               LaneWells& to, State& state, const Thresholds& near,
+                                               const Common& all) {
+    using namespace step;
+    const Abreast<Real> at{lane};
+    const Standing<Real> here{at.template in<Coulombs>(from.removed.data()),
+                              at.template in<Coulombs>(from.head.data()),
+                              at.number(from.available.data()), Real{}};
+    const OnPiece<Real> piece{at.template in<Volts>(state.at_zero.data()),
+                              at.template in<Volts>(state.slope.data())};
+    const auto resistance = at.template in<Ohms>(state.resistance.data());
+    const auto sun = at.template in<Watts>(state.sun.data());
+    const Watts<Real> power = (all.taken - (sun + all.charger)) / at.number(state.count.data());
+    const auto charges = power < nothing_of(power);
+    const Mean<Real> mean = mean_of<kind, Real>(piece, here, all.pack, all.once, all.fills);
+    Real arriving = step::all<Real>(1.0);
+    if constexpr (kind.may_charge) {
+        if constexpr (kind.one_efficiency)
+            arriving = select(charges, all.everywhere, arriving);
+        else
+            arriving = select(charges, at.number(state.coulombic.data()), arriving);
+    }
+    const Current<Real> current = current_at<kind>(
+        power, mean.at_rest, resistance_of_step(resistance, arriving, mean.per_ampere), all.floor,
+        all.absorption);
+    const Amperes<Real> into = arriving * current.amount;
+    const Standing<Real> there =
+        stand_after<kind>(here, into, all.pack, all.time, all.left, all.once);
+
+    const Volts<Real> before = voltage_on(piece.at_zero, piece.slope, here.available);
+    const Volts<Real> after = voltage_on(piece.at_zero, piece.slope, there.available);
+    const Glance<Real> glance{at.template in<Volts>(near.near_voltage.data()),
+                              at.template in<PerAmpere>(near.near_per_watt.data()),
+                              at.template in<Volts>(near.limit_voltage.data()),
+                              at.template in<PerAmpere>(near.limit_per_watt.data())};
+    const Real far =
+        select(power > nothing_of(power),
+               far_from_falling(glance, power, lower(before, after), resistance, all.empty), 1.0);
+    auto usable = both(holds<Real>(), there.removed < all.removed_above);
+    usable = both(usable, here.removed < all.removed_above);
+    auto filling = both(holds<Real>(), there.removed > all.filled_to);
+    filling = either(filling, here.removed <= all.filled_to);
+    Real passes = select(into > nothing_of(into), usable, filling);
+    passes = both(passes, current.squared >= nothing_of(current.squared));
+    if constexpr (kind.may_charge && !kind.one_efficiency) {
+        auto same = both(holds<Real>(),
+                         here.removed <= at.template in<Coulombs>(state.most_removed.data()));
+        same = both(same, there.removed > at.template in<Coulombs>(state.least_removed.data()));
+        same = select(charges, same, 1.0);
+        passes = both(passes, same > 0.5);
+    }
+    const Ends<Real> ends{at.number(state.available_low.data()),
+                          at.number(state.available_high.data()), at.number(state.bound_low.data()),
+                          at.number(state.bound_high.data())};
+    passes = stays<kind>(passes, here, there, into, all.pack, ends, magnitude(after - before),
+                         mean.at_rest, at.template in<Volts>(state.tolerance.data()), current.root);
+    passes = both(passes, far > 0.5);
+    Real stays_as_it_is{};
+    // A full pack of one well that is offered charge stays as it is.
+    if constexpr (kind.may_charge && !kind.two_wells) {
+        stays_as_it_is = both(step::all<Real>(1.0), charges);
+        stays_as_it_is = both(stays_as_it_is, here.available >= brim);
+        stays_as_it_is = both(stays_as_it_is, there.available > ends.available_high + hair);
+    }
+    at.put(to.removed.data(), select(passes > 0.5, there.removed, here.removed).value);
+    at.put(to.head.data(), select(passes > 0.5, there.head, here.head).value);
+    at.put(to.available.data(), select(passes > 0.5, there.available, here.available));
+    const Real alone = select(stays_as_it_is > 0.5, 0.0, step::all<Real>(1.0));
+    at.put(state.alone.data(), select(passes > 0.5, 0.0, alone));
+}
+
+template <step::Kind kind, class Real>
+void stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
+               const Prepared& pack, const Segment& segment, std::size_t count) {
+    const Common all{
+        .pack = {{pack.per_total}, pack.bound, pack.width, pack.head_gain, {pack.rate}},
+        .time = {segment.time},
+        .taken = {segment.taken},
+        .charger = {segment.charger},
+        .fills = {segment.fill_per_ampere},
+        .floor = {pack.charge_floor},
+        .absorption = {pack.absorption},
+        .empty = {pack.empty_voltage},
+        .removed_above = {pack.removed_above},
+        .filled_to = {pack.filled_to},
+        .everywhere = pack.coulombic[0],
+        .left = segment.decayed.left,
+        .once = segment.decayed.once};
+    for (std::size_t lane = 0; lane < count; lane += step::lanes_of<Real>)
+        stride_from<kind, Real>(lane, from, to, state, near, all);
+}
+
+using Stride = void(const LaneWells&, LaneWells&, State&, const Thresholds&, const Prepared&,
+                    const Segment&, std::size_t);
+
+// The function for what a whole stride has in common: no lane may charge (then nothing limits a
+// current), packs of one well have no head difference, and where the efficiency of charging is one
+// number no lane can leave it.
+template <class Real>
+Stride* stride_for(const Prepared& pack, bool may_charge) {
+    constexpr auto of = []<step::Kind one_well, step::Kind two_wells>(const Prepared& any) {
+        return any.bound > 0.0 ? stride_of<two_wells, Real> : stride_of<one_well, Real>;
+    };
+    if (!may_charge)
+        return of.template
+        operator()<step::Kind{false, false, true}, step::Kind{false, true, true}>(pack);
+    if (std::isinf(pack.coulombic_edge[1]))
+        return of.template operator()<step::Kind{true, false, true}, step::Kind{true, true, true}>(
+            pack);
+    return of.template operator()<step::Kind{true, false, false}, step::Kind{true, true, false}>(
+        pack);
+}
+
+extern template Stride* stride_for<step::Two>(const Prepared&, bool);
+extern template Stride* stride_for<step::Four>(const Prepared&, bool);
+extern template Stride* stride_for<step::Eight>(const Prepared&, bool);
+
+}  // namespace sizing::lanes_detail
