@@ -7,4 +7,3 @@ add_custom_command(
     DEPENDS swaps.toml embed_swaps.cmake
     VERBATIM)
 target_sources(candlemark_checks PRIVATE ${swaps_source})
-target_link_libraries(candlemark_checks PRIVATE tomlplusplus::tomlplusplus)

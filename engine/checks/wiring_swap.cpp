@@ -5,11 +5,11 @@
 #include <map>
 
 #include <fmt/format.h>
-#include <toml++/toml.h>
 
 #include "checks/swaps_text.hpp"
 #include "checks/wiring_circuit.hpp"
 #include "units/text.hpp"
+#include "units/toml.hpp"
 #include "wiring/conductor.hpp"
 
 namespace checks {

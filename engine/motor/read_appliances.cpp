@@ -3,10 +3,10 @@
 #include <utility>
 
 #include <fmt/format.h>
-#include <toml++/toml.h>
 
 #include "motor/appliances.hpp"
 #include "units/text.hpp"
+#include "units/toml.hpp"
 
 namespace motor {
 

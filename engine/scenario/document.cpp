@@ -4,36 +4,11 @@
 #include <cmath>
 #include <optional>
 
-// The library takes some of its own states for granted that a text such as [1,,2] brings about.
-// They are looked at in every build and end the parsing like any other mistake of the text.
-namespace {
-struct UnmetAssumption {};
-}  // namespace
-#undef NDEBUG
-#define TOML_ASSERT(expression)      \
-    do {                             \
-        if (!(expression)) {         \
-            throw UnmetAssumption(); \
-        }                            \
-    } while (false)
-#define TOML_EXCEPTIONS 1
-#define TOML_ENABLE_FORMATTERS 0
-#define TOML_ENABLE_UNRELEASED_FEATURES 0
-#define TOML_MAX_NESTED_VALUES 32
 #include <fmt/format.h>
-
-#if defined(__GNUC__) && !defined(__clang__)
-// Where the library promises not to throw, an unmet assumption ends the program, as assert does.
-#pragma GCC diagnostic push
-#pragma GCC diagnostic ignored "-Wterminate"
-#endif
-#include <toml++/toml.h>
-#if defined(__GNUC__) && !defined(__clang__)
-#pragma GCC diagnostic pop
-#endif
 
 #include "scenario/syntax.hpp"
 #include "units/quote.hpp"
+#include "units/toml.hpp"
 
 namespace scenario {
 namespace {
@@ -181,7 +156,7 @@ bool meets_assumptions(std::string_view text) {
         (void)toml::parse(text);
     } catch (const toml::parse_error&) {
         return true;
-    } catch (const UnmetAssumption&) {
+    } catch (const units::UnmetTomlAssumption&) {
         return false;
     }
     return true;
@@ -213,7 +188,7 @@ Parsed parse(std::string_view text) {
     } catch (const toml::parse_error& error) {
         return tl::unexpected(Complaint{.words = std::string(error.description()),
                                         .line = static_cast<int>(error.source().begin.line)});
-    } catch (const UnmetAssumption&) {
+    } catch (const units::UnmetTomlAssumption&) {
         return tl::unexpected(Complaint{.words = "a comma, bracket or value out of place",
                                         .line = line_of_unmet_assumption(text)});
     }

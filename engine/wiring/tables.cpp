@@ -4,8 +4,7 @@
 #include <cassert>
 #include <cctype>
 
-#include <toml++/toml.h>
-
+#include "units/toml.hpp"
 #include "wiring/tables_text.hpp"
 
 namespace wiring {

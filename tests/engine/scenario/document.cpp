@@ -123,6 +123,18 @@ TEST(document, a_comma_too_many_is_told_with_its_line) {
     EXPECT_EQ(only_error("c = [,]\n").line, 1);
 }
 
+TEST(document, letters_where_white_space_may_stand_are_a_mistake_like_any_other) {
+    for (const char* letter :
+         {"\u00A1", "\u00B0", "\u0101", "\u0499", "\u2C5F", "\u3042", "\uFB30"}) {
+        const std::string odd = letter;
+        for (const std::string& line :
+             {odd, odd + " = 1", "a " + odd + " = 1", "a = 1 " + odd, "a = 1" + odd,
+              "a = [1, " + odd + "]", "[t]" + odd, "[" + odd + "]", "a = 2026-01-15" + odd,
+              "a = \"\"\"\\" + odd + "\"\"\""})
+            EXPECT_EQ(only_error("b = 1\n" + line + "\n").line, 2) << line;
+    }
+}
+
 TEST(document, deep_nesting_is_refused_in_words) {
     EXPECT_THAT(only_error("a = " + std::string(100'000, '[') + "\n").found, HasSubstr("deep"));
     std::string braces = "a = ";
