@@ -23,7 +23,8 @@ constexpr const char* example =
     "  candlemark outage storm.toml --set pack.expansion.count=4\n"
     "  candlemark outage storm.toml --as csv > hours.csv\n"
     "\nExit status: 0 answered; 1 answered, and something must be mended first (STOP);\n"
-    "2 the file or the command cannot be used; 3 a fault of this program.\n"
+    "2 the file or the command cannot be used; 3 a fault of this program, or\n"
+    "not enough memory.\n"
     "\nArithmetic, not approval. Local codes and licensed practice decide.";
 
 const std::map<std::string, Face> faces{{"text", Face::text},

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <exception>
 #include <filesystem>
+#include <new>
 
 #include <fmt/format.h>
 
@@ -147,6 +148,8 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
         }
         const scenario::AlsoAllowed allowed(request.weather_from);
         return request.more_files.empty() ? answer(request, around) : answers(request, around);
+    } catch (const std::bad_alloc&) {
+        return {.status = Status::defect, .errors = std::string(not_enough_memory)};
     } catch (const std::exception& exception) {
         return {.status = Status::defect,
                 .errors = std::string("candlemark: a fault of this program: ") + exception.what() +

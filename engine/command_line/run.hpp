@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "units/result.hpp"
@@ -14,7 +15,7 @@ enum class Status {
     answered = 0,  // nothing stands in the way
     stop = 1,      // answered, and at least one finding is a stop
     unusable = 2,  // the arguments or the file cannot be used
-    defect = 3,    // a fault of the program
+    defect = 3,    // a fault of the program, or not enough memory
 };
 
 // What the program finds around it.
@@ -30,6 +31,11 @@ struct Outcome {
     std::string output = {};  // for standard output
     std::string errors = {};  // for standard error
 };
+
+// What is said where memory ends, a whole line.
+inline constexpr std::string_view not_enough_memory =
+    "candlemark: not enough memory for this; ask for less (fewer weathers, packs, panels or "
+    "threads), or give the program more.\n";
 
 //   takes   the arguments without the program's name
 [[nodiscard]] Outcome run(const std::vector<std::string>& arguments, const Surroundings& around);

@@ -1,27 +1,15 @@
 // The same work for many numbers, on several threads.
 #pragma once
 
-#include <algorithm>
-#include <thread>
-#include <vector>
+#include <functional>
 
 namespace outage {
 
-// Calls work(number) once for each number from 0 to count - 1. Which thread takes which number is
-// of no account as long as each call writes only what is its own.
-//   threads  0 takes as many as the machine has
-template <class Work>
-void for_each_number(int count, unsigned threads, const Work& work) {
-    if (threads == 0) threads = std::max(1U, std::thread::hardware_concurrency());
-    const auto every = [&](unsigned first) {
-        for (int number = static_cast<int>(first); number < count;
-             number += static_cast<int>(threads))
-            work(number);
-    };
-    std::vector<std::jthread> others;
-    for (unsigned thread = 1; thread < threads; ++thread)
-        others.emplace_back(every, thread);
-    every(0);
-}
+// Calls work(number) once for each number from 0 to count - 1. Which thread takes which number
+// does not matter as long as each call writes only what is its own.
+//   threads   0 takes as many as the machine has; fewer where no more can be started
+//   fails     with what the first failing call threw, once every thread has ended; numbers that
+//             were not begun by then are left out
+void for_each_number(int count, unsigned threads, const std::function<void(int)>& work);
 
 }  // namespace outage

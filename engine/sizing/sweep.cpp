@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <atomic>
 #include <mutex>
-#include <thread>
+
+#include "outage/in_threads.hpp"
 
 namespace sizing {
 
@@ -170,26 +171,6 @@ std::vector<LaneEnding> without_panels(const Design& design, LaneCost& cost) {
     return endings;
 }
 
-unsigned threads_for(unsigned asked, int blocks) {
-    const unsigned all = asked > 0 ? asked : std::max(1U, std::thread::hardware_concurrency());
-    return std::min(all, static_cast<unsigned>(std::max(1, blocks)));
-}
-
-// Calls work(block) for each block, spread over the threads; which thread takes a block is of no
-// account to the result.
-template <class Work>
-void spread(int blocks, unsigned threads, Work work) {
-    std::atomic<int> next{0};
-    const auto take = [&] {
-        for (int block = next++; block < blocks; block = next++)
-            work(block);
-    };
-    std::vector<std::jthread> others;
-    for (unsigned i = 1; i < threads; ++i)
-        others.emplace_back(take);
-    take();
-}
-
 void add(LaneCost& to, const LaneCost& more) {
     to.steps += more.steps;
     to.one_by_one += more.one_by_one;
@@ -205,7 +186,7 @@ std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked) {
     std::mutex telling;
     int done = 0;
     std::atomic<bool> stopped{false};
-    spread(blocks, threads_for(asked.threads, blocks), [&](int block) {
+    outage::for_each_number(blocks, asked.threads, [&](int block) {
         if (stopped) return;
         const int first = block * lanes;
         auto& mine = swept[static_cast<std::size_t>(block)];
@@ -256,7 +237,7 @@ Suns suns_in(const Design& design, int panels, int first, int sequences, std::ui
              unsigned threads) {
     Suns suns(static_cast<std::size_t>(sequences));
     const int blocks = (sequences + lanes - 1) / lanes;
-    spread(blocks, threads_for(threads, blocks), [&](int block) {
+    outage::for_each_number(blocks, threads, [&](int block) {
         for (int i = block * lanes; i < std::min(sequences, (block + 1) * lanes); ++i)
             design.skies.offered(design.skies.weather(seed, first + i), panels,
                                  suns[std::size_t(i)]);
@@ -269,7 +250,7 @@ std::vector<LaneEnding> endings_under(const Design& design, int packs, const Sun
     std::vector<LaneEnding> all(suns.size());
     const int sequences = static_cast<int>(suns.size());
     const int blocks = (sequences + lanes - 1) / lanes;
-    spread(blocks, threads_for(threads, blocks), [&](int block) {
+    outage::for_each_number(blocks, threads, [&](int block) {
         const int from = block * lanes;
         const int count = std::min(lanes, sequences - from);
         std::array<LaneJob, lanes> jobs;

@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <fstream>
 #include <sstream>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -48,7 +49,7 @@ std::string file_with(const std::string& text, const std::string& name) {
 }
 
 Ended candlemark(const std::vector<std::string>& arguments, const std::string& standard_input,
-                 const std::map<std::string, std::string>& environment) {
+                 const std::map<std::string, std::string>& environment, const Limits& limits) {
     const std::string program = std::string(CANDLEMARK_BINARY_DIR) + "/candlemark";
     const auto input = file_with(standard_input, "input");
     const auto output = file_with("", "output");
@@ -66,6 +67,11 @@ Ended candlemark(const std::vector<std::string>& arguments, const std::string& s
         redirect(STDIN_FILENO, input, O_RDONLY);
         redirect(STDOUT_FILENO, output, O_WRONLY | O_TRUNC);
         redirect(STDERR_FILENO, errors, O_WRONLY | O_TRUNC);
+        if (limits.address_space > 0) {
+            const auto bytes = static_cast<rlim_t>(limits.address_space);
+            const rlimit limit{.rlim_cur = bytes, .rlim_max = bytes};
+            setrlimit(RLIMIT_AS, &limit);
+        }
         execve(program.c_str(), argument_pointers.data(), environment_pointers.data());
         _exit(127);
     }

@@ -1,6 +1,7 @@
 #include <csignal>
 #include <cstring>
 #include <malloc.h>
+#include <new>
 #include <string>
 #include <unistd.h>
 #include <vector>
@@ -8,16 +9,12 @@
 #include "command_line/run.hpp"
 #include "command_line/surroundings.hpp"
 
-int main(int count, char** arguments) {
-    using namespace command_line;
-    std::signal(SIGPIPE, SIG_IGN);
-    // One answer, then the end: keep what is freed instead of handing pages back and fetching
-    // them again. A fifth of the time of a long plan.
-    mallopt(M_MMAP_THRESHOLD, 1 << 28);
-    mallopt(M_TRIM_THRESHOLD, 1 << 28);
-    mallopt(M_TOP_PAD, 1 << 22);
-    const Outcome outcome = run(std::vector<std::string>(arguments + 1, arguments + count),
-                                surroundings_of_this_process());
+namespace {
+
+using namespace command_line;
+
+int answered(const std::vector<std::string>& arguments) {
+    const Outcome outcome = run(arguments, surroundings_of_this_process());
     (void)write_all(STDERR_FILENO, outcome.errors);
     if (write_all(STDOUT_FILENO, outcome.output) == Written::failed) {
         (void)write_all(STDERR_FILENO,
@@ -26,4 +23,21 @@ int main(int count, char** arguments) {
         return static_cast<int>(Status::unusable);
     }
     return static_cast<int>(outcome.status);
+}
+
+}  // namespace
+
+int main(int count, char** arguments) {
+    std::signal(SIGPIPE, SIG_IGN);
+    // One answer, then the end: keep what is freed instead of handing pages back and fetching
+    // them again. A fifth of the time of a long plan.
+    mallopt(M_MMAP_THRESHOLD, 1 << 28);
+    mallopt(M_TRIM_THRESHOLD, 1 << 28);
+    mallopt(M_TOP_PAD, 1 << 22);
+    try {
+        return answered(std::vector<std::string>(arguments + 1, arguments + count));
+    } catch (const std::bad_alloc&) {
+        (void)write_all(STDERR_FILENO, not_enough_memory);
+        return static_cast<int>(Status::defect);
+    }
 }
