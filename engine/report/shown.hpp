@@ -1,6 +1,8 @@
 // Quantities as an answer holds them: the value keeps every digit, only `shown` is rounded.
 #pragma once
 
+#include <cmath>
+#include <limits>
 #include <string>
 #include <type_traits>
 
@@ -20,8 +22,15 @@ template <units::Written Written>
     return units::show(quantity, significant);
 }
 
+[[nodiscard]] inline Quantity not_known() {
+    return {.value = std::numeric_limits<double>::quiet_NaN(), .unit = "1", .shown = "not known"};
+}
+
+// A value that is not finite stays so, for quantity_or_reason to give the reason instead; the words
+// are those of nothing known.
 template <units::Written Written>
 [[nodiscard]] Quantity shown(Written quantity, int significant = 3) {
+    if (!std::isfinite(units::in_si(quantity))) return not_known();
     const units::Printed printed = units::in_customary_unit(quantity);
     return {.value = printed.value,
             .unit = std::string(printed.unit),
@@ -30,6 +39,7 @@ template <units::Written Written>
 
 // Times of a start are seconds, in hours they would be noise.
 [[nodiscard]] inline Quantity shown_in_seconds(units::Duration time, int significant = 2) {
+    if (!std::isfinite(time.value())) return not_known();
     return {.value = time / units::second, .unit = "s", .shown = in_words(time, significant)};
 }
 

@@ -106,7 +106,8 @@ TEST(json, bytes_that_are_not_utf8_do_not_stop_the_answer) {
 }
 
 TEST(json, columns_of_a_series_have_equal_lengths) {
-    for (const auto& series : json::parse(in_json(made_answer())).at("series")) {
+    const auto whole = json::parse(in_json(made_answer()));
+    for (const auto& series : whole.at("series")) {
         const auto length = series.at("columns").at(0).at("points").size();
         for (const auto& column : series.at("columns")) {
             EXPECT_EQ(column.at("points").size(), length) << column.at("name");
