@@ -9,6 +9,7 @@
 #include <boost/units/limits.hpp>
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si.hpp>
+#include <fmt/core.h>
 
 namespace units {
 
@@ -182,3 +183,13 @@ class Price {
 };
 
 }  // namespace units
+
+// A ratio of two quantities prints as the number it is, with all that a double can be asked for.
+// From version 10 on, the library no longer turns it into one by itself.
+template <>
+struct fmt::formatter<units::Dimensionless> : fmt::formatter<double> {
+    template <class Context>
+    auto format(units::Dimensionless ratio, Context& context) const -> decltype(context.out()) {
+        return fmt::formatter<double>::format(ratio.value(), context);
+    }
+};

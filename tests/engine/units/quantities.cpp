@@ -51,4 +51,11 @@ TEST(quantities, infinity_of_a_quantity_is_infinite) {
     EXPECT_TRUE(std::isinf(std::numeric_limits<Voltage>::infinity().value()));
 }
 
+TEST(quantities, a_ratio_prints_as_the_number_it_is) {
+    const units::Dimensionless ratio = (3.0 * units::watt_hour) / (2.0 * units::watt_hour);
+    EXPECT_EQ(fmt::format("{}", ratio), "1.5");
+    EXPECT_EQ(fmt::format("{:.3f}", ratio), "1.500");
+    EXPECT_EQ(fmt::format("{:>8.0e}", 1000.0 * ratio), "   2e+03");
+}
+
 }  // namespace
