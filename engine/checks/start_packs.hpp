@@ -6,6 +6,7 @@
 #include <string>
 
 #include "checks/start.hpp"
+#include "scenario/most.hpp"
 
 namespace checks {
 
@@ -22,7 +23,7 @@ struct PacksNeeded {
 // Varies the packs of the last branch; the others stay. More packs never make it worse.
 [[nodiscard]] PacksNeeded packs_needed(const DirectSource& source, const JudgeBehind& judge);
 
-inline constexpr int most_packs_tried = 64;
+inline constexpr int most_packs_tried = scenario::most_packs;
 
 // The same source with this many packs in its last branch.
 [[nodiscard]] DirectSource with_last(DirectSource source, int count);

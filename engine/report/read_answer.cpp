@@ -77,6 +77,21 @@ Series silent_keys(const std::vector<ListedKey>& keys) {
                         {.name = "holds", .heading = "what holds", .unit = "", .points = holds}}};
 }
 
+Series limits_of_keys(const std::vector<ListedKey>& keys) {
+    Words names;
+    Words limits;
+    for (const auto& key : keys) {
+        if (!key.limits.empty()) {
+            names.push_back(key.key);
+            limits.push_back(key.limits);
+        }
+    }
+    return {.name = "limits",
+            .title = "What each key takes",
+            .columns = {{.name = "key", .heading = "key", .unit = "", .points = names},
+                        {.name = "takes", .heading = "takes", .unit = "", .points = limits}}};
+}
+
 PinnedFinding warning(const units::Error& error) {
     return {.finding = {.severity = scenario::Severity::caution,
                         .where = error.line > 0
@@ -116,6 +131,7 @@ Answer read_answer(const scenario::ReadScenario& read, const std::vector<outage:
         answer.series.back().brief = true;
     }
     answer.series.push_back(silent_keys(keys));
+    answer.series.push_back(limits_of_keys(keys));
     return answer;
 }
 

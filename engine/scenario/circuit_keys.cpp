@@ -10,6 +10,16 @@ struct LinkForm {
     using Value = Link;
 
     [[nodiscard]] std::string example() const { return "{fuse = \"7.5 A\"}"; }
+    [[nodiscard]] std::string limits() const { return "a fuse, switch, wire, connector or outlet"; }
+    [[nodiscard]] Ends ends() const {
+        Ends ends;
+        const auto as_it_is = [](const std::string& value) { return value; };
+        for (const Ends& part : {ends_inside<Fuse>(), ends_inside<Switch>(), ends_inside<Wire>(),
+                                 ends_inside<Connector>(), ends_inside<SocketOutlet>()}) {
+            ends.add(part, as_it_is);
+        }
+        return ends;
+    }
     [[nodiscard]] std::optional<Link> read(Reading& reading, const Spot& spot) const;
     [[nodiscard]] std::string print(const Link& link) const {
         return std::visit([](const auto& part) { return print_inside(part); }, link);
@@ -70,12 +80,13 @@ const Description<Circuit>& describe<Circuit>() {
             key<&Circuit::joints>({.name = "joints", .silent = "0.05 mohm for each lug"},
                                   from_to(units::Resistance(), 1.0 * units::ohm, "0.4 mohm")),
             key<&Circuit::drop_limit>({.name = "drop_limit", .silent = "by what it feeds"},
-                                      positive_to(units::Share(0.5), "3 %")),
+                                      from_to(units::Share(0.001), units::Share(0.5), "3 %")),
             key<&Circuit::neutral>(
                 {.name = "neutral", .silent = "unknown"},
                 OneTextForm{{"unknown", "bonded", "floating", "switched", "split"}}),
-            key<&Circuit::weight>({.name = "weight", .silent = "left out"},
-                                  positive_to(1000.0 * units::kilogram, "1 kg")),
+            key<&Circuit::weight>(
+                {.name = "weight", .silent = "left out"},
+                from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "1 kg")),
             key<&Circuit::price>({.name = "price", .silent = "left out"},
                                  from_to(units::Price(), units::Price(1e6), "40")))};
     return description;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
+#include <limits>
 
 #include "units/quote.hpp"
 
@@ -107,14 +109,28 @@ std::string first_unseen(std::string_view text) {
     return {};
 }
 
-std::string range_of(const QuantityWords& words) {
-    const std::string most = units::print_si(words.dimension, words.most);
-    const std::string least = units::print_si(words.dimension, words.least);
+// What is more than nothing may be as little as this.
+constexpr double hardly_anything = 1e-300;
+
+}  // namespace
+
+std::string limits_of(const QuantityWords& words) {
+    const std::string most = units::print_si(words.dimension, words.most) + std::string(words.per);
+    const std::string least =
+        units::print_si(words.dimension, words.least) + std::string(words.per);
     return words.least_is_allowed ? fmt::format("from {} to {}", least, most)
                                   : fmt::format("more than {}, at most {}", least, most);
 }
 
-}  // namespace
+Ends ends_of(const QuantityWords& words) {
+    const double infinity = std::numeric_limits<double>::infinity();
+    const double below =
+        words.least_is_allowed ? std::nextafter(words.least, -infinity) : words.least;
+    const double first = words.least_is_allowed ? words.least : words.least + hardly_anything;
+    const auto written = [&](double si) { return print_quantity(words, si); };
+    return {.within = {written(first), written(words.most)},
+            .beyond = {written(below), written(std::nextafter(words.most, infinity))}};
+}
 
 std::optional<double> read_quantity(Reading& reading, const Spot& spot,
                                     const QuantityWords& words) {
@@ -141,7 +157,7 @@ std::optional<double> read_quantity(Reading& reading, const Spot& spot,
         const bool little = *value <= words.least;
         reading.refuse(
             spot, fmt::format("found {}, which is too {}", shown(node), little ? "little" : "much"),
-            fmt::format("give {}, such as \"{}\"", range_of(words), words.example));
+            fmt::format("give {}, such as \"{}\"", limits_of(words), words.example));
         return std::nullopt;
     }
     return value;
@@ -159,10 +175,17 @@ std::string example_of(const QuantityWords& words) {
     return bare ? std::string(words.example) : fmt::format("\"{}\"", words.example);
 }
 
+std::string WholeForm::limits() const {
+    return fmt::format("a whole number from {} to {}", least, most);
+}
+
+Ends WholeForm::ends() const {
+    return {.within = {print(least), print(most)}, .beyond = {print(least - 1), print(most + 1)}};
+}
+
 std::optional<int> WholeForm::read(Reading& reading, const Spot& spot) const {
     const Node& node = *spot.node;
-    const std::string range =
-        fmt::format("give a whole number from {} to {}, without quotes", least, most);
+    const std::string range = fmt::format("give {}, without quotes", limits());
     if (node.kind != Kind::whole) {
         reading.refuse(spot, found_kind(node), range);
         return std::nullopt;
@@ -177,12 +200,31 @@ std::optional<int> WholeForm::read(Reading& reading, const Spot& spot) const {
     return static_cast<int>(node.whole);
 }
 
+std::string TruthForm::limits() const {
+    return "true or false";
+}
+
+Ends TruthForm::ends() const {
+    return {.within = {"true", "false"}, .beyond = {"2", "\"true\""}};
+}
+
 std::optional<bool> TruthForm::read(Reading& reading, const Spot& spot) const {
     if (spot.node->kind != Kind::truth) {
         reading.refuse(spot, found_kind(*spot.node), "write true or false, without quotes");
         return std::nullopt;
     }
     return spot.node->truth;
+}
+
+std::string WordsForm::limits() const {
+    return fmt::format("words of at most {} bytes", longest);
+}
+
+Ends WordsForm::ends() const {
+    const auto letters = [](std::size_t count) { return '"' + std::string(count, 'w') + '"'; };
+    Ends ends = {.within = {letters(1), letters(longest)}, .beyond = {letters(longest + 1)}};
+    (may_be_empty ? ends.within : ends.beyond).push_back(letters(0));
+    return ends;
 }
 
 std::optional<std::string> WordsForm::read(Reading& reading, const Spot& spot) const {
@@ -218,6 +260,18 @@ std::string WordsForm::print(const std::string& value) const {
     return in_quotes(value);
 }
 
+std::string limits_of_words(const std::vector<std::string_view>& words) {
+    return fmt::format("one of {}", fmt::join(words, ", "));
+}
+
+Ends ends_of_words(const std::vector<std::string_view>& words) {
+    Ends ends = {.within = {}, .beyond = {"\"none of these\""}};
+    for (const std::string_view word : words) {
+        ends.within.push_back(in_quotes(word));
+    }
+    return ends;
+}
+
 std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
                                        const std::vector<std::string_view>& words) {
     const Node& node = *spot.node;
@@ -229,7 +283,7 @@ std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
     }
     const std::string_view nearest = node.kind == Kind::text ? nearest_word(node.text, words) : "";
     reading.refuse(spot, found_kind(node),
-                   fmt::format("give one of {}{}", fmt::join(words, ", "),
+                   fmt::format("give {}{}", limits_of_words(words),
                                nearest.empty() ? "" : fmt::format("; did you mean {}?", nearest)));
     return std::nullopt;
 }
@@ -237,6 +291,24 @@ std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
 std::optional<std::string> OneTextForm::read(Reading& reading, const Spot& spot) const {
     const std::optional<std::size_t> chosen = read_choice(reading, spot, words);
     return chosen ? std::optional(std::string(words[*chosen])) : std::nullopt;
+}
+
+namespace {
+
+constexpr int first_year = 1900;  // common practice, no source: solar formulas hold there
+constexpr int last_year = 2199;
+
+}  // namespace
+
+std::string MomentForm::limits() const {
+    return fmt::format("a time in the years {} to {}", first_year, last_year);
+}
+
+Ends MomentForm::ends() const {
+    return {.within = {fmt::format("{}-01-01T00:00:00", first_year),
+                       fmt::format("{}-12-31T23:59:59", last_year)},
+            .beyond = {fmt::format("{}-12-31T23:59:59", first_year - 1),
+                       fmt::format("{}-01-01T00:00:00", last_year + 1)}};
 }
 
 std::optional<units::LocalTime> MomentForm::read(Reading& reading, const Spot& spot) const {
@@ -258,14 +330,20 @@ std::optional<units::LocalTime> MomentForm::read(Reading& reading, const Spot& s
         return std::nullopt;
     }
     const auto year = static_cast<int>(units::date_of(*moment).year());
-    constexpr int first_year = 1900;  // common practice, no source: solar formulas hold there
-    constexpr int last_year = 2199;
     if (year < first_year || year > last_year) {
         reading.refuse(spot, fmt::format("found {}, in the year {}", shown(node), year),
-                       fmt::format("give a time in the years {} to {}", first_year, last_year));
+                       "give " + limits());
         return std::nullopt;
     }
     return moment;
+}
+
+std::string TimeOfDayForm::limits() const {
+    return "from 00:00 to 23:59";
+}
+
+Ends TimeOfDayForm::ends() const {
+    return {.within = {"\"00:00\"", "\"23:59\""}, .beyond = {"\"24:00\"", "\"-00:01\""}};
 }
 
 std::optional<units::Duration> TimeOfDayForm::read(Reading& reading, const Spot& spot) const {
@@ -282,6 +360,16 @@ std::optional<units::Duration> TimeOfDayForm::read(Reading& reading, const Spot&
     return node.since_midnight;
 }
 
+std::string SpanForm::limits() const {
+    return "a part of the day, such as " + example();
+}
+
+Ends SpanForm::ends() const {
+    return {.within = {"\"00:00-24:00\"", "\"00:00-00:01\"", "\"23:59-24:00\"", "\"23:59-00:01\"",
+                       "\"12:01-12:00\""},
+            .beyond = {"\"00:00-24:01\"", "\"12:00-12:00\""}};
+}
+
 std::optional<units::DailySpan> SpanForm::read(Reading& reading, const Spot& spot) const {
     if (spot.node->kind != Kind::text) {
         reading.refuse(spot, found_kind(*spot.node),
@@ -291,13 +379,45 @@ std::optional<units::DailySpan> SpanForm::read(Reading& reading, const Spot& spo
     return or_refuse(reading, spot, units::read_daily_span(spot.node->text));
 }
 
+namespace {
+
+// 40 AWG has 0.005 mm2; the largest conductor of [IEC 60228] has 2500 mm2 (both from memory).
+constexpr double least_square_millimetres = 0.005;
+constexpr double most_square_millimetres = 2500.0;
+
+}  // namespace
+
+std::string WireSizeForm::limits() const {
+    return fmt::format("from 40 AWG to 4/0 AWG, or from {} mm2 to {} mm2", least_square_millimetres,
+                       most_square_millimetres);
+}
+
+Ends WireSizeForm::ends() const {
+    return {
+        .within = {"\"40 AWG\"", "\"4/0 AWG\"", fmt::format("\"{} mm2\"", least_square_millimetres),
+                   fmt::format("\"{} mm2\"", most_square_millimetres)},
+        .beyond = {"\"41 AWG\"", "\"5/0 AWG\"", "\"0.0049 mm2\"", "\"2501 mm2\""}};
+}
+
 std::optional<units::WireSize> WireSizeForm::read(Reading& reading, const Spot& spot) const {
     if (spot.node->kind != Kind::text) {
         reading.refuse(spot, found_kind(*spot.node),
                        "give a wire size, such as \"16 AWG\" or \"2.5 mm2\"");
         return std::nullopt;
     }
-    return or_refuse(reading, spot, units::read_wire_size(spot.node->text));
+    const auto size = or_refuse(reading, spot, units::read_wire_size(spot.node->text));
+    const auto* area = size ? std::get_if<units::Area>(&*size) : nullptr;
+    constexpr double rounding = 1e-9;
+    const double square_millimetres = area == nullptr ? 1.0 : 1e6 * units::in_si(*area);
+    const bool little = square_millimetres < (1.0 - rounding) * least_square_millimetres;
+    if (little || square_millimetres > (1.0 + rounding) * most_square_millimetres) {
+        reading.refuse(
+            spot,
+            fmt::format("found {}, which is too {}", shown(*spot.node), little ? "little" : "much"),
+            fmt::format("give a size {}", limits()));
+        return std::nullopt;
+    }
+    return size;
 }
 
 bool is_list_within(Reading& reading, const Spot& spot, std::size_t most,
@@ -332,6 +452,14 @@ bool is_list_of_months(Reading& reading, const Spot& spot, std::string_view exam
         spot, found_kind(node),
         fmt::format("give a list of twelve values, January first, each such as {}", example));
     return false;
+}
+
+std::string repeated(const std::string& value, std::size_t times) {
+    std::string text = "[";
+    for (std::size_t i = 0; i < times; ++i) {
+        text += (i > 0 ? ", " : "") + value;
+    }
+    return text + ']';
 }
 
 std::string in_quotes(std::string_view text) {

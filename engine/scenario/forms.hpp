@@ -16,6 +16,25 @@
 
 namespace scenario {
 
+// The values at which the limits of a key lie, each as it stands after the =.
+struct Ends {
+    std::vector<std::string> within;        // the last that are allowed; of a choice, each
+    std::vector<std::string> beyond;        // the first that are not
+    std::vector<std::string> crowded = {};  // as many as may be, though some forms want an order
+
+    // Those of a part, each put into a whole.
+    template <class Put>
+    void add(const Ends& part, const Put& put) {
+        for (const auto& [from, to] :
+             {std::pair{&part.within, &within}, std::pair{&part.beyond, &beyond},
+              std::pair{&part.crowded, &crowded}}) {
+            for (const std::string& value : *from) {
+                to->push_back(put(value));
+            }
+        }
+    }
+};
+
 // A quantity without its type: what it is measured in, and from where to where it may go.
 struct QuantityWords {
     units::Dimension dimension{};
@@ -28,6 +47,11 @@ struct QuantityWords {
 [[nodiscard]] std::optional<double> read_quantity(Reading&, const Spot&, const QuantityWords&);
 [[nodiscard]] std::string print_quantity(const QuantityWords&, double si);
 [[nodiscard]] std::string example_of(const QuantityWords&);
+// "from 0 degC to 40 degC", "more than 0 Ah, at most 10000 Ah".
+[[nodiscard]] std::string limits_of(const QuantityWords&);
+[[nodiscard]] Ends ends_of(const QuantityWords&);
+[[nodiscard]] std::string limits_of_words(const std::vector<std::string_view>& words);
+[[nodiscard]] Ends ends_of_words(const std::vector<std::string_view>& words);
 
 template <units::Written Quantity>
 struct QuantityForm {
@@ -35,6 +59,8 @@ struct QuantityForm {
     QuantityWords words;
 
     [[nodiscard]] std::string example() const { return example_of(words); }
+    [[nodiscard]] std::string limits() const { return limits_of(words); }
+    [[nodiscard]] Ends ends() const { return ends_of(words); }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         const std::optional<double> si = read_quantity(reading, spot, words);
         return si ? std::optional(units::from_si<Quantity>(*si)) : std::nullopt;
@@ -75,6 +101,8 @@ struct WholeForm {
     int most = 1000;
 
     [[nodiscard]] std::string example() const { return std::to_string(least); }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<int> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const int& value) const { return std::to_string(value); }
 };
@@ -83,6 +111,8 @@ struct TruthForm {
     using Value = bool;
 
     [[nodiscard]] std::string example() const { return "true"; }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<bool> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const bool& value) const { return value ? "true" : "false"; }
 };
@@ -95,6 +125,8 @@ struct WordsForm {
     bool may_be_empty = false;
 
     [[nodiscard]] std::string example() const { return '"' + std::string(sample) + '"'; }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<std::string> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const std::string& value) const;
 };
@@ -110,6 +142,8 @@ struct ChoiceForm {
     std::vector<Kind> kinds;
 
     [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
+    [[nodiscard]] std::string limits() const { return limits_of_words(words); }
+    [[nodiscard]] Ends ends() const { return ends_of_words(words); }
     [[nodiscard]] std::optional<Kind> read(Reading& reading, const Spot& spot) const {
         const std::optional<std::size_t> chosen = read_choice(reading, spot, words);
         return chosen ? std::optional(kinds[*chosen]) : std::nullopt;
@@ -141,6 +175,8 @@ struct OneTextForm {
     std::vector<std::string_view> words;
 
     [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
+    [[nodiscard]] std::string limits() const { return limits_of_words(words); }
+    [[nodiscard]] Ends ends() const { return ends_of_words(words); }
     [[nodiscard]] std::optional<std::string> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const std::string& value) const { return '"' + value + '"'; }
 };
@@ -150,6 +186,8 @@ struct MomentForm {
     using Value = units::LocalTime;
 
     [[nodiscard]] std::string example() const { return "2026-01-14T18:00:00"; }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<units::LocalTime> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::LocalTime& value) const {
         return units::print(value);
@@ -161,6 +199,8 @@ struct TimeOfDayForm {
     using Value = units::Duration;
 
     [[nodiscard]] std::string example() const { return "\"06:00\""; }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<units::Duration> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::Duration& value) const {
         return '"' + units::show_time(value) + '"';
@@ -171,6 +211,8 @@ struct SpanForm {
     using Value = units::DailySpan;
 
     [[nodiscard]] std::string example() const { return "\"06:00-07:00\""; }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<units::DailySpan> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::DailySpan& value) const {
         return '"' + units::print(value) + '"';
@@ -181,6 +223,8 @@ struct WireSizeForm {
     using Value = units::WireSize;
 
     [[nodiscard]] std::string example() const { return "\"16 AWG\""; }
+    [[nodiscard]] std::string limits() const;
+    [[nodiscard]] Ends ends() const;
     [[nodiscard]] std::optional<units::WireSize> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::WireSize& value) const {
         return '"' + units::print(value) + '"';
@@ -194,6 +238,8 @@ struct OnlyMemberForm {
     Inner inner;
 
     [[nodiscard]] std::string example() const { return inner.example(); }
+    [[nodiscard]] std::string limits() const { return inner.limits(); }
+    [[nodiscard]] Ends ends() const { return inner.ends(); }
     [[nodiscard]] std::optional<Only> read(Reading& reading, const Spot& spot) const {
         const auto value = inner.read(reading, spot);
         return value ? std::optional(Only{*value}) : std::nullopt;
@@ -213,6 +259,9 @@ template <class Only, class Inner>
 [[nodiscard]] bool is_list_within(Reading&, const Spot&, std::size_t most,
                                   std::string_view example);
 
+// "[x, x, x]"
+[[nodiscard]] std::string repeated(const std::string& value, std::size_t times);
+
 // Several values of one form; leaving the key out is the only way to have none.
 template <class Inner>
 struct ListForm {
@@ -221,6 +270,16 @@ struct ListForm {
     std::size_t most = 48;
 
     [[nodiscard]] std::string example() const { return '[' + inner.example() + ']'; }
+    [[nodiscard]] std::string limits() const {
+        return "at most " + std::to_string(most) + ", each " + inner.limits();
+    }
+    [[nodiscard]] Ends ends() const {
+        Ends ends;
+        ends.add(inner.ends(), [](const std::string& value) { return '[' + value + ']'; });
+        ends.crowded.push_back(repeated(inner.example(), most));
+        ends.beyond.push_back(repeated(inner.example(), most + 1));
+        return ends;
+    }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (!is_list_within(reading, spot, most, example())) {
             return std::nullopt;
@@ -257,6 +316,14 @@ struct MonthlyForm {
     Inner inner;
 
     [[nodiscard]] std::string example() const { return '[' + inner.example() + ", … 12 in all]"; }
+    [[nodiscard]] std::string limits() const { return "twelve, each " + inner.limits(); }
+    [[nodiscard]] Ends ends() const {
+        Ends ends;
+        ends.add(inner.ends(), [](const std::string& value) { return repeated(value, 12); });
+        ends.beyond.push_back(repeated(inner.example(), 11));
+        ends.beyond.push_back(repeated(inner.example(), 13));
+        return ends;
+    }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (!is_list_of_months(reading, spot, inner.example())) {
             return std::nullopt;

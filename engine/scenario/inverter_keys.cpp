@@ -12,6 +12,10 @@ struct MultipleForm {
     static constexpr double most = 10.0;
 
     [[nodiscard]] std::string example() const { return "\"150 %\""; }
+    [[nodiscard]] std::string limits() const { return "more than 0 %, at most 1000 %"; }
+    [[nodiscard]] Ends ends() const {
+        return {.within = {"\"1.0000001\"", "\"1000 %\""}, .beyond = {"\"0 %\"", "\"1001 %\""}};
+    }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         const auto text = WordsForm{.sample = "150 %"}.read(reading, spot);
         if (!text) {
@@ -88,10 +92,12 @@ template <>
 const Description<EfficiencyPoint>& describe<EfficiencyPoint>() {
     static const Description<EfficiencyPoint> description = {
         .silent = "",
-        .keys = keys_of(key<&EfficiencyPoint::at>({.name = "at", .demand = Demand::required},
-                                                  positive_to(units::Share(1.0), "50 %")),
-                        key<&EfficiencyPoint::is>({.name = "is", .demand = Demand::required},
-                                                  positive_to(units::Efficiency(1.0), "0.90")))};
+        .keys = keys_of(
+            key<&EfficiencyPoint::at>({.name = "at", .demand = Demand::required},
+                                      from_to(units::Share(0.001), units::Share(1.0), "50 %")),
+            key<&EfficiencyPoint::is>(
+                {.name = "is", .demand = Demand::required},
+                from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.90")))};
     return description;
 }
 
@@ -102,7 +108,7 @@ const Description<HeldOverload>& describe<HeldOverload>() {
         .keys = keys_of(
             key<&HeldOverload::at>({.name = "at", .demand = Demand::required}, MultipleForm()),
             key<&HeldOverload::holds>({.name = "holds", .demand = Demand::required},
-                                      positive_to(1.0 * units::day, "10 s")))};
+                                      from_to(0.001 * units::second, 1.0 * units::day, "10 s")))};
     return description;
 }
 
@@ -111,23 +117,26 @@ const Description<Inverter>& describe<Inverter>() {
     static const Description<Inverter> description = {
         .silent = "taken by the inverter part, and told there",
         .keys = keys_of(
-            key<&Inverter::continuous>({.name = "continuous", .demand = Demand::required},
-                                       positive_to(100'000.0 * units::watt, "2400 W")),
+            key<&Inverter::continuous>(
+                {.name = "continuous", .demand = Demand::required},
+                from_to(1.0 * units::watt, 100'000.0 * units::watt, "2400 W")),
             key<&Inverter::continuous_apparent>(
                 {.name = "continuous_apparent"},
-                positive_to(100'000.0 * units::volt_ampere, "3000 VA")),
+                from_to(1.0 * units::volt_ampere, 100'000.0 * units::volt_ampere, "3000 VA")),
             key<&Inverter::surge>({.name = "surge"},
-                                  positive_to(200'000.0 * units::watt, "4800 W")),
+                                  from_to(1.0 * units::watt, 200'000.0 * units::watt, "4800 W")),
             key<&Inverter::surge_lasts>({.name = "surge_lasts"},
-                                        positive_to(1.0 * units::hour, "1 s")),
+                                        from_to(0.001 * units::second, 1.0 * units::hour, "1 s")),
             key<&Inverter::idle>({.name = "idle"},
                                  from_to(units::Power(), 5000.0 * units::watt, "18 W")),
             key<&Inverter::efficiency>({.name = "efficiency"},
                                        list_of(TableForm<EfficiencyPoint>(), 64)),
-            key<&Inverter::cutoff_voltage>({.name = "cutoff_voltage"},
-                                           positive_to(100.0 * units::volt, "10.5 V")),
-            key<&Inverter::restart_voltage>({.name = "restart_voltage"},
-                                            positive_to(100.0 * units::volt, "12.5 V")),
+            key<&Inverter::cutoff_voltage>(
+                {.name = "cutoff_voltage"},
+                from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
+            key<&Inverter::restart_voltage>(
+                {.name = "restart_voltage"},
+                from_to(1.0 * units::volt, 100.0 * units::volt, "12.5 V")),
             key<&Inverter::cutoff_delay>({.name = "cutoff_delay"},
                                          from_to(units::Duration(), 1.0 * units::hour, "5 s")),
             key<&Inverter::output_voltage>(
@@ -154,7 +163,7 @@ const Description<Inverter>& describe<Inverter>() {
                 from_to(units::celsius(-40.0), units::celsius(120.0), "45 degC")),
             key<&Inverter::search_threshold>(
                 {.name = "search_threshold", .silent = "no search mode: always on"},
-                positive_to(1000.0 * units::watt, "20 W"))),
+                from_to(0.1 * units::watt, 1000.0 * units::watt, "20 W"))),
         .check = check_inverter};
     return description;
 }

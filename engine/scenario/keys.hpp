@@ -35,6 +35,7 @@ struct Row {
     std::optional<std::string> value;  // as it stands after the =; nothing where it is absent
     const Node* node = nullptr;        // null where the file is silent
     std::string silent;                // what holds then
+    std::string limits = {};           // what values it takes
 };
 using Rows = std::vector<Row>;
 
@@ -56,6 +57,9 @@ class Key {
 
     const KeyWords words;
     [[nodiscard]] virtual std::string example() const = 0;
+    // What values it takes: "more than 0 Ah, at most 10000 Ah". Empty for tables.
+    [[nodiscard]] virtual std::string limits() const = 0;
+    [[nodiscard]] virtual Ends ends() const = 0;
     virtual void read(Reading&, const Spot&, Table&) const = 0;
     // As it stands after the =; nothing where it is absent.
     [[nodiscard]] virtual std::optional<std::string> print(const Table&) const = 0;
@@ -95,6 +99,8 @@ class KeyOfForm : public Key<Table> {
         : Key<Table>(described), form_(std::move(form)), member_(member) {}
 
     [[nodiscard]] std::string example() const override { return form_.example(); }
+    [[nodiscard]] std::string limits() const override { return form_.limits(); }
+    [[nodiscard]] Ends ends() const override { return form_.ends(); }
     void read(Reading& reading, const Spot& spot, Table& table) const override {
         if (auto value = form_.read(reading, spot)) {
             member_.set(table, std::move(*value));
@@ -122,8 +128,11 @@ class KeyOfForm : public Key<Table> {
                 return;
             }
         }
-        rows.push_back(
-            {.key = stop.path, .value = print(table), .node = stop.node, .silent = stop.silent});
+        rows.push_back({.key = stop.path,
+                        .value = print(table),
+                        .node = stop.node,
+                        .silent = stop.silent,
+                        .limits = limits()});
     }
     void copy(const Table& from, Table& to) const override {
         if (const auto* value = member_.get(from)) {
@@ -186,6 +195,8 @@ class QuantityKey : public Key<Table> {
         : Key<Table>(described), quantity_(quantity), get_(get), set_(set) {}
 
     [[nodiscard]] std::string example() const override { return example_of(quantity_); }
+    [[nodiscard]] std::string limits() const override { return limits_of(quantity_); }
+    [[nodiscard]] Ends ends() const override { return ends_of(quantity_); }
     void read(Reading& reading, const Spot& spot, Table& table) const override {
         if (const std::optional<double> si = read_quantity(reading, spot, quantity_)) {
             set_(table, *si);
@@ -199,8 +210,11 @@ class QuantityKey : public Key<Table> {
         return std::nullopt;
     }
     void list(Rows& rows, const Stop& stop, const Table& table) const override {
-        rows.push_back(
-            {.key = stop.path, .value = print(table), .node = stop.node, .silent = stop.silent});
+        rows.push_back({.key = stop.path,
+                        .value = print(table),
+                        .node = stop.node,
+                        .silent = stop.silent,
+                        .limits = limits()});
     }
     void copy(const Table& from, Table& to) const override {
         if (const std::optional<double> si = get_(from)) {

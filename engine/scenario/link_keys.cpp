@@ -5,11 +5,11 @@ namespace scenario {
 namespace {
 
 QuantityForm<units::Current> rating(std::string_view example) {
-    return positive_to(10'000.0 * units::ampere, example);
+    return from_to(0.01 * units::ampere, 10'000.0 * units::ampere, example);
 }
 
 QuantityForm<units::Voltage> rated_voltage(std::string_view example) {
-    return positive_to(1000.0 * units::volt, example);
+    return from_to(1.0 * units::volt, 1000.0 * units::volt, example);
 }
 
 QuantityForm<units::Resistance> resistance(std::string_view example) {
@@ -28,7 +28,7 @@ AKey<Wire> length_key() {
     using Form = QuantityForm<units::Length>;
     return std::make_unique<const KeyOfForm<Wire, Form, LengthOfWire>>(
         KeyWords{.name = "length", .silent = "half the round trip"},
-        positive_to(1000.0 * units::metre, "3 ft"), LengthOfWire());
+        from_to(0.001 * units::metre, 1000.0 * units::metre, "3 ft"), LengthOfWire());
 }
 
 void check_wire(Reading& reading, const Spot& spot, const Wire&) {
@@ -60,11 +60,11 @@ const Description<OpeningTime>& describe<OpeningTime>() {
         .silent = "",
         .keys = keys_of(
             key<&OpeningTime::current>({.name = "current", .demand = Demand::required},
-                                       positive_to(1e5 * units::ampere, "15 A")),
+                                       from_to(0.01 * units::ampere, 1e5 * units::ampere, "15 A")),
             key<&OpeningTime::least>({.name = "least", .silent = "may open at once"},
                                      from_to(units::Duration(), 1000.0 * units::hour, "0.15 s")),
             key<&OpeningTime::most>({.name = "most", .demand = Demand::required},
-                                    positive_to(1000.0 * units::hour, "5 s"))),
+                                    from_to(0.0001 * units::second, 1000.0 * units::hour, "5 s"))),
         .check = check_opening};
     return description;
 }
@@ -77,7 +77,7 @@ const Description<Fuse>& describe<Fuse>() {
             key<&Fuse::rating>({.name = "fuse", .demand = Demand::required}, rating("7.5 A")),
             key<&Fuse::family>({.name = "family"}, WordsForm{.sample = "blade"}),
             key<&Fuse::interrupts>({.name = "interrupts"},
-                                   positive_to(1e6 * units::ampere, "1 kA")),
+                                   from_to(1.0 * units::ampere, 1e6 * units::ampere, "1 kA")),
             key<&Fuse::voltage>({.name = "voltage"}, rated_voltage("32 V")),
             key<&Fuse::resistance>({.name = "resistance"}, resistance("8 mohm")),
             key<&Fuse::full_duty>({.name = "full_duty", .silent = "carries 80 % continuously"},
@@ -112,13 +112,13 @@ const Description<Wire>& describe<Wire>() {
             key<&Wire::size>({.name = "wire", .demand = Demand::required}, WireSizeForm()),
             length_key(),
             key<&Wire::round_trip>({.name = "round_trip", .silent = "twice the length"},
-                                   positive_to(2000.0 * units::metre, "6 ft")),
+                                   from_to(0.001 * units::metre, 2000.0 * units::metre, "6 ft")),
             key<&Wire::insulation>({.name = "insulation"},
                                    from_to(celsius(40.0), celsius(300.0), "105 degC")),
             key<&Wire::return_size>({.name = "return_size", .silent = "as the supply"},
                                     WireSizeForm()),
             key<&Wire::return_length>({.name = "return_length", .silent = "as the supply"},
-                                      positive_to(1000.0 * units::metre, "3 ft")),
+                                      from_to(0.001 * units::metre, 1000.0 * units::metre, "3 ft")),
             key<&Wire::runs>({.name = "runs", .silent = "one"}, WholeForm{1, 16}),
             key<&Wire::bundle>({.name = "bundle", .silent = "two, supply and return"},
                                WholeForm{1, 60}),
@@ -173,12 +173,13 @@ const Description<SocketOutlet>& describe<SocketOutlet>() {
 template <>
 const Description<Case>& describe<Case>() {
     using units::celsius;
-    const auto side = [] { return positive_to(10.0 * units::metre, "45 cm"); };
+    const auto side = [] { return from_to(0.01 * units::metre, 10.0 * units::metre, "45 cm"); };
     static const Description<Case> description = {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
-            key<&Case::surface>({.name = "surface"},
-                                positive_to(60.0 * units::square_metre, "1.05 m2")),
+            key<&Case::surface>(
+                {.name = "surface"},
+                from_to(0.001 * units::square_metre, 60.0 * units::square_metre, "1.05 m2")),
             key<&Case::length>({.name = "length"}, side()),
             key<&Case::width>({.name = "width"}, side()),
             key<&Case::height>({.name = "height"}, side()),
@@ -188,7 +189,8 @@ const Description<Case>& describe<Case>() {
             key<&Case::inside>({.name = "inside", .silent = "reckoned from the losses"},
                                from_to(celsius(-40.0), celsius(150.0), "45 degC")),
             key<&Case::rating>({.name = "rating"}, WordsForm{.sample = "IP65"}),
-            key<&Case::vent>({.name = "vent"}, positive_to(1.0 * units::square_metre, "10 cm2")))};
+            key<&Case::vent>({.name = "vent"}, from_to(1e-6 * units::square_metre,
+                                                       1.0 * units::square_metre, "10 cm2")))};
     return description;
 }
 

@@ -25,7 +25,8 @@ ListedKey listed(const Row& row, const Overridden& overridden) {
                      .value = row.value.value_or(""),
                      .given = row.node != nullptr,
                      .origin = "",
-                     .line = 0};
+                     .line = 0,
+                     .limits = row.limits};
     if (row.node == nullptr) {
         key.origin = "silent: " + row.silent;
     } else if (const Override* override = override_of(*row.node, overridden)) {

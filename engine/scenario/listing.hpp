@@ -15,6 +15,7 @@ struct ListedKey {
     bool given = false;  // by the file or an override
     std::string origin;  // "given", "given by --set …", or "silent: …" with what holds then
     int line = 0;        // in the file; 0 where the file is silent or an override speaks
+    std::string limits = {};  // what values the key takes; empty for tables
 
     friend bool operator==(const ListedKey&, const ListedKey&) = default;
 };

@@ -86,10 +86,12 @@ template <>
 const Description<MeteredUse>& describe<MeteredUse>() {
     static const Description<MeteredUse> description = {
         .silent = "",
-        .keys = keys_of(key<&MeteredUse::energy>({.name = "energy", .demand = Demand::required},
-                                                 positive_to(1e6 * units::watt_hour, "1.9 kWh")),
-                        key<&MeteredUse::over>({.name = "over", .demand = Demand::required},
-                                               positive_to(366.0 * units::day, "31 h"))),
+        .keys = keys_of(
+            key<&MeteredUse::energy>(
+                {.name = "energy", .demand = Demand::required},
+                from_to(0.001 * units::watt_hour, 1e6 * units::watt_hour, "1.9 kWh")),
+            key<&MeteredUse::over>({.name = "over", .demand = Demand::required},
+                                   from_to(1.0 * units::minute, 366.0 * units::day, "31 h"))),
         .check = check_metered};
     return description;
 }
@@ -98,13 +100,15 @@ template <>
 const Description<Nameplate>& describe<Nameplate>() {
     static const Description<Nameplate> description = {
         .silent = "taken from the kind of load, and told there",
-        .keys =
-            keys_of(key<&Nameplate::voltage>({.name = "voltage", .demand = Demand::required},
-                                             positive_to(500.0 * units::volt, "120 V")),
-                    key<&Nameplate::current>({.name = "current", .demand = Demand::required},
-                                             positive_to(1000.0 * units::ampere, "1.5 A")),
-                    key<&Nameplate::power_factor>({.name = "power_factor"},
-                                                  positive_to(units::PowerFactor(1.0), "0.8")))};
+        .keys = keys_of(
+            key<&Nameplate::voltage>({.name = "voltage", .demand = Demand::required},
+                                     from_to(1.0 * units::volt, 500.0 * units::volt, "120 V")),
+            key<&Nameplate::current>(
+                {.name = "current", .demand = Demand::required},
+                from_to(0.001 * units::ampere, 1000.0 * units::ampere, "1.5 A")),
+            key<&Nameplate::power_factor>(
+                {.name = "power_factor"},
+                from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.8")))};
     return description;
 }
 
@@ -114,9 +118,9 @@ const Description<DutyCycle>& describe<DutyCycle>() {
         .silent = "at the start of the outage",
         .keys = keys_of(
             key<&DutyCycle::on>({.name = "on", .demand = Demand::required},
-                                positive_to(60.0 * units::day, "15 min")),
+                                from_to(1.0 * units::second, 60.0 * units::day, "15 min")),
             key<&DutyCycle::every>({.name = "every", .demand = Demand::required},
-                                   positive_to(60.0 * units::day, "45 min")),
+                                   from_to(1.0 * units::second, 60.0 * units::day, "45 min")),
             key<&DutyCycle::starts_at>({.name = "starts_at"},
                                        from_to(units::Duration(), 60.0 * units::day, "10 min"))),
         .check = check_runs};
@@ -142,19 +146,22 @@ const Description<Motor>& describe<Motor>() {
                                    {"universal", universal},
                                    {"electronic", electronic},
                                    {"direct_current", direct_current}})),
-            key<&Motor::locked_rotor_current>({.name = "locked_rotor_current"},
-                                              positive_to(5000.0 * units::ampere, "11 A")),
+            key<&Motor::locked_rotor_current>(
+                {.name = "locked_rotor_current"},
+                from_to(0.1 * units::ampere, 5000.0 * units::ampere, "11 A")),
             key<&Motor::horsepower>({.name = "horsepower"},
-                                    positive_to(50'000.0 * units::watt, "1/2 hp")),
+                                    from_to(1.0 * units::watt, 50'000.0 * units::watt, "1/2 hp")),
             key<&Motor::code_letter>({.name = "code_letter"},
                                      OneTextForm{{"A", "B", "C", "D", "E", "F", "G", "H", "J", "K",
                                                   "L", "M", "N", "P", "R", "S", "T", "U", "V"}}),
-            key<&Motor::full_load_current>({.name = "full_load_current"},
-                                           positive_to(1000.0 * units::ampere, "9.8 A")),
-            key<&Motor::voltage>({.name = "voltage"}, positive_to(500.0 * units::volt, "115 V")),
+            key<&Motor::full_load_current>(
+                {.name = "full_load_current"},
+                from_to(0.01 * units::ampere, 1000.0 * units::ampere, "9.8 A")),
+            key<&Motor::voltage>({.name = "voltage"},
+                                 from_to(1.0 * units::volt, 500.0 * units::volt, "115 V")),
             key<&Motor::soft_start>({.name = "soft_start"}, TruthForm()),
             key<&Motor::pull>({.name = "pull", .silent = "its rated pull"},
-                              positive_to(units::Share(1.0), "50 %")),
+                              from_to(units::Share(0.01), units::Share(1.0), "50 %")),
             key<&Motor::rope_layer>({.name = "rope_layer", .silent = "the first"},
                                     WholeForm{1, 9}))};
     return description;
@@ -193,10 +200,12 @@ const Description<Load>& describe<Load>() {
                                  one_of<Evidence>({{"metered", Evidence::metered},
                                                    {"label", Evidence::label},
                                                    {"guess", Evidence::guess}})),
-            key<&Load::power_factor>({.name = "power_factor"},
-                                     positive_to(units::PowerFactor(1.0), "0.8")),
-            key<&Load::converter_efficiency>({.name = "converter_efficiency"},
-                                             positive_to(units::Efficiency(1.0), "0.9")),
+            key<&Load::power_factor>(
+                {.name = "power_factor"},
+                from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.8")),
+            key<&Load::converter_efficiency>(
+                {.name = "converter_efficiency"},
+                from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.9")),
             key<&Load::medical>({.name = "medical", .silent = "not medical"}, TruthForm()),
             key<&Load::like>(
                 {.name = "like", .silent = "nothing is taken from the list of appliances"},

@@ -14,7 +14,7 @@ const Description<Outage>& describe<Outage>() {
         .keys = keys_of(
             key<&Outage::starts>({.name = "starts", .demand = Demand::required}, MomentForm()),
             key<&Outage::lasts>({.name = "lasts", .demand = Demand::required},
-                                positive_to(60.0 * units::day, "4 d")),
+                                from_to(1.0 * units::minute, 60.0 * units::day, "4 d")),
             key<&Outage::cause>({.name = "cause"}, one_of<Cause>({{"storm", Cause::storm},
                                                                   {"clear", Cause::clear},
                                                                   {"unknown", Cause::unknown}})),
@@ -50,11 +50,12 @@ const Description<Goal>& describe<Goal>() {
         .silent = "no limit",
         .keys = keys_of(
             key<&Goal::chance>({.name = "chance", .silent = "taken by sizing, and told there"},
-                               positive_to(units::Probability(1.0), "90 %")),
-            key<&Goal::carry_at_most>({.name = "carry_at_most"},
-                                      positive_to(10'000.0 * units::kilogram, "20 kg")),
+                               from_to(units::Probability(0.01), units::Probability(1.0), "90 %")),
+            key<&Goal::carry_at_most>(
+                {.name = "carry_at_most"},
+                from_to(0.1 * units::kilogram, 10'000.0 * units::kilogram, "20 kg")),
             key<&Goal::spend_at_most>({.name = "spend_at_most"},
-                                      positive_to(units::Price(1e7), "800")))};
+                                      from_to(units::Price(0.01), units::Price(1e7), "800")))};
     return description;
 }
 
@@ -70,16 +71,19 @@ const Description<Charger>& describe<Charger>() {
                                                      {"generator", ChargerKind::generator},
                                                      {"vehicle", ChargerKind::vehicle}})),
             key<&Charger::current>({.name = "current", .demand = Demand::required},
-                                   positive_to(1000.0 * units::ampere, "20 A")),
+                                   from_to(0.1 * units::ampere, 1000.0 * units::ampere, "20 A")),
             key<&Charger::hours>({.name = "hours", .silent = "at all hours"}, list_of(SpanForm())),
             key<&Charger::days>({.name = "days", .silent = "every day"},
                                 list_of(WholeForm{1, 60}, 60)),
-            key<&Charger::efficiency>({.name = "efficiency"},
-                                      positive_to(units::Efficiency(1.0), "85 %")),
-            key<&Charger::power_factor>({.name = "power_factor"},
-                                        positive_to(units::PowerFactor(1.0), "0.65")),
-            key<&Charger::generator_rating>({.name = "generator_rating"},
-                                            positive_to(100'000.0 * units::watt, "2000 W")))};
+            key<&Charger::efficiency>(
+                {.name = "efficiency"},
+                from_to(units::Efficiency(0.05), units::Efficiency(1.0), "85 %")),
+            key<&Charger::power_factor>(
+                {.name = "power_factor"},
+                from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.65")),
+            key<&Charger::generator_rating>(
+                {.name = "generator_rating"},
+                from_to(1.0 * units::watt, 100'000.0 * units::watt, "2000 W")))};
     return description;
 }
 

@@ -7,10 +7,46 @@
 //   capacity or voltage differ                       what belongs to the chemistry and the use of
 //                                                    it, not what grows with the size of a pack
 //   chemistry differs                                nothing: it must describe itself
+#include "scenario/most.hpp"
 #include "scenario/tables.hpp"
 
 namespace scenario {
 namespace {
+
+// A test of one's own may find a little more than the label, and a worn-out pack little of it; what
+// lies further off is a slip of the pen. Common practice, no source; the same of the wells.
+void check_tested(Reading& reading, const Spot& spot, const Pack& pack) {
+    const Node* tested = spot.node->find("tested_capacity");
+    if (tested == nullptr || !pack.tested_capacity || !(pack.capacity > units::Charge())) {
+        return;
+    }
+    const units::Charge least = 0.02 * pack.capacity;
+    const units::Charge most = 1.25 * pack.capacity;
+    if (*pack.tested_capacity < least || *pack.tested_capacity > most) {
+        reading.refuse(spot.at(*tested, "tested_capacity"),
+                       fmt::format("found {}, which cannot be that of a pack whose capacity is {}",
+                                   units::show(*pack.tested_capacity), units::show(pack.capacity)),
+                       fmt::format("give from {} to {}, or put the capacity right",
+                                   units::show(least), units::show(most)));
+    }
+}
+
+void check_wells(Reading& reading, const Spot& spot, const Pack& pack) {
+    const Node* wells = spot.node->find("two_well");
+    if (wells == nullptr || !pack.two_well || !(pack.capacity > units::Charge()) ||
+        !(pack.two_well->total > units::Charge())) {
+        return;
+    }
+    const units::Charge least = 0.9 * pack.capacity;
+    const units::Charge most = 5.0 * pack.capacity;
+    if (pack.two_well->total < least || pack.two_well->total > most) {
+        reading.refuse(spot.at(*wells, "two_well"),
+                       fmt::format("found a total of {}, which does not go with a capacity of {}",
+                                   units::show(pack.two_well->total), units::show(pack.capacity)),
+                       fmt::format("give a total from {} to {}: what both wells hold",
+                                   units::show(least), units::show(most)));
+    }
+}
 
 void check_pack(Reading& reading, const Spot& spot, const Pack& pack) {
     if (pack.cutoff_voltage && pack.absorption_voltage &&
@@ -22,6 +58,8 @@ void check_pack(Reading& reading, const Spot& spot, const Pack& pack) {
                         units::print(*pack.cutoff_voltage), units::print(*pack.absorption_voltage)),
             "give the voltage at which the pack is cut off when empty, such as \"10.5 V\"");
     }
+    check_tested(reading, spot, pack);
+    check_wells(reading, spot, pack);
 }
 
 Copied kinship(const Node& written, const Pack& pack, const Pack& first) {
@@ -42,11 +80,13 @@ const Description<TwoWellNumbers>& describe<TwoWellNumbers>() {
         .silent = "",
         .keys = keys_of(
             key<&TwoWellNumbers::available>({.name = "c", .demand = Demand::required},
-                                            positive_to(units::Share(1.0), "0.3")),
-            key<&TwoWellNumbers::rate>({.name = "k", .demand = Demand::required},
-                                       positive_to(1000.0 * units::per_hour, "0.6 1/h")),
-            key<&TwoWellNumbers::total>({.name = "total", .demand = Demand::required},
-                                        positive_to(20'000.0 * units::ampere_hour, "110 Ah")))};
+                                            from_to(units::Share(0.01), units::Share(1.0), "0.3")),
+            key<&TwoWellNumbers::rate>(
+                {.name = "k", .demand = Demand::required},
+                from_to(0.001 * units::per_hour, 1000.0 * units::per_hour, "0.6 1/h")),
+            key<&TwoWellNumbers::total>(
+                {.name = "total", .demand = Demand::required},
+                from_to(0.1 * units::ampere_hour, 20'000.0 * units::ampere_hour, "110 Ah")))};
     return description;
 }
 
@@ -54,10 +94,12 @@ template <>
 const Description<PulseLimit>& describe<PulseLimit>() {
     static const Description<PulseLimit> description = {
         .silent = "",
-        .keys = keys_of(key<&PulseLimit::current>({.name = "current", .demand = Demand::required},
-                                                  positive_to(20'000.0 * units::ampere, "200 A")),
-                        key<&PulseLimit::lasts>({.name = "for", .demand = Demand::required},
-                                                positive_to(1.0 * units::hour, "5 s")))};
+        .keys = keys_of(
+            key<&PulseLimit::current>(
+                {.name = "current", .demand = Demand::required},
+                from_to(0.1 * units::ampere, 20'000.0 * units::ampere, "200 A")),
+            key<&PulseLimit::lasts>({.name = "for", .demand = Demand::required},
+                                    from_to(0.001 * units::second, 1.0 * units::hour, "5 s")))};
     return description;
 }
 
@@ -71,7 +113,7 @@ const Description<Pack>& describe<Pack>() {
         .keys = keys_of(
             key<&Pack::name>({.name = "name", .demand = Demand::required},
                              WordsForm{.sample = "main"}),
-            key<&Pack::count>({.name = "count", .silent = "one"}, WholeForm{0, 1000}),
+            key<&Pack::count>({.name = "count", .silent = "one"}, WholeForm{0, most_packs}),
             key<&Pack::chemistry>(
                 {.name = "chemistry", .demand = Demand::required, .copied = relatives},
                 one_of<Chemistry>({{"lifepo4", Chemistry::lifepo4},
@@ -80,49 +122,53 @@ const Description<Pack>& describe<Pack>() {
                                    {"flooded", Chemistry::flooded}})),
             key<&Pack::capacity>(
                 {.name = "capacity", .demand = Demand::required, .copied = relatives},
-                positive_to(10'000.0 * units::ampere_hour, "100 Ah")),
+                from_to(0.5 * units::ampere_hour, 10'000.0 * units::ampere_hour, "100 Ah")),
             key<&Pack::rated_over>({.name = "rated_over", .copied = relatives},
-                                   positive_to(240.0 * units::hour, "20 h")),
+                                   from_to(0.05 * units::hour, 240.0 * units::hour, "20 h")),
             key<&Pack::voltage>({.name = "voltage", .copied = relatives},
-                                positive_to(100.0 * units::volt, "12.8 V")),
+                                from_to(2.0 * units::volt, 100.0 * units::volt, "12.8 V")),
             key<&Pack::charge>({.name = "charge", .copied = relatives},
                                from_to(units::StateOfCharge(), units::StateOfCharge(1.0), "100 %")),
             key<&Pack::rested_voltage>({.name = "rested_voltage"},
-                                       positive_to(100.0 * units::volt, "13.2 V")),
+                                       from_to(1.0 * units::volt, 100.0 * units::volt, "13.2 V")),
             key<&Pack::rested_for>({.name = "rested_for"},
                                    from_to(units::Duration(), 366.0 * units::day, "6 h")),
             key<&Pack::two_well>({.name = "two_well", .copied = twins},
                                  TableForm<TwoWellNumbers>()),
             key<&Pack::resistance>({.name = "resistance", .copied = twins},
-                                   positive_to(10.0 * units::ohm, "4 mohm")),
+                                   from_to(0.00001 * units::ohm, 10.0 * units::ohm, "4 mohm")),
             key<&Pack::lead_resistance>({.name = "lead_resistance", .copied = relatives},
                                         from_to(units::Resistance(), 10.0 * units::ohm, "2 mohm")),
-            key<&Pack::current_limit>({.name = "current_limit", .copied = twins},
-                                      positive_to(10'000.0 * units::ampere, "100 A")),
+            key<&Pack::current_limit>(
+                {.name = "current_limit", .copied = twins},
+                from_to(0.1 * units::ampere, 10'000.0 * units::ampere, "100 A")),
             key<&Pack::pulse>({.name = "pulse", .copied = twins},
                               list_of(TableForm<PulseLimit>(), 16)),
-            key<&Pack::charge_limit>({.name = "charge_limit", .copied = twins},
-                                     positive_to(10'000.0 * units::ampere, "50 A")),
-            key<&Pack::absorption_voltage>({.name = "absorption_voltage", .copied = twins},
-                                           positive_to(100.0 * units::volt, "14.4 V")),
+            key<&Pack::charge_limit>(
+                {.name = "charge_limit", .copied = twins},
+                from_to(0.01 * units::ampere, 10'000.0 * units::ampere, "50 A")),
+            key<&Pack::absorption_voltage>(
+                {.name = "absorption_voltage", .copied = twins},
+                from_to(1.0 * units::volt, 100.0 * units::volt, "14.4 V")),
             key<&Pack::cutoff_voltage>({.name = "cutoff_voltage", .copied = twins},
-                                       positive_to(100.0 * units::volt, "10.5 V")),
+                                       from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
             key<&Pack::coldest_charge>({.name = "coldest_charge", .copied = relatives},
                                        from_to(celsius(-60.0), celsius(40.0), "0 degC")),
             key<&Pack::usable>({.name = "usable", .copied = relatives},
-                               positive_to(units::Share(1.0), "90 %")),
+                               from_to(units::Share(0.01), units::Share(1.0), "90 %")),
             key<&Pack::age>({.name = "age", .copied = relatives},
                             one_of<Age>({{"fresh", Age::fresh},
                                          {"mid_life", Age::mid_life},
                                          {"end_of_life", Age::end_of_life}})),
-            key<&Pack::tested_capacity>({.name = "tested_capacity"},
-                                        positive_to(10'000.0 * units::ampere_hour, "92 Ah")),
+            key<&Pack::tested_capacity>(
+                {.name = "tested_capacity"},
+                from_to(0.1 * units::ampere_hour, 10'000.0 * units::ampere_hour, "92 Ah")),
             key<&Pack::fuse>({.name = "fuse", .copied = twins},
-                             positive_to(10'000.0 * units::ampere, "100 A")),
+                             from_to(0.1 * units::ampere, 10'000.0 * units::ampere, "100 A")),
             key<&Pack::connector>({.name = "connector", .copied = twins},
-                                  positive_to(10'000.0 * units::ampere, "50 A")),
+                                  from_to(0.1 * units::ampere, 10'000.0 * units::ampere, "50 A")),
             key<&Pack::weight>({.name = "weight", .copied = twins},
-                               positive_to(1000.0 * units::kilogram, "12 kg")),
+                               from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "12 kg")),
             key<&Pack::price>({.name = "price", .copied = twins},
                               from_to(units::Price(), units::Price(1e6), "300"))),
         .check = check_pack,

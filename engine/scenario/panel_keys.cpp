@@ -1,5 +1,6 @@
 // The keys of [[panel]] and [charge_controller]. Limits without a source are common practice:
 // what no portable unit reaches, so that a slip of the pen is told.
+#include "scenario/most.hpp"
 #include "scenario/tables.hpp"
 
 namespace scenario {
@@ -71,9 +72,9 @@ const Description<Panel>& describe<Panel>() {
     static const Description<Panel> description = {
         .silent = "taken by the solar part, and told there",
         .keys = keys_of(
-            key<&Panel::count>({.name = "count", .silent = "one"}, WholeForm{0, 1000}),
+            key<&Panel::count>({.name = "count", .silent = "one"}, WholeForm{0, most_panels}),
             key<&Panel::power>({.name = "power", .demand = Demand::required},
-                               positive_to(10'000.0 * units::watt, "100 W")),
+                               from_to(0.1 * units::watt, 10'000.0 * units::watt, "100 W")),
             key<&Panel::placement>({.name = "placement", .silent = "flat"},
                                    one_of<Placement>({{"flat", Placement::flat},
                                                       {"fixed", Placement::fixed},
@@ -87,14 +88,18 @@ const Description<Panel>& describe<Panel>() {
                                list_of(TableForm<ShadedHours>())),
             key<&Panel::covered_days>({.name = "covered_days", .silent = "none"},
                                       list_of(WholeForm{1, 60}, 60)),
-            key<&Panel::open_circuit_voltage>({.name = "open_circuit_voltage"},
-                                              positive_to(1000.0 * units::volt, "22 V")),
-            key<&Panel::short_circuit_current>({.name = "short_circuit_current"},
-                                               positive_to(1000.0 * units::ampere, "6 A")),
-            key<&Panel::peak_power_voltage>({.name = "peak_power_voltage"},
-                                            positive_to(1000.0 * units::volt, "18 V")),
-            key<&Panel::peak_power_current>({.name = "peak_power_current"},
-                                            positive_to(1000.0 * units::ampere, "5.6 A")),
+            key<&Panel::open_circuit_voltage>(
+                {.name = "open_circuit_voltage"},
+                from_to(0.1 * units::volt, 1000.0 * units::volt, "22 V")),
+            key<&Panel::short_circuit_current>(
+                {.name = "short_circuit_current"},
+                from_to(0.001 * units::ampere, 1000.0 * units::ampere, "6 A")),
+            key<&Panel::peak_power_voltage>(
+                {.name = "peak_power_voltage"},
+                from_to(0.1 * units::volt, 1000.0 * units::volt, "18 V")),
+            key<&Panel::peak_power_current>(
+                {.name = "peak_power_current"},
+                from_to(0.001 * units::ampere, 1000.0 * units::ampere, "5.6 A")),
             key<&Panel::nominal_cell_temperature>(
                 {.name = "nominal_cell_temperature"},
                 from_to(celsius(20.0), celsius(100.0), "45 degC")),
@@ -102,9 +107,10 @@ const Description<Panel>& describe<Panel>() {
                 {.name = "power_lost_per_kelvin"},
                 from_to(units::Share(), units::Share(0.05), "0.4 %").followed_by("/K")),
             key<&Panel::derating>({.name = "derating"},
-                                  positive_to(units::Efficiency(1.0), "0.85")),
+                                  from_to(units::Efficiency(0.01), units::Efficiency(1.0), "0.85")),
             key<&Panel::in_series>({.name = "in_series", .silent = "one"}, WholeForm{1, 64}),
-            key<&Panel::weight>({.name = "weight"}, positive_to(1000.0 * units::kilogram, "6 kg")),
+            key<&Panel::weight>({.name = "weight"},
+                                from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "6 kg")),
             key<&Panel::price>({.name = "price"},
                                from_to(units::Price(), units::Price(1e6), "90"))),
         .check = check_panel};
@@ -119,14 +125,18 @@ const Description<ChargeController>& describe<ChargeController>() {
             key<&ChargeController::kind>({.name = "kind", .demand = Demand::required},
                                          one_of<ControllerKind>({{"mppt", ControllerKind::mppt},
                                                                  {"pwm", ControllerKind::pwm}})),
-            key<&ChargeController::input_limit>({.name = "input_limit", .silent = "no limit"},
-                                                positive_to(100'000.0 * units::watt, "520 W")),
-            key<&ChargeController::output_limit>({.name = "output_limit", .silent = "no limit"},
-                                                 positive_to(1000.0 * units::ampere, "40 A")),
-            key<&ChargeController::voltage_limit>({.name = "voltage_limit"},
-                                                  positive_to(1000.0 * units::volt, "100 V")),
-            key<&ChargeController::efficiency>({.name = "efficiency"},
-                                               positive_to(units::Efficiency(1.0), "0.97")))};
+            key<&ChargeController::input_limit>(
+                {.name = "input_limit", .silent = "no limit"},
+                from_to(0.1 * units::watt, 100'000.0 * units::watt, "520 W")),
+            key<&ChargeController::output_limit>(
+                {.name = "output_limit", .silent = "no limit"},
+                from_to(0.01 * units::ampere, 1000.0 * units::ampere, "40 A")),
+            key<&ChargeController::voltage_limit>(
+                {.name = "voltage_limit"},
+                from_to(1.0 * units::volt, 1000.0 * units::volt, "100 V")),
+            key<&ChargeController::efficiency>(
+                {.name = "efficiency"},
+                from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.97")))};
     return description;
 }
 

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "scenario/tables.hpp"
 #include "units/quote.hpp"
 
 namespace scenario {
@@ -108,7 +109,7 @@ std::string entries_of(const Node& list) {
 }
 
 // The entry of a list that the key names next; nothing when there is no such entry.
-std::optional<std::size_t> entry_named(const Node& list, KeyText& text) {
+std::optional<std::size_t> entry_named(const Node& list, std::string_view label, KeyText& text) {
     if (text.at_index()) {
         const std::optional<std::size_t> index = text.take_index();
         return index && *index < list.items.size() ? index : std::nullopt;
@@ -125,7 +126,10 @@ std::optional<std::size_t> entry_named(const Node& list, KeyText& text) {
         text = ahead;
         return static_cast<std::size_t>(found - names.begin());
     }
-    return list.items.size() == 1 && !text.at_end() ? std::optional<std::size_t>(0) : std::nullopt;
+    // What follows a name is inside the entry of that name; only a key may be meant without one.
+    const bool names_an_entry = quoted && !ahead.at_end() && !is_key_of(label, *quoted);
+    const bool may_be_meant = list.items.size() == 1 && !text.at_end() && !names_an_entry;
+    return may_be_meant ? std::optional<std::size_t>(0) : std::nullopt;
 }
 
 }  // namespace
@@ -136,7 +140,7 @@ units::Result<PlaceOfKey> place_of_key(const Node& document, std::string_view ke
     KeyText text(key);
     while (!text.at_end() || place.passed.empty()) {
         if (node->kind == Node::Kind::list) {
-            const std::optional<std::size_t> entry = entry_named(*node, text);
+            const std::optional<std::size_t> entry = entry_named(*node, place.path, text);
             if (!entry) {
                 return refuse(
                     key, fmt::format("'{}' has no such entry; {}", place.path, entries_of(*node)),

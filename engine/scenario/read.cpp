@@ -47,6 +47,25 @@ units::Errors empty_file(std::string_view file_name) {
         .file = std::string(file_name)}};
 }
 
+// A word misspelt in the file is left out with a warning; on the command line it is an error, since
+// the one value asked for would silently not hold.
+units::Errors unknown_on_the_command_line(const Reading& reading, const Overridden& overridden) {
+    units::Errors errors;
+    for (const units::Error& unknown : reading.unknown()) {
+        for (std::size_t i = 0; i < overridden.paths.size(); ++i) {
+            const bool on_the_way = overridden.paths[i] == unknown.where ||
+                                    overridden.paths[i].starts_with(unknown.where + '.');
+            if (on_the_way) {
+                errors.push_back(unknown);
+                errors.back().file = written(overridden.made[i]);
+                errors.back().line = 0;
+                break;
+            }
+        }
+    }
+    return errors;
+}
+
 bool is_blank(std::string_view bytes) {
     return bytes.find_first_not_of(" \t\r\n") == std::string_view::npos || bytes == "\xEF\xBB\xBF";
 }
@@ -94,11 +113,7 @@ units::Result<ReadScenario> read_scenario(std::string_view bytes, std::string fi
     attribute(overridden, reading.errors());
     attribute(overridden, warnings);
     std::ranges::move(reading.errors(), std::back_inserter(errors));
-    // A word misspelt in the file is left out with a warning; on the command line it is an error,
-    // since the one value asked for would silently not hold.
-    std::ranges::copy_if(warnings, std::back_inserter(errors), [&](const units::Error& warning) {
-        return is_override(warning) && warning.found.find("not known") != std::string::npos;
-    });
+    std::ranges::move(unknown_on_the_command_line(reading, overridden), std::back_inserter(errors));
     if (!errors.empty()) {
         std::ranges::stable_sort(errors, {}, &units::Error::line);
         return units::fail(std::move(errors));

@@ -69,6 +69,11 @@ void Reading::warn(const Spot& spot, std::string found, std::string remedy) {
     warnings_.push_back(told(spot, std::move(found), std::move(remedy)));
 }
 
+void Reading::warn_of_unknown(const Spot& spot, std::string remedy, std::string known) {
+    warn(spot, "this key is not known and was left out", std::move(remedy));
+    unknown_.push_back(told(spot, "this key is not known", std::move(known)));
+}
+
 void Reading::demand(const Spot& table, std::string_view key, std::string_view example) {
     if (std::ranges::find(lost_keys_, key) != lost_keys_.end()) {
         return;

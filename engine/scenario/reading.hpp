@@ -27,11 +27,15 @@ class Reading {
 
     void refuse(const Spot& spot, std::string found, std::string remedy);
     void warn(const Spot& spot, std::string found, std::string remedy);
+    // A key that no table of this format has: left out with a warning.
+    void warn_of_unknown(const Spot& spot, std::string remedy, std::string known);
     // Nothing is demanded that stood on a line which could not be read.
     void demand(const Spot& table, std::string_view key, std::string_view example);
 
     [[nodiscard]] units::Errors& errors() { return errors_; }
     [[nodiscard]] units::Errors& warnings() { return warnings_; }
+    // The unknown keys, each with what would be known in its place as the remedy.
+    [[nodiscard]] const units::Errors& unknown() const { return unknown_; }
 
   private:
     [[nodiscard]] units::Error told(const Spot& spot, std::string found, std::string remedy) const;
@@ -40,6 +44,7 @@ class Reading {
     std::vector<std::string> lost_keys_;
     units::Errors errors_;
     units::Errors warnings_;
+    units::Errors unknown_;
 };
 
 // The value as a sentence may show it: `"100 Wh"`, `100`, `a list of 3`, `a table`.

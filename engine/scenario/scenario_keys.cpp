@@ -1,6 +1,7 @@
 // The keys at the top of the file, and what its tables must be to one another.
 #include <array>
 
+#include "scenario/most.hpp"
 #include "scenario/tables.hpp"
 #include "units/quote.hpp"
 
@@ -13,13 +14,19 @@ class FormatKey : public Key<Scenario> {
     FormatKey() : Key<Scenario>({.name = "format", .demand = Demand::required}) {}
 
     [[nodiscard]] std::string example() const override { return "1"; }
+    [[nodiscard]] std::string limits() const override { return "1"; }
+    [[nodiscard]] Ends ends() const override { return {.within = {"1"}, .beyond = {"0", "2"}}; }
     void read(Reading&, const Spot&, Scenario&) const override {}
     [[nodiscard]] std::optional<std::string> print(const Scenario&) const override { return "1"; }
     [[nodiscard]] std::optional<std::string> print_block(const Scenario&) const override {
         return std::nullopt;
     }
     void list(Rows& rows, const Stop& stop, const Scenario&) const override {
-        rows.push_back({.key = stop.path, .value = "1", .node = stop.node, .silent = stop.silent});
+        rows.push_back({.key = stop.path,
+                        .value = "1",
+                        .node = stop.node,
+                        .silent = stop.silent,
+                        .limits = limits()});
     }
     void copy(const Scenario&, Scenario&) const override {}
 };
@@ -123,7 +130,32 @@ void refuse_unknown_beginnings(Reading& reading, const Spot& root, const Scenari
     }
 }
 
+// At the count with which there are too many.
+template <class Table>
+void refuse_too_many(Reading& reading, const Spot& root, std::string_view label,
+                     const std::vector<Table>& tables, int most) {
+    int together = 0;
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        together += tables[i].count;
+        if (together <= most) {
+            continue;
+        }
+        const Node* list = root.node->find(label);
+        if (list == nullptr || i >= list->items.size()) {
+            return;
+        }
+        const Spot table = root.at(*list, label).at(list->items[i], i);
+        const Node* count = table.node->find("count");
+        reading.refuse(table.at(count == nullptr ? *table.node : *count, "count"),
+                       fmt::format("found {} {}s together so far", together, label),
+                       fmt::format("give counts that come to at most {} in all", most));
+        return;
+    }
+}
+
 void check_scenario(Reading& reading, const Spot& root, const Scenario& scenario) {
+    refuse_too_many(reading, root, "pack", scenario.packs, most_packs);
+    refuse_too_many(reading, root, "panel", scenario.panels, most_panels);
     refuse_equal_names(reading, root, "pack", scenario.packs);
     refuse_equal_names(reading, root, "charger", scenario.chargers);
     refuse_equal_names(reading, root, "load", scenario.loads);

@@ -11,9 +11,12 @@ void warn_of_unknown_key(Reading& reading, const Spot& table, const Entry& entry
                          const std::vector<std::string_view>& known) {
     Spot spot = table.at(entry.value, units::quote(entry.key));
     const std::string_view nearest = nearest_word(entry.key, known);
-    reading.warn(spot, "this key is not known and was left out",
-                 nearest.empty() ? "it is kept in the file when that is saved"
-                                 : fmt::format("did you mean {}?", nearest));
+    reading.warn_of_unknown(spot,
+                            nearest.empty() ? "it is kept in the file when that is saved"
+                                            : fmt::format("did you mean {}?", nearest),
+                            nearest.empty() ? fmt::format("there are {}", fmt::join(known, ", "))
+                                            : fmt::format("did you mean {}? There are {}", nearest,
+                                                          fmt::join(known, ", ")));
 }
 
 void refuse_no_table(Reading& reading, const Spot& spot, std::string_view example) {
@@ -61,6 +64,25 @@ std::string key_in_path(std::string_view name) {
     });
     const bool outer_space = name.starts_with(' ') || name.ends_with(' ');
     return plain && !outer_space && !name.empty() ? std::string(name) : in_quotes(name);
+}
+
+namespace {
+
+template <class Table>
+bool has_key(std::string_view name) {
+    return std::ranges::any_of(describe<Table>().keys,
+                               [&](const AKey<Table>& key) { return key->words.name == name; });
+}
+
+}  // namespace
+
+bool is_key_of(std::string_view label, std::string_view name) {
+    if (label == "pack") return has_key<Pack>(name);
+    if (label == "panel") return has_key<Panel>(name);
+    if (label == "charger") return has_key<Charger>(name);
+    if (label == "load") return has_key<Load>(name);
+    if (label == "circuit") return has_key<Circuit>(name);
+    return true;
 }
 
 }  // namespace scenario

@@ -14,6 +14,8 @@ void refuse_no_table(Reading&, const Spot&, std::string_view example);
 [[nodiscard]] bool is_list_of_tables(Reading&, const Spot&, std::string_view label,
                                      std::size_t most);
 [[nodiscard]] std::string key_in_path(std::string_view name);  // in quotes where it needs them
+// Whether a [[table]] has such a key; true of lists that are no tables of their own.
+[[nodiscard]] bool is_key_of(std::string_view label, std::string_view name);
 
 template <class Table>
 [[nodiscard]] std::string name_of(const Table& table) {
@@ -110,6 +112,28 @@ void list_table(Rows& rows, const Stop& stop, const Table& table, std::string_vi
     }
 }
 
+// Inside braces: this key at this value and the others at their example where they are demanded.
+template <class Table>
+[[nodiscard]] std::string with_key_at(const AKey<Table>& key, const std::string& value) {
+    std::string text = "{";
+    for (const AKey<Table>& other : describe<Table>().keys) {
+        if (other == key || other->words.demand == Demand::required) {
+            text += (text.size() > 1 ? ", " : "") + std::string(other->words.name) + " = " +
+                    (other == key ? value : other->example());
+        }
+    }
+    return text + '}';
+}
+
+template <class Table>
+[[nodiscard]] Ends ends_inside() {
+    Ends ends;
+    for (const AKey<Table>& key : describe<Table>().keys) {
+        ends.add(key->ends(), [&](const std::string& value) { return with_key_at(key, value); });
+    }
+    return ends;
+}
+
 // A table: [name] with lines under it, or {…} inside a line.
 template <class Table>
 struct TableForm {
@@ -125,6 +149,8 @@ struct TableForm {
         }
         return text + '}';
     }
+    [[nodiscard]] std::string limits() const { return {}; }
+    [[nodiscard]] Ends ends() const { return ends_inside<Table>(); }
     [[nodiscard]] std::optional<Table> read(Reading& reading, const Spot& spot) const {
         if (spot.node->kind != Node::Kind::table) {
             refuse_no_table(reading, spot, example());
@@ -150,6 +176,13 @@ struct TablesForm {
     std::size_t most = 64;
 
     [[nodiscard]] std::string example() const { return "[[" + std::string(label) + "]]"; }
+    [[nodiscard]] std::string limits() const { return "at most " + std::to_string(most); }
+    // How many there may be; the keys of one have their own.
+    [[nodiscard]] Ends ends() const {
+        const std::string one = TableForm<Table>().example();
+        return {
+            .within = {}, .beyond = {repeated(one, most + 1)}, .crowded = {repeated(one, most)}};
+    }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (!is_list_of_tables(reading, spot, label, most)) {
             return std::nullopt;

@@ -109,7 +109,8 @@ TEST(scenario_text, what_is_printed_reads_back_to_the_same_values) {
                 std::to_string(least + share * (most - least)) + " " + std::string(unit));
         };
         put("outage.lasts", 0.1, 60.0, "d");
-        put("pack.main.capacity", 0.1, 9000.0, "Ah");
+        // Such as its two_well and tested_capacity allow.
+        put("pack.main.capacity", 80.0, 130.0, "Ah");
         put("pack.main.charge", 0.0, 100.0, "%");
         put("pack.main.resistance", 0.1, 900.0, "mohm");
         put("pack.main.two_well.k", 0.01, 900.0, "1/h");

@@ -25,7 +25,8 @@ ListedKey at(const std::vector<ListedKey>& listed, std::string_view key) {
 TEST(listing, tells_what_the_file_gives_and_on_which_line) {
     const auto listed = listing_of(sample::ice_storm);
     EXPECT_EQ(at(listed, "pack.main.capacity"),
-              (ListedKey{"pack.main.capacity", "\"100 Ah\"", true, "given", 17}));
+              (ListedKey{"pack.main.capacity", "\"100 Ah\"", true, "given", 17,
+                         "from 0.5 Ah to 10000 Ah"}));
     EXPECT_EQ(at(listed, "outage.starts").value, "2026-01-14T18:00:00");
     EXPECT_EQ(at(listed, "load.refrigerator.metered.over").value, "\"31 h\"");
     EXPECT_EQ(at(listed, "panel[0].power").value, "\"100 W\"");
@@ -47,9 +48,9 @@ TEST(listing, tells_what_holds_where_the_file_is_silent) {
 TEST(listing, names_the_override_that_speaks) {
     const auto listed = listing_of(
         sample::ice_storm, {{"pack.expansion.count", "4"}, {"outage.room_temperature", "18 degC"}});
-    EXPECT_EQ(
-        at(listed, "pack.expansion.count"),
-        (ListedKey{"pack.expansion.count", "4", true, "given by --set pack.expansion.count=4", 0}));
+    EXPECT_EQ(at(listed, "pack.expansion.count"),
+              (ListedKey{"pack.expansion.count", "4", true, "given by --set pack.expansion.count=4",
+                         0, "a whole number from 0 to 64"}));
     EXPECT_EQ(at(listed, "outage.room_temperature").origin,
               "given by --set outage.room_temperature=18 degC");
     EXPECT_EQ(at(listed, "pack.main.capacity").line, 17);
