@@ -226,7 +226,10 @@ std::optional<Current> current_limit_of(const Pack& pack, Temperature temperatur
                    "[LFP 100 sheet], 100 A for 100 Ah");
     }
     const Frequency rate = *graded_discharge_rate(pack.chemistry, temperature);
-    const Current graded = rate * pack.capacity;
+    // A protection that lets nothing through still closes at rest, so its limit is not nothing:
+    // no load draws as little.
+    constexpr Frequency hardly_any = 1e-6 * per_hour;
+    const Current graded = std::max(rate, hardly_any) * pack.capacity;
     // where the grades hold nothing back, the maker's limit may be above them
     if (graded < *limit && rate < 1.0 * per_hour) {
         limit = graded;

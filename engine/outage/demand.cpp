@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "motor/appliances.hpp"
+#include "outage/work.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -45,19 +46,28 @@ Duration phase_of(const scenario::Load& load, const std::string& where,
     return phase;
 }
 
-// Items of a cycling load start one after another, evenly over the cycle.
+// Items of a cycling load start one after another, evenly over the cycle; very many of them in
+// groups, whose sum over a cycle is the same.
 std::vector<Strand> strands_of(const scenario::Load& load, const Spans& hours,
                                const std::string& where, scenario::Assumptions& assumed) {
     if (!load.runs) {
         return {{.items = load.count, .on = hours}};
     }
     const Duration phase = phase_of(load, where, assumed);
+    const int groups = std::min(load.count, most_strands);
+    if (groups < load.count) {
+        assumed.push_back({where + ".count",
+                           fmt::format("its {} items switch in {} groups, evenly over the cycle",
+                                       load.count, groups),
+                           "common practice, no source"});
+    }
     std::vector<Strand> strands;
-    for (int item = 0; item < load.count; ++item) {
+    for (int group = 0; group < groups; ++group) {
         const Duration later =
-            std::floor(item * (load.runs->every / units::second) / load.count) * units::second;
+            std::floor(group * (load.runs->every / units::second) / groups) * units::second;
         strands.push_back(
-            {.items = 1, .on = cycle_spans(hours, load.runs->on, load.runs->every, phase + later)});
+            {.items = (group + 1) * load.count / groups - group * load.count / groups,
+             .on = cycle_spans(hours, load.runs->on, load.runs->every, phase + later)});
     }
     return strands;
 }
@@ -169,17 +179,63 @@ class Walk {
     std::size_t passed_ = 0;
 };
 
-// Summed anew at each change: nothing is carried along that could drift.
-Draw sum_of(const std::vector<Draw>& drawn) {
-    Draw sum;
-    for (const Draw& draw : drawn) {
-        sum.ac += draw.ac;
-        sum.reactive += draw.reactive;
-        sum.direct += draw.direct;
-        sum.direct_useful += draw.direct_useful;
-    }
+Draw& operator+=(Draw& sum, const Draw& draw) {
+    sum.ac += draw.ac;
+    sum.reactive += draw.reactive;
+    sum.direct += draw.direct;
+    sum.direct_useful += draw.direct_useful;
     return sum;
 }
+
+// What the strands draw and when the next of them switches. Summed anew at each change, nothing is
+// carried along that could drift; in blocks, of which only those are looked at that changed.
+class Switchboard {
+  public:
+    explicit Switchboard(std::size_t strands)
+        : drawn_(strands),
+          next_(strands),
+          sum_of_((strands + block - 1) / block),
+          first_of_(sum_of_.size()) {}
+
+    [[nodiscard]] std::size_t blocks() const { return sum_of_.size(); }
+    [[nodiscard]] std::size_t begin(std::size_t of) const { return of * block; }
+    [[nodiscard]] std::size_t end(std::size_t of) const {
+        return std::min(drawn_.size(), (of + 1) * block);
+    }
+    [[nodiscard]] Duration first_of(std::size_t of) const { return first_of_[of]; }
+    [[nodiscard]] Duration next(std::size_t strand) const { return next_[strand]; }
+
+    void set(std::size_t strand, Duration next, const Draw& drawn) {
+        next_[strand] = next;
+        drawn_[strand] = drawn;
+    }
+    void changed(std::size_t of) {
+        Draw sum;
+        Duration first = next_[begin(of)];
+        for (std::size_t i = begin(of); i < end(of); ++i) {
+            sum += drawn_[i];
+            first = std::min(first, next_[i]);
+        }
+        sum_of_[of] = sum;
+        first_of_[of] = first;
+    }
+    [[nodiscard]] Draw sum() const {
+        Draw sum;
+        for (const Draw& of_block : sum_of_) {
+            sum += of_block;
+        }
+        return sum;
+    }
+    [[nodiscard]] Duration first() const { return *std::ranges::min_element(first_of_); }
+
+  private:
+    static constexpr std::size_t block = 64;
+
+    std::vector<Draw> drawn_;     // nothing while a strand is off
+    std::vector<Duration> next_;  // zero: each is looked at when the outage starts
+    std::vector<Draw> sum_of_;    // of each block
+    std::vector<Duration> first_of_;
+};
 
 void append(std::vector<DemandStep>& steps, Duration from, const Draw& sum, bool inverter_on) {
     const DemandStep step{.from = from,
@@ -225,6 +281,12 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
         errors.push_back(
             {"outage.lasts", "no time", "give how long the outage lasts, such as 3 d"});
     }
+    if (errors.empty()) {
+        errors = too_many_switchings(scenario);
+    }
+    if (!errors.empty()) {
+        return units::fail(std::move(errors));
+    }
     const auto collect = [&errors](const units::Errors& more) {
         errors.insert(errors.end(), more.begin(), more.end());
     };
@@ -259,25 +321,27 @@ std::vector<DemandStep> demand_steps(const Demand& demand, Case which) {
         walks.emplace_back(share.strand->on);
     }
     walks.emplace_back(demand.inverter_on);
-    std::vector<Duration> next(
-        walks.size());                      // zero: each walk is looked at when the outage starts
-    std::vector<Draw> drawn(walks.size());  // nothing while a strand is off
+    Switchboard board(walks.size());
     std::vector<DemandStep> steps;
     steps.reserve(most_steps(demand));
-    for (Duration now{}; now < demand.lasts; now = *std::ranges::min_element(next)) {
-        for (std::size_t i = 0; i < walks.size(); ++i) {
-            if (next[i] > now) {
+    for (Duration now{}; now < demand.lasts; now = board.first()) {
+        for (std::size_t block = 0; block < board.blocks(); ++block) {
+            if (board.first_of(block) > now) {
                 continue;
             }
-            if (walks[i].next(demand.lasts) <= now) {
-                walks[i].pass();
+            for (std::size_t i = board.begin(block); i < board.end(block); ++i) {
+                if (board.next(i) > now) {
+                    continue;
+                }
+                if (walks[i].next(demand.lasts) <= now) {
+                    walks[i].pass();
+                }
+                const bool draws = i < shares.size() && walks[i].on();
+                board.set(i, walks[i].next(demand.lasts), draws ? shares[i].draw : Draw{});
             }
-            next[i] = walks[i].next(demand.lasts);
-            if (i < shares.size()) {
-                drawn[i] = walks[i].on() ? shares[i].draw : Draw{};
-            }
+            board.changed(block);
         }
-        append(steps, now, sum_of(drawn), walks.back().on());
+        append(steps, now, board.sum(), walks.back().on());
     }
     return steps;
 }

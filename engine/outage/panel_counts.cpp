@@ -85,9 +85,26 @@ Ready with_panels(const Ready& ready, int panels) {
 std::vector<PanelCount> panel_counts(const Ready& ready, int most, int weathers, std::uint64_t seed,
                                      unsigned threads) {
     std::vector<PanelCount> counts;
-    for (int panels = 0; panels <= most; ++panels)
+    for (const int panels : panels_looked_at(ready, most))
         counts.push_back(
             count_of(with_panels(ready, panels), panels, std::max(1, weathers), seed, threads));
+    return counts;
+}
+
+std::vector<int> panels_looked_at(const Ready& ready, int most) {
+    constexpr int each = 16;   // up to here every count
+    constexpr int growth = 8;  // then an eighth more at a time
+    int now = 0;
+    if (ready.sky)
+        for (const auto& group : ready.sky->groups)
+            now += group.count;
+    std::vector<int> counts;
+    for (int panels = 0; panels <= most; panels += panels < each ? 1 : panels / growth) {
+        if (!counts.empty() && counts.back() < now && now < panels) counts.push_back(now);
+        counts.push_back(panels);
+    }
+    if (counts.back() < now && now < most) counts.push_back(now);
+    if (counts.back() < most) counts.push_back(most);
     return counts;
 }
 
@@ -95,7 +112,9 @@ std::optional<EnoughPanels> enough_panels(const std::vector<PanelCount>& counts)
     constexpr double worth_having = 0.2;  // ours
     if (counts.size() < 3) return std::nullopt;
     const auto gained = [&](std::size_t i) {
-        return counts[i].taken - counts[i].lost - (counts[i - 1].taken - counts[i - 1].lost);
+        const Energy more =
+            counts[i].taken - counts[i].lost - (counts[i - 1].taken - counts[i - 1].lost);
+        return more / static_cast<double>(counts[i].panels - counts[i - 1].panels);
     };
     for (std::size_t i = 2; i < counts.size(); ++i) {
         if (gained(i) >= worth_having * gained(1)) continue;

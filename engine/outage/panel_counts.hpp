@@ -20,8 +20,12 @@ struct PanelCount {
     std::vector<Ending> endings;  // of the weathers run, in the order of their numbers
 };
 
-// From no panel to `most`. Up to the file's own count panels are left out from the last entry on;
-// more are like the first entry.
+// Which counts are looked at: each up to 16, then an eighth more at a time, always the file's own
+// and `most`.
+[[nodiscard]] std::vector<int> panels_looked_at(const Ready& ready, int most);
+
+// From no panel to `most`, as panels_looked_at. Up to the file's own count panels are left out from
+// the last entry on; more are like the first entry.
 //   takes   a scenario with at least one panel; weathers: at least 1
 [[nodiscard]] std::vector<PanelCount> panel_counts(const Ready& ready, int most, int weathers,
                                                    std::uint64_t seed, unsigned threads = 0);

@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "outage/ready.hpp"
+#include "outage/work.hpp"
 #include "report/sun_words.hpp"
+#include "scenario/most.hpp"
 #include "units/result.hpp"
 
 namespace report {
@@ -34,19 +36,28 @@ SunDayCurves curves_of(const solar::SunSetup& setup, LocalTime midnight) {
 // Chance weathers run for each count of panels: a chance within 7 points, which tells where adding
 // stops.
 constexpr int weathers_a_count = 200;
+// Where a run is so long that more would take too long.
+constexpr int fewest_weathers = 20;
+constexpr int fewest_a_count = 5;
 
 SunAndUnit unit_of(const scenario::Scenario& scenario, const outage::Ready& ready,
                    const SunQuestion& question) {
     const int now = panels_in(scenario);
-    const int most = question.most_panels.value_or(std::max(6, now + 4));
-    return {
-        .plan = outage::plan_outage(ready),
-        .chances = chances_of(outage::endings_in_weathers(ready, question.weathers, question.seed)),
-        .counts =
-            question.with_counts
-                ? outage::panel_counts(ready, most, std::min(weathers_a_count, question.weathers),
-                                       question.seed)
-                : std::vector<outage::PanelCount>{}};
+    const int most =
+        question.most_panels.value_or(std::min(scenario::most_panels, std::max(6, now + 4)));
+    const int weathers =
+        question.weathers == usual_sun_weathers
+            ? outage::weathers_within_reach(ready, question.weathers, fewest_weathers)
+            : question.weathers;
+    const auto counts = static_cast<double>(outage::panels_looked_at(ready, most).size());
+    const int a_count =
+        std::min(question.weathers,
+                 outage::weathers_within_reach(ready, weathers_a_count, fewest_a_count, counts));
+    return {.plan = outage::plan_outage(ready),
+            .chances = chances_of(outage::endings_in_weathers(ready, weathers, question.seed)),
+            .counts = question.with_counts
+                          ? outage::panel_counts(ready, most, a_count, question.seed)
+                          : std::vector<outage::PanelCount>{}};
 }
 
 }  // namespace
