@@ -1,6 +1,7 @@
 #include "command_line/arguments.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <map>
 
 #include <CLI/CLI.hpp>
@@ -35,6 +36,19 @@ const std::map<std::string, Face> faces{{"text", Face::text},
 
 constexpr int longest_complaint = 4096;  // characters; it holds what was typed
 
+// Every digit counts: a seed that is cut or wrapped would name other weathers than the one asked
+// for.
+std::uint64_t seed_of(const std::string& text) {
+    std::uint64_t seed = 0;
+    const char* const end = text.data() + text.size();
+    const auto [read_to, error] = std::from_chars(text.data(), end, seed);
+    if (text.empty() || error != std::errc() || read_to != end) {
+        throw CLI::ValidationError(
+            "--seed", "found '" + text + "'; give a whole number from 0 to 18446744073709551615");
+    }
+    return seed;
+}
+
 void add_common_options(CLI::App& command, Request& request) {
     command.add_option("FILE", request.file, "The scenario file; - reads standard input")
         ->required();
@@ -57,7 +71,10 @@ void add_common_options(CLI::App& command, Request& request) {
                     "scenario's own; may be given again")
         ->type_name("FOLDER")
         ->allow_extra_args(false);
-    command.add_option("--seed", request.seed, "Number that chooses the chance weathers (1)")
+    command
+        .add_option_function<std::string>(
+            "--seed", [&request](const std::string& text) { request.seed = seed_of(text); },
+            "Number that chooses the chance weathers (1)")
         ->type_name("N");
     command.add_flag("--full", request.full,
                      "Prints everything: findings with remedies, the working, what was assumed");

@@ -6,6 +6,7 @@
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
+#include "outage/work.hpp"
 #include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
 
@@ -15,7 +16,11 @@ namespace {
 
 // Enough for a chance within 7 points, where they take no longer than a reader notices.
 int usual_weathers(const outage::Ready& ready) {
-    return ready.sky && ready.outage.lasts <= 10.0 * units::day ? 200 : 0;
+    constexpr int usual = 200;
+    constexpr int too_few = 30;  // say too little of a chance
+    const bool soon = ready.sky && ready.outage.lasts <= 10.0 * units::day;
+    const int reached = soon ? outage::weathers_within_reach(ready, usual, 0) : 0;
+    return reached < too_few ? 0 : reached;
 }
 
 // A day's yield is cheap: percentiles to a point or two.

@@ -5,6 +5,7 @@
 #include "report/sun_answer.hpp"
 #include "report/sun_results.hpp"
 #include "scenario/file.hpp"
+#include "scenario/most.hpp"
 
 namespace command_line {
 
@@ -16,7 +17,7 @@ void add_sun_options(CLI::App& command, Request& request) {
         .add_option("--panels", request.panels,
                     "Tries from no panel up to this many; without it some more than\n"
                     "the file has")
-        ->check(CLI::Range(1, 64))
+        ->check(CLI::Range(1, scenario::most_panels))
         ->type_name("N");
 }
 

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "command_line/arguments.hpp"
+#include "command_line/left_unsaid.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "report/csv.hpp"
@@ -16,6 +17,7 @@
 #include "report/text.hpp"
 #include "report/wiring_svg.hpp"
 #include "scenario/named_file.hpp"
+#include "scenario/placed.hpp"
 #include "units/quote.hpp"
 
 namespace command_line {
@@ -31,16 +33,6 @@ Outcome unusable(const units::Errors& errors) {
         outcome.errors += units::print(error) + "\n";
     }
     return outcome;
-}
-
-// Where an error has no file of its own, it is about the file that was asked of.
-units::Errors with_file(units::Errors errors, const std::string& file) {
-    for (auto& error : errors) {
-        if (error.file.empty()) {
-            error.file = file;
-        }
-    }
-    return errors;
 }
 
 std::string in_face(const Answer& answer, const Request& request, const Surroundings& around) {
@@ -87,13 +79,14 @@ units::Errors no_folders(const std::vector<std::string>& named) {
 }
 
 Outcome answer(const Request& request, const Surroundings& around) {
-    const auto read = read_request(request, around);
+    auto read = read_request(request, around);
     if (!read) {
         return unusable(read.error());
     }
+    warn_of_what_is_left_unsaid(*read);
     const auto answer = request.question->ask(*read, request);
     if (!answer) {
-        return unusable(with_file(answer.error(), read->file_name));
+        return unusable(scenario::placed(answer.error(), *read));
     }
     if (request.face == Face::svg && !answer->wiring) {
         return unusable({{.where = "--as",
@@ -119,8 +112,11 @@ Outcome answers(const Request& request, const Surroundings& around) {
         Request one = request;
         one.file = file;
         const auto read = read_request(one, around);
-        const auto answer = read ? request.question->ask(*read, one)
-                                 : units::Result<Answer>(units::fail(read.error()));
+        const auto answer =
+            read ? request.question->ask(*read, one).map_error([&](const units::Errors& errors) {
+                return scenario::placed(errors, *read);
+            })
+                 : units::Result<Answer>(units::fail(read.error()));
         auto status = Status::unusable;
         if (answer) {
             status = report::holds_a_stop(*answer) ? Status::stop : Status::answered;
@@ -142,7 +138,8 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
             return notice->is_error ? Outcome{.status = Status::unusable, .errors = notice->text}
                                     : Outcome{.output = notice->text};
         }
-        const auto& request = std::get<Request>(asked);
+        auto request = std::get<Request>(asked);
+        request.progress = around.progress;
         if (const auto errors = no_folders(request.weather_from); !errors.empty()) {
             return unusable(errors);
         }

@@ -24,6 +24,7 @@ struct Surroundings {
     int columns = 80;     // of the terminal
     bool utf8 = false;    // the locale's characters
     bool colour = false;  // standard output is a terminal and NO_COLOR is not set
+    std::function<bool(double)> progress = {};  // told the share done; false stops it
 };
 
 struct Outcome {

@@ -237,8 +237,9 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
     std::vector<PinnedFinding> findings;
     if (!found.builds.feasible)
         add(findings, Severity::stop, "goal.chance",
-            fmt::format("No build up to {} packs and {} panels{} meets the goal.",
-                        found.sweep.most_packs, found.sweep.most_panels,
+            fmt::format("No build up to {} pack{} and {} panel{}{} meets the goal.",
+                        found.sweep.most_packs, found.sweep.most_packs == 1 ? "" : "s",
+                        found.sweep.most_panels, found.sweep.most_panels == 1 ? "" : "s",
                         spending_is_bounded(scenario) ? " for what may be spent" : ""),
             "leave out loads from the bottom of the list of priorities, plan for a shorter time, "
             "or add another source",

@@ -28,6 +28,10 @@ std::string with(const Build& build) {
     return build_in_words(build.packs, build.panels);
 }
 
+std::string counted(int number, std::string_view what) {
+    return fmt::format("{} {}{}", number, what, number == 1 ? "" : "s");
+}
+
 std::string price_in_words(const sizing::Bill& bill) {
     return bill.price ? fmt::format(", {:.0f} in all", bill.price->amount()) : "";
 }
@@ -53,7 +57,8 @@ std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) 
     const auto& builds = found.builds;
     const Build& build = *builds.with_these_panels;
     const auto& chance = found.at_the_goal.value_or(build.chance);
-    std::string words = capital(fmt::format("{} last {} with a chance of {}{}{}", with(build),
+    std::string words = capital(fmt::format("{} last{} {} with a chance of {}{}{}", with(build),
+                                            build.packs == 1 && build.panels == 0 ? "s" : "",
                                             to_the_end(scenario.outage), chance_in_words(chance),
                                             weight_of(build), price_of(build)));
     if (builds.one_fewer)
@@ -65,26 +70,27 @@ std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) 
 std::string not_with_these_panels(const PacksFound& found) {
     const auto& most =
         found.sweep.at(found.sweep.most_packs, std::min(found.panels, found.sweep.most_panels));
-    return capital(
-        fmt::format("no number of packs up to {} reaches a chance of {} with {}: {} "
-                    "reach {}.",
-                    found.sweep.most_packs, percent_of(found.builds.goal),
-                    found.panels == 1   ? "one panel"
-                    : found.panels == 0 ? "no panel"
-                                        : number_in_words(found.panels) + " panels",
-                    number_in_words(most.packs), chance_in_words(most.chance)));
+    return capital(fmt::format(
+        "no number of packs up to {} reaches a chance of {} with {}: {} "
+        "reach{} {}.",
+        found.sweep.most_packs, percent_of(found.builds.goal),
+        found.panels == 1   ? "one panel"
+        : found.panels == 0 ? "no panel"
+                            : number_in_words(found.panels) + " panels",
+        number_in_words(most.packs), most.packs == 1 ? "es" : "", chance_in_words(most.chance)));
 }
 
 std::string not_feasible(const scenario::Scenario& scenario, const PacksFound& found) {
     const Build& best = *found.builds.best_chance;
     const auto& spend = scenario.goal ? scenario.goal->spend_at_most : std::nullopt;
     return fmt::format(
-        "Not feasible: nothing up to {} packs and {} panels{} lasts {} with a chance "
-        "of {}; {} reach {}{}{}.",
-        found.sweep.most_packs, found.sweep.most_panels,
+        "Not feasible: nothing up to {} and {}{} lasts {} with a chance "
+        "of {}; {} reach{} {}{}{}.",
+        counted(found.sweep.most_packs, "pack"), counted(found.sweep.most_panels, "panel"),
         spend ? fmt::format(" for at most {:.0f}", spend->amount()) : "",
         to_the_end(scenario.outage), percent_of(found.builds.goal), with(best),
-        chance_in_words(best.chance), weight_of(best), price_of(best));
+        best.packs == 1 && best.panels == 0 ? "es" : "", chance_in_words(best.chance),
+        weight_of(best), price_of(best));
 }
 
 std::string trade(const PacksFound& found) {

@@ -10,6 +10,7 @@
 #include <QFileInfo>
 #include <QGuiApplication>
 
+#include "scenario/most.hpp"
 #include "scenario/read.hpp"
 #include "scenario/saving.hpp"
 
@@ -17,8 +18,8 @@ namespace touch {
 
 namespace {
 
-constexpr int most_packs = 40;
-constexpr int most_panels = 40;
+using scenario::most_packs;
+using scenario::most_panels;
 constexpr int most_days = 30;
 
 QString example_path() {

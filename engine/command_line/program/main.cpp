@@ -2,10 +2,12 @@
 #include <cstring>
 #include <malloc.h>
 #include <new>
+#include <optional>
 #include <string>
 #include <unistd.h>
 #include <vector>
 
+#include "command_line/progress.hpp"
 #include "command_line/run.hpp"
 #include "command_line/surroundings.hpp"
 
@@ -14,7 +16,17 @@ namespace {
 using namespace command_line;
 
 int answered(const std::vector<std::string>& arguments) {
-    const Outcome outcome = run(arguments, surroundings_of_this_process());
+    auto around = surroundings_of_this_process();
+    std::optional<ShownProgress> shown;
+    if (isatty(STDERR_FILENO) == 1) {
+        around.progress = [&shown](double share) {
+            shown->done(share);
+            return true;
+        };
+        shown.emplace();
+    }
+    const Outcome outcome = run(arguments, around);
+    shown.reset();
     (void)write_all(STDERR_FILENO, outcome.errors);
     if (write_all(STDOUT_FILENO, outcome.output) == Written::failed) {
         (void)write_all(STDERR_FILENO,
@@ -29,6 +41,7 @@ int answered(const std::vector<std::string>& arguments) {
 
 int main(int count, char** arguments) {
     std::signal(SIGPIPE, SIG_IGN);
+    end_cleanly_on_interrupt();
     // One answer, then the end: keep what is freed instead of handing pages back and fetching
     // them again. A fifth of the time of a long plan.
     mallopt(M_MMAP_THRESHOLD, 1 << 28);
