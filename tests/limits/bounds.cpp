@@ -1,0 +1,84 @@
+// What a question takes on by itself is bounded by counts, not by the clock on the wall.
+#include <gmock/gmock.h>
+
+#include "key_trials.hpp"
+#include <gtest/gtest.h>
+
+#include "command_line/run.hpp"
+#include "outage/panel_counts.hpp"
+#include "outage/work.hpp"
+#include "scenario/most.hpp"
+#include "scenario/read.hpp"
+
+namespace {
+
+using namespace units;
+
+scenario::Scenario base_with(const scenario::Overrides& overrides) {
+    const auto read = scenario::read_scenario(key_trials::bases().front().text, "base", overrides);
+    EXPECT_TRUE(read) << (read ? "" : units::print(read.error().front()));
+    return read ? read->scenario : scenario::Scenario{};
+}
+
+Energy wanted_by_the_refrigerators(const char* count) {
+    const auto demand = outage::plan_demand(base_with({{"load.refrigerator.count", count}}));
+    EXPECT_TRUE(demand);
+    return outage::load_uses(*demand).front().wanted;
+}
+
+// 1,000 that start one after another want 1,000 times what one wants, whatever their groups; one
+// alone begins somewhere in its cycle, which of 64 cycles is the last one at most.
+TEST(Bounds, many_that_cycle_want_as_much_in_groups_as_one_by_one) {
+    const double each = wanted_by_the_refrigerators("1000") / wanted_by_the_refrigerators("32");
+    EXPECT_NEAR(each, 1000.0 / 32.0, 1000.0 / 32.0 * 0.002);
+}
+
+TEST(Bounds, items_of_one_load_switch_in_at_most_so_many_groups) {
+    const auto demand = outage::plan_demand(base_with({{"load.refrigerator.count", "1000"}}));
+    ASSERT_TRUE(demand);
+    const auto& strands = demand->loads.front().strands;
+    EXPECT_EQ(strands.size(), static_cast<std::size_t>(outage::most_strands));
+    int items = 0;
+    for (const auto& strand : strands)
+        items += strand.items;
+    EXPECT_EQ(items, 1000);
+}
+
+TEST(Bounds, loads_that_switch_too_often_are_refused_at_their_cycle) {
+    const auto refused = outage::plan_demand(base_with(
+        {{"load.refrigerator.runs", "{on = \"1 s\", every = \"2 s\"}"}, {"outage.lasts", "60 d"}}));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().front().where, "load[0].runs.every");
+    EXPECT_THAT(refused.error().front().remedy, testing::HasSubstr("at most 40000"));
+    const auto taken = outage::plan_demand(
+        base_with({{"load.refrigerator.runs", "{on = \"1 s\", every = \"5 min\"}"},
+                   {"outage.lasts", "60 d"}}));
+    EXPECT_TRUE(taken);
+}
+
+TEST(Bounds, fewer_weathers_are_looked_at_where_a_run_is_long) {
+    const auto brief = outage::make_ready(base_with({}));
+    const auto lengthy = outage::make_ready(
+        base_with({{"outage.lasts", "60 d"},
+                   {"load.refrigerator.runs", "{on = \"1 min\", every = \"5 min\"}"}}));
+    ASSERT_TRUE(brief && lengthy);
+    EXPECT_EQ(outage::weathers_within_reach(*brief, 2000, 20), 2000);
+    const int fewer = outage::weathers_within_reach(*lengthy, 2000, 20);
+    EXPECT_LT(fewer, 2000);
+    EXPECT_LT(fewer * outage::steps_of_a_run(*lengthy), 2.1e6);
+    EXPECT_EQ(outage::weathers_within_reach(*lengthy, 2000, 20, 1e9), 20);
+}
+
+TEST(Bounds, of_many_panels_not_every_count_is_looked_at) {
+    const auto ready = outage::make_ready(base_with({{"panel.count", "57"}}));
+    ASSERT_TRUE(ready);
+    const auto counts = outage::panels_looked_at(*ready, scenario::most_panels);
+    EXPECT_LT(counts.size(), 36U);
+    EXPECT_TRUE(std::ranges::is_sorted(counts, std::less_equal<>()));
+    EXPECT_EQ(counts.front(), 0);
+    EXPECT_EQ(counts.back(), scenario::most_panels);
+    EXPECT_THAT(counts, testing::Contains(57));
+    EXPECT_THAT(outage::panels_looked_at(*ready, 6), testing::ElementsAre(0, 1, 2, 3, 4, 5, 6));
+}
+
+}  // namespace
