@@ -128,11 +128,18 @@ struct Drawn {
 // From a source of this voltage behind this resistance. (13)
 [[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtPower demand,
                                                      double voltage, double resistance) {
-    const auto current = step::current_at<of_any_kind, double>(
-        {demand.amount}, {voltage}, {resistance}, step::Amperes<double>{pack.charge_floor},
-        step::Volts<double>{pack.absorption});
-    if (!(current.squared.value >= 0.0)) return {.possible = false};
-    return {.current = current.amount.value, .root = current.root.value};
+    // step::current_at, but what one pack alone need not work out, it does not
+    const step::Volts<double> at_rest{voltage};
+    const step::Watts<double> power{demand.amount};
+    const auto squared = step::under_root(at_rest, step::Ohms<double>{resistance}, power);
+    if (!(squared.value >= 0.0)) return {.possible = false};
+    const auto root = step::root_of(squared);
+    auto current = step::current_of(power, at_rest, root);
+    if (current.value < 0.0)
+        current = step::charging_limited<double>(current, at_rest, {resistance},
+                                                 step::Amperes<double>{pack.charge_floor},
+                                                 step::Volts<double>{pack.absorption});
+    return {.current = current.value, .root = root.value};
 }
 
 [[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtCurrent demand,

@@ -1,8 +1,13 @@
-// The charge step on quantities beside the same arithmetic on plain doubles, for callgrind to
-// count (units_cost.sh). Both must also give the same bits.
+// The charge step on quantities, and the step of the clock over dimensions, each beside the same
+// arithmetic on plain doubles, for callgrind to count (units_cost.sh). Both must also give the same
+// bits.
+#include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <cstring>
 
+#include "battery/chemistry.hpp"
+#include "battery/substep.hpp"
 #include "battery/two_well.hpp"
 
 namespace {
@@ -29,6 +34,32 @@ inline PlainWells plain_after(const PlainKinetics& kinetics, PlainWells wells, d
     const double head_gain = kinetics.available < 1.0 ? 1.0 / kinetics.available : 0.0;
     return {wells.removed + current * time,
             wells.head_difference * heads.left + current * time * (head_gain * heads.once)};
+}
+
+// The same lines as battery::try_for, with every unit struck out.
+inline PlainWells plain_step(const battery::Prepared& pack, const battery::WellState& state,
+                             PlainWells wells, double power, double time) {
+    const battery::Decay decayed = battery::decay(pack.rate * time);
+    const battery::Piece& piece = pack.open_circuit->piece(state.available_piece);
+    const double mean_fill =
+        1.0 - (wells.removed + pack.bound * wells.head_difference * decayed.once) * pack.per_total;
+    const double fill_per_ampere = time * (0.5 + pack.bound_gain * decayed.twice) * pack.per_total;
+    const double at_rest = piece.at_zero + piece.slope * mean_fill;
+    const double per_ampere = piece.slope * fill_per_ampere;
+    const double arriving = power < 0.0 ? pack.coulombic[state.charging_piece] : 1.0;
+    const double resistance = pack.resistance + arriving * per_ampere;
+    const double under_root = at_rest * at_rest - 4.0 * resistance * power;
+    double current = 0.0;
+    if (under_root >= 0.0) {
+        current = 2.0 * power / (at_rest + std::sqrt(under_root));
+        if (current < 0.0)
+            current = std::max(
+                {current, pack.charge_floor,
+                 at_rest >= pack.absorption ? 0.0 : (at_rest - pack.absorption) / resistance});
+    }
+    const double into = arriving * current;
+    return {wells.removed + into * time,
+            wells.head_difference * decayed.left + into * pack.head_gain * time * decayed.once};
 }
 
 // The step's length changes, so that nothing can be lifted out of the loop.
@@ -61,6 +92,27 @@ __attribute__((noinline)) void charge_steps_on_doubles(const PlainKinetics& give
     }
     end = wells;
 }
+
+__attribute__((noinline)) void clock_steps_on_dimensions(const battery::Prepared& pack,
+                                                         PlainWells& end) {
+    battery::WellState state = battery::state_of(pack, 200000.0, 0.0);
+    for (int step = 0; step < steps; ++step) {
+        const auto trial = battery::try_for(
+            pack, state, battery::AtPower{step % 2 == 0 ? 70.0 : -65.0}, seconds_of(step));
+        state.removed = trial.removed;
+        state.head = trial.head;
+    }
+    end = {state.removed, state.head};
+}
+
+__attribute__((noinline)) void clock_steps_on_doubles(const battery::Prepared& pack,
+                                                      PlainWells& end) {
+    const battery::WellState state = battery::state_of(pack, 200000.0, 0.0);
+    PlainWells wells{200000.0, 0.0};
+    for (int step = 0; step < steps; ++step)
+        wells = plain_step(pack, state, wells, step % 2 == 0 ? 70.0 : -65.0, seconds_of(step));
+    end = wells;
+}
 }
 
 int main() {
@@ -73,6 +125,19 @@ int main() {
     const double on_quantities[] = {wells.removed / coulomb, wells.head_difference / coulomb};
     const double on_doubles[] = {plain.removed, plain.head_difference};
     const bool same = std::memcmp(on_quantities, on_doubles, sizeof on_doubles) == 0;
-    std::printf("same bits: %s\n", same ? "yes" : "no");
-    return same ? 0 : 1;
+    const battery::Prepared pack = battery::prepare(
+        {.kinetics = kinetics,
+         .open_circuit = &battery::open_circuit_of(scenario::Chemistry::agm),
+         .inner = 0.0066 * ohm,
+         .path = 0.002 * ohm,
+         .charging = {
+             .largest = 30.0 * ampere, .absorption = 14.4 * volt, .coulombic = Efficiency(0.9)}});
+    PlainWells by_dimensions{};
+    PlainWells by_doubles{};
+    clock_steps_on_dimensions(pack, by_dimensions);
+    clock_steps_on_doubles(pack, by_doubles);
+    const bool same_step = std::memcmp(&by_dimensions, &by_doubles, sizeof by_doubles) == 0;
+    std::printf("same bits: %s, of the clock's step: %s\n", same ? "yes" : "no",
+                same_step ? "yes" : "no");
+    return same && same_step ? 0 : 1;
 }
