@@ -1,6 +1,7 @@
 #include "checks/wiring_swap.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <map>
 
@@ -8,9 +9,10 @@
 
 #include "checks/swaps_text.hpp"
 #include "checks/wiring_circuit.hpp"
+#include "checks/wiring_unit.hpp"
+#include "scenario/differences.hpp"
 #include "units/text.hpp"
 #include "units/toml.hpp"
-#include "wiring/conductor.hpp"
 
 namespace checks {
 
@@ -26,6 +28,8 @@ struct SwapRow {
     std::vector<std::string> here;
     std::vector<std::string> trunk;
     std::vector<std::string> everywhere;
+    std::vector<std::string> of_trunk;
+    std::vector<std::string> ask;
     std::string say;
 };
 
@@ -44,9 +48,12 @@ const std::map<std::string, SwapRow, std::less<>>& swap_rows() {
                 }
                 return list;
             };
-            read[row["kind"].value_or(std::string())] = {names("here"), names("trunk"),
-                                                         names("everywhere"),
-                                                         row["say"].value_or(std::string())};
+            read[row["kind"].value_or(std::string())] = {.here = names("here"),
+                                                         .trunk = names("trunk"),
+                                                         .everywhere = names("everywhere"),
+                                                         .of_trunk = names("of_trunk"),
+                                                         .ask = names("ask"),
+                                                         .say = row["say"].value_or(std::string())};
         }
         return read;
     }();
@@ -59,94 +66,124 @@ const SwapRow& row_of(const Change& change) {
     return found->second;
 }
 
-// ---- Links in words, so that what differs is what a person would see.
-
-std::string optional_words(std::string_view before, const auto& value) {
-    return value ? fmt::format("{}{}", before, units::show(*value)) : "";
+// A part of the main path or of a pack's lead: what it changes, every pack and the inverter see.
+bool lies_in_trunk(const Scenario& scenario, const std::string& circuit) {
+    const auto found = std::ranges::find(scenario.circuits, circuit, &Circuit::name);
+    if (found == scenario.circuits.end()) {
+        return false;
+    }
+    const Role role = role_of(scenario, *found);
+    return role == Role::main || role == Role::pack_lead;
 }
 
-struct KindAndWords {
-    std::string_view kind;
-    std::string words;
-};
+// ---- Differences in words: keys and values as a file has them.
 
-KindAndWords words_of(const Link& link) {
-    struct Words {
-        KindAndWords operator()(const scenario::Fuse& fuse) const {
-            return {"fuse", fmt::format("{}{}{}{}{}", amperes(fuse.rating),
-                                        fuse.family ? " " + *fuse.family : "",
-                                        optional_words(", breaks ", fuse.interrupts),
-                                        optional_words(", ", fuse.voltage),
-                                        fuse.full_duty.value_or(false) ? ", full duty" : "")};
-        }
-        KindAndWords operator()(const scenario::Switch& part) const {
-            return {"switch", fmt::format("{}{}{}{}{}", amperes(part.rating),
-                                          part.rated_for ? " " + *part.rated_for : "",
-                                          optional_words(", for AC ", part.ac_rating),
-                                          optional_words(", ", part.voltage),
-                                          optional_words(", ", part.resistance))};
-        }
-        KindAndWords operator()(const scenario::Wire& wire) const {
-            const auto run = wiring::run_of(wire);
-            return {
-                "wire",
-                fmt::format("{}{}, {} out and {} back{}{}{}{}",
-                            wire.runs.value_or(1) > 1 ? fmt::format("{} x ", *wire.runs) : "",
-                            units::show(wire.size), units::show(run.supply), units::show(run.back),
-                            optional_words(", insulation ", wire.insulation),
-                            optional_words(" at ", wire.surroundings),
-                            wire.bundle ? fmt::format(", {} together", *wire.bundle) : "",
-                            wire.table ? ", " + *wire.table + " table" : "")};
-        }
-        KindAndWords operator()(const scenario::Connector& part) const {
-            return {"connector",
-                    fmt::format("{}{}{}{}", amperes(part.rating), part.part ? " " + *part.part : "",
-                                part.listing ? ", " + *part.listing + " listing" : "",
-                                optional_words(", ", part.resistance))};
-        }
-        KindAndWords operator()(const scenario::SocketOutlet& part) const {
-            return {"outlet",
-                    fmt::format("{}{}", amperes(part.rating),
-                                part.ground_fault.value_or(false) ? ", ground fault" : "")};
+std::string without_quotes(const std::string& value) {
+    const bool quoted = value.size() > 1 && value.front() == '"' && value.back() == '"';
+    return quoted ? value.substr(1, value.size() - 2) : value;
+}
+
+std::string value_words(const std::string& value) {
+    return value.empty() ? "nothing given" : without_quotes(value);
+}
+
+// "the lamp has power 40 W instead of 30 W and priority 2 instead of 3"
+std::string words_of(const std::string& what, const scenario::KeyDifferences& differences) {
+    std::string words;
+    for (const auto& [key, before, after] : differences) {
+        words += fmt::format("{}{} {} instead of {}", words.empty() ? what + " has " : " and ", key,
+                             value_words(after), value_words(before));
+    }
+    return words;
+}
+
+// ---- Parts of circuits.
+
+constexpr std::array<std::string_view, 5> link_kinds{"fuse", "switch", "wire", "connector",
+                                                     "outlet"};
+
+std::string title_of(const Link& link) {
+    const auto title = [](const auto& part) {
+        if constexpr (std::is_same_v<std::decay_t<decltype(part)>, scenario::Wire>) {
+            return units::show(part.size);
+        } else {
+            return amperes(part.rating);
         }
     };
-    return std::visit(Words{}, link);
+    return fmt::format("{} {}", std::visit(title, link), link_kinds[link.index()]);
 }
 
-void compare_circuit(std::vector<Change>& changes, const Circuit& before, const Circuit& after) {
+// Two links of one kind.
+Change changed_link(const Link& before, const Link& after, const std::string& circuit) {
+    const std::string kind(link_kinds[after.index()]);
+    auto differences = std::visit(
+        [&before](const auto& now) {
+            return scenario::differences(std::get<std::decay_t<decltype(now)>>(before), now);
+        },
+        after);
+    std::string words;
+    if (!differences.empty() && differences.front().key == kind) {
+        words = fmt::format("the {} is {} instead of {}", kind,
+                            without_quotes(differences.front().after),
+                            without_quotes(differences.front().before));
+        differences.erase(differences.begin());
+        words += differences.empty() ? "" : "; ";
+    }
+    return {kind, circuit, words + words_of("the " + title_of(after), differences)};
+}
+
+void compare_links(std::vector<Change>& changes, const Circuit& before, const Circuit& after) {
     // Links of one kind stand against one another in their order.
-    std::map<std::string_view, std::vector<std::string>> old_links;
-    std::map<std::string_view, std::vector<std::string>> new_links;
-    for (const Link& link : before.links) {
-        const auto [kind, words] = words_of(link);
-        old_links[kind].push_back(words);
-    }
-    for (const Link& link : after.links) {
-        const auto [kind, words] = words_of(link);
-        new_links[kind].push_back(words);
-    }
-    for (const std::string_view kind : {"fuse", "switch", "wire", "connector", "outlet"}) {
-        const auto& olds = old_links[kind];
-        const auto& news = new_links[kind];
+    for (std::size_t kind = 0; kind < link_kinds.size(); ++kind) {
+        const auto of_kind = [kind](const Circuit& circuit) {
+            std::vector<const Link*> links;
+            for (const Link& link : circuit.links) {
+                if (link.index() == kind) {
+                    links.push_back(&link);
+                }
+            }
+            return links;
+        };
+        const auto olds = of_kind(before);
+        const auto news = of_kind(after);
         for (std::size_t i = 0; i < std::max(olds.size(), news.size()); ++i) {
             if (i >= olds.size()) {
                 changes.push_back(
-                    {"circuit", after.name, fmt::format("a {} of {} is new", kind, news[i])});
+                    {"circuit", after.name, fmt::format("a {} is new", title_of(*news[i]))});
             } else if (i >= news.size()) {
                 changes.push_back(
-                    {"circuit", after.name, fmt::format("the {} of {} is gone", kind, olds[i])});
-            } else if (olds[i] != news[i]) {
-                changes.push_back(
-                    {std::string(kind), after.name,
-                     fmt::format("the {} is {} instead of {}", kind, news[i], olds[i])});
+                    {"circuit", after.name, fmt::format("the {} is gone", title_of(*olds[i]))});
+            } else if (!scenario::same(*olds[i], *news[i])) {
+                changes.push_back(changed_link(*olds[i], *news[i], after.name));
             }
         }
     }
-    if (before.feeds != after.feeds || before.from != after.from) {
-        changes.push_back({"circuit", after.name, "it feeds or begins elsewhere"});
+    const auto order = [](const Circuit& circuit) {
+        std::vector<std::size_t> kinds;
+        for (const Link& link : circuit.links) {
+            kinds.push_back(link.index());
+        }
+        return kinds;
+    };
+    if (before.links.size() == after.links.size() && order(before) != order(after)) {
+        changes.push_back({"circuit", after.name, "its parts stand in another order"});
     }
-    if (before.joints != after.joints) {
-        changes.push_back({"wire", after.name, "its lugs and bolts are others"});
+}
+
+// The circuit's own keys, each with the row that it belongs to.
+void compare_circuit(std::vector<Change>& changes, const Circuit& before, const Circuit& after) {
+    compare_links(changes, before, after);
+    for (const auto& difference : scenario::differences(before, after)) {
+        if (difference.key == "links") {
+            continue;
+        }
+        const std::string kind = difference.key == "joints" || difference.key == "drop_limit" ||
+                                         difference.key == "neutral"
+                                     ? difference.key
+                                 : difference.key == "weight" || difference.key == "price"
+                                     ? "burden"
+                                     : "circuit";
+        changes.push_back({kind, after.name, words_of("it", {difference})});
     }
 }
 
@@ -156,12 +193,33 @@ const Table* named(const std::vector<Table>& tables, const std::string& name) {
     return found == tables.end() ? nullptr : &*found;
 }
 
+// New, gone, and for those in both `both`.
+template <class Table, class Both>
+void pair_by_name(std::vector<Change>& changes, const std::vector<Table>& before,
+                  const std::vector<Table>& after, const std::string& kind, Both both) {
+    for (const Table& now : after) {
+        if (const Table* then = named(before, now.name)) {
+            if (!scenario::same(*then, now)) {
+                both(*then, now);
+            }
+        } else {
+            changes.push_back({kind, "", fmt::format("the {} {} is new", kind, now.name)});
+        }
+    }
+    for (const Table& then : before) {
+        if (named(after, then.name) == nullptr) {
+            changes.push_back({kind, "", fmt::format("the {} {} is gone", kind, then.name)});
+        }
+    }
+}
+
 void compare_circuits(std::vector<Change>& changes, const Scenario& before, const Scenario& after) {
     for (const Circuit& circuit : after.circuits) {
-        if (const Circuit* old = named(before.circuits, circuit.name)) {
-            compare_circuit(changes, *old, circuit);
-        } else {
+        const Circuit* old = named(before.circuits, circuit.name);
+        if (old == nullptr) {
             changes.push_back({"circuit", circuit.name, "the circuit is new"});
+        } else {
+            compare_circuit(changes, *old, circuit);
         }
     }
     for (const Circuit& circuit : before.circuits) {
@@ -171,99 +229,88 @@ void compare_circuits(std::vector<Change>& changes, const Scenario& before, cons
     }
 }
 
-std::string chemistry_words(scenario::Chemistry chemistry) {
-    switch (chemistry) {
-        case scenario::Chemistry::flooded:
-            return "flooded lead-acid";
-        case scenario::Chemistry::agm:
-            return "AGM";
-        case scenario::Chemistry::gel:
-            return "gel";
-        case scenario::Chemistry::lifepo4:
-            return "LiFePO4";
+// ---- Packs, of which some keys have a row of their own.
+
+std::string_view row_of_pack_key(std::string_view key) {
+    if (key == "chemistry" || key == "voltage") {
+        return key;
     }
-    return "";
+    return key == "weight" || key == "price" ? "burden" : "pack";
 }
 
 void compare_packs(std::vector<Change>& changes, const Scenario& before, const Scenario& after) {
-    int old_count = 0;
-    int new_count = 0;
-    for (const auto& pack : before.packs) {
-        old_count += pack.count;
-    }
-    for (const auto& pack : after.packs) {
-        new_count += pack.count;
-    }
+    const auto count_of = [](const Scenario& scenario) {
+        int count = 0;
+        for (const auto& pack : scenario.packs) {
+            count += pack.count;
+        }
+        return count;
+    };
+    const int old_count = count_of(before);
+    const int new_count = count_of(after);
     if (new_count != old_count) {
         changes.push_back({new_count > old_count ? "pack added" : "pack removed", "",
                            fmt::format("{} packs instead of {}", new_count, old_count)});
     }
-    for (const auto& pack : after.packs) {
-        const auto* old = named(before.packs, pack.name);
-        if (old == nullptr) {
-            changes.push_back({"pack", "", fmt::format("pack {} is new", pack.name)});
-            continue;
-        }
-        if (old->chemistry != pack.chemistry) {
+    pair_by_name(changes, before.packs, after.packs, "pack",
+                 [&](const scenario::Pack& then, const scenario::Pack& now) {
+                     std::map<std::string_view, scenario::KeyDifferences> by_row;
+                     for (const auto& difference : scenario::differences(then, now)) {
+                         const bool told = difference.key == "count" && new_count != old_count;
+                         if (!told) {
+                             by_row[row_of_pack_key(difference.key)].push_back(difference);
+                         }
+                     }
+                     for (const auto& [row, differences] : by_row) {
+                         changes.push_back(
+                             {std::string(row), "", words_of("pack " + now.name, differences)});
+                     }
+                 });
+}
+
+// ---- Tables there is one of, and panels, which have no name.
+
+template <class Table>
+void compare_one(std::vector<Change>& changes, const std::optional<Table>& before,
+                 const std::optional<Table>& after, const std::string& kind,
+                 const std::string& what) {
+    if (before && after && !scenario::same(*before, *after)) {
+        changes.push_back({kind, "", words_of(what, scenario::differences(*before, *after))});
+    } else if (before.has_value() != after.has_value()) {
+        changes.push_back({kind, "", what + (after ? " is new" : " is gone")});
+    }
+}
+
+void compare_inverters(std::vector<Change>& changes, const Scenario& before,
+                       const Scenario& after) {
+    const auto& then = before.inverter;
+    const auto& now = after.inverter;
+    if (!then || !now || then->continuous == now->continuous) {
+        compare_one(changes, then, now, "inverter", "the inverter");
+        return;
+    }
+    auto others = scenario::differences(*then, *now);
+    std::erase_if(others, [](const auto& one) { return one.key == "continuous"; });
+    const std::string further = words_of("it", others);
+    changes.push_back(
+        {"inverter", "",
+         fmt::format("the inverter is {} instead of {}{}{}", units::show(now->continuous, 4),
+                     units::show(then->continuous, 4), others.empty() ? "" : "; ", further)});
+}
+
+void compare_panels(std::vector<Change>& changes, const Scenario& before, const Scenario& after) {
+    const std::size_t olds = before.panels.size();
+    const std::size_t news = after.panels.size();
+    for (std::size_t i = 0; i < std::max(olds, news); ++i) {
+        const std::string what =
+            std::max(olds, news) > 1 ? fmt::format("panel {}", i + 1) : std::string("the panel");
+        if (i >= olds || i >= news) {
+            changes.push_back({"charging", "", what + (i >= olds ? " is new" : " is gone")});
+        } else if (!scenario::same(before.panels[i], after.panels[i])) {
             changes.push_back(
-                {"chemistry", "",
-                 fmt::format("pack {} is {} instead of {}", pack.name,
-                             chemistry_words(pack.chemistry), chemistry_words(old->chemistry))});
+                {"charging", "",
+                 words_of(what, scenario::differences(before.panels[i], after.panels[i]))});
         }
-        if (old->voltage != pack.voltage) {
-            changes.push_back({"voltage", "",
-                               fmt::format("pack {} is of {} instead of {}", pack.name,
-                                           pack.voltage ? units::show(*pack.voltage) : "12 V",
-                                           old->voltage ? units::show(*old->voltage) : "12 V")});
-        }
-        if (old->capacity != pack.capacity || old->resistance != pack.resistance ||
-            old->current_limit != pack.current_limit || old->fuse != pack.fuse ||
-            old->lead_resistance != pack.lead_resistance) {
-            changes.push_back({"pack", "", fmt::format("pack {} is another one", pack.name)});
-        }
-    }
-}
-
-bool same_inverter(const std::optional<scenario::Inverter>& a,
-                   const std::optional<scenario::Inverter>& b) {
-    if (!a || !b) {
-        return !a && !b;
-    }
-    const bool curves = std::ranges::equal(a->efficiency, b->efficiency, [](auto& x, auto& y) {
-        return x.at == y.at && x.is == y.is;
-    });
-    return a->continuous == b->continuous && a->surge == b->surge &&
-           a->surge_lasts == b->surge_lasts && a->idle == b->idle && curves &&
-           a->cutoff_voltage == b->cutoff_voltage && a->output_voltage == b->output_voltage &&
-           a->cable_resistance == b->cable_resistance;
-}
-
-bool same_case(const std::optional<scenario::Case>& a, const std::optional<scenario::Case>& b) {
-    if (!a || !b) {
-        return !a && !b;
-    }
-    return a->surface == b->surface && a->length == b->length && a->width == b->width &&
-           a->height == b->height && a->material == b->material && a->lid == b->lid &&
-           a->air == b->air && a->inside == b->inside && a->vent == b->vent;
-}
-
-void compare_loads(std::vector<Change>& changes, const Scenario& before, const Scenario& after) {
-    std::vector<std::string> others;
-    for (const auto& load : after.loads) {
-        if (named(before.loads, load.name) == nullptr) {
-            others.push_back(load.name + " is new");
-        }
-    }
-    for (const auto& load : before.loads) {
-        const auto* now = named(after.loads, load.name);
-        if (now == nullptr) {
-            others.push_back(load.name + " is gone");
-        } else if (now->count != load.count) {
-            others.push_back(fmt::format("{} {} instead of {}", now->count, load.name, load.count));
-        }
-    }
-    for (const std::string& words : others) {
-        changes.push_back({"load", "", "the load " + words});
     }
 }
 
@@ -302,28 +349,39 @@ std::vector<Change> changes_between(const Scenario& old_build, const Scenario& n
     std::vector<Change> changes;
     compare_circuits(changes, old_build, new_build);
     compare_packs(changes, old_build, new_build);
-    if (!same_inverter(old_build.inverter, new_build.inverter)) {
-        const auto rating = [](const auto& inverter) {
-            return inverter ? units::show(inverter->continuous, 4) : std::string("none");
-        };
-        const std::string now = rating(new_build.inverter);
-        const std::string then = rating(old_build.inverter);
-        changes.push_back({"inverter", "",
-                           now == then
-                               ? fmt::format("the inverter of {} is another one", now)
-                               : fmt::format("the inverter is {} instead of {}", now, then)});
+    compare_inverters(changes, old_build, new_build);
+    compare_one(changes, old_build.enclosure, new_build.enclosure, "case", "the case");
+    pair_by_name(
+        changes, old_build.loads, new_build.loads, "load",
+        [&](const scenario::Load& then, const scenario::Load& now) {
+            changes.push_back(
+                {"load", "", words_of("the load " + now.name, scenario::differences(then, now))});
+        });
+    pair_by_name(changes, old_build.chargers, new_build.chargers, "charger",
+                 [&](const scenario::Charger& then, const scenario::Charger& now) {
+                     changes.push_back(
+                         {"charger", "",
+                          words_of("the charger " + now.name, scenario::differences(then, now))});
+                 });
+    compare_one(changes, old_build.controller, new_build.controller, "charging",
+                "the charge controller");
+    compare_panels(changes, old_build, new_build);
+    if (!scenario::same(old_build.outage, new_build.outage)) {
+        changes.push_back(
+            {"outage", "",
+             words_of("the outage", scenario::differences(old_build.outage, new_build.outage))});
     }
-    if (!same_case(old_build.enclosure, new_build.enclosure)) {
-        const auto lid = [](const auto& enclosure) {
-            return enclosure && enclosure->lid ? *enclosure->lid : std::string("not told");
-        };
-        changes.push_back({"case", "",
-                           lid(old_build.enclosure) == lid(new_build.enclosure)
-                               ? std::string("the case or the air around it is another")
-                               : fmt::format("the lid is {} instead of {}",
-                                             lid(new_build.enclosure), lid(old_build.enclosure))});
+    if (!scenario::same(old_build.place, new_build.place)) {
+        changes.push_back(
+            {"place", "",
+             words_of("the place", scenario::differences(old_build.place, new_build.place))});
     }
-    compare_loads(changes, old_build, new_build);
+    compare_one(changes, old_build.storage, new_build.storage, "storage", "storage");
+    compare_one(changes, old_build.goal, new_build.goal, "goal", "the goal");
+    for (Change& change : changes) {
+        change.trunk =
+            lies_in_trunk(old_build, change.circuit) || lies_in_trunk(new_build, change.circuit);
+    }
     return changes;
 }
 
@@ -336,6 +394,11 @@ std::set<Dirty> dirtied_by(const Change& change) {
     for (const std::string& check : row.trunk) {
         dirty.insert({check, Reach::trunk, ""});
     }
+    if (change.trunk) {
+        for (const std::string& check : row.of_trunk) {
+            dirty.insert({check, Reach::trunk, ""});
+        }
+    }
     for (const std::string& check : row.everywhere) {
         dirty.insert({check, Reach::everywhere, ""});
     }
@@ -344,6 +407,10 @@ std::set<Dirty> dirtied_by(const Change& change) {
 
 std::string_view advice_for(const Change& change) {
     return row_of(change).say;
+}
+
+std::span<const std::string> questions_of(const Change& change) {
+    return row_of(change).ask;
 }
 
 bool is_worse(const Moved& moved) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <set>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -16,9 +17,11 @@ struct Change {
     std::string kind;     // a row of swaps.toml
     std::string circuit;  // its name; empty: the unit
     std::string words;    // "the switch is 5 A instead of 10 A"
+    bool trunk = false;   // it lies in the main path or a pack's lead
 };
 
-// Old to new, circuit by circuit by name, link by link of a kind.
+// Old to new, by the values of the parts: circuit by circuit by name, link by link of a kind, then
+// every other table but the title. Empty only where nothing but the title differs.
 [[nodiscard]] std::vector<Change> changes_between(const scenario::Scenario& old_build,
                                                   const scenario::Scenario& new_build);
 
@@ -36,6 +39,8 @@ struct Dirty {
 [[nodiscard]] std::set<Dirty> dirtied_by(const Change& change);
 // What else that row says; may be empty.
 [[nodiscard]] std::string_view advice_for(const Change& change);
+// The questions beside `wiring` whose answers this change may move.
+[[nodiscard]] std::span<const std::string> questions_of(const Change& change);
 
 // A verdict that is another one now. Absent in one of them: nothing.
 struct Moved {

@@ -40,6 +40,12 @@ units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read
     } else {
         build.why_no_plan = "the outage cannot be planned: " + units::print(ready.error().front());
     }
+    if (auto starts = report::compared_starts(cold.scenario())) {
+        build.starts = std::move(*starts);
+    } else {
+        build.why_no_starts =
+            "the starts cannot be planned: " + units::print(starts.error().front());
+    }
     return build;
 }
 

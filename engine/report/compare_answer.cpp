@@ -1,6 +1,7 @@
 #include "report/compare_answer.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -9,6 +10,7 @@
 #include "checks/wiring_swap.hpp"
 #include "report/cautions.hpp"
 #include "report/shown.hpp"
+#include "report/start_answer.hpp"
 #include "report/wiring_answer.hpp"
 #include "report/wiring_tables.hpp"
 #include "scenario/listing.hpp"
@@ -24,6 +26,8 @@ using checks::Moved;
 using checks::Reach;
 using checks::Verdict;
 using scenario::Scenario;
+
+constexpr checks::Utilised most_told = checks::Utilised(1000.0);  // as checks::Utilised says
 
 // ---- Keys that differ.
 
@@ -155,6 +159,19 @@ std::string dirty_in_words(const std::set<Dirty>& dirty) {
     return words;
 }
 
+std::set<std::string> questions_of(const std::vector<Change>& changes) {
+    std::set<std::string> questions;
+    for (const Change& change : changes) {
+        const auto asked = checks::questions_of(change);
+        questions.insert(asked.begin(), asked.end());
+    }
+    return questions;
+}
+
+std::string questions_in_words(const std::vector<Change>& changes) {
+    return fmt::format("{}", fmt::join(questions_of(changes), ", "));
+}
+
 std::optional<std::string> runtime_sentence(const ComparedBuild& before,
                                             const ComparedBuild& after) {
     if (!before.plan || !after.plan) {
@@ -171,6 +188,73 @@ std::optional<std::string> runtime_sentence(const ComparedBuild& before,
         return fmt::format("Both last {}.", new_words);
     }
     return fmt::format("The new build lasts {}, the old one {}.", new_words, old_words);
+}
+
+// ---- Starting, before and after.
+
+Quantity use_of(checks::Utilised used) {
+    return {.value = used.value(),
+            .unit = "1",
+            .shown = used.value() > 9.99 ? std::string("> 999 %")
+                                         : fmt::format("{:.0f} %", 100.0 * used.value())};
+}
+
+std::string_view start_words(checks::StartVerdict verdict) {
+    switch (verdict) {
+        case checks::StartVerdict::starts:
+            return "starts";
+        case checks::StartVerdict::marginal:
+            return "is in doubt";
+        case checks::StartVerdict::will_not_start:
+            return "does not start";
+    }
+    return "";
+}
+
+const ComparedStart* start_of(const ComparedBuild& build, const std::string& load) {
+    const auto found = std::ranges::find(build.starts, load, &ComparedStart::load);
+    return found == build.starts.end() ? nullptr : &*found;
+}
+
+std::string start_sentence(const ComparedStart* before, const ComparedStart& after) {
+    return fmt::format(
+        "{} {}: {} of its tightest limit, {}{}.", after.load, start_words(after.verdict),
+        use_of(after.worst).shown, checks::in_words(after.binding),
+        before == nullptr ? std::string(" (it was not there before)")
+                          : fmt::format(" (before: it {}, {})", start_words(before->verdict),
+                                        use_of(before->worst).shown));
+}
+
+// Loads whose start moved: another verdict, or a use that differs by a percent of the limit.
+std::vector<std::string> start_sentences(const ComparedBuild& before, const ComparedBuild& after) {
+    std::vector<std::string> sentences;
+    for (const ComparedStart& now : after.starts) {
+        const ComparedStart* then = start_of(before, now.load);
+        if (then == nullptr || then->verdict != now.verdict ||
+            std::abs(then->worst.value() - now.worst.value()) >= 0.01) {
+            sentences.push_back(start_sentence(then, now));
+        }
+    }
+    return sentences;
+}
+
+void add_starts(std::vector<PinnedFinding>& findings, const ComparedBuild& before,
+                const ComparedBuild& after) {
+    for (const ComparedStart& now : after.starts) {
+        const ComparedStart* then = start_of(before, now.load);
+        const auto was = then == nullptr ? checks::StartVerdict::starts : then->verdict;
+        if (now.verdict <= was) {
+            continue;
+        }
+        findings.push_back(
+            {.finding = {.severity = now.verdict == checks::StartVerdict::will_not_start
+                                         ? scenario::Severity::stop
+                                         : scenario::Severity::caution,
+                         .where = "load " + now.load,
+                         .text = start_sentence(then, now),
+                         .mend = "Ask candlemark start of the new file for what would help.",
+                         .source = "checks start.md"}});
+    }
 }
 
 std::string moved_in_words(const std::vector<Moved>& moved) {
@@ -193,16 +277,15 @@ std::vector<std::string> sentences_of(const std::vector<Change>& changes,
                                       const ComparedBuild& before, const ComparedBuild& after) {
     std::vector<std::string> sentences;
     if (changes.empty()) {
-        sentences.push_back(keys.empty()
-                                ? "The two builds do not differ."
-                                : fmt::format("No part of the wiring differs; {} other value{} "
-                                              "differ{}.",
-                                              keys.size(), keys.size() == 1 ? "" : "s",
-                                              keys.size() == 1 ? "s" : ""));
+        sentences.push_back(keys.empty() ? "The two builds do not differ."
+                                         : "The two builds do not differ but for their titles.");
     } else {
         sentences.push_back("What changed: " + changes_in_words(changes) + ".");
-        sentences.push_back("To be rechecked: " + dirty_in_words(dirty) + ". " +
-                            moved_in_words(moved));
+        const std::string again = questions_in_words(changes);
+        sentences.push_back((dirty.empty() ? std::string("No part of the wiring differs. ")
+                                           : "To be rechecked: " + dirty_in_words(dirty) + ". ") +
+                            moved_in_words(moved) +
+                            (again.empty() ? "" : " To be asked again: " + again + "."));
     }
     for (const Moved& one : moved) {
         if (checks::is_worse(one) && one.after == Verdict::fails) {
@@ -213,14 +296,20 @@ std::vector<std::string> sentences_of(const std::vector<Change>& changes,
     if (const auto runtime = runtime_sentence(before, after)) {
         sentences.push_back(*runtime);
     }
+    for (std::string& start : start_sentences(before, after)) {
+        sentences.push_back(std::move(start));
+    }
     return sentences;
 }
 
 // ---- Findings: what moved, with how bad it is now.
 
 std::vector<PinnedFinding> findings_of(const std::vector<Moved>& moved,
-                                       const std::vector<Change>& changes, const checks::Fit& fit) {
+                                       const std::vector<Change>& changes,
+                                       const ComparedBuild& before, const ComparedBuild& after) {
+    const checks::Fit& fit = after.fit;
     std::vector<PinnedFinding> findings;
+    add_starts(findings, before, after);
     for (const Moved& one : moved) {
         const bool worse = checks::is_worse(one);
         const std::string from = verdict_words(one.before);
@@ -289,11 +378,16 @@ Value lowest_voltage_of(const ComparedBuild& build) {
 
 Value starts_of(const ComparedBuild& build) {
     if (build.starts.empty()) {
-        return {Absent{"no load of the build has a motor that is looked at"}};
+        return {Absent{build.why_no_starts}};
     }
     Members members;
-    for (const auto& [load, verdict] : build.starts) {
-        members.push_back({load, load, {verdict}});
+    for (const ComparedStart& start : build.starts) {
+        members.push_back(
+            {start.load,
+             start.load,
+             {Members{{"verdict", "", {std::string(checks::name_of(start.verdict))}},
+                      {"binding", "limit", {std::string(checks::name_of(start.binding))}},
+                      {"worst", "worst use", {use_of(start.worst)}}}}});
     }
     return {std::move(members)};
 }
@@ -325,10 +419,15 @@ Members values_of(const std::vector<Change>& changes, const std::set<Dirty>& dir
                                  {"worse", "worse", {checks::is_worse(one)}},
                                  {"text", "", {one.text}}}});
     }
+    List ask_again;
+    for (const std::string& question : questions_of(changes)) {
+        ask_again.push_back({question});
+    }
     return {
         {"same", "no difference", {changes.empty() && moved.empty()}},
         {"changed", "what changed", {std::move(changed)}},
         {"recheck", "to be rechecked", {std::move(recheck)}},
+        {"ask_again", "to be asked again", {std::move(ask_again)}},
         {"moved", "verdicts that moved", {std::move(moves)}},
         {"lasts", "lasts", pair_of(lasts_of(before), lasts_of(after))},
         {"survives", "lasts the whole outage", pair_of(survives_of(before), survives_of(after))},
@@ -382,6 +481,32 @@ Series key_table(const std::vector<KeyChange>& keys) {
 
 }  // namespace
 
+units::Result<std::vector<ComparedStart>> compared_starts(const Scenario& scenario) {
+    const auto planned = planned_starts(scenario);
+    if (!planned) {
+        return units::fail(planned.error());
+    }
+    std::vector<ComparedStart> starts;
+    for (const checks::LoadStart& load : planned->plan.loads) {
+        if (load.refused) {
+            starts.push_back({.load = load.name,
+                              .verdict = checks::StartVerdict::will_not_start,
+                              .binding = checks::Constraint::voltage_class,
+                              .worst = most_told});
+            continue;
+        }
+        ComparedStart start{.load = load.name,
+                            .verdict = load.judged.verdict,
+                            .binding = load.judged.binding,
+                            .worst = {}};
+        for (const auto& use : load.judged.used) {
+            start.worst = std::max(start.worst, use.used.high());
+        }
+        starts.push_back(std::move(start));
+    }
+    return starts;
+}
+
 Answer compare_answer(const ComparedBuild& old_build, const ComparedBuild& new_build) {
     const auto changes = checks::changes_between(old_build.read.scenario, new_build.read.scenario);
     const auto keys = keys_that_differ(old_build.read, new_build.read);
@@ -395,7 +520,7 @@ Answer compare_answer(const ComparedBuild& old_build, const ComparedBuild& new_b
                                  units::quote(new_build.read.file_name, 200)),
             .sentences = sentences_of(changes, keys, dirty, moved, old_build, new_build),
             .values = values_of(changes, dirty, moved, old_build, new_build),
-            .findings = findings_of(moved, changes, new_build.fit),
+            .findings = findings_of(moved, changes, old_build, new_build),
             .working = wiring_working(new_build.read.scenario, new_build.fit),
             .assumptions = new_build.fit.assumptions,
             .cautions = wiring_cautions(new_build.read.scenario, new_build.fit),

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "checks/start.hpp"
 #include "checks/wiring.hpp"
 #include "outage/plan.hpp"
 #include "report/answer.hpp"
@@ -13,14 +14,27 @@
 
 namespace report {
 
+// One motor load's start in a build.
+struct ComparedStart {
+    std::string load;
+    checks::StartVerdict verdict{};
+    checks::Constraint binding{};
+    checks::Utilised worst{};  // highest use of any limit, at its high end
+};
+
+// Starts of every motor of a build; empty where it has none.
+//   fails    as planned_starts
+[[nodiscard]] units::Result<std::vector<ComparedStart>> compared_starts(
+    const scenario::Scenario& scenario);
+
 // One build, as far as it could be worked out.
 struct ComparedBuild {
     const scenario::ReadScenario& read;
     checks::Fit fit;
     std::optional<outage::Plan> plan;  // absent: why_no_plan says why
     std::string why_no_plan = {};
-    // Verdicts of starting, load by load; absent where nothing starts or nothing is known.
-    std::vector<std::pair<std::string, std::string>> starts = {};
+    std::vector<ComparedStart> starts = {};
+    std::string why_no_starts = "no load of the build has a motor that is looked at";
 };
 
 [[nodiscard]] Answer compare_answer(const ComparedBuild& old_build, const ComparedBuild& new_build);

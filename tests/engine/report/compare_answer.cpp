@@ -53,7 +53,7 @@ TEST(compare_answer, swapped_parts_are_told_in_words_with_what_they_break) {
     const Answer answer = compare_answer(build_of(before), build_of(after));
     const std::string all = all_of(answer);
     EXPECT_THAT(answer.sentences.front(), StartsWith("What changed: "));
-    EXPECT_THAT(all, HasSubstr("work lamps: the switch is 5 A dc instead of 10 A dc"));
+    EXPECT_THAT(all, HasSubstr("work lamps: the switch is 5 A instead of 10 A"));
     EXPECT_THAT(all, HasSubstr("the inverter is 1.5 kW instead of 1 kW"));
     EXPECT_THAT(all, HasSubstr("C1 got worse: it was 'fits' and is 'fails' now"));
     EXPECT_THAT(all, HasSubstr("Fit a 5 A fuse"));
