@@ -5,8 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "battery/pack_model.hpp"
-
 namespace checks {
 
 using namespace units;
@@ -23,38 +21,48 @@ constexpr Duration latest_trip = 1.5 * second;
 constexpr double least_of_typical = 0.75;
 constexpr double most_of_typical = 1.5;
 
-Range<Resistance> path_of(const scenario::Pack& pack, const battery::PackModel& model) {
-    if (pack.resistance) return exactly(Resistance(model.inner + model.lead));
-    return spanning<Resistance>(least_of_typical * model.inner + model.lead,
-                                model.inner + model.lead,
-                                most_of_typical * model.inner + model.lead);
+Range<Resistance> path_of(const unit::Packs& packs) {
+    const Resistance inner = packs.inner.value;
+    const Resistance lead = packs.lead.resistance.value;
+    if (!packs.inner.assumed()) return exactly(Resistance(inner + lead));
+    return spanning<Resistance>(least_of_typical * inner + lead, inner + lead,
+                                most_of_typical * inner + lead);
 }
 
-Branch branch_of(const scenario::Pack& pack, const battery::PackModel& model,
-                 std::optional<StateOfCharge> charge) {
+// The weaker of two, where there are two.
+std::optional<Current> weaker(const std::optional<unit::Known<Current>>& one,
+                              const std::optional<unit::Known<Current>>& other) {
+    if (!one || !other)
+        return one ? std::optional(one->value) : other ? std::optional(other->value) : std::nullopt;
+    return std::min(one->value, other->value);
+}
+
+Branch branch_of(const unit::Packs& packs, std::optional<StateOfCharge> charge) {
+    const auto& model = *packs.model;
     const auto wells = charge ? battery::rested(model.kinetics, *charge) : model.at_start;
-    return {.name = pack.name,
+    return {.name = packs.name,
             .emf = model.open_circuit.voltage(battery::available_fill(model.kinetics, wells)),
-            .path = path_of(pack, model),
-            .count = pack.count,
+            .path = path_of(packs),
+            .count = packs.count,
             .limits = {.continuous = model.current_limit, .pulse = model.pulse},
-            .fuse = pack.fuse};
+            .fuse = packs.lead.fuse_rating(),
+            .contact = weaker(packs.lead.connector, packs.lead.contact)};
 }
 
-void note_uncertain_resistance(const scenario::Pack& pack, const std::string& where, Bank& bank) {
-    if (pack.resistance) return;
-    bank.assumptions.push_back(
-        {where + ".resistance",
-         fmt::format("between {:.2g} and {:.2g} times what is typical while a motor starts",
-                     least_of_typical, most_of_typical),
-         "common practice, no source"});
+void note_uncertain_resistance(const unit::Packs& packs, scenario::Assumptions& told) {
+    if (!packs.inner.assumed()) return;
+    told.push_back({packs.where + ".resistance",
+                    fmt::format("between {:.2g} and {:.2g} times what is typical while a motor "
+                                "starts",
+                                least_of_typical, most_of_typical),
+                    "common practice, no source"});
 }
 
-void note_short_times(const scenario::Pack& pack, const battery::PackModel& model,
-                      const std::string& where, Bank& bank) {
-    if (!pack.pulse.empty() || !model.current_limit) return;
-    bank.assumptions.push_back(
-        {where + ".pulse",
+void note_short_times(const unit::Packs& packs, scenario::Assumptions& told) {
+    const auto& model = *packs.model;
+    if (!model.pulse.empty() || !model.current_limit) return;
+    told.push_back(
+        {packs.where + ".pulse",
          fmt::format("its protection surely lets {:.0f} A through, and perhaps {:.0f} A for 0.5 s "
                      "or {:.0f} A for 1.5 s",
                      *model.current_limit / ampere, surely_carried * *model.current_limit / ampere,
@@ -132,38 +140,41 @@ Current of_one_pack(const DirectSource& source, const Branch& branch, End end, V
     return more * (branch.emf - bus) / path;
 }
 
-Result<Bank> bank_of(const std::vector<scenario::Pack>& packs, Temperature temperature,
-                     std::optional<StateOfCharge> charge) {
-    Bank bank;
+Result<Bank> bank_of(const unit::Unit& built, std::optional<StateOfCharge> charge) {
+    if (built.count() < 1)
+        return fail({.where = "pack",
+                     .found = "there is no pack",
+                     .remedy = "add a [[pack]] table with its chemistry and capacity"});
+    Bank bank{.assumptions = unit::assumptions_of(built), .nominal = built.nominal()};
+    if (built.inverter) {
+        bank.source.shared = built.main.resistance.value;
+        bank.source.main_fuse = built.main.fuse_rating();
+        bank.source.main_contact = weaker(built.main.connector, built.main.contact);
+    }
     Errors errors;
     Charge held{};
     Charge whole{};
-    for (std::size_t i = 0; i < packs.size(); ++i) {
-        const auto& pack = packs[i];
-        if (pack.count < 1) continue;
-        const auto where = fmt::format("pack[{}]", i);
-        auto model = battery::pack_model(pack, where, temperature, bank.assumptions);
-        if (!model) {
-            errors.insert(errors.end(), model.error().begin(), model.error().end());
-            continue;
-        }
-        if (pack.chemistry != packs.front().chemistry)
-            errors.push_back({.where = where + ".chemistry",
+    std::vector<scenario::Assumptions> of_each;
+    const unit::Packs* first = nullptr;
+    for (const unit::Packs& packs : built.packs) {
+        if (packs.count < 1) continue;
+        if (first == nullptr) first = &packs;
+        const auto& model = *packs.model;
+        if (model.chemistry != first->model->chemistry)
+            errors.push_back({.where = packs.where + ".chemistry",
                               .found = "packs of two chemistries on one bus",
                               .remedy = "ask of the packs of one chemistry at a time"});
-        const auto fill = charge.value_or(pack.charge.value_or(StateOfCharge(1.0)));
-        held += pack.count * fill.value() * model->capacity;
-        whole += static_cast<double>(pack.count) * model->capacity;
-        bank.nominal = model->nominal;
-        bank.source.branches.push_back(branch_of(pack, *model, charge));
-        note_uncertain_resistance(pack, where, bank);
-        note_short_times(pack, *model, where, bank);
+        const auto fill = charge.value_or(battery::fill(model.kinetics, model.at_start));
+        held += packs.count * fill.value() * model.capacity;
+        whole += static_cast<double>(packs.count) * model.capacity;
+        bank.source.branches.push_back(branch_of(packs, charge));
+        auto& told = of_each.emplace_back();
+        note_uncertain_resistance(packs, told);
+        note_short_times(packs, told);
     }
-    if (bank.source.branches.empty() && errors.empty())
-        errors.push_back({.where = "pack",
-                          .found = "there is no pack",
-                          .remedy = "add a [[pack]] table with its chemistry and capacity"});
     if (!errors.empty()) return fail(std::move(errors));
+    const auto once = unit::told_once(of_each);
+    bank.assumptions.insert(bank.assumptions.end(), once.begin(), once.end());
     bank.charge = StateOfCharge(held / whole);
     if (packs_of(bank.source) > 1)
         bank.assumptions.push_back(

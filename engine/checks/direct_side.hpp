@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "unit/built.hpp"
+
 #include "checks/ends.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/pack.hpp"
@@ -35,6 +37,7 @@ struct Branch {
     int count = 1;
     TimedLimits limits{};
     std::optional<units::Current> fuse{};
+    std::optional<units::Current> contact{};  // the weakest connector or switch of its lead
 };
 
 // How much more than the mean one of several like packs carries.
@@ -81,17 +84,16 @@ struct DirectPoint {
 [[nodiscard]] units::Current of_one_pack(const DirectSource& source, const Branch& branch, End end,
                                          units::Voltage bus);
 
-// The bank as the scenario describes it.
-//   fails    at each pack's keys; unlike chemistries on one bus; no pack at all
+// The bank of the built unit, with the main path where it has an inverter.
+//   fails    unlike chemistries on one bus; no pack at all
 struct Bank {
     DirectSource source{};
     scenario::Assumptions assumptions{};
     units::Voltage nominal{};
     units::StateOfCharge charge{};  // of all packs together
 };
-//   takes    shared, from the bus to the inverter; charge, instead of what the packs state
-[[nodiscard]] units::Result<Bank> bank_of(const std::vector<scenario::Pack>& packs,
-                                          units::Temperature temperature,
+//   takes    charge, instead of what the packs state
+[[nodiscard]] units::Result<Bank> bank_of(const unit::Unit& built,
                                           std::optional<units::StateOfCharge> charge = {});
 
 }  // namespace checks

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
-#include "battery/pack_model.hpp"
 #include "units/text.hpp"
 
 namespace checks {
@@ -42,28 +42,29 @@ StateOfCharge within(StateOfCharge fill) {
 struct Read {
     const Pack* pack = nullptr;
     battery::PackModel model;
+    units::Resistance path{};
+    bool assumed = false;  // its resistance
 };
 
 units::Result<std::vector<Read>> packs_read(const scenario::Scenario& scenario,
                                             const Reading& reading, ChargeRead& told) {
-    const auto temperature = scenario.outage.battery_temperature.value_or(celsius(20.0));
+    const auto built = unit::built(scenario, unit::usual_warmth(scenario));
+    if (!built) return fail(built.error());
     std::vector<Read> packs;
+    std::vector<std::size_t> chosen;
     Errors errors;
-    for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
-        const Pack& pack = scenario.packs[i];
+    for (const unit::Packs& one : built->packs) {
+        const Pack& pack = scenario.packs[one.index];
         if (!is_read(pack, reading)) continue;
-        auto model =
-            battery::pack_model(pack, fmt::format("pack[{}]", i), temperature, told.assumptions);
-        if (!model) {
-            errors.insert(errors.end(), model.error().begin(), model.error().end());
-            continue;
-        }
-        packs.push_back({&pack, std::move(*model)});
+        chosen.push_back(one.index);
+        packs.push_back({&pack, *one.model, one.path(), one.inner.assumed()});
         if (pack.chemistry != packs.front().pack->chemistry)
-            errors.push_back({.where = fmt::format("pack[{}].chemistry", i),
+            errors.push_back({.where = one.where + ".chemistry",
                               .found = "packs of different chemistries give one voltage",
                               .remedy = "name the pack that was read with --pack"});
     }
+    if (!chosen.empty()) told.assumptions = unit::assumptions_of(*built, chosen);
+    told.findings = built->findings;
     if (packs.empty() && errors.empty())
         errors.push_back({.where = reading.pack ? "--pack" : "pack",
                           .found = reading.pack
@@ -79,9 +80,9 @@ void undo_load(const std::vector<Read>& packs, const Reading& reading, ChargeRea
     double per_ohm = 0.0;
     bool assumed = false;
     for (const Read& read : packs) {
-        const Resistance path = std::max(read.model.inner + read.model.lead, 1e-7 * ohm);
+        const Resistance path = std::max(read.path, 1e-7 * ohm);
         per_ohm += read.pack->count / (path / ohm).value();
-        assumed = assumed || !read.pack->resistance;
+        assumed = assumed || read.assumed;
     }
     told.resistance = 1.0 / per_ohm * ohm;
     told.rested = reading.reads;

@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/bank.hpp"
 #include "battery/bus.hpp"
 #include "battery/chemistry.hpp"
-#include "battery/pack_model.hpp"
 #include "units/text.hpp"
 
 namespace checks {
@@ -26,27 +26,21 @@ constexpr Duration looked_ahead = 48.0 * hour;
 
 // One kind of pack on either side.
 struct Side {
+    const unit::Packs* packs = nullptr;
     const Pack* pack = nullptr;
     battery::PackModel model;
     int count = 1;
     bool joining = false;
 };
 
-bool has_fuse(const scenario::Scenario& scenario, const Pack& pack) {
-    if (pack.fuse) return true;
-    return std::ranges::any_of(scenario.circuits, [&](const scenario::Circuit& circuit) {
-        return std::ranges::find(circuit.feeds, pack.name) != circuit.feeds.end() &&
-               std::ranges::any_of(circuit.links, [](const scenario::Link& link) {
-                   return std::holds_alternative<scenario::Fuse>(link);
-               });
-    });
-}
-
 struct Joiner {
     const scenario::Scenario& scenario;
     const JoinAsked& asked;
-    std::vector<Side> sides;
-    Joining told;
+    unit::Unit built = {};
+    std::vector<Side> sides = {};
+    Joining told = {};
+
+    std::vector<std::string> unknown = {};  // packs whose voltage at rest nobody tells
 
     void find(Severity severity, std::string where, std::string text, std::string mend,
               std::string_view source) {
@@ -61,6 +55,7 @@ struct Joiner {
     Errors gather();
     void first_moment();
     void limits();
+    void unknowns();
     void refusals();
     void warnings();
     void decay();
@@ -88,34 +83,30 @@ Errors Joiner::gather() {
         told.assumptions.push_back({"outage.battery_temperature",
                                     "the packs are at 20 degC when they are joined",
                                     std::string(practice)});
-    Errors errors;
-    for (std::size_t i = 0; i < packs.size(); ++i) {
-        const bool joins = i == *chosen;
-        auto model = battery::pack_model(packs[i], fmt::format("pack[{}]", i), told.temperature,
-                                         told.assumptions);
-        if (!model) {
-            errors.insert(errors.end(), model.error().begin(), model.error().end());
-            continue;
-        }
-        if (!packs[i].resistance) told.resistance_assumed = true;
-        if (joins) sides.push_back({&packs[i], *model, 1, true});
-        const int others = packs[i].count - (joins ? 1 : 0);
-        if (others > 0) sides.push_back({&packs[i], *model, others, false});
+    auto made = unit::built(scenario, {.packs = told.temperature});
+    if (!made) return made.error();
+    built = *std::move(made);
+    const auto taken = unit::assumptions_of(built);
+    told.assumptions.insert(told.assumptions.end(), taken.begin(), taken.end());
+    told.findings = built.findings;
+    for (const unit::Packs& one : built.packs) {
+        const bool joins = one.index == *chosen;
+        const Pack& pack = packs[one.index];
+        if (one.count > 0 && one.inner.assumed()) told.resistance_assumed = true;
+        if (one.count > 0 && !pack.charge && !pack.rested_voltage) unknown.push_back(one.name);
+        if (joins) sides.push_back({&one, &pack, *one.model, 1, true});
+        const int others = one.count - (joins ? 1 : 0);
+        if (others > 0) sides.push_back({&one, &pack, *one.model, others, false});
     }
     told.in_parallel = all;
-    return errors;
-}
-
-Voltage rested_of(const Side& side) {
-    return side.model.open_circuit.voltage(
-        battery::available_fill(side.model.kinetics, side.model.at_start));
+    return {};
 }
 
 battery::PackOnBus on_bus(const Side& side, bool respect_cold) {
     const double n = side.count;
     const Resistance path = (side.model.inner + side.model.lead) / n;
     const Resistance at_least = std::max(path, 1e-7 * ohm);
-    return {.rested = rested_of(side),
+    return {.rested = side.packs->rested(),
             .giving = at_least,
             .taking = at_least,
             .takes = !respect_cold || side.model.charging.allowed};
@@ -140,7 +131,7 @@ void Joiner::first_moment() {
         }
     const Side& pack = joining();
     told.pack = pack.pack->name;
-    told.pack_voltage = rested_of(pack);
+    told.pack_voltage = pack.packs->rested();
     told.unit_voltage = battery::shared_at_power(unit, Power{}).voltage;
     told.pack_charge = battery::fill(pack.model.kinetics, pack.model.at_start);
     Charge held{};
@@ -181,7 +172,7 @@ void Joiner::limits() {
             told.weakest_limit = limit;
             told.weakest = fmt::format("{}, {}", name(side), what);
         }
-        if (carries > limit)
+        if (carries > limit && unknown.empty())
             find(Severity::stop, name(side),
                  fmt::format("{} would flow, and its {} is {}", show(carries), what, show(limit)),
                  fmt::format("charge the lower or use the higher one first, until the voltages "
@@ -195,19 +186,24 @@ void Joiner::limits() {
                                                 per_ohm / static_cast<double>(side.count);
         const Current carries = share * current;
         const bool gives = side.joining == (told.current > Current{});
-        if (side.pack->fuse)
-            hold(side, "fuse", *side.pack->fuse, carries, share, "the scenario file");
-        if (side.pack->connector)
-            hold(side, "connector", *side.pack->connector, carries, share, "the scenario file");
-        if (gives && side.model.current_limit)
+        // At rest nothing has warmed them: their ratings as stamped.
+        const unit::Path& lead = side.packs->lead;
+        if (lead.fuse)
+            hold(side, "fuse", lead.fuse->value.rating, carries, share, "the scenario file");
+        if (lead.connector)
+            hold(side, "connector", lead.connector->value, carries, share, "the scenario file");
+        if (lead.contact)
+            hold(side, "switch", lead.contact->value, carries, share, "the scenario file");
+        const bool either = !unknown.empty();  // which of them gives is not known
+        if ((gives || either) && side.model.current_limit)
             hold(side, "current limit", *side.model.current_limit, carries, share,
                  side.pack->current_limit ? "the scenario file" : "[LFP 100 sheet]");
-        if (!gives && !side.model.charging.allowed) {  // the refusal itself: see refusals()
+        if (gives && !either) continue;
+        if (!side.model.charging.allowed) {  // the refusal itself: see refusals()
             told.largest_difference = Voltage{};
             told.weakest_limit = Current{};
             told.weakest = name(side) + ", charging this cold";
-        } else if (!gives && side.model.charging.largest &&
-                   *side.model.charging.largest > Current{})
+        } else if (side.model.charging.largest && *side.model.charging.largest > Current{})
             hold(side, "charge limit", *side.model.charging.largest, carries, share,
                  side.pack->charge_limit
                      ? "the scenario file"
@@ -217,6 +213,18 @@ void Joiner::limits() {
         const Side& pack = joining();
         hold(pack, "limit you asked for", *asked.at_most, current, 1.0, "asked for");
     }
+}
+
+// Nobody can say what flows between voltages that nobody has read.
+void Joiner::unknowns() {
+    if (unknown.empty()) return;
+    told.known = false;
+    told.allowed = false;
+    find(Severity::caution, unknown.size() == 1 ? "pack " + unknown.front() : "packs",
+         fmt::format("neither the voltage at rest nor the charge of {} is given: what would flow "
+                     "is not known",
+                     listed(unknown)),
+         "measure both at rest, and give each as rested_voltage", practice);
 }
 
 void Joiner::refusals() {
@@ -250,9 +258,12 @@ void Joiner::refusals() {
     }
     if (told.in_parallel < 3) return;
     std::string bare;
-    for (const Side& side : sides)
-        if (!has_fuse(scenario, *side.pack) && bare.find(side.pack->name) == std::string::npos)
-            bare += (bare.empty() ? "" : ", ") + side.pack->name;
+    const Pack* last = nullptr;  // the joining pack and more of its kind follow one another
+    for (const Side& side : sides) {
+        if (side.packs->lead.fuse || side.pack == last) continue;
+        bare += (bare.empty() ? "" : ", ") + side.pack->name;
+        last = side.pack;
+    }
     if (!bare.empty())
         find(Severity::stop, "packs",
              fmt::format("with {} in parallel a fault in one is fed by all the others, and no fuse "
@@ -345,6 +356,7 @@ Result<Joining> join(const scenario::Scenario& scenario, const JoinAsked& asked)
     if (auto errors = joiner.gather(); !errors.empty()) return fail(std::move(errors));
     joiner.first_moment();
     joiner.limits();
+    joiner.unknowns();
     joiner.refusals();
     joiner.warnings();
     joiner.decay();

@@ -29,6 +29,8 @@ struct AfterJoining {
 //   weakest            what bears least of that current, and how much; nothing where no limit is
 //   known largest_difference  between the two voltages that keeps every current within its limit;
 //                      nothing where no limit is known
+//   known              a voltage or charge of every pack is given; where it is not, nothing is
+//                      allowed, and what would flow cannot be told
 //   settles_in         until less than 1 A flows; nothing when it does not within two days
 //   moved              charge out of the joining pack until then, negative into it
 struct Joining {
@@ -49,6 +51,7 @@ struct Joining {
     std::optional<units::Duration> settles_in;
     units::Charge moved{};
     std::vector<AfterJoining> course;
+    bool known = true;
     bool allowed = true;
     units::Temperature temperature{};
     scenario::Findings findings;

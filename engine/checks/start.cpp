@@ -290,9 +290,23 @@ std::optional<Utilised> hardest_fuse(const DirectSource& source, const DirectEnd
 }
 
 // Contacts carry more than their rating for seconds: once to twice it, common practice, no source.
-Utilised contact(Current rating, const DirectEnd& direct, End end) {
+Utilised contact(Current rating, Current carries, End end) {
     const double times = end == End::high ? 1.0 : end == End::likely ? 1.5 : 2.0;
-    return over(direct.point.current / ampere, times * (rating / ampere));
+    return over(carries / ampere, times * (rating / ampere));
+}
+
+// Of the main path and of the packs' leads, the one worked hardest.
+std::optional<Utilised> hardest_contact(const DirectSource& source, const DirectEnd& direct,
+                                        End end) {
+    std::optional<Utilised> hardest;
+    if (source.main_contact) hardest = contact(*source.main_contact, direct.point.current, end);
+    for (const auto& branch : source.branches) {
+        if (!branch.contact) continue;
+        const Current current = of_one_pack(source, branch, end, direct.point.bus);
+        const Utilised used = contact(*branch.contact, current, end);
+        hardest = std::max(hardest.value_or(used), used);
+    }
+    return hardest;
 }
 
 }  // namespace
@@ -476,6 +490,7 @@ Judgement judge(const StartDraw& draw, const InverterSide* inverter, const Direc
     Ends<Utilised> contacts;
     bool limited = false;
     bool fused = false;
+    bool contacted = false;
     for (const End end : all_ends) {
         const Equivalent behind = equivalent(source, end);
         const DirectEnd direct{
@@ -491,7 +506,10 @@ Judgement judge(const StartDraw& draw, const InverterSide* inverter, const Direc
             at(fuse, end) = *used;
             fused = true;
         }
-        if (source.main_contact) at(contacts, end) = contact(*source.main_contact, direct, end);
+        if (const auto used = hardest_contact(source, direct, end)) {
+            at(contacts, end) = *used;
+            contacted = true;
+        }
         at(found.voltage, end) = direct.point.voltage;
         at(found.bus, end) = direct.point.bus;
         at(found.current, end) = direct.point.current;
@@ -506,7 +524,7 @@ Judgement judge(const StartDraw& draw, const InverterSide* inverter, const Direc
     add(Constraint::collapse, collapses);
     if (limited) add(Constraint::pack_current, packs);
     if (fused) add(Constraint::fuse, fuse);
-    if (source.main_contact) add(Constraint::connector, contacts);
+    if (contacted) add(Constraint::connector, contacts);
     found.verdict = verdict_of(found.used);
     if (found.verdict == StartVerdict::starts &&
         (draw.surge_time_in_doubt || draw.waveform_in_doubt)) {

@@ -75,11 +75,9 @@ void tell(const scenario::Inverter& described, InverterSide& side) {
 
 }  // namespace
 
-Result<InverterSide> inverter_side(const scenario::Inverter& described, Voltage bus) {
-    InverterSide side;
-    auto model = inverter::model_of(described, bus, side.assumptions);
-    if (!model) return fail(std::move(model.error()));
-    side.model = *std::move(model);
+InverterSide inverter_side(const scenario::Inverter& described, const inverter::Model& model,
+                           Voltage bus, scenario::Assumptions told) {
+    InverterSide side{.model = model, .assumptions = std::move(told)};
     const auto heat = described.case_temperature.value_or(celsius(40.0));
     side.continuous = inverter::derated(side.model.continuous, heat);
     side.continuous_apparent = inverter::derated(side.model.continuous_apparent, heat);
@@ -97,6 +95,13 @@ Result<InverterSide> inverter_side(const scenario::Inverter& described, Voltage 
     side.assumptions.insert(side.assumptions.end(), side.overload.assumptions.begin(),
                             side.overload.assumptions.end());
     return side;
+}
+
+Result<InverterSide> inverter_side(const scenario::Inverter& described, Voltage bus) {
+    scenario::Assumptions told;
+    const auto model = inverter::model_of(described, bus, told);
+    if (!model) return fail(model.error());
+    return inverter_side(described, *model, bus, std::move(told));
 }
 
 }  // namespace checks

@@ -29,6 +29,13 @@ struct InverterSide {
     scenario::Assumptions assumptions{};
 };
 
+//   model    of what is described, as the built unit has it
+//   told     what the model had to take; goes before what the start takes besides
+[[nodiscard]] InverterSide inverter_side(const scenario::Inverter& described,
+                                         const inverter::Model& model, units::Voltage bus,
+                                         scenario::Assumptions told);
+
+// The same where there is no unit around it.
 //   fails    as inverter::model_of
 [[nodiscard]] units::Result<InverterSide> inverter_side(const scenario::Inverter& described,
                                                         units::Voltage bus);

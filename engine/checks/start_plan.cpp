@@ -21,9 +21,8 @@ Judgement judge_direct(const DirectMotor& motor, const Background& others, const
 }
 
 // The same bank with every pack at this charge.
-std::optional<DirectSource> at_charge(const scenario::Scenario& scenario, const StartScene& scene,
-                                      StateOfCharge charge) {
-    auto bank = bank_of(scenario.packs, scene.temperature, charge);
+std::optional<DirectSource> at_charge(const StartScene& scene, StateOfCharge charge) {
+    auto bank = bank_of(scene.built, charge);
     if (!bank) return std::nullopt;
     DirectSource source = scene.bank.source;
     source.branches = std::move(bank->source.branches);
@@ -31,11 +30,10 @@ std::optional<DirectSource> at_charge(const scenario::Scenario& scenario, const 
 }
 
 // The charge to which the bank may fall before the verdict gets worse.
-std::optional<StateOfCharge> lowest_charge(const scenario::Scenario& scenario,
-                                           const StartScene& scene, const JudgeBehind& judge,
+std::optional<StateOfCharge> lowest_charge(const StartScene& scene, const JudgeBehind& judge,
                                            StartVerdict verdict) {
     const auto verdict_at = [&](double charge) {
-        const auto source = at_charge(scenario, scene, StateOfCharge(charge));
+        const auto source = at_charge(scene, StateOfCharge(charge));
         return source ? judge(*source).verdict : StartVerdict::will_not_start;
     };
     const double now = scene.bank.charge.value();
@@ -54,9 +52,9 @@ void add_what_if(LoadStart& start, std::string change, const Judgement& judged) 
     start.what_ifs.push_back({std::move(change), judged.verdict, judged.binding});
 }
 
-std::optional<DirectSource> full(const scenario::Scenario& scenario, const StartScene& scene) {
+std::optional<DirectSource> full(const StartScene& scene) {
     if (scene.bank.charge >= StateOfCharge(0.995)) return std::nullopt;
-    return at_charge(scenario, scene, StateOfCharge(1.0));
+    return at_charge(scene, StateOfCharge(1.0));
 }
 
 std::optional<StartingMotor> softened(const scenario::Load& load, const LoadRun& run,
@@ -70,7 +68,7 @@ std::optional<StartingMotor> softened(const scenario::Load& load, const LoadRun&
 
 void try_what_ifs(const scenario::Scenario& scenario, const StartScene& scene, const LoadRun& run,
                   std::size_t index, const StartQuestion& question, LoadStart& start) {
-    if (const auto source = full(scenario, scene)) {
+    if (const auto source = full(scene)) {
         StartQuestion other = question;
         other.source = *source;
         add_what_if(start, "with the packs full", judge_start(other));
@@ -134,7 +132,7 @@ LoadStart start_of(const scenario::Scenario& scenario, const StartScene& scene,
     }
     start.packs = packs_needed(scene.bank.source, judge_behind);
     if (start.judged.verdict != StartVerdict::will_not_start)
-        start.down_to = lowest_charge(scenario, scene, judge_behind, start.judged.verdict);
+        start.down_to = lowest_charge(scene, judge_behind, start.judged.verdict);
     return start;
 }
 

@@ -73,6 +73,7 @@ struct StartScene {
     std::vector<std::optional<DirectMotor>> direct{};
     std::vector<std::optional<units::Error>> refused{};
     std::vector<Background> items{};  // one item of each load, running
+    unit::Unit built{};
     Bank bank{};
     std::optional<InverterSide> inverter{};
     units::Temperature temperature{};

@@ -77,27 +77,6 @@ void add_motor(const scenario::Load& load, const LoadRun& run, std::size_t index
     }
 }
 
-struct Narrowest {
-    std::optional<Current>& fuse;
-    std::optional<Current>& contact;
-
-    static void narrow(std::optional<Current>& least, Current rating) {
-        least = std::min(least.value_or(rating), rating);
-    }
-    void operator()(const scenario::Fuse& link) const { narrow(fuse, link.rating); }
-    void operator()(const scenario::Switch& link) const { narrow(contact, link.rating); }
-    void operator()(const scenario::Connector& link) const { narrow(contact, link.rating); }
-    void operator()(const auto&) const {}  // seconds do not heat a wire; start.md
-};
-
-// What lies on the way to the inverter, where a circuit is said to feed it.
-void add_main_circuit(const scenario::Scenario& scenario, DirectSource& source) {
-    for (const auto& circuit : scenario.circuits)
-        if (std::ranges::count(circuit.feeds, "inverter") > 0)
-            for (const auto& link : circuit.links)
-                std::visit(Narrowest{source.main_fuse, source.main_contact}, link);
-}
-
 }  // namespace
 
 bool may_run_together(const scenario::Load& a, const scenario::Load& b) {
@@ -111,17 +90,20 @@ Result<StartScene> start_scene(const scenario::Scenario& scenario, std::span<con
     if (!scenario.outage.battery_temperature)
         scene.assumptions.push_back({"outage.battery_temperature", "the packs are at 20 degC",
                                      "common practice, no source"});
-    auto bank = or_errors(bank_of(scenario.packs, scene.temperature), errors);
+    auto built = or_errors(unit::built(scenario, {.packs = scene.temperature}), errors);
+    if (!built) return fail(std::move(errors));
+    auto bank = or_errors(bank_of(*built), errors);
     if (!bank) return fail(std::move(errors));
+    if (!built->inverter_refused.empty()) return fail(built->inverter_refused);
     scene.bank = *std::move(bank);
     append(scene.assumptions, scene.bank.assumptions);
-    if (scenario.inverter) {
-        scene.inverter = or_errors(inverter_side(*scenario.inverter, scene.bank.nominal), errors);
-        if (!scene.inverter) return fail(std::move(errors));
+    append(scene.findings, built->findings);
+    if (built->inverter) {
+        scene.inverter = inverter_side(*scenario.inverter, *built->inverter, scene.bank.nominal,
+                                       built->of_inverter);
         append(scene.assumptions, scene.inverter->assumptions);
-        scene.bank.source.shared = scene.inverter->model.cable_resistance;
     }
-    add_main_circuit(scenario, scene.bank.source);
+    scene.built = *std::move(built);
     const auto count = scenario.loads.size();
     scene.motors.resize(count);
     scene.direct.resize(count);

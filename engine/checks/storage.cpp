@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
-#include "battery/pack_model.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
@@ -87,16 +87,14 @@ Errors Keeper::packs() {
     Charge whole{};
     for (const Pack& pack : scenario.packs)
         whole += static_cast<double>(pack.count) * pack.capacity;
-    scenario::Assumptions of_packs;
-    for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
-        const Pack& pack = scenario.packs[i];
-        if (pack.count < 1) continue;
-        const auto where = fmt::format("pack[{}]", i);
-        const auto model = battery::pack_model(pack, where, celsius(25.0), of_packs);
-        if (!model) {
-            errors.insert(errors.end(), model.error().begin(), model.error().end());
-            continue;
-        }
+    // 25 degC is what ratings are stated at.
+    const auto built = unit::built(scenario, {.packs = celsius(25.0)});
+    if (!built) return built.error();
+    for (const unit::Packs& one : built->packs) {
+        const Pack& pack = scenario.packs[one.index];
+        if (one.count < 1) continue;
+        const std::string& where = one.where;
+        const auto& model = one.model;
         const auto& defaults = battery::defaults_of(pack.chemistry);
         Share a_month;
         if (asked.self_discharge_per_month) {

@@ -232,6 +232,15 @@ units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
     check_packs(scenario, *unit, result);
     check_case(scenario, *unit, result);
     check_rest(scenario, draws, result);
+    for (const scenario::Finding& differs : unit->differs) {
+        result.checks.push_back({.id = "C1",
+                                 .circuit = "",
+                                 .about = differs.where + ", told twice",
+                                 .verdict = Verdict::may_not,
+                                 .text = "Told twice: " + differs.text + ".",
+                                 .mend = differs.mend,
+                                 .source = differs.source});
+    }
     sort_by_number(result.checks);
     return result;
 }

@@ -10,6 +10,7 @@
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
+#include "unit/circuits.hpp"
 #include "units/result.hpp"
 #include "wiring/fuse.hpp"
 #include "wiring/network.hpp"
@@ -37,7 +38,7 @@ struct Draws {
     std::vector<std::string> without_circuit;  // 12 V and USB loads that no circuit feeds
 };
 
-enum class Role { pack_lead, main, branch, charging, ac };
+using unit::Role;
 
 // fits .. fails tell the numbers; unknown lacks one; asked is for hands and eyes; deferred for
 // others to decide.

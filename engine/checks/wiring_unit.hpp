@@ -1,9 +1,11 @@
-// What all checks of a build share: its packs, its inverter, and how warm it is inside.
+// The built unit as the checks of a build look at it: the packs that are there, each with its lead.
 #pragma once
 
 #include <optional>
 #include <string>
 #include <vector>
+
+#include "unit/built.hpp"
 
 #include "battery/pack_model.hpp"
 #include "checks/wiring.hpp"
@@ -13,6 +15,8 @@
 namespace checks {
 
 // One kind of pack and its path to the bus.
+//   fuse     by the pack's own key
+//   weakest  the fuse that opens first between the pack and the bus, by key or circuit
 struct PackKind {
     std::size_t index = 0;  // in scenario.packs
     int count = 0;
@@ -23,6 +27,7 @@ struct PackKind {
     const scenario::Circuit* lead = nullptr;
     units::Resistance path{};  // of its lead, from the circuit or the pack's own key
     std::optional<units::Current> fuse;
+    std::optional<unit::Guard> weakest;
 };
 
 struct BuildUnit {
@@ -35,33 +40,25 @@ struct BuildUnit {
     units::Temperature inside{};
     std::optional<units::Temperature> shut;
     std::optional<units::Power> shed;
+    scenario::Findings differs;  // where key and circuit say different things
 };
 
 [[nodiscard]] units::Result<BuildUnit> build_unit(const scenario::Scenario& scenario,
                                                   scenario::Assumptions& assumptions);
 
-[[nodiscard]] Role role_of(const scenario::Scenario& scenario, const scenario::Circuit& circuit);
-
-// The circuit of this role that feeds this name; null where there is none.
-[[nodiscard]] const scenario::Circuit* circuit_feeding(const scenario::Scenario& scenario,
-                                                       std::string_view name);
-
-// Drawn by the inverter at its terminals for so much at its outlets.
-[[nodiscard]] units::Power direct_power(const inverter::Model& inverter, units::Power real);
+using unit::conductor_temperature;
+using unit::direct_power;
+using unit::joints_of;
+using unit::kept_by;
+using unit::role_of;
+using unit::runs_of;
 
 // All packs, each behind its path, and the inverter behind the main one.
 [[nodiscard]] wiring::Feed feed_of(const BuildUnit& unit, units::Power drawn,
                                    units::Current branches);
 
-// The most cables that lie in parallel anywhere in it; each has its own fuse.
-[[nodiscard]] double runs_of(const scenario::Circuit& circuit);
-
-// Lugs and bolts of a circuit, both conductors; 0.05 mohm for each of four lugs a wire.
-[[nodiscard]] units::Resistance joints_of(const scenario::Circuit& circuit);
+// With its wires as warm as in every question, in a case this warm.
 [[nodiscard]] units::Resistance resistance_of(const scenario::Circuit& circuit,
                                               units::Temperature inside);
-
-// Conductors are reckoned at 75 degC, or as warm as the case where that is warmer.
-[[nodiscard]] units::Temperature conductor_temperature(units::Temperature inside);
 
 }  // namespace checks

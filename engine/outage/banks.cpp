@@ -6,10 +6,8 @@
 #include <fmt/format.h>
 
 #include "battery/bank.hpp"
-#include "battery/chemistry.hpp"
 #include "outage/packs.hpp"
 #include "units/text.hpp"
-#include "wiring/tables.hpp"
 
 namespace outage {
 
@@ -35,47 +33,30 @@ bool alike(const battery::PackModel& one, const battery::PackModel& other) {
            std::ranges::equal(one.pulse, other.pulse, same_pulse);
 }
 
+bool alike(const unit::Guard& one, const unit::Guard& other) {
+    return one.rating == other.rating && one.kept.hard == other.kept.hard &&
+           std::ranges::equal(one.opens, other.opens, same_point);
+}
+
 bool alike(const PackKind& a, const PackKind& b) {
-    const auto same_day = [](const KindOfDay& one, const KindOfDay& other) {
+    const auto same_day = [](const unit::ModelOfDay& one, const unit::ModelOfDay& other) {
         return alike(*one.model, *other.model);
     };
-    return alike(*a.model, *b.model) && std::ranges::equal(a.days, b.days, same_day) &&
-           a.fuse == b.fuse && std::ranges::equal(a.fuse_opens, b.fuse_opens, same_point);
+    if (a.fuse.has_value() != b.fuse.has_value() || (a.fuse && !alike(*a.fuse, *b.fuse)))
+        return false;
+    return alike(*a.model, *b.model) && std::ranges::equal(a.days, b.days, same_day);
 }
 
-// The fuse of a pack: by its own key, or in the circuit that feeds this pack alone, whichever is
-// smaller. Only of the latter is it known when it opens.
-void fuse(PackKind& kind, const scenario::Scenario& scenario, const scenario::Pack& pack) {
-    kind.fuse = pack.fuse;
-    for (const auto& circuit : scenario.circuits) {
-        if (circuit.feeds != std::vector<std::string>{pack.name}) continue;
-        for (const auto& link : circuit.links) {
-            const auto* in_lead = std::get_if<scenario::Fuse>(&link);
-            if (in_lead == nullptr || (kind.fuse && *kind.fuse < in_lead->rating)) continue;
-            kind.fuse = in_lead->rating;
-            kind.fuse_opens = wiring::envelope_of(
-                *in_lead, in_lead->family ? wiring::find_fuse_family(*in_lead->family) : nullptr);
-        }
-    }
-}
-
-// Why the two cannot share a bus.
-void refuse_strangers(const PackKind& first, const PackKind& kind, const std::string& where,
-                      Errors& errors) {
-    const auto& ours = battery::defaults_of(first.model->chemistry);
-    const auto& theirs = battery::defaults_of(kind.model->chemistry);
-    if (first.model->chemistry != kind.model->chemistry)
-        errors.push_back(
-            {.where = where + ".chemistry",
-             .found = fmt::format("{} on one bus with {}: one would feed the other until it is "
-                                  "empty, and no charger suits both",
-                                  theirs.name, ours.name),
-             .remedy = "plan the packs of each chemistry by themselves"});
-    else if (std::abs(first.model->nominal / kind.model->nominal - 1.0) > 0.15)
-        errors.push_back({.where = where + ".voltage",
-                          .found = fmt::format("{} on one bus with {}", show(kind.model->nominal),
-                                               show(first.model->nominal)),
-                          .remedy = "join packs of one nominal voltage only"});
+// How much can be drawn on the coldest and on the warmest day.
+void tell_days(const unit::Packs& packs, scenario::Assumptions& assumptions) {
+    const auto [least, most] = std::ranges::minmax(
+        packs.days, {}, [](const unit::ModelOfDay& day) { return day.model->reachable.value(); });
+    assumptions.push_back(
+        {packs.where + ".chemistry",
+         fmt::format("{:.0f} to {:.0f} % of the charge can be drawn, by the "
+                     "day's warmth; the other figures here are those of the mean",
+                     100.0 * least.model->reachable.value(), 100.0 * most.model->reachable.value()),
+         "outage/method.md (10)"});
 }
 
 Bank bank_of(const PackKind& kind, Resistance shared) {
@@ -87,66 +68,38 @@ Bank bank_of(const PackKind& kind, Resistance shared) {
             .cut_off = model.pack_cut_off,
             .current_limit = model.current_limit,
             .pulse = model.pulse,
-            .fuse = kind.fuse,
-            .fuse_opens = kind.fuse_opens,
+            .fuse = kind.fuse ? std::optional(kind.fuse->rating) : std::nullopt,
+            .fuse_opens = kind.fuse ? kind.fuse->opens : wiring::Envelope{},
+            .fuse_kept = kind.fuse ? kind.fuse->kept.hard : 1.0,
             .at_start = model.at_start,
             .name = kind.name};
 }
 
 }  // namespace
 
-PackKinds kinds_of(const scenario::Scenario& scenario, Temperature temperature,
-                   const std::vector<TemperatureFrom>& days, scenario::Assumptions& assumptions,
-                   Errors& errors) {
-    if (scenario.packs.empty()) {
+PackKinds kinds_of(const unit::Unit& built, scenario::Assumptions& assumptions, Errors& errors) {
+    if (built.packs.empty()) {
         errors.push_back({.where = "pack",
                           .found = "there is no pack",
                           .remedy = "add a [[pack]] table with its chemistry and capacity"});
         return {};
     }
     PackKinds kinds;
-    for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
-        const auto& pack = scenario.packs[i];
-        const auto where = fmt::format("pack[{}]", i);
-        auto model = battery::pack_model(pack, where, temperature, assumptions);
-        if (!model) {
-            errors.insert(errors.end(), model.error().begin(), model.error().end());
-            continue;
-        }
-        PackKind kind{.model = std::make_shared<const battery::PackModel>(std::move(*model)),
-                      .count = pack.count,
-                      .name = pack.name};
-        fuse(kind, scenario, pack);
-        for (const auto& day : days) {
-            scenario::Assumptions told_already;
-            auto of_day = battery::pack_model(pack, where, day.temperature, told_already);
-            if (!of_day) {  // one day tells why for all of them
-                errors.insert(errors.end(), of_day.error().begin(), of_day.error().end());
-                break;
-            }
-            kind.days.push_back(
-                {day.from, std::make_shared<const battery::PackModel>(std::move(*of_day))});
-        }
-        if (!kind.days.empty()) {
-            const auto [least, most] = std::ranges::minmax(
-                kind.days, {}, [](const KindOfDay& day) { return day.model->reachable.value(); });
-            assumptions.push_back(
-                {where + ".chemistry",
-                 fmt::format("{:.0f} to {:.0f} % of the charge can be drawn, by the day's warmth; "
-                             "the other figures here are those of the mean",
-                             100.0 * least.model->reachable.value(),
-                             100.0 * most.model->reachable.value()),
-                 "outage/method.md (10)"});
-        }
-        if (!kinds.empty()) refuse_strangers(kinds.front(), kind, where, errors);
+    for (const unit::Packs& packs : built.packs) {
+        PackKind kind{
+            .model = packs.model, .days = packs.days, .count = packs.count, .name = packs.name};
+        if (packs.lead.fuse) kind.fuse = packs.lead.fuse->value;
+        if (!kind.days.empty()) tell_days(packs, assumptions);
         const auto same =
             std::ranges::find_if(kinds, [&](const PackKind& other) { return alike(kind, other); });
         if (same == kinds.end())
             kinds.push_back(std::move(kind));
         else
-            same->count += pack.count;
+            same->count += packs.count;
     }
-    if (!kinds.empty() && count_of(kinds) == 0)
+    const auto strangers = unit::strangers_on(built);
+    errors.insert(errors.end(), strangers.begin(), strangers.end());
+    if (count_of(kinds) == 0)
         errors.push_back({.where = "pack.count",
                           .found = "there is no pack: every count is 0",
                           .remedy = "give at least one [[pack]] a count of 1"});

@@ -1,4 +1,4 @@
-// The packs of a scenario as banks: alike ones under any number of names are one.
+// The packs of the built unit as banks: alike ones under any number of names are one.
 #pragma once
 
 #include <memory>
@@ -6,45 +6,31 @@
 #include <string>
 #include <vector>
 
+#include "unit/built.hpp"
+
 #include "battery/pack_model.hpp"
 #include "outage/unit.hpp"
 #include "scenario/finding.hpp"
-#include "scenario/scenario.hpp"
 #include "units/result.hpp"
 
 namespace outage {
-
-// The same kind at the temperature of a day.
-struct KindOfDay {
-    units::Duration from{};
-    std::shared_ptr<const battery::PackModel> model;
-};
 
 // One kind of pack. `count` may be 0: a kind that could be added.
 //   days   where the packs follow the room: in order, the first from 0; else empty
 struct PackKind {
     std::shared_ptr<const battery::PackModel> model;
-    std::vector<KindOfDay> days = {};
+    std::vector<unit::ModelOfDay> days = {};
     int count = 0;
-    std::optional<units::Current> fuse;
-    wiring::Envelope fuse_opens = {};
+    std::optional<unit::Guard> fuse;
     std::string name;  // of the first [[pack]] of its kind
 };
 using PackKinds = std::vector<PackKind>;
 
-// How warm packs are from a moment on.
-struct TemperatureFrom {
-    units::Duration from{};
-    units::Temperature temperature;
-};
-
 // In the order of the file, the first with a count above 0; the last is the kind that more packs
 // are of. Adds to errors where a pack cannot be, or may not be on the bus of the first: another
 // chemistry, another number of cells.
-//   temperature  of the models, and the mean of `days` where there are any
-[[nodiscard]] PackKinds kinds_of(const scenario::Scenario& scenario, units::Temperature temperature,
-                                 const std::vector<TemperatureFrom>& days,
-                                 scenario::Assumptions& assumptions, units::Errors& errors);
+[[nodiscard]] PackKinds kinds_of(const unit::Unit& built, scenario::Assumptions& assumptions,
+                                 units::Errors& errors);
 
 [[nodiscard]] int count_of(const PackKinds& kinds);
 

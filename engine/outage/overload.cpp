@@ -32,7 +32,7 @@ Overload::Overload(const Bank& bank) {
     for (const Current& limit : limits)
         levels_.push_back({.above = limit, .stands = stood_above(bank.pulse, limit)});
     if (bank.fuse) {
-        rating_ = *bank.fuse;
+        rating_ = bank.fuse_kept * *bank.fuse;
         opens_ = bank.fuse_opens;
         const double bears = opens_.empty() ? 1.0 : opens_.front().ratio;
         levels_.push_back({.above = bears * rating_, .fuse = true});

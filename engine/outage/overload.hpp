@@ -58,7 +58,7 @@ class Overload {
     std::vector<Level> levels_;  // rising
     std::size_t passed_ = 0;
     bool timed_ = false;
-    units::Current rating_{};  // of the fuse
+    units::Current rating_{};  // of the fuse, as warm as it is
     wiring::Envelope opens_;
     double warmed_ = 0.0;       // part of its opening time that has passed
     units::Duration cooled_{};  // since it carried too much last

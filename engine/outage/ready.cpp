@@ -1,6 +1,7 @@
 #include "outage/ready.hpp"
 
-#include "battery/pack_model.hpp"
+#include "unit/built.hpp"
+
 #include "motor/appliances.hpp"
 #include "outage/chargers.hpp"
 #include "outage/demand_findings.hpp"
@@ -40,9 +41,9 @@ Temperature battery_temperature(const scenario::Outage& outage,
 }
 
 // When the packs' temperature changes; nothing where it does not.
-std::vector<TemperatureFrom> days_of(const scenario::Outage& outage,
-                                     const std::optional<PackWarmth>& warmth) {
-    std::vector<TemperatureFrom> days;
+std::vector<unit::TemperatureFrom> days_of(const scenario::Outage& outage,
+                                           const std::optional<PackWarmth>& warmth) {
+    std::vector<unit::TemperatureFrom> days;
     if (!warmth) return days;
     const auto first = midnight_before(outage.starts) - outage.starts;
     for (std::size_t i = 0; i < warmth->days.size(); ++i)
@@ -55,16 +56,19 @@ std::vector<TemperatureFrom> days_of(const scenario::Outage& outage,
 
 void make_units(Ready& ready, const scenario::Scenario& scenario,
                 const std::optional<PackWarmth>& warmth, Errors& errors) {
-    const auto temperature = battery_temperature(scenario.outage, warmth, ready.assumptions);
-    ready.kinds = kinds_of(scenario, temperature, days_of(scenario.outage, warmth),
-                           ready.assumptions, errors);
-    const auto bus = ready.kinds.empty() ? 12.8 * volt : ready.kinds.front().model->nominal;
-    std::optional<inverter::Model> inverter;
-    if (scenario.inverter)
-        inverter =
-            or_errors(inverter::model_of(*scenario.inverter, bus, ready.assumptions), errors);
+    const unit::Warmth packs{
+        .packs = battery_temperature(scenario.outage, warmth, ready.assumptions),
+        .days = days_of(scenario.outage, warmth)};
+    const auto built = or_errors(unit::built(scenario, packs), errors);
+    if (!built) return;
+    append(ready.assumptions, unit::assumptions_of(*built));
+    append(ready.assumptions, built->of_inverter);
+    append(ready.findings, built->findings);
+    append(errors, built->inverter_refused);
+    ready.kinds = kinds_of(*built, ready.assumptions, errors);
     if (count_of(ready.kinds) == 0) return;
-    if (inverter) ready.shared_path = inverter->cable_resistance;
+    const auto& inverter = built->inverter;
+    if (inverter) ready.shared_path = built->main.resistance.value;
     auto like_all = unit_of(ready.kinds, ready.shared_path);
     like_all.inverter = inverter;
     ready.units = {like_all, like_all, like_all};

@@ -8,7 +8,6 @@
 #include <string>
 #include <vector>
 
-#include "battery/pack_model.hpp"
 #include "outage/banks.hpp"
 #include "outage/chargers.hpp"
 #include "outage/clock.hpp"

@@ -29,6 +29,7 @@ struct Bank {
     std::vector<scenario::PulseLimit> pulse = {};  // beyond it, each for its time
     std::optional<units::Current> fuse;
     wiring::Envelope fuse_opens = {};  // empty where only its rating is known
+    double fuse_kept = 1.0;            // share of its rating that the warmth of the case leaves
     battery::Wells at_start;
     std::string name;
 };

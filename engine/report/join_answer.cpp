@@ -42,6 +42,12 @@ std::string flow(const Joining& joining) {
 }
 
 std::string first_sentence(const Joining& joining) {
+    if (!joining.known) {
+        return fmt::format(
+            "Whether {} may be plugged onto {} cannot be told: measure both at "
+            "rest first.",
+            joining.pack, joining.onto);
+    }
     return joining.allowed ? fmt::format("Nothing found against plugging {} onto {} now: {}.",
                                          joining.pack, joining.onto, flow(joining))
            : joining.direction == Joins::level
@@ -54,6 +60,13 @@ std::string first_sentence(const Joining& joining) {
 std::string second_sentence(const Joining& joining) {
     if (!joining.largest_difference) {
         return "No limit of any part is known, so none could be held against it.";
+    }
+    if (!joining.known) {
+        return fmt::format(
+            "Up to {} between the voltages at rest keeps every part within its "
+            "limit (the first to reach it: {}, {}).",
+            in_volts(*joining.largest_difference), joining.weakest,
+            in_words(*joining.weakest_limit, 2));
     }
     return fmt::format(
         "The voltages at rest are {} apart; up to {} keeps every part within its "
@@ -69,7 +82,7 @@ bool without_course(const Joining& joining) {
 }
 
 std::string third_sentence(const Joining& joining) {
-    if (joining.direction == Joins::level || without_course(joining)) {
+    if (!joining.known || joining.direction == Joins::level || without_course(joining)) {
         return "";
     }
     if (!joining.settles_in) {
@@ -126,26 +139,34 @@ Answer join_answer(const scenario::Scenario& scenario, const Joining& joining) {
     const bool untold = without_course(joining);
     const Absent not_settled{untold ? "it must not be plugged in: no course was worked out"
                                     : "more than 1 A still flows after two days"};
+    const Absent unknown{"a voltage at rest is not known: measure both"};
+    const auto if_known = [&](Value value) { return joining.known ? value : Value{unknown}; };
     answer.values = {
         {"allowed", "may be plugged in, by this reckoning", {joining.allowed}},
-        {"current", "current at first", value_of(abs(joining.current))},
-        {"direction", "direction", {std::string(word_for(joining.direction))}},
+        {"current", "current at first", if_known(value_of(abs(joining.current)))},
+        {"direction", "direction", if_known({std::string(word_for(joining.direction))})},
         {"voltage_difference", "voltages at rest apart",
-         value_of(abs(joining.pack_voltage - joining.unit_voltage))},
+         if_known(value_of(abs(joining.pack_voltage - joining.unit_voltage)))},
         {"largest_voltage_difference", "largest that keeps the limits",
          joining.largest_difference ? value_of(*joining.largest_difference) : Value{no_limit}},
         {"weakest", "first to reach its limit",
          joining.weakest.empty() ? Value{no_limit} : Value{joining.weakest}},
         {"settles_in", "below 1 A after",
-         joining.settles_in && !untold ? value_of(*joining.settles_in) : Value{not_settled}},
-        {"moved", "charge that moves", untold ? Value{not_settled} : value_of(abs(joining.moved))},
-        {"pack_voltage", "voltage of the joining pack", value_of(joining.pack_voltage, 4)},
-        {"unit_voltage", "voltage of the unit", value_of(joining.unit_voltage, 4)},
-        {"pack_charge", "charge of the joining pack", value_of(joining.pack_charge, 2)},
-        {"unit_charge", "charge of the unit", value_of(joining.unit_charge, 2)},
+         if_known(joining.settles_in && !untold ? value_of(*joining.settles_in)
+                                                : Value{not_settled})},
+        {"moved", "charge that moves",
+         if_known(untold ? Value{not_settled} : value_of(abs(joining.moved)))},
+        {"pack_voltage", "voltage of the joining pack",
+         if_known(value_of(joining.pack_voltage, 4))},
+        {"unit_voltage", "voltage of the unit", if_known(value_of(joining.unit_voltage, 4))},
+        {"pack_charge", "charge of the joining pack", if_known(value_of(joining.pack_charge, 2))},
+        {"unit_charge", "charge of the unit", if_known(value_of(joining.unit_charge, 2))},
         {"in_parallel",
          "packs in parallel then",
          {static_cast<std::int64_t>(joining.in_parallel)}}};
+    if (!joining.known) {
+        return answer;
+    }
     answer.working = working(joining);
     answer.series = {course(joining)};
     return answer;

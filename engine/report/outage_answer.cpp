@@ -232,6 +232,7 @@ Chances chances_of(std::vector<outage::Ending> endings) {
 Chances chances_in_weathers(const Scenario& scenario, const outage::Ready& ready, int weathers,
                             std::uint64_t seed) {
     constexpr int most_more = 12;
+    constexpr std::size_t few_weathers = 64;
     if (!ready.sky) return chances_of(outage::endings_in_weathers(ready, weathers, seed));
     int panels = 0;
     for (const auto& group : ready.sky->groups)
@@ -239,15 +240,15 @@ Chances chances_in_weathers(const Scenario& scenario, const outage::Ready& ready
     const int packs = outage::count_of(ready.kinds);
     const auto design =
         sizing::design_of(std::make_shared<const outage::Ready>(ready), packs + most_more, panels);
-    if (!design.all_alike()) return chances_of(outage::endings_in_weathers(ready, weathers, seed));
-    const auto suns =
-        sizing::suns_in(design, panels, 0, std::min(weathers, design.most_weathers), seed);
+    auto suns = sizing::suns_in(design, panels, 0, std::min(weathers, design.most_weathers), seed);
     std::vector<outage::Ending> endings;
     for (const auto& ending : sizing::endings_under(design, packs, suns))
         endings.push_back({.lasts = ending.lasts, .survives = ending.survives});
     auto chances = chances_of(std::move(endings));
     const auto goal = sizing::goal_of(scenario);
     if (chances.of_lasting >= goal) return chances;
+    // Packs that differ are run one by one: under the first few of these weathers.
+    if (!design.all_alike() && suns.size() > few_weathers) suns.resize(few_weathers);
     const auto enough = sizing::fewest_packs(design, packs + 1, goal, suns);
     chances.surer = SurerPacks{.more = enough ? enough->packs - packs : 0,
                                .tried = most_more,

@@ -37,8 +37,8 @@ struct Chances {
 //   gives      percentiles by nearest rank; the interval of [Wilson 1927] for the chance
 [[nodiscard]] Chances chances_of(std::vector<outage::Ending> endings);
 
-// The endings of the unit as it is; and where packs are alike, `surer`, should the chance be below
-// what sizing::goal_of asks for.
+// The endings of the unit as it is; and `surer`, should the chance be below what sizing::goal_of
+// asks for: where packs differ, counted over the first 64 of the weathers.
 //   weathers   at least 1
 [[nodiscard]] Chances chances_in_weathers(const scenario::Scenario& scenario,
                                           const outage::Ready& ready, int weathers,

@@ -22,7 +22,8 @@ std::set<std::string> joined(std::set<std::string> base, const std::set<std::str
 const std::map<std::string, std::set<std::string>>& may_include() {
     static const std::set<std::string> over_scenario = {"scenario"};
     static const auto over_physics = joined(physics, {"scenario"});
-    static const auto over_clock = joined(over_physics, {"checks", "outage"});
+    static const auto over_unit = joined(over_physics, {"unit"});
+    static const auto over_clock = joined(over_unit, {"checks", "outage"});
     static const auto over_sizing = joined(over_clock, {"sizing"});
     static const std::map<std::string, std::set<std::string>> table = {
         {"units", {}},
@@ -32,8 +33,9 @@ const std::map<std::string, std::set<std::string>>& may_include() {
         {"motor", over_scenario},
         {"solar", over_scenario},
         {"wiring", over_scenario},
-        {"checks", over_physics},
-        {"outage", over_physics},
+        {"unit", over_physics},
+        {"checks", over_unit},
+        {"outage", over_unit},
         {"sizing", over_clock},
         {"report", over_sizing},
         {"command_line", joined(over_sizing, {"report"})},

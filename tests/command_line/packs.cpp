@@ -17,7 +17,7 @@ TEST(candlemark_packs, names_the_build_its_chance_and_its_neighbour) {
     EXPECT_EQ(ended.status, 0) << ended.errors;
     EXPECT_THAT(ended.output, HasSubstr("packs and three panels last to the end"));
     EXPECT_THAT(ended.output, HasSubstr("with a chance of"));
-    EXPECT_THAT(ended.output, HasSubstr("of 1000 weathers"));
+    EXPECT_THAT(ended.output, HasSubstr("of 64 weathers"));  // packs that differ are run by the clock
     EXPECT_THAT(ended.output, HasSubstr("Chance of lasting in %"));
     EXPECT_THAT(ended.output, HasSubstr("What matters most"));
 }

@@ -10,6 +10,7 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
+using wiring_builds::unit;  // not the folder of the engine
 using checks::Verdict;
 
 template <class T>

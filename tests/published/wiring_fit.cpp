@@ -13,6 +13,7 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
+using wiring_builds::unit;  // not the folder of the engine
 using checks::Verdict;
 using testing::HasSubstr;
 

@@ -101,6 +101,65 @@ TEST(join, a_fuse_in_a_circuit_that_feeds_the_pack_counts) {
     EXPECT_TRUE(checks::join(made)->allowed);
 }
 
+// A 50 A fuse and a 50 A plug, said by keys or by the circuit that feeds the joining pack: 64 A at
+// 0.9 V over 14 mohm are refused, and 50 A x 14 mohm = 0.70 V are the most.
+TEST(join, a_fuse_and_a_plug_limit_alike_by_key_and_by_circuit) {
+    auto unit = lithium(0.6);
+    auto pack = lithium(0.6);
+    unit.fuse.reset();
+    pack.fuse.reset();
+    for (auto* one : {&unit, &pack}) {
+        one->charge_limit = 200.0 * ampere;
+        one->current_limit = 200.0 * ampere;
+        one->resistance = 0.005 * ohm;
+    }
+    unit.lead_resistance = 0.001 * ohm;
+    unit.rested_voltage = 12.5 * volt;
+    pack.lead_resistance = 0.003 * ohm;
+    pack.rested_voltage = 13.4 * volt;
+    auto keys = two(unit, pack);
+    keys.packs[1].fuse = 50.0 * ampere;
+    auto circuit = two(unit, pack);
+    circuit.circuits = {{.name = "lead",
+                         .feeds = {"spare"},
+                         .links = {scenario::Fuse{.rating = 50.0 * ampere},
+                                   scenario::Connector{.rating = 50.0 * ampere}}}};
+    for (const auto& made : {keys, circuit}) {
+        const auto joining = checks::join(made);
+        ASSERT_TRUE(joining);
+        EXPECT_NEAR(joining->current / ampere, 64.3, 0.5);
+        EXPECT_FALSE(joining->allowed);
+        EXPECT_NEAR(*joining->largest_difference / volt, 0.70, 0.007);
+    }
+}
+
+TEST(join, a_pack_whose_name_is_part_of_another_is_told_to_have_no_fuse) {
+    auto made = two(lithium(0.6), lithium(0.6));
+    auto third = lithium(0.6);
+    third.name = "spare 2";
+    made.packs.push_back(third);
+    made.packs[1].fuse.reset();
+    made.packs[2].fuse.reset();
+    EXPECT_TRUE(says(*checks::join(made), "spare, spare 2"));
+    made.packs[2].fuse = 100.0 * ampere;
+    EXPECT_TRUE(says(*checks::join(made), "given for: spare"));
+}
+
+TEST(join, voltages_that_nobody_read_cannot_be_judged) {
+    auto unit = lithium(0.6);
+    auto pack = lithium(0.6);
+    pack.charge.reset();
+    const auto joining = checks::join(two(unit, pack));
+    ASSERT_TRUE(joining);
+    EXPECT_FALSE(joining->known);
+    EXPECT_FALSE(joining->allowed);
+    EXPECT_TRUE(std::ranges::any_of(joining->findings, [](const scenario::Finding& finding) {
+        return finding.where == "pack spare" && finding.mend.find("measure both") == 0;
+    }));
+    pack.rested_voltage = 13.2 * volt;
+    EXPECT_TRUE(checks::join(two(unit, pack))->known);
+}
+
 TEST(join, a_single_pack_has_nothing_to_join) {
     scenario::Scenario made;
     made.packs = {lithium(0.5)};

@@ -7,6 +7,7 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
+using wiring_builds::unit;  // not the folder of the engine
 using checks::Reach;
 using testing::ElementsAre;
 using testing::IsEmpty;

@@ -235,10 +235,11 @@ links = [{wire = "4 AWG", length = "2 ft", insulation = "105 degC"}, {fuse = "10
     ASSERT_TRUE(read.has_value());
     scenario::Assumptions assumptions;
     Errors errors;
-    const auto kinds = outage::kinds_of(read->scenario, celsius(20.0), {}, assumptions, errors);
+    const auto built = unit::built(read->scenario, {.packs = celsius(20.0)}).value();
+    const auto kinds = outage::kinds_of(built, assumptions, errors);
     ASSERT_EQ(kinds.size(), 1u);
-    EXPECT_EQ(kinds.front().fuse, 100.0 * ampere);
-    EXPECT_EQ(kinds.front().fuse_opens.size(), 5u);
+    EXPECT_EQ(kinds.front().fuse->rating, 100.0 * ampere);
+    EXPECT_EQ(kinds.front().fuse->opens.size(), 5u);
 }
 
 // ---- Days of their own temperature.

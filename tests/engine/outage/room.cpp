@@ -90,13 +90,13 @@ TEST(room, a_question_of_one_moment_takes_the_coldest_day_or_the_days_left) {
 }
 
 TEST(room, a_day_on_which_no_battery_works_is_refused) {
-    scenario::Assumptions told;
-    Errors errors;
     const auto scenario = january("battery_temperature = \"5 degC\"");
-    (void)outage::kinds_of(scenario, celsius(5.0),
-                           {{{}, celsius(5.0)}, {1.0 * day, celsius(-90.0)}}, told, errors);
-    ASSERT_EQ(errors.size(), 1U);
-    EXPECT_EQ(errors.front().where, "outage.battery_temperature");
+    const auto built = unit::built(
+        scenario,
+        {.packs = celsius(5.0), .days = {{{}, celsius(5.0)}, {1.0 * day, celsius(-90.0)}}});
+    ASSERT_FALSE(built);
+    ASSERT_EQ(built.error().size(), 1U);
+    EXPECT_EQ(built.error().front().where, "outage.battery_temperature");
 }
 
 TEST(room, the_answer_tells_how_much_can_be_drawn_on_the_coldest_and_the_warmest_day) {
