@@ -3,6 +3,7 @@
 #include <cassert>
 #include <stdexcept>
 
+#include "outage/overload.hpp"
 #include "outage/packs.hpp"
 
 namespace outage {
@@ -30,6 +31,7 @@ struct Taken {
     Power idle{};
     Power direct{};
     Power converter{};  // lost in adaptors
+    Power branches{};   // lost in the circuits of 12 V loads
     [[nodiscard]] Power at_bus() const { return at_inverter + direct; }
 };
 
@@ -39,6 +41,7 @@ class Clock {
   public:
     Clock(const Unit& unit, Duration midnight, Keep keep, std::vector<SunOfDay>* days)
         : unit_(unit), midnight_(midnight), keep_(keep), days_(days), packs_(unit) {
+        if (unit.main_fuse && unit.inverter) main_ = Overload(*unit.main_fuse);
         course_.limited_by = LimitedBy::none;
         course_.lowest_voltage = std::numeric_limits<Voltage>::infinity();
         course_.ledger.stored_at_start = packs_.stored();
@@ -102,6 +105,9 @@ class Clock {
     Supply supply_ = Supply::serving;
     bool inverter_rests_ = false;
     Duration rests_until_{};
+    Overload main_;  // the fuse in front of the inverter
+    Current in_main_{};
+    bool main_blown_ = false;
     bool overloaded_ = false;
     bool inverter_was_on_ = true;
     bool first_step_ = true;
@@ -162,7 +168,7 @@ class Clock {
 
     [[nodiscard]] bool inverter_runs(const DemandStep& demand) const {
         return unit_.inverter && demand.inverter_on && !inverter_rests_ && !overloaded_ &&
-               supply_ == Supply::serving;
+               !main_blown_ && supply_ == Supply::serving;
     }
 
     [[nodiscard]] Taken taken(const DemandStep& demand) const {
@@ -170,7 +176,8 @@ class Clock {
         taken.wanted = (demand.inverter_on ? demand.ac : Power{}) + demand.direct_useful;
         if (supply_ != Supply::serving) return taken;
         taken.direct = demand.direct;
-        taken.converter = demand.direct - demand.direct_useful;
+        taken.branches = demand.in_branches;
+        taken.converter = demand.direct - demand.direct_useful - demand.in_branches;
         taken.served = demand.direct_useful;
         if (!inverter_runs(demand)) return taken;
         taken.ac = demand.ac;
@@ -233,6 +240,13 @@ class Clock {
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
         const Duty now_duty = duty(demand);
+        const Duration looked = main_fuse_stands(now_taken, net, now_duty);
+        if (looked <= at_once) {
+            main_fuse_opens(net);
+            return;
+        }
+        const bool looks_first = looked < leg;
+        leg = std::min(leg, looked);
         const bool kept = keep_.trace && now_ >= next_point_;
         if (kept) add_trace_point(now_taken, sun.offered, now_duty, demand.charger);
         const Leg step = packs_.advance(now_duty, net, leg);
@@ -244,8 +258,9 @@ class Clock {
             course_.trace.pop_back();  // nothing lasted: the next leg begins at the same instant
         }
         add_unserved(now_taken, step.time);
+        if (main_.running()) main_.pass(in_main_, step.time);
         if (step.ending == battery::Ending::completed) {
-            now_ = rest_ends_first ? rests_until_ : end;
+            now_ = looks_first ? now_ + leg : rest_ends_first ? rests_until_ : end;
         } else {
             now_ = std::min(end, now_ + step.time);
             handle(step, demand, net);
@@ -254,6 +269,31 @@ class Clock {
         last_sun_ = sun.offered;
         last_charger_ = demand.charger;
         last_sun_taken_ = sun_taken;
+    }
+
+    // Until the fuse in front of the inverter opens, or is to be looked at again. method.md (13)
+    [[nodiscard]] Duration main_fuse_stands(const Taken& taken, Power net, Duty now_duty) {
+        constexpr Duration forever = std::numeric_limits<double>::infinity() * second;
+        in_main_ = {};
+        const auto bears = main_.watched(0);
+        if (!bears) return forever;
+        if (!(taken.at_inverter > Power{})) {
+            if (main_.running()) main_.settle({});
+            return forever;
+        }
+        if (!main_.running() && taken.at_inverter <= *bears * unit_.inverter->cutoff_voltage)
+            return forever;
+        in_main_ = taken.at_inverter / packs_.operating_point(now_duty, net).voltage;
+        main_.settle(in_main_);
+        main_.rise_to(in_main_);
+        const auto standing = main_.standing(in_main_);
+        return standing.still <= at_once ? Duration{} : until_looked_at(standing);
+    }
+
+    void main_fuse_opens(Power net) {
+        note(EventKind::main_fuse_opens, net, {}, in_main_);
+        main_blown_ = true;
+        fails(LimitedBy::fuse);
     }
 
     // The supply fails now, wholly or in part; only the first time counts. method.md (2)
@@ -278,7 +318,7 @@ class Clock {
         ledger.inverter_loss += (taken.at_inverter - taken.ac) * time;
         ledger.idle += taken.idle * time;
         ledger.converter_loss += taken.converter * time;
-        ledger.wiring_loss += step.in_paths;
+        ledger.wiring_loss += step.in_paths + taken.branches * time;
         ledger.battery_loss += step.energy.in_resistance - step.in_paths +
                                step.energy.between_wells + step.energy.in_charging;
         ledger.charging_loss += step.energy.in_charging;

@@ -63,6 +63,7 @@ enum class EventKind {
     packs_cut_off,  // the pack's own low-voltage protection
     packs_over_current,
     fuse_opens,
+    main_fuse_opens,  // between the bus and the inverter; what hangs at the bus goes on
     cannot_be_delivered,  // no operating point: more power than the packs can give
     supply_back,
     packs_full,

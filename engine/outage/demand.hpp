@@ -24,6 +24,7 @@ struct DemandStep {
     units::ReactivePower ac_reactive{};  // lagging
     units::Power direct{};               // at the bus: 12 V and USB loads with their adaptors
     units::Power direct_useful{};        // the part of `direct` that reaches the loads
+    units::Power in_branches{};          // the part of `direct` lost in the circuits to them
     bool inverter_on = false;            // by its daily hours; `ac` is zero while it is off
     units::Power charger{};              // offered at the bus by chargers other than the sun
 

@@ -10,6 +10,9 @@ namespace {
 
 // A fuse that has been warm forgets it after so long at what it bears; ours, on the cautious side.
 constexpr Duration cools_in = 15.0 * minute;
+// How long a fuse may warm at one current before it is looked at again; part of what is left.
+constexpr double next_look = 1.0 / 64.0;
+constexpr Duration shortest_look = 1.0 * second;
 constexpr double hair = 1e-9;  // of a level: rounding, not a change of current
 
 // The longest that a current just above this one is stated to be stood.
@@ -21,6 +24,11 @@ Duration stood_above(const std::vector<scenario::PulseLimit>& pulses, Current ab
 }
 
 }  // namespace
+
+Duration until_looked_at(const Overload::Standing& standing) {
+    if (!standing.fuse) return standing.still;
+    return std::min(standing.still, std::max(shortest_look, next_look * standing.still));
+}
 
 Overload::Overload(const Bank& bank) {
     std::vector<Current> limits;
@@ -46,15 +54,44 @@ Overload::Overload(const Bank& bank) {
     });
 }
 
+Overload::Overload(const MainFuse& fuse)
+    : Overload(Bank{.fuse = fuse.rating,
+                    .fuse_opens = fuse.opens,
+                    .fuse_kept = fuse.kept,
+                    .at_start = {},
+                    .name = {}}) {}
+
+Overload Overload::of_charging(const Bank& bank) {
+    Bank fuse_alone = bank;
+    fuse_alone.current_limit.reset();
+    fuse_alone.pulse.clear();
+    Overload made(fuse_alone);
+    const auto& most = bank.setup.charging.largest;
+    const auto bears = made.watched();
+    if (!bank.setup.charging.allowed || (bears && most && *most <= *bears)) return {};
+    return made;
+}
+
+void Overload::rise_to(Current now) {
+    while (passed_ < levels_.size() && now > levels_[passed_].above)
+        ++passed_;
+}
+
 Overload::Overload(const Bank& bank, const Overload& before) : Overload(bank) {
-    warmed_ = before.warmed_;
-    cooled_ = before.cooled_;
-    strain_ = before.strain_;
+    *this = after(before);
+}
+
+Overload Overload::after(const Overload& before) const {
+    Overload made = *this;
+    made.warmed_ = before.warmed_;
+    made.cooled_ = before.cooled_;
+    made.strain_ = before.strain_;
     Duration spent{};
     for (const Level& level : before.levels_)
         spent = std::max(spent, level.spent);
-    for (Level& level : levels_)
+    for (Level& level : made.levels_)
         level.spent = spent;
+    return made;
 }
 
 std::optional<Current> Overload::watched(std::size_t passed) const {

@@ -17,8 +17,15 @@ class Overload {
   public:
     Overload() = default;  // bears everything
     explicit Overload(const Bank& bank);
+    explicit Overload(const MainFuse& fuse);
     // The same bank on another day: what it has stood so far goes on counting.
     Overload(const Bank& bank, const Overload& before);
+
+    // The fuse alone, which does not ask which way the current goes: for what charges a pack.
+    // Bears everything where the pack takes no more than its fuse bears for ever.
+    [[nodiscard]] static Overload of_charging(const Bank& bank);
+    // Keeps what it stood before, on another day.
+    [[nodiscard]] Overload after(const Overload& before) const;
 
     // Whether anything is stood for a time rather than not at all.
     [[nodiscard]] bool timed() const { return timed_; }
@@ -31,7 +38,9 @@ class Overload {
     [[nodiscard]] std::optional<units::Current> watched() const { return watched(passed_); }
     [[nodiscard]] std::optional<units::Current> watched(std::size_t passed) const;
 
-    void rise() { ++passed_; }        // the current has come to what is watched
+    void rise() { ++passed_; }  // the current has come to what is watched
+    // Rises above all that the current is beyond.
+    void rise_to(units::Current now);
     void settle(units::Current now);  // forgets what the current has fallen below
     void forget();                    // switched off for long
 
@@ -66,5 +75,9 @@ class Overload {
 
     [[nodiscard]] std::optional<units::Duration> opens_after(units::Current current) const;
 };
+
+// How long a current may be taken to stay as it is before what it warms is looked at again.
+[[nodiscard]] units::Duration until_looked_at(const Overload::Standing& standing);
+inline constexpr units::Duration at_once = 1e-6 * units::second;
 
 }  // namespace outage

@@ -16,7 +16,9 @@ LikePacks::LikePacks(const Unit& unit)
       count_(unit.bank.count),
       inner_share_(0.0),
       wells_(unit.bank.at_start),
-      overload_(bank_) {
+      overload_(bank_),
+      charging_(Overload::of_charging(bank_)),
+      watched_(charging_.levels() > 0) {
     prepare();
 }
 
@@ -48,6 +50,8 @@ void LikePacks::prepare() {
 void LikePacks::begin_day(std::size_t day) {
     bank_ = on_day(unit_, 0, day);
     overload_ = Overload(bank_, overload_);
+    charging_ = Overload::of_charging(bank_).after(charging_);
+    watched_ = charging_.levels() > 0 || blown_;
     prepare();
 }
 
@@ -58,16 +62,6 @@ battery::Prepared LikePacks::prepared(const battery::Stops& stops) const {
 }
 
 namespace {
-
-// How long a fuse may warm at one current before it is looked at again; part of what is left.
-constexpr double next_look = 1.0 / 64.0;
-constexpr Duration shortest_look = 1.0 * second;
-constexpr Duration at_once = 1e-6 * second;
-
-Duration until_looked_at(const Overload::Standing& standing) {
-    if (!standing.fuse) return standing.still;
-    return std::min(standing.still, std::max(shortest_look, next_look * standing.still));
-}
 
 // Some of a leg and then more of it, which says how it ends.
 Leg then(const Leg& first, Leg more) {
@@ -106,6 +100,36 @@ Leg LikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
             overload_.rise();
         else if (more.ending != battery::Ending::completed || so_far.time >= time)
             return so_far;
+    }
+}
+
+// Behind a fuse that has opened nothing flows: all that is offered is left over.
+Leg LikePacks::cut_off_from(Duty duty, Power power, Duration time) {
+    Leg leg = step(at(duty), Power{}, time);
+    leg.energy.unaccepted += -power * leg.time;
+    return leg;
+}
+
+// What charges the packs goes through their fuses: on, until one opens. method.md (13)
+Leg LikePacks::charge(Duty duty, Power power, Duration time) {
+    if (blown_) return cut_off_from(duty, power, time);
+    Leg so_far;
+    for (;;) {
+        const Current into = -operating_point(duty, power).current / count_;
+        charging_.settle(into);
+        charging_.rise_to(into);
+        const auto standing = charging_.standing(into);
+        if (standing.still <= at_once) {
+            so_far.ending = battery::Ending::current_limit;
+            so_far.opens = standing;
+            so_far.at_pack = -into;
+            return so_far;
+        }
+        const Leg more =
+            step(at(duty), power, std::min(time - so_far.time, until_looked_at(standing)));
+        charging_.pass(std::max(into, more.largest), more.time);
+        so_far = then(so_far, more);
+        if (more.ending != battery::Ending::completed || so_far.time >= time) return so_far;
     }
 }
 
@@ -163,6 +187,8 @@ UnlikePacks::UnlikePacks(const Unit& unit)
       opened_at_(banks_.size()),
       overloads_(overloads_of(banks_)) {
     for (const Bank& bank : banks_) {
+        charging_.push_back(Overload::of_charging(bank));
+        watched_ = watched_ || charging_.back().levels() > 0;
         usable_ += static_cast<double>(bank.count) * bank.usable;
         rated_ += static_cast<double>(bank.count) * bank.rated;
     }
@@ -207,13 +233,13 @@ Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
 
 Leg UnlikePacks::advance(Duty duty, Power power, Duration time) {
     Leg leg;
-    if (!any_running_) leg = step(duty, power, time);
+    if (!any_running_ && !watched_) leg = step(duty, power, time);
     if (leg.ending == battery::Ending::current_limit) {
         overloads_[leg.pack].rise();
         refit(leg.pack);
         any_running_ = true;
     }
-    if (any_running_) {
+    if (any_running_ || watched_) {
         leg = stand(leg, duty, power, time);
         look_who_runs();
     }
@@ -236,6 +262,7 @@ void UnlikePacks::begin_day(std::size_t day) {
     for (std::size_t i = 0; i < banks_.size(); ++i) {
         banks_[i] = on_day(unit_, i, day);
         overloads_[i] = Overload(banks_[i], overloads_[i]);
+        charging_[i] = Overload::of_charging(banks_[i]).after(charging_[i]);
         refit(i);
     }
     look_who_runs();
@@ -268,6 +295,16 @@ Leg UnlikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
                 whose = i;
             }
         }
+        for (std::size_t i = 0; watched_ && i < banks_.size(); ++i) {
+            auto& fuse = charging_[i];
+            fuse.settle(-currents[i]);
+            fuse.rise_to(-currents[i]);
+            const auto standing = fuse.standing(-currents[i]);
+            if (standing.still < first.still) {
+                first = standing;
+                whose = i;
+            }
+        }
         if (first.still <= at_once) {
             so_far.ending = battery::Ending::current_limit;
             so_far.pack = whose;
@@ -280,6 +317,8 @@ Leg UnlikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
         for (std::size_t i = 0; i < banks_.size(); ++i)
             if (overloads_[i].running())
                 overloads_[i].pass(std::max(currents[i], bank_.current_of(i)), more.time);
+        for (std::size_t i = 0; watched_ && i < banks_.size(); ++i)
+            charging_[i].pass(std::max(-currents[i], -bank_.current_of(i)), more.time);
         so_far = then(so_far, more);
         if (more.ending == battery::Ending::current_limit) {
             overloads_[more.pack].rise();

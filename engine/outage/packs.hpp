@@ -51,7 +51,11 @@ class LikePacks {
     [[nodiscard]] units::StateOfCharge charge() const;
     [[nodiscard]] bool beyond_usable() const { return wells_.removed >= most_removed(bank_); }
     // What the ending of a leg by a pack opens; likewise for a current beyond a limit.
-    Opened open(const Leg&, units::Power) { return Opened::all; }
+    Opened open(const Leg& leg, units::Power) {
+        blown_ = leg.opens.fuse;
+        watched_ = watched_ || blown_;
+        return Opened::all;
+    }
     void wait_for_charge();
     void come_back() { overload_.forget(); }
     void demand_is(units::Power) {}
@@ -73,6 +77,9 @@ class LikePacks {
     double inner_share_;
     battery::Wells wells_;
     Overload overload_;
+    Overload charging_;     // the fuse, where what is charged may be too much for it
+    bool watched_ = false;  // there is such a fuse
+    bool blown_ = false;
     Serving serving_;
     std::vector<Serving> overloaded_;  // by levels passed, from one
     battery::Prepared idle_;
@@ -83,6 +90,8 @@ class LikePacks {
     [[nodiscard]] battery::Prepared prepared(const battery::Stops& stops) const;
     [[nodiscard]] Leg step(const battery::Prepared& pack, units::Power power, units::Duration time);
     [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
+    [[nodiscard]] Leg charge(Duty duty, units::Power power, units::Duration time);
+    [[nodiscard]] Leg cut_off_from(Duty duty, units::Power power, units::Duration time);
     [[nodiscard]] const battery::Prepared& at(Duty duty, std::size_t passed = 0) const {
         const Serving& serving = passed == 0 ? serving_ : overloaded_[passed - 1];
         switch (duty) {
@@ -137,6 +146,8 @@ class UnlikePacks {
     std::vector<State> states_;
     std::vector<units::Power> opened_at_;
     std::vector<Overload> overloads_;
+    std::vector<Overload> charging_;  // their fuses, for what charges them
+    bool watched_ = false;            // some fuse may carry too much of it
     bool any_running_ = false;  // of these; looked at again after each time something is stood
     std::vector<std::size_t> closed_again_;
     units::Charge waits_below_{};
@@ -176,6 +187,8 @@ inline Leg LikePacks::step(const battery::Prepared& pack, units::Power power,
 inline Leg LikePacks::advance(Duty duty, units::Power power, units::Duration time) {
     if (overload_.running()) [[unlikely]]
         return stand({}, duty, power, time);
+    if (watched_ && power < units::Power{}) [[unlikely]]
+        return charge(duty, power, time);
     Leg leg = step(at(duty), power, time);
     if (leg.ending != battery::Ending::current_limit) [[likely]]
         return leg;
@@ -184,6 +197,7 @@ inline Leg LikePacks::advance(Duty duty, units::Power power, units::Duration tim
 }
 
 inline battery::OperatingPoint LikePacks::operating_point(Duty duty, units::Power power) const {
+    if (blown_) power = units::Power{};
     auto point = battery::operating_point(at(duty), wells_, power / count_);
     point.current *= count_;
     return point;

@@ -3,6 +3,7 @@
 #include "unit/built.hpp"
 
 #include "motor/appliances.hpp"
+#include "outage/branches.hpp"
 #include "outage/chargers.hpp"
 #include "outage/demand_findings.hpp"
 #include "outage/ready_sun.hpp"
@@ -65,12 +66,18 @@ void make_units(Ready& ready, const scenario::Scenario& scenario,
     append(ready.assumptions, built->of_inverter);
     append(ready.findings, built->findings);
     append(errors, built->inverter_refused);
+    ready.branches = built->branches;
+    ready.nominal = built->nominal();
     ready.kinds = kinds_of(*built, ready.assumptions, errors);
     if (count_of(ready.kinds) == 0) return;
     const auto& inverter = built->inverter;
     if (inverter) ready.shared_path = built->main.resistance.value;
     auto like_all = unit_of(ready.kinds, ready.shared_path);
     like_all.inverter = inverter;
+    if (const auto& fuse = built->main.fuse; fuse && inverter)
+        like_all.main_fuse = MainFuse{.rating = fuse->value.rating,
+                                      .opens = fuse->value.opens,
+                                      .kept = fuse->value.kept.hard};
     ready.units = {like_all, like_all, like_all};
     append(ready.findings, joining_findings(like_all));
     if (!inverter) return;
@@ -84,6 +91,7 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
     auto demand = or_errors(plan_demand(scenario), errors);
     if (!demand) return;
     ready.demand = std::move(*demand);
+    append(ready.findings, branch_findings(ready.demand, ready.branches, ready.nominal));
     append(ready.assumptions, ready.demand.assumptions);
     for (const auto end : {End::earliest, End::likely, End::latest})
         ready.steps[static_cast<std::size_t>(end)] = steps_of(ready, ready.demand, end);
@@ -129,13 +137,15 @@ std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End e
     const auto which = end == End::earliest ? Case::high
                        : end == End::latest ? Case::low
                                             : Case::likely;
-    auto steps = demand_steps(demand, which);
+    auto steps =
+        with_branches(demand_steps(demand, which), demand, which, ready.branches, ready.nominal);
     return ready.chargers.empty() ? steps : with_chargers(steps, ready.chargers);
 }
 
 Unit with_packs(const Ready& ready, End end, int count) {
     Unit unit = unit_of(with_count(ready.kinds, count), ready.shared_path);
     unit.inverter = ready.units[static_cast<std::size_t>(end)].inverter;
+    unit.main_fuse = ready.units[static_cast<std::size_t>(end)].main_fuse;
     return unit;
 }
 

@@ -38,6 +38,8 @@ struct Ready {
     PackKinds kinds;                  // of pack, alike ones together
     std::array<Unit, 3> units;        // by End: only the inverter's idle differs
     units::Resistance shared_path{};  // carries the current of all packs
+    std::vector<unit::Branch> branches;
+    units::Voltage nominal{};
     Demand demand;
     std::vector<ChargerRuns> chargers;             // other than the sun
     std::array<std::vector<DemandStep>, 3> steps;  // by End; with what the chargers offer

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <limits>
 
 #include "outage/overload.hpp"
 
@@ -24,6 +25,25 @@ Bank on_day(const Unit& unit, std::size_t bank, std::size_t day) {
 
 std::optional<Current> first_limit(const Bank& bank) {
     return Overload(bank).watched(0);
+}
+
+Power charge_borne(const Bank& bank) {
+    const auto bears = Overload::of_charging(bank).watched();
+    if (!bears) return std::numeric_limits<double>::infinity() * watt;
+    // at no lower voltage than that of an empty pack
+    return static_cast<double>(bank.count) * *bears *
+           bank.setup.open_circuit->voltage(StateOfCharge(0.0));
+}
+
+bool main_fuse_may_open(const Unit& unit, std::span<const DemandStep> steps) {
+    if (!unit.main_fuse || !unit.inverter) return false;
+    const auto bears = Overload(*unit.main_fuse).watched();
+    return std::ranges::any_of(steps, [&](const DemandStep& step) {
+        if (!step.inverter_on) return false;
+        const auto apparent = inverter::apparent(step.ac, step.ac_reactive);
+        return inverter::dc_power(*unit.inverter, step.ac, apparent) >
+               *bears * unit.inverter->cutoff_voltage;
+    });
 }
 
 battery::Stops protection(const Bank& bank) {

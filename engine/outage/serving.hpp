@@ -1,7 +1,10 @@
 // The bank as it serves before anything has failed.
 #pragma once
 
+#include <span>
+
 #include "battery/prepared.hpp"
+#include "outage/demand.hpp"
 #include "outage/unit.hpp"
 #include "units/quantities.hpp"
 
@@ -15,6 +18,13 @@ inline constexpr double counts_as_full = 0.005;  // of the rated charge; common 
 
 // The least current that the protection or the fuse does not bear for ever.
 [[nodiscard]] std::optional<units::Current> first_limit(const Bank& bank);
+
+// What may be offered to all packs of the bank before the fuse of one could carry more than it
+// bears for ever; infinite where that cannot be.
+[[nodiscard]] units::Power charge_borne(const Bank& bank);
+
+// Whether some step asks so much of the inverter that the fuse in front of it may open.
+[[nodiscard]] bool main_fuse_may_open(const Unit& unit, std::span<const DemandStep> steps);
 
 // Limits of the packs themselves, of their fuses and of what may be used of them.
 [[nodiscard]] battery::Stops protection(const Bank& bank);

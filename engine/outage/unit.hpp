@@ -49,6 +49,14 @@ struct DayOfUnit {
     std::vector<BankOfDay> banks;
 };
 
+// A fuse or breaker on a way that all packs share.
+struct MainFuse {
+    units::Current rating{};
+    wiring::Envelope opens = {};  // empty where only its rating is known
+    double kept = 1.0;            // share of its rating that the warmth of the case leaves
+};
+
+//   main_fuse   between the bus and the inverter
 //   others   banks that differ from the first, on the same bus
 //   shared   carries the current of all packs; nought where it is in the path of alike ones
 //   days     in order, the first from 0; empty where the packs keep one temperature. The banks
@@ -58,6 +66,7 @@ struct Unit {
     std::vector<Bank> others = {};
     units::Resistance shared{};
     std::optional<inverter::Model> inverter;
+    std::optional<MainFuse> main_fuse = {};
     std::vector<DayOfUnit> days = {};
 };
 

@@ -103,10 +103,26 @@ void find_over_current(Finder& finder) {
                    "Add a pack in parallel or drop a large load at this hour.", event->at);
     }
     if (const Event* event = finder.first(EventKind::fuse_opens)) {
-        finder.add(Severity::stop, "fuse",
-                   fmt::format("A fuse opens at {}{}; what it feeds stays off until somebody "
-                               "replaces it.",
-                               in_words(event->current), after_words(*event)),
+        finder.add(
+            Severity::stop, "fuse",
+            fmt::format("A fuse opens at {}{}{}; what it feeds stays off until somebody "
+                        "replaces it.",
+                        in_words(abs(event->current)),
+                        event->current < units::Current() ? " of charge" : "", after_words(*event)),
+            event->current < units::Current()
+                ? "Charge with less. A larger fuse only where wire, switch and connector "
+                  "allow it."
+                : "Lower the draw. A larger fuse only where wire, switch and connector allow it.",
+            event->at);
+    }
+}
+
+void find_main_fuse(Finder& finder) {
+    if (const Event* event = finder.first(EventKind::main_fuse_opens)) {
+        finder.add(Severity::stop, "inverter",
+                   fmt::format("The fuse in front of the inverter opens at {}; everything behind "
+                               "it stays off until somebody replaces it.",
+                               in_words(event->current)),
                    "Lower the draw. A larger fuse only where wire, switch and connector allow it.",
                    event->at);
     }
@@ -204,6 +220,7 @@ bool cuts(EventKind kind, Outlet from) {
         case EventKind::fuse_opens:
             return true;
         case EventKind::inverter_off_low_voltage:
+        case EventKind::main_fuse_opens:
         case EventKind::inverter_overload:
         case EventKind::cannot_be_delivered:
             return from == Outlet::ac;
@@ -387,6 +404,7 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_overload(finder);
     find_undeliverable(finder);
     find_over_current(finder);
+    find_main_fuse(finder);
     find_strain(finder);
     find_hot_plug(finder);
     for (auto& finding : bank_findings(scenario, plan)) {
@@ -429,6 +447,8 @@ std::string_view words_for(EventKind kind) {
             return "a pack gives more than its limit";
         case EventKind::fuse_opens:
             return "a fuse opens";
+        case EventKind::main_fuse_opens:
+            return "the fuse in front of the inverter opens";
         case EventKind::cannot_be_delivered:
             return "more is asked than the packs can give";
         case EventKind::supply_back:

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cassert>
+#include <cmath>
 
 #include "outage/overload.hpp"
 #include "outage/serving.hpp"
@@ -20,6 +21,7 @@ ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day) {
     const auto bank = outage::on_day(unit, 0, day);
     return {.count = bank.count,
             .timed = outage::Overload(bank).timed(),
+            .charge_borne = outage::charge_borne(bank),
             .with_inverter = outage::serving(bank, unit.inverter, true),
             .direct = outage::serving(bank, unit.inverter, false)};
 }
@@ -30,6 +32,7 @@ LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& uni
     const auto& unit = ready.units[likely];
     const auto first = outage::on_day(unit, 0, 0);
     LaneWorld made{.at_start = first.at_start, .already_empty = outage::starts_empty(first)};
+    made.main_fuse_may_open = outage::main_fuse_may_open(unit, ready.steps[likely]);
     for (std::size_t day = 0; day < std::max<std::size_t>(1, unit.days.size()); ++day) {
         auto& packs = made.days.emplace_back();
         for (const auto& of_count : units)
@@ -52,6 +55,17 @@ LaneEnding run_alone(const Design& design, const LaneJob& job) {
     return {.lasts = course.lasts, .survives = course.survives};
 }
 
+// Whether so much may be offered that a fuse could open on the charge.
+bool may_open_on_charge(const Design& design, const LaneWorld& world, const LaneJob& job) {
+    const auto& packs = world.days.front()[static_cast<std::size_t>(job.packs - 1)];
+    if (!std::isfinite(packs.charge_borne / watt)) return false;
+    Power most = job.sun.empty() ? Power{} : *std::ranges::max_element(job.sun) * watt;
+    Power charger{};
+    for (const auto& step : design.ready->steps[likely])
+        charger = std::max(charger, step.charger);
+    return most + charger > packs.charge_borne;
+}
+
 }  // namespace
 
 void run_outages(const Design& design, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
@@ -65,7 +79,8 @@ void run_outages(const Design& design, std::span<const LaneJob> jobs, std::span<
         std::size_t count = 0;
         for (std::size_t i = 0; i < jobs.size(); ++i) {
             if (jobs[i].sun.empty() != (world == &design.dark)) continue;
-            if (!design.alike(jobs[i].packs)) {
+            if (!design.alike(jobs[i].packs) || world->main_fuse_may_open ||
+                may_open_on_charge(design, *world, jobs[i])) {
                 endings[i] = run_alone(design, jobs[i]);
                 continue;
             }

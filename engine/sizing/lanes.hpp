@@ -16,10 +16,12 @@
 namespace sizing {
 
 // One number of packs, ready to serve: through the inverter, and to 12 V loads alone.
-//   timed   a current above what they bear for ever is stood for a time: the clock's business
+//   timed          a current above what they bear for ever is stood for a time: the clock's business
+//   charge_borne   likewise what is offered beyond it, which a fuse may not bear
 struct ReadyPacks {
     int count = 1;
     bool timed = false;
+    units::Power charge_borne{};
     battery::Prepared with_inverter;
     battery::Prepared direct;
 };
@@ -33,6 +35,7 @@ struct LaneWorld {
     std::vector<std::vector<ReadyPacks>> days;
     battery::Wells at_start;
     bool already_empty = false;
+    bool main_fuse_may_open = false;  // the clock's business
 };
 
 // One outage to run.

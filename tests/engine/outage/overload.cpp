@@ -242,6 +242,98 @@ links = [{wire = "4 AWG", length = "2 ft", insulation = "105 degC"}, {fuse = "10
     EXPECT_EQ(kinds.front().fuse->opens.size(), 5u);
 }
 
+// ---- What charges the packs goes through their fuses too.
+
+// Half empty, behind a 15 A fuse that opens at 4 times its rating after 2 s at the earliest.
+outage::Bank behind_a_small_fuse() {
+    auto bank = lithium();
+    bank.fuse = 15.0 * ampere;
+    bank.fuse_opens = {{1.1, 360'000.0 * second, std::nullopt},
+                       {2.0, 60.0 * second, std::nullopt},
+                       {4.0, 2.0 * second, 20.0 * second}};
+    bank.at_start = battery::rested(bank.setup.kinetics, StateOfCharge(0.5));
+    bank.setup.charging = {.largest = 60.0 * ampere};
+    return bank;
+}
+
+outage::Course charged(const outage::Unit& unit, Power offered) {
+    const std::vector<outage::DemandStep> demand{{.direct = 0.0 * watt}};
+    const std::vector<outage::SunChange> sun{{.from = {}},
+                                             {.from = 1.0 * hour, .offered = offered}};
+    return outage::run(unit, demand, sun, 4.0 * hour, 6.0 * hour);
+}
+
+TEST(charging, a_fuse_opens_on_what_charges_its_pack_at_its_earliest_time) {
+    // 60 A at some 13.9 V: four times the rating, so 2 s
+    const auto course = charged(unit_of(behind_a_small_fuse()), 1200.0 * watt);
+    ASSERT_EQ(course.limited_by, LimitedBy::fuse);
+    EXPECT_NEAR(course.lasts / second, 3600.0 + 2.0, 0.1);
+    EXPECT_NEAR(course.events.back().current / ampere, -60.0, 0.5);
+    // nothing flows behind it, and the ledger still closes
+    EXPECT_LT(course.ledger.sun_stored / (60.0 * ampere * 14.0 * volt), (2.5 * second));
+    EXPECT_LT(course.ledger.relative_residual, 1e-11);
+    // a warm case takes its part: half the rating opens at twice the multiple
+    auto warm = behind_a_small_fuse();
+    warm.setup.charging.largest = 30.0 * ampere;
+    EXPECT_NEAR(charged(unit_of(warm), 1200.0 * watt).lasts / second, 3660.0, 1.5);
+    warm.fuse_kept = 0.5;
+    EXPECT_NEAR(charged(unit_of(warm), 1200.0 * watt).lasts / second, 3602.0, 0.1);
+}
+
+TEST(charging, what_the_fuse_bears_goes_on) {
+    auto bank = behind_a_small_fuse();
+    EXPECT_TRUE(charged(unit_of(bank), 200.0 * watt).survives);
+    bank.setup.charging.largest = 16.0 * ampere;
+    EXPECT_TRUE(charged(unit_of(bank), 1200.0 * watt).survives);
+    // of a fuse with no known curve the rating counts at once
+    bank.fuse_opens.clear();
+    EXPECT_NEAR(charged(unit_of(bank), 1200.0 * watt).lasts / second, 3600.0, 1e-3);
+}
+
+TEST(charging, of_packs_that_differ_the_small_fuse_opens_and_the_others_are_charged_on) {
+    auto strong = behind_a_small_fuse();
+    strong.fuse = 100.0 * ampere;
+    const auto course = charged(unit_of(strong, {behind_a_small_fuse()}), 1600.0 * watt);
+    const auto opens =
+        std::ranges::find(course.events, EventKind::one_fuse_opens, &outage::Event::kind);
+    ASSERT_NE(opens, course.events.end());
+    EXPECT_EQ(opens->pack, 1U);
+    EXPECT_LT(opens->current, Current{});
+    EXPECT_TRUE(course.survives);
+    EXPECT_GT(course.ledger.sun_stored / (60.0 * ampere * 13.0 * volt), 0.5 * hour);
+    EXPECT_LT(course.ledger.relative_residual, 1e-9);
+}
+
+// 1,000 W at the inverter's terminals draws some 78 A: through a 40 A fuse, nearly twice.
+TEST(main_fuse, opens_by_its_own_curve_and_the_bus_goes_on) {
+    auto unit = unit_of(lithium());
+    scenario::Assumptions told;
+    unit.inverter = inverter::model_of({.continuous = 2000.0 * watt}, 12.8 * volt, told).value();
+    unit.main_fuse = outage::MainFuse{.rating = 40.0 * ampere,
+                                      .opens = {{1.1, 360'000.0 * second, std::nullopt},
+                                                {1.5, 600.0 * second, std::nullopt},
+                                                {3.0, 5.0 * second, std::nullopt}}};
+    const std::vector<outage::DemandStep> demand{
+        {.direct = 10.0 * watt, .direct_useful = 10.0 * watt, .inverter_on = true},
+        {.from = 1.0 * hour,
+         .ac = 900.0 * watt,
+         .direct = 10.0 * watt,
+         .direct_useful = 10.0 * watt,
+         .inverter_on = true}};
+    const auto course = outage::run(unit, demand, {}, 3.0 * hour, 6.0 * hour);
+    EXPECT_EQ(course.limited_by, LimitedBy::fuse);
+    const auto opens =
+        std::ranges::find(course.events, EventKind::main_fuse_opens, &outage::Event::kind);
+    ASSERT_NE(opens, course.events.end());
+    EXPECT_GT(opens->at, 1.0 * hour + 5.0 * second);
+    EXPECT_LT(opens->at, 1.0 * hour + 600.0 * second);
+    EXPECT_EQ(course.trace.back().served, 10.0 * watt);
+    EXPECT_LT(course.ledger.relative_residual, 1e-11);
+    // a fuse that bears it stays
+    unit.main_fuse->rating = 150.0 * ampere;
+    EXPECT_TRUE(outage::run(unit, {demand.data(), 2}, {}, 1.5 * hour, 6.0 * hour).survives);
+}
+
 // ---- Days of their own temperature.
 
 outage::BankOfDay as_it_is(const outage::Bank& bank) {

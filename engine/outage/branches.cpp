@@ -1,0 +1,89 @@
+#include "outage/branches.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "units/text.hpp"
+
+namespace outage {
+
+using namespace units;
+
+namespace {
+
+// 12 V gear is made for at least this share of a bus of 12.8 V: 10.5 V, common practice, no source.
+constexpr double too_low = 10.5 / 12.8;
+
+// The demand of the 12 V loads of one branch.
+Demand of_branch(const Demand& all, const unit::Branch& branch) {
+    Demand made{.lasts = all.lasts, .inverter_on = {}, .loads = {}, .assumptions = {}};
+    for (const PlannedLoad& load : all.loads)
+        if (load.from != scenario::Outlet::ac &&
+            std::ranges::find(branch.feeds, load.name) != branch.feeds.end())
+            made.loads.push_back(load);
+    return made;
+}
+
+}  // namespace
+
+BranchEnd at_end_of(Resistance resistance, Voltage bus, Power power) {
+    const double r = resistance / ohm;
+    const double v = bus / volt;
+    const double p = power / watt;
+    if (!(r > 0.0) || !(p > 0.0)) return {.lost = {}, .at_load = bus};
+    const double under_root = v * v - 4.0 * r * p;
+    // the form that keeps its digits where the drop is small
+    const double current = under_root > 0.0 ? 2.0 * p / (v + std::sqrt(under_root)) : 0.5 * v / r;
+    return {.lost = current * current * r * watt,
+            .at_load = (v - current * r) * volt,
+            .possible = under_root >= 0.0};
+}
+
+std::vector<DemandStep> with_branches(std::vector<DemandStep> steps, const Demand& demand,
+                                      Case which, const std::vector<unit::Branch>& branches,
+                                      Voltage bus) {
+    for (const unit::Branch& branch : branches) {
+        const Demand own = of_branch(demand, branch);
+        if (own.loads.empty()) continue;
+        const auto drawn = demand_steps(own, which);
+        std::size_t at = 0;
+        for (DemandStep& step : steps) {
+            while (at + 1 < drawn.size() && drawn[at + 1].from <= step.from)
+                ++at;
+            const Power lost = at_end_of(branch.resistance, bus, drawn[at].direct).lost;
+            step.direct += lost;
+            step.in_branches += lost;
+        }
+    }
+    return steps;
+}
+
+scenario::Findings branch_findings(const Demand& demand, const std::vector<unit::Branch>& branches,
+                                   Voltage bus) {
+    scenario::Findings findings;
+    for (const unit::Branch& branch : branches) {
+        const Demand own = of_branch(demand, branch);
+        if (own.loads.empty()) continue;
+        Power most{};
+        for (const DemandStep& step : demand_steps(own, Case::high))
+            most = std::max(most, step.direct);
+        const BranchEnd end = at_end_of(branch.resistance, bus, most);
+        if (end.possible && end.at_load >= too_low * bus) continue;
+        findings.push_back(
+            {.severity = end.possible ? scenario::Severity::caution : scenario::Severity::stop,
+             .where = "circuit " + branch.name,
+             .text = end.possible
+                         ? fmt::format("at {} its end sees {} of the {} at the bus: what hangs "
+                                       "there may switch off by itself",
+                                       show(most), show(end.at_load), show(bus))
+                         : fmt::format("its wires cannot carry {} at {}: the voltage collapses",
+                                       show(most), show(bus)),
+             .mend = "thicken or shorten its wires: candlemark wiring says how",
+             .source = "outage/method.md (14)"});
+    }
+    return findings;
+}
+
+}  // namespace outage
