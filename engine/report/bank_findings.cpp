@@ -25,13 +25,16 @@ std::string name_of(const Plan& plan, std::size_t bank) {
 std::string words_of(const Plan& plan, const Event& event) {
     const auto name = name_of(plan, event.pack);
     switch (event.kind) {
+        case EventKind::one_back:
+            return fmt::format("{} gives again", name);
         case EventKind::one_over_current:
         case EventKind::packs_over_current:
             return fmt::format("{} opens on {}{}", name, in_words(event.current),
                                after_words(event));
         case EventKind::one_fuse_opens:
         case EventKind::fuse_opens:
-            return fmt::format("the fuse of {} opens on {}{}", name, in_words(event.current),
+            return fmt::format("the fuse of {} opens on {}{}{}", name, in_words(abs(event.current)),
+                               event.current < units::Current() ? " of charge" : "",
                                after_words(event));
         case EventKind::one_cut_off:
             return fmt::format("{} opens on low voltage", name);
@@ -42,6 +45,21 @@ std::string words_of(const Plan& plan, const Event& event) {
         default:
             return "";
     }
+}
+
+bool all_end(EventKind kind) {
+    return kind == EventKind::packs_empty || kind == EventKind::packs_cut_off ||
+           kind == EventKind::packs_at_usable_limit;
+}
+
+// Packs on leads a little unlike do not end in the same minute: that is no news where all of them
+// end soon after. Half an hour is ours.
+bool is_news(const std::vector<Event>& events, const Event& event) {
+    constexpr units::Duration soon = 30.0 * units::minute;
+    if (event.kind != EventKind::one_empty && event.kind != EventKind::one_cut_off) return true;
+    return std::ranges::none_of(events, [&](const Event& other) {
+        return all_end(other.kind) && other.at >= event.at && other.at - event.at <= soon;
+    });
 }
 
 bool is_about_one(EventKind kind) {
@@ -65,8 +83,9 @@ std::string after_words(const Event& event) {
 
 std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario, const Plan& plan) {
     const auto& events = plan.likely.events;
-    const auto first =
-        std::ranges::find_if(events, [](const Event& event) { return is_about_one(event.kind); });
+    const auto first = std::ranges::find_if(events, [&](const Event& event) {
+        return is_about_one(event.kind) && is_news(events, event);
+    });
     if (first == events.end()) {
         return {};
     }
@@ -74,10 +93,15 @@ std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario, con
     std::size_t told = 0;
     bool dead = false;
     bool on_current = false;
-    for (auto event = first; event != events.end() && told < most_told && !dead; ++event) {
+    bool more = false;
+    for (auto event = first; event != events.end() && !dead; ++event) {
         const auto words = words_of(plan, *event);
         if (words.empty()) {
             continue;
+        }
+        if (told == most_told) {
+            more = true;
+            break;
         }
         const bool later = event->at > first->at;
         text +=
@@ -88,7 +112,9 @@ std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario, con
                      event->kind == EventKind::one_fuse_opens;
         ++told;
     }
-    text += dead ? "; the bus is dead." : "; the others go on.";
+    text += dead   ? "; the bus is dead."
+            : more ? "; and so on; the others go on."
+                   : "; the others go on.";
     text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
     return {{.finding = {.severity = dead || on_current ? scenario::Severity::stop
                                                         : scenario::Severity::caution,
