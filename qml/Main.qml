@@ -15,6 +15,7 @@ ApplicationWindow {
     property bool darkLook: true
     property string theme   // dark, light or system; as it was left when empty
     property real textScale: 1
+    property bool textScaleAsked: false  // for this and later starts, over what was kept
     property string page: "days"
     property string workFolder  // where unfinished work is kept; empty keeps none
     readonly property alias scenario: scenarioDocument
@@ -50,11 +51,16 @@ ApplicationWindow {
     Component.onCompleted: {
         Tokens.dark = darkLook
         Tokens.textScale = textScale
-        if (workFolder !== "")
+        if (workFolder !== "") {
             Look.keepIn(workFolder)
+            weather.keepIn(workFolder)
+            if (textScaleAsked)
+                Look.textScale = textScale
+        }
         if (theme !== "")
             Look.theme = theme
-        if (!kept.resume(file) && (file === "" || !scenarioDocument.open(file)))
+        // A file that cannot be opened says so; another's hours are never shown in its place.
+        if (!kept.resume(file) && !(file !== "" && scenarioDocument.open(file)) && file === "")
             scenarioDocument.openExample()
         pageArea.show()
     }
@@ -84,6 +90,9 @@ ApplicationWindow {
     }
     AnswerRunner {
         id: asker
+    }
+    WeatherChoices {
+        id: weather
     }
     KeptWork {
         id: kept
@@ -123,6 +132,8 @@ ApplicationWindow {
             narrow: !window.railed
 
             function save() {
+                if (scenarioDocument.text === "")
+                    return
                 if (scenarioDocument.fileName === "")
                     saveDialog.open()
                 else
@@ -188,7 +199,7 @@ ApplicationWindow {
                 anchors.left: rail.right
                 anchors.right: parent.right
                 height: implicitHeight
-                sentence: planRunner.sentence
+                sentence: scenarioDocument.text === "" ? qsTr("No file is open.") : planRunner.sentence
                 size: window.narrow ? Tokens.typeSentenceTight
                     : window.page === "days" && window.width >= 1000 * window.growth ? Tokens.typeSentence : Tokens.typeSentenceNarrow
                 most: window.height * 0.33

@@ -2,16 +2,19 @@
 #include <algorithm>
 #include <cstdio>
 #include <exception>
+#include <string>
 #include <string_view>
+#include <variant>
+#include <vector>
 
 #include "models/kept_work.hpp"
+#include "models/no_network.hpp"
 #include "print/headless.hpp"
 #include "print/print_file.hpp"
+#include "wishes.hpp"
 #include <QApplication>
 #include <QBuffer>
-#include <QCommandLineParser>
 #include <QFileInfo>
-#include <QLocale>
 #include <QPointer>
 #include <QQmlApplicationEngine>
 #include <QQmlExtensionPlugin>
@@ -19,11 +22,17 @@
 #include <QTimer>
 #include <QUrl>
 
+#include "scenario/named_file.hpp"
+#include "scenario/read.hpp"
+#include "scenario/saving.hpp"
+
 Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
 
 namespace {
 
 constexpr int failed = 3;  // a defect of ours, as for the command line
+
+constexpr int unusable = print::unusable;
 
 // What nobody caught on the way becomes a fault that the window tells, and the program goes on.
 class Application : public QApplication {
@@ -53,82 +62,20 @@ class Application : public QApplication {
     QPointer<touch::ScenarioDocument> document_;
 };
 
-struct Wishes {
-    QUrl file;
-    QString picture;  // where to save a picture of the window, which then closes
-    QString theme;
-    QString page;
-    QSize size;
-    double text_scale = 1.0;
-    bool prints = false;  // to paper, without a window
-    print::Wishes print;
-};
-
-QSize size_in(const QString& words) {
-    const QStringList sides = words.split(QLatin1Char('x'));
-    return sides.size() == 2 ? QSize(sides[0].toInt(), sides[1].toInt()) : QSize();
+void tell(const std::string& words) {
+    std::fprintf(stderr, "%s\n", words.c_str());
 }
 
-QString usual_paper() {
-    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
-               ? QStringLiteral("letter")
-               : QStringLiteral("a4");
+void tell(const units::Errors& errors) {
+    for (const units::Error& error : errors)
+        tell(units::print(error));
 }
 
-Wishes read_arguments(const QApplication& application) {
-    QCommandLineParser parser;
-    parser.setApplicationDescription(
-        QApplication::tr("Shows how long a hand-built power unit lasts through an outage."));
-    parser.addHelpOption();
-    parser.addVersionOption();
-    parser.addPositionalArgument(QStringLiteral("FILE"),
-                                 QApplication::tr("Scenario to open; an example without it."),
-                                 QStringLiteral("[FILE]"));
-    const QCommandLineOption picture(QStringLiteral("picture"),
-                                     QApplication::tr("Save a picture of the window and close."),
-                                     QStringLiteral("PNG"));
-    const QCommandLineOption size(QStringLiteral("size"), QApplication::tr("Size of the window."),
-                                  QStringLiteral("WIDTHxHEIGHT"), QStringLiteral("1280x800"));
-    const QCommandLineOption theme(QStringLiteral("theme"),
-                                   QApplication::tr("dark, light or system."),
-                                   QStringLiteral("NAME"));
-    const QCommandLineOption text_size(QStringLiteral("text-size"),
-                                       QApplication::tr("Size of the text, 100 to 200 percent."),
-                                       QStringLiteral("PERCENT"), QStringLiteral("100"));
-    const QCommandLineOption page(QStringLiteral("page"),
-                                  QApplication::tr("Page to begin with, such as days or loads."),
-                                  QStringLiteral("NAME"), QStringLiteral("days"));
-    const QCommandLineOption to_paper(
-        QStringLiteral("print"),
-        QApplication::tr("Print FILE to PDF without a window: --print FILE card.pdf."));
-    const QCommandLineOption sheet(
-        QStringLiteral("sheet"),
-        QApplication::tr("What to print: card (for the lid), report or wiring."),
-        QStringLiteral("NAME"), QStringLiteral("card"));
-    const QCommandLineOption paper(QStringLiteral("paper"), QApplication::tr("a4 or letter."),
-                                   QStringLiteral("NAME"), usual_paper());
-    parser.addPositionalArgument(QStringLiteral("PDF"),
-                                 QApplication::tr("With --print, where to print to."),
-                                 QStringLiteral("[PDF]"));
-    parser.addOptions({picture, size, theme, text_size, page, to_paper, sheet, paper});
-    parser.process(application);
-
-    Wishes wishes;
-    if (!parser.positionalArguments().isEmpty()) {
-        wishes.file = QUrl::fromLocalFile(
-            QFileInfo(parser.positionalArguments().constFirst()).absoluteFilePath());
-    }
-    wishes.picture = parser.value(picture);
-    wishes.theme = parser.value(theme);
-    wishes.page = parser.value(page);
-    wishes.size = size_in(parser.value(size));
-    wishes.prints = parser.isSet(to_paper);
-    wishes.print = {.file = parser.positionalArguments().value(0),
-                    .pdf = parser.positionalArguments().value(1),
-                    .sheet = parser.value(sheet),
-                    .paper = parser.value(paper)};
-    wishes.text_scale = qBound(1.0, parser.value(text_size).toDouble() / 100.0, 2.0);
-    return wishes;
+std::vector<std::string> paths_of(const QStringList& folders) {
+    std::vector<std::string> paths;
+    for (const QString& folder : folders)
+        paths.push_back(folder.toStdString());
+    return paths;
 }
 
 bool says(const QObject* object, const char* property) {
@@ -150,6 +97,9 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
             save_picture_when_settled(window, path, is_at_work(window));
             return;
         }
+        const auto* plan = window->property("plan").value<QObject*>();
+        const bool answered = says(plan, "answered");
+        if (!answered) tell(plan->property("sentence").toString().toStdString());
         QByteArray bytes;
         QBuffer buffer(&bytes);
         const bool made =
@@ -157,11 +107,15 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
             window->grabWindow().save(&buffer, QFileInfo(path).suffix().isEmpty()
                                                    ? "png"
                                                    : qPrintable(QFileInfo(path).suffix()));
-        const scenario::Saving saving = print::write_file(bytes, path);
+        if (!made)
+            tell(units::print({.where = "--picture",
+                               .found = "no picture of that kind can be made",
+                               .remedy = "give a name that ends in .png",
+                               .file = path.toStdString()}));
+        const scenario::Saving saving = made ? print::write_file(bytes, path) : scenario::Saving{};
         if (made && !saving.saved())
-            std::fprintf(stderr, "%s\n",
-                         units::print(scenario::not_saved(path.toStdString(), saving)).c_str());
-        QApplication::exit(made && saving.saved() ? 0 : failed);
+            tell(units::print(scenario::not_saved(path.toStdString(), saving)));
+        QApplication::exit(answered && made && saving.saved() ? 0 : unusable);
     });
 }
 
@@ -176,10 +130,25 @@ int main(int argc, char** argv) {
     QApplication::setApplicationName(QStringLiteral("candlemark-touch"));
     QApplication::setApplicationDisplayName(QStringLiteral("Candlemark"));
     QApplication::setApplicationVersion(QStringLiteral(CANDLEMARK_VERSION));
-    const Wishes wishes = read_arguments(application);
+    const auto asked = touch::read_wishes(QApplication::arguments());
+    if (const auto* notice = std::get_if<touch::Notice>(&asked)) {
+        std::fputs(notice->text.toUtf8().constData(), notice->is_error ? stderr : stdout);
+        return notice->is_error ? unusable : 0;
+    }
+    const auto& wishes = std::get<touch::Wishes>(asked);
+    const scenario::AlsoAllowed allowed(paths_of(wishes.weather_from));
     if (wishes.prints) return print::print_to_file(wishes.print);
+    if (!wishes.picture.isEmpty() && !wishes.file.isEmpty()) {
+        // Nobody looks at a picture of a file that is broken or not there.
+        const auto read = scenario::read_scenario_file(wishes.file.toLocalFile().toStdString());
+        if (!read) {
+            tell(read.error());
+            return unusable;
+        }
+    }
 
     QQmlApplicationEngine engine;
+    touch::keep_off_the_network(engine);
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(
         &engine, &QQmlApplicationEngine::objectCreationFailed, &application,
@@ -188,6 +157,7 @@ int main(int argc, char** argv) {
                       {"darkLook", wishes.theme != u"light"},
                       {"theme", wishes.theme},
                       {"textScale", wishes.text_scale},
+                      {"textScaleAsked", wishes.text_scale_asked},
                       {"page", wishes.page}};
     // A picture is of what was asked for, not of unfinished work.
     if (wishes.picture.isEmpty()) start.insert("workFolder", touch::KeptWork::usualFolder());

@@ -683,6 +683,10 @@
         <source>Print</source>
         <translation>Druck</translation>
     </message>
+    <message>
+        <source>No file is open.</source>
+        <translation>Keine Datei ist geöffnet.</translation>
+    </message>
 </context>
 <context>
     <name>MomentBar</name>
@@ -2812,6 +2816,26 @@
         <source>What so many panels give a day</source>
         <translation>Was so viele Module am Tag liefern</translation>
     </message>
+    <message>
+        <source>Choose a weather file</source>
+        <translation>Eine Wetterdatei wählen</translation>
+    </message>
+    <message>
+        <source>Hours of a year (*.epw *.csv)</source>
+        <translation>Stunden eines Jahres (*.epw *.csv)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Weather file: %1</source>
+        <translation>Wetterdatei: %1</translation>
+    </message>
+    <message>
+        <source>Weather file: %1. Choose it</source>
+        <translation>Wetterdatei: %1. Auswählen</translation>
+    </message>
 </context>
 <context>
     <name>TiltControl</name>
@@ -3088,10 +3112,6 @@
         <translation>Das Beispiel fehlt in diesem Programm.</translation>
     </message>
     <message>
-        <source>%1 cannot be opened: %2.</source>
-        <translation>%1 lässt sich nicht öffnen: %2.</translation>
-    </message>
-    <message>
         <source>What was copied</source>
         <translation>Das Kopierte</translation>
     </message>
@@ -3162,6 +3182,10 @@
     <message>
         <source>A fault of this program: %1</source>
         <translation>Ein Fehler dieses Programms: %1</translation>
+    </message>
+    <message>
+        <source>Not opened: %1</source>
+        <translation>Nicht geöffnet: %1</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,8 @@
 #include <variant>
 #include <vector>
 
+#include "models/weather_choices.hpp"
+
 #include "command_line/arguments.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
@@ -18,7 +20,7 @@ AnswerView answer_to(const command_line::Request& request, const QString& text, 
                      const Watch* watch) {
     auto overrides = command_line::overrides_of(request.set);
     if (!overrides) return no_answer(overrides.error());
-    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString(), *overrides);
+    const auto read = read_shown(text, file, std::move(*overrides));
     if (!read) return no_answer(read.error());
     auto answer = request.question->ask(*read, request);
     if (!answer) {

@@ -4,6 +4,7 @@
 
 #include "models/as_wished.hpp"
 #include "models/days_view_of.hpp"
+#include "models/weather_choices.hpp"
 
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
@@ -40,7 +41,7 @@ QList<LoadUseText> uses_of(const outage::Plan& plan) {
 }  // namespace
 
 DaysView plan_text(const QString& text, const QString& file) {
-    const auto read = scenario::read_scenario(text.toStdString(), std::string());
+    const auto read = read_shown(text, file);
     if (!read) return refusal(read.error());
     const auto plan = outage::plan_outage(read->scenario, folder_of(file));
     if (!plan) return refusal(plan.error());
@@ -51,7 +52,7 @@ DaysView plan_text(const QString& text, const QString& file) {
 }
 
 QString chances_text(const QString& text, const QString& file) {
-    const auto read = scenario::read_scenario(text.toStdString(), std::string());
+    const auto read = read_shown(text, file);
     if (!read) return {};
     const auto ready = outage::make_ready(read->scenario, folder_of(file));
     if (!ready || !ready->sky) return {};

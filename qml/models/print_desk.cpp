@@ -4,6 +4,7 @@
 
 #include "models/as_wished.hpp"
 #include "models/saved_words.hpp"
+#include "models/weather_choices.hpp"
 #include <QDate>
 #include <QDir>
 #include <QFileInfo>
@@ -17,7 +18,7 @@ namespace touch {
 namespace {
 
 Desk desk_of(const QString& text, const QString& file, print::Kind kind, print::Paper paper) {
-    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString());
+    const auto read = read_shown(text, file);
     if (!read) return {{}, {}, QString::fromStdString(units::print(read.error().front()))};
     auto sheets = print::sheets_of(*read, kind, paper, QDate::currentDate());
     if (!sheets) return {{}, {}, QString::fromStdString(units::print(sheets.error().front()))};
@@ -28,7 +29,7 @@ Desk desk_of(const QString& text, const QString& file, print::Kind kind, print::
 QList<print::SavedPlot> plots_of(
     const QString& text, const QString& file,
     QList<print::SavedPlot> (*plots)(const scenario::ReadScenario& read)) {
-    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString());
+    const auto read = read_shown(text, file);
     if (!read) return {};
     return plots(*read);
 }

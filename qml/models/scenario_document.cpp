@@ -10,9 +10,12 @@
 #include <QFileInfo>
 #include <QGuiApplication>
 
+#include "scenario/file.hpp"
 #include "scenario/most.hpp"
 #include "scenario/read.hpp"
 #include "scenario/saving.hpp"
+#include "scenario/syntax.hpp"
+#include "units/quote.hpp"
 
 namespace touch {
 
@@ -24,6 +27,30 @@ constexpr int most_days = 30;
 
 QString example_path() {
     return QStringLiteral(":/qt/qml/Candlemark/ice_storm.toml");
+}
+
+// On one line, with marks that turn the writing made visible.
+QString name_to_show(const QString& path) {
+    constexpr int longest = 255;  // what a file system takes at most
+    return QString::fromStdString(units::quote(QFileInfo(path).fileName().toStdString(), longest));
+}
+
+// What can be shown as a text: the words of a refusal are those of the command line.
+units::Result<std::string> bytes_to_show(const QUrl& url) {
+    const std::string path = url.toLocalFile().toStdString();
+    if (path.empty())
+        return units::fail({.where = "",
+                            .found = "only a file of this computer can be opened",
+                            .remedy = "save it here and open that",
+                            .file = url.toDisplayString().toStdString()});
+    auto bytes = scenario::bytes_of_file(path);
+    if (!bytes) return bytes;
+    if (bytes->empty()) return units::fail(scenario::read_scenario(*bytes, path).error());
+    if (auto unfit = scenario::unfit_to_parse(*bytes)) {
+        unfit->file = path;
+        return units::fail(std::move(*unfit));
+    }
+    return bytes;
 }
 
 CountStep::State state_of(const std::optional<Turn>& turn, const QString& label,
@@ -64,23 +91,23 @@ void ScenarioDocument::openExample() {
 }
 
 bool ScenarioDocument::open(const QUrl& url) {
-    QFile file(url.toLocalFile());
-    if (!file.open(QIODevice::ReadOnly)) {
-        tell(tr("%1 cannot be opened: %2.").arg(QFileInfo(file).fileName(), file.errorString()));
+    const auto bytes = bytes_to_show(url);
+    if (!bytes) {
+        tell(tr("Not opened: %1").arg(QString::fromStdString(units::print(bytes.error().front()))));
         return false;
     }
-    const QByteArray bytes = file.readAll();
-    const QString name = QFileInfo(file).fileName();
-    const std::optional<QString> text = text_of(bytes);
+    const QByteArray read = QByteArray::fromStdString(*bytes);
+    const QString name = name_to_show(url.toLocalFile());
+    const std::optional<QString> text = text_of(read);
     if (!text) {
         tell(tr("%1 is not opened, for saving it would change more than you do: line %2 is not "
                 "UTF-8. Let an editor save it as UTF-8.")
                  .arg(name)
-                 .arg(line_that_is_no_text(bytes)));
+                 .arg(line_that_is_no_text(read)));
         return false;
     }
     if (!may_leave(name)) return false;
-    take_file(QFileInfo(file).absoluteFilePath(), *text, false);
+    take_file(QFileInfo(url.toLocalFile()).absoluteFilePath(), *text, false);
     emit opened();
     return true;
 }
@@ -257,18 +284,17 @@ bool ScenarioDocument::pasteText() {
 }
 
 bool ScenarioDocument::takeTextOf(const QString& path) {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        tell(tr("%1 cannot be opened: %2.").arg(QFileInfo(file).fileName(), file.errorString()));
+    const auto bytes = bytes_to_show(QUrl::fromLocalFile(path));
+    if (!bytes) {
+        tell(tr("Not opened: %1").arg(QString::fromStdString(units::print(bytes.error().front()))));
         return false;
     }
-    const QString name = QFileInfo(file).fileName();
-    const std::optional<QString> text = text_of(file.readAll());
+    const std::optional<QString> text = text_of(QByteArray::fromStdString(*bytes));
     if (!text) {
-        tell(tr("%1 cannot be read as text any more.").arg(name));
+        tell(tr("%1 cannot be read as text any more.").arg(name_to_show(path)));
         return false;
     }
-    return take_text(*text, name);
+    return take_text(*text, name_to_show(path));
 }
 
 bool ScenarioDocument::take_text(const QString& text, const QString& called) {
@@ -341,7 +367,7 @@ void ScenarioDocument::resume(const Work& work) {
 }
 
 QString ScenarioDocument::file_name() const {
-    return path_.isEmpty() ? QString() : QFileInfo(path_).fileName();
+    return path_.isEmpty() ? QString() : name_to_show(path_);
 }
 
 void ScenarioDocument::tell(const QString& trouble) {

@@ -52,7 +52,8 @@ class ScenarioDocument : public QObject {
     ~ScenarioDocument() override;
 
     Q_INVOKABLE void openExample();
-    // False, with `trouble` told and the document as it was, when the file cannot be read.
+    // False, with `trouble` told in the command's words and the document as it was, when the file
+    // cannot be opened or holds no text.
     Q_INVOKABLE bool open(const QUrl& file);
     // False, with `trouble` told or `changedOutside` emitted, when it was not saved; the file is
     // then as it was.

@@ -3,6 +3,7 @@
 // Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
 // qmllint disable unqualified
 import QtQuick
+import QtQuick.Dialogs
 import QtQuick.Layouts
 import Candlemark
 
@@ -40,6 +41,16 @@ SplitPage {
         low: "low"
         likely: "likely"
         high: "high"
+    }
+    WeatherChoices {
+        id: weather
+        document: page.document
+    }
+    FileDialog {
+        id: weatherDialog
+        title: qsTr("Choose a weather file")
+        nameFilters: [qsTr("Hours of a year (*.epw *.csv)"), qsTr("All files (*)")]
+        onAccepted: weather.choose(selectedFile)
     }
     PlaceSheet {
         id: places
@@ -95,6 +106,25 @@ SplitPage {
                 spoken: qsTr("Place: %1. Change").arg(sun.place)
                 atLeft: true
                 onClicked: places.open()
+            }
+            ActionButton {
+                objectName: "weatherFile"
+                Layout.fillWidth: true
+                text: weather.file === "" ? qsTr("Choose a weather file") : qsTr("Weather file: %1").arg(weather.file)
+                spoken: weather.file === "" ? text : qsTr("Weather file: %1. Choose it").arg(weather.file)
+                atLeft: true
+                onClicked: weatherDialog.open()
+            }
+            PlainText {
+                objectName: "weatherTrouble"
+                Layout.fillWidth: true
+                visible: text !== ""
+                text: weather.trouble
+                color: Tokens.stop
+                font.pixelSize: Tokens.typeSmall
+                wrapMode: Text.WordWrap
+                Accessible.role: Accessible.AlertMessage
+                Accessible.name: text
             }
             SectionTitle {
                 Layout.fillWidth: true

@@ -36,7 +36,7 @@ ColumnLayout {
     }
     PlainText {
         Layout.fillWidth: true
-        visible: list.source.findings.count === 0
+        visible: list.source.answered && list.source.findings.count === 0
         text: qsTr("Nothing found that stands in the way.")
         color: Tokens.text
         font.pixelSize: Tokens.typeSmall

@@ -71,6 +71,10 @@ TestCase {
         tap(part("place_Miami FL"))
         tryVerify(() => program.scenario.text.includes("name = \"Miami FL\""))
     }
+    function test_a_weather_file_can_be_chosen() {
+        compare(part("weatherFile").text, "Choose a weather file")
+        compare(part("weatherFile").contentItem.textFormat, Text.PlainText)
+    }
     function test_more_panels_are_one_touch() {
         tap(Walk.named(part("panels"), "more"))
         compare(program.scenario.panels.shown, "4")
