@@ -3,6 +3,7 @@
 #include <cassert>
 #include <stdexcept>
 
+#include "outage/account.hpp"
 #include "outage/overload.hpp"
 #include "outage/packs.hpp"
 
@@ -22,25 +23,17 @@ enum class Supply {
     blown,               // a fuse
 };
 
-// What is taken at the bus, and what of it appliances get.
-struct Taken {
-    Power wanted{};
-    Power served{};
-    Power ac{};  // served through the inverter
-    Power at_inverter{};
-    Power idle{};
-    Power direct{};
-    Power converter{};  // lost in adaptors
-    Power branches{};   // lost in the circuits of 12 V loads
-    [[nodiscard]] Power at_bus() const { return at_inverter + direct; }
-};
-
 // Packs is LikePacks or UnlikePacks.
 template <class Packs>
 class Clock {
   public:
     Clock(const Unit& unit, Duration midnight, Keep keep, std::vector<SunOfDay>* days)
-        : unit_(unit), midnight_(midnight), keep_(keep), days_(days), packs_(unit) {
+        : unit_(unit),
+          midnight_(midnight),
+          keep_(keep),
+          days_(days),
+          packs_(unit),
+          intervals_(keep.intervals, packs_.stored()) {
         if (unit.main_fuse && unit.inverter) main_ = Overload(*unit.main_fuse);
         course_.limited_by = LimitedBy::none;
         course_.lowest_voltage = std::numeric_limits<Voltage>::infinity();
@@ -76,15 +69,10 @@ class Clock {
         course_.strain = packs_.strain();
         course_.survives = !failed_;
         if (course_.survives) course_.lasts = lasts;
-        const Energy in = ledger.stored_at_start + ledger.sun_offered + ledger.charger_offered;
-        const Energy out = ledger.loads + ledger.inverter_loss + ledger.converter_loss +
-                           ledger.wiring_loss + ledger.battery_loss + ledger.sun_unused +
-                           ledger.charger_unused + ledger.stored_at_end;
-        ledger.residual = in - out;
-        const Energy largest = std::max(in, out);
-        if (largest > 0.0 * joule) ledger.relative_residual = abs(ledger.residual) / largest;
+        close(ledger);
+        course_.intervals = intervals_.all(packs_);
         if (keep_.trace) {
-            add_trace_point(last_taken_, last_sun_, Duty::idle, last_charger_);
+            add_trace_point(last_, Duty::idle);
             course_.trace.back().sun_taken = last_sun_taken_;
         }
         return std::move(course_);
@@ -102,6 +90,7 @@ class Clock {
 
     Duration now_{};
     Packs packs_;
+    ByInterval<Packs> intervals_;
     Supply supply_ = Supply::serving;
     bool inverter_rests_ = false;
     Duration rests_until_{};
@@ -113,9 +102,7 @@ class Clock {
     bool first_step_ = true;
     Power tripped_at_{};
     bool failed_ = false;
-    Taken last_taken_;
-    Power last_sun_{};
-    Power last_charger_{};
+    Flowing last_;
     Power last_sun_taken_{};
     Course course_;
 
@@ -234,13 +221,13 @@ class Clock {
     void one_leg(Duration end, const DemandStep& demand, const SunChange& sun) {
         note_overload(demand);
         try_to_come_back(demand, sun);
-        const Taken now_taken = taken(demand);
-        const Power net = now_taken.at_bus() - (sun.offered + demand.charger);
+        const Flowing flowing{taken(demand), sun, demand.charger};
+        const Power net = flowing.net();
         Duration leg = end - now_;
         const bool rest_ends_first = inverter_rests_ && now_ < rests_until_ && rests_until_ < end;
         if (rest_ends_first) leg = rests_until_ - now_;
         const Duty now_duty = duty(demand);
-        const Duration looked = main_fuse_stands(now_taken, net, now_duty);
+        const Duration looked = main_fuse_stands(flowing.taken, net, now_duty);
         if (looked <= at_once) {
             main_fuse_opens(net);
             return;
@@ -248,16 +235,20 @@ class Clock {
         const bool looks_first = looked < leg;
         leg = std::min(leg, looked);
         const bool kept = keep_.trace && now_ >= next_point_;
-        if (kept) add_trace_point(now_taken, sun.offered, now_duty, demand.charger);
+        if (kept) add_trace_point(flowing, now_duty);
+        std::optional<Packs> before;
+        if (intervals_.may_cross(now_, leg)) before.emplace(packs_);
         const Leg step = packs_.advance(now_duty, net, leg);
-        const Power sun_taken = account(step, now_taken, sun, demand.charger);
+        const Ledger flows = flows_of(step, flowing);
+        account(step, flows);
+        intervals_.add_leg(now_, step, now_duty, flowing, flows, before, packs_);
+        const Energy of_sun = flows.sun_used + flows.sun_stored;
         if (kept && step.time > Duration{}) {
-            course_.trace.back().sun_taken = sun_taken;
+            course_.trace.back().sun_taken = of_sun / step.time;
             next_point_ = now_ + keep_.every;
         } else if (kept) {
             course_.trace.pop_back();  // nothing lasted: the next leg begins at the same instant
         }
-        add_unserved(now_taken, step.time);
         if (main_.running()) main_.pass(in_main_, step.time);
         if (step.ending == battery::Ending::completed) {
             now_ = looks_first ? now_ + leg : rest_ends_first ? rests_until_ : end;
@@ -265,10 +256,8 @@ class Clock {
             now_ = std::min(end, now_ + step.time);
             handle(step, demand, net);
         }
-        last_taken_ = now_taken;
-        last_sun_ = sun.offered;
-        last_charger_ = demand.charger;
-        last_sun_taken_ = sun_taken;
+        last_ = flowing;
+        last_sun_taken_ = step.time > Duration{} ? of_sun / step.time : Power{};
     }
 
     // Until the fuse in front of the inverter opens, or is to be looked at again. method.md (13)
@@ -304,53 +293,20 @@ class Clock {
         course_.limited_by = cause;
     }
 
-    void add_unserved(const Taken& taken, Duration time) {
-        if (!(taken.wanted > taken.served)) return;
-        course_.without += time;
-        course_.ledger.unserved += (taken.wanted - taken.served) * time;
-    }
-
-    // Adds the leg to the ledger; gives the mean power taken from the sun.
-    Power account(const Leg& step, const Taken& taken, const SunChange& sun, Power charger) {
-        auto& ledger = course_.ledger;
-        const Duration time = step.time;
-        ledger.loads += taken.served * time;
-        ledger.inverter_loss += (taken.at_inverter - taken.ac) * time;
-        ledger.idle += taken.idle * time;
-        ledger.converter_loss += taken.converter * time;
-        ledger.wiring_loss += step.in_paths + taken.branches * time;
-        ledger.battery_loss += step.energy.in_resistance - step.in_paths +
-                               step.energy.between_wells + step.energy.in_charging;
-        ledger.charging_loss += step.energy.in_charging;
-        // Sun and chargers have equal parts in what is taken, each by what it offers.
-        const Power all = sun.offered + charger;
-        double of_sun = 1.0;
-        if (charger > Power{}) of_sun = sun.offered / all;
-        const Energy offered = sun.offered * time;
-        const Energy all_used = std::min(all, taken.at_bus()) * time;
-        const Energy stored_now = of_sun * step.energy.accepted;
-        const Energy unused = of_sun * step.energy.unaccepted;
-        const Energy used = of_sun * all_used;
-        ledger.charger_offered += charger * time;
-        ledger.charger_taken += (1.0 - of_sun) * (step.energy.accepted + all_used);
-        ledger.charger_unused += (1.0 - of_sun) * step.energy.unaccepted;
-        ledger.sun_offered += offered;
-        ledger.sun_clipped += sun.clipped * time;
-        ledger.sun_used += used;
-        ledger.sun_stored += stored_now;
-        ledger.sun_unused += unused;
-        if (time > Duration{}) {
+    void account(const Leg& step, const Ledger& flows) {
+        add(course_.ledger, flows);
+        if (step.time > Duration{}) {
             course_.lowest_voltage = std::min(course_.lowest_voltage, step.voltage);
             course_.highest_pack_current = std::max(course_.highest_pack_current, step.largest);
         }
-        if (days_ != nullptr && sun.offered + sun.clipped > Power{}) {
-            auto& day = day_of(now_ + 0.5 * time);
-            day.offered += offered;
-            day.taken += used + stored_now;
-            day.unused += unused;
-            day.clipped += sun.clipped * time;
+        if (flows.unserved > Energy{}) course_.without += step.time;
+        if (days_ != nullptr && flows.sun_offered + flows.sun_clipped > Energy{}) {
+            auto& day = day_of(now_ + 0.5 * step.time);
+            day.offered += flows.sun_offered;
+            day.taken += flows.sun_used + flows.sun_stored;
+            day.unused += flows.sun_unused;
+            day.clipped += flows.sun_clipped;
         }
-        return time > Duration{} ? (used + stored_now) / time : Power{};
     }
 
     SunOfDay& day_of(Duration when) {
@@ -445,17 +401,17 @@ class Clock {
         tripped_at_ = demanded(demand);
     }
 
-    void add_trace_point(const Taken& taken, Power sun, Duty duty, Power charger) {
-        const auto point = packs_.operating_point(duty, taken.at_bus() - sun - charger);
+    void add_trace_point(const Flowing& flowing, Duty duty) {
+        const auto point = packs_.operating_point(duty, flowing.net());
         course_.trace.push_back({.at = now_,
                                  .stored = packs_.stored(),
                                  .charge = packs_.charge(),
                                  .voltage = point.voltage,
                                  .rested = packs_.voltage_at_rest(duty),
                                  .current = point.current,
-                                 .wanted = taken.wanted,
-                                 .served = taken.served,
-                                 .sun_offered = sun});
+                                 .wanted = flowing.taken.wanted,
+                                 .served = flowing.taken.served,
+                                 .sun_offered = flowing.sun.offered});
     }
 };
 

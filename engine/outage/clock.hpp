@@ -22,6 +22,7 @@ struct SunOfDay {
 struct Keep {
     bool trace = true;          // trace and events
     units::Duration every{};    // least time between points of the trace; 0 keeps each
+    units::Duration intervals{};  // length of the account's intervals; 0 keeps none
     bool after_failure = true;  // go on when the supply has failed; the ledger is only whole then
 };
 

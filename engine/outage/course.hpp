@@ -51,6 +51,16 @@ struct TracePoint {
     units::Power sun_taken{};
 };
 
+// A part of the outage: every joule of it by the clock's own account, and the packs at its end.
+//   flows   with what is stored at its two ends; the flows of all intervals sum to the ledger's
+struct Interval {
+    units::Duration from{};
+    units::Duration to{};
+    Ledger flows;
+    units::StateOfCharge charge{};  // at its end, as TracePoint::charge
+    units::Voltage voltage{};       // at the bus, at its end
+};
+
 enum class EventKind {
     inverter_off_low_voltage,
     inverter_on_again,
@@ -100,6 +110,7 @@ struct Course {
     LimitedBy limited_by = LimitedBy::none;
     Ledger ledger;
     std::vector<TracePoint> trace;
+    std::vector<Interval> intervals;  // of Keep::intervals; they follow one another without a gap
     std::vector<Event> events;
     units::Voltage lowest_voltage{};
     units::Current highest_pack_current{};

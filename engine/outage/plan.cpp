@@ -17,6 +17,15 @@ constexpr int more_packs_tried = 16;
 // The ends of the band are drawn, not summed.
 constexpr Duration band_step = 15.0 * minute;
 
+// A quarter of an hour where a person looks closely; so long an outage that this would be a
+// thousand intervals goes by the hour.
+Duration interval_of(Duration lasts) {
+    return lasts > 10.0 * day ? 1.0 * hour : 15.0 * minute;
+}
+
+// So that a course of months with loads that cycle by the minute keeps a bounded trace.
+constexpr double most_trace_points = 50'000.0;
+
 // Sunrises and sunsets of the outage, for whoever draws the nights.
 std::vector<Event> sun_events(const solar::Site& site, const scenario::Outage& outage) {
     std::vector<Event> events;
@@ -87,10 +96,13 @@ bool differ(const Course& a, const Course& b) {
 Plan plan_outage(const Ready& ready) {
     Plan plan;
     std::vector<SunOfDay> days;
-    plan.likely = run(ready, End::likely, {}, &days);
+    const Duration lasts = ready.outage.lasts;
+    const Duration interval = interval_of(lasts);
+    const Duration every = lasts > 10.0 * day ? lasts / most_trace_points : Duration{};
+    plan.likely = run(ready, End::likely, {.every = every, .intervals = interval}, &days);
     plan.starts = motor_starts(ready, plan.likely);
-    plan.earliest = run(ready, End::earliest, {.every = band_step});
-    plan.latest = run(ready, End::latest, {.every = band_step});
+    plan.earliest = run(ready, End::earliest, {.every = band_step, .intervals = interval});
+    plan.latest = run(ready, End::latest, {.every = band_step, .intervals = interval});
     add_sun_events(plan.likely, ready);
     plan.uncertain = differ(plan.earliest, plan.likely) || differ(plan.latest, plan.likely);
     plan.loads = load_uses(ready.demand);

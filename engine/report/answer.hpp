@@ -107,9 +107,24 @@ struct DaysChart {
     std::vector<double> earliest = {};  // stored, every uncertain input at its hungry end
     std::vector<double> likely = {};    // stored
     std::vector<double> latest = {};    // stored, every uncertain input at its frugal end
-    std::vector<double> wanted = {};    // by the loads
-    std::vector<double> served = {};
-    std::vector<double> sun = {};  // offered by the panels
+    // What flowed in an hour of the likely course; the last may be shorter. What is stored at its
+    // end is stored_before + sun_taken + charger_taken - served - lost. All in W.h.
+    struct Hour {
+        double from = 0.0;
+        double to = 0.0;
+        double stored_before = 0.0;
+        double sun_offered = 0.0;
+        double sun_taken = 0.0;
+        double charger_taken = 0.0;
+        double wanted = 0.0;  // by the loads
+        double served = 0.0;
+        double lost = 0.0;  // in inverter, adaptors, wiring and packs
+        double stored = 0.0;
+        double earliest = 0.0;  // stored at its end, every uncertain input at its hungry end
+        double latest = 0.0;
+        double mean(double energy) const { return to > from ? energy / (to - from) : 0.0; }  // W
+    };
+    std::vector<Hour> hours = {};
     struct Span {
         double from = 0.0;
         double to = 0.0;

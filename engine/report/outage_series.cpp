@@ -3,14 +3,15 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
 #include <limits>
 
 #include <fmt/format.h>
 
+#include "outage/account.hpp"
 #include "report/clock_words.hpp"
 #include "report/columns.hpp"
 #include "report/outage_findings.hpp"
-#include "report/sampling.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
@@ -20,8 +21,8 @@ namespace {
 
 using outage::Course;
 using outage::EventKind;
+using outage::Ledger;
 using outage::Plan;
-using outage::TracePoint;
 using scenario::Scenario;
 using units::Duration;
 
@@ -41,43 +42,46 @@ std::string date_time(units::LocalTime time) {
     return text.substr(0, 16);
 }
 
+// The rows are the clock's own account of each hour, so the columns of means sum to the ledger.
 Series hours_table(const Scenario& scenario, const Plan& plan) {
-    const Duration lasts = scenario.outage.lasts;
-    const auto rows = static_cast<std::size_t>(std::ceil(lasts / units::hour - 1e-9));
-    const auto from = [](std::size_t row) { return static_cast<double>(row) * units::hour; };
-    const auto to = [lasts](std::size_t row) {
-        return std::min(static_cast<double>(row + 1) * units::hour, lasts);
+    const auto hours = outage::joined(plan.likely.intervals, 1.0 * units::hour);
+    const auto earliest = outage::joined(plan.earliest.intervals, 1.0 * units::hour);
+    const auto latest = outage::joined(plan.latest.intervals, 1.0 * units::hour);
+    const auto rows = hours.size();
+    const auto stored = [](const std::vector<outage::Interval>& of) {
+        return [&of](std::size_t row) { return of.at(row).flows.stored_at_end; };
     };
-    const auto stored = [&to](const Course& course) {
-        return [&](std::size_t row) { return state_at(course.trace, to(row)).stored; };
-    };
-    const auto mean = [&](units::Power TracePoint::*power) {
-        return [&, power](std::size_t row) {
-            return mean_power(plan.likely.trace, power, from(row), to(row));
+    const auto mean = [&hours](auto energy) {
+        return [&hours, energy](std::size_t row) -> units::Power {
+            return std::invoke(energy, hours[row].flows) / (hours[row].to - hours[row].from);
         };
     };
-    const auto time = [&](auto moment) {
+    const auto time = [&](Duration outage::Interval::*moment) {
         return [&, moment](std::size_t row) {
-            return date_time(scenario.outage.starts + moment(row));
+            return date_time(scenario.outage.starts + hours[row].*moment);
         };
     };
     Series series{.name = "hours", .title = "Hour by hour", .columns = {}};
     series.columns = {
-        column("from", "from, local standard time", rows, time(from)),
-        column("to", "to", rows, time(to)),
-        column("stored", "stored at the end", rows, stored(plan.likely)),
-        column("stored_earliest", "stored at the end, badly", rows, stored(plan.earliest)),
-        column("stored_latest", "stored at the end, well", rows, stored(plan.latest)),
+        column("from", "from, local standard time", rows, time(&outage::Interval::from)),
+        column("to", "to", rows, time(&outage::Interval::to)),
+        column("stored", "stored at the end", rows, stored(hours)),
+        column("stored_earliest", "stored at the end, badly", rows, stored(earliest)),
+        column("stored_latest", "stored at the end, well", rows, stored(latest)),
         column("charge", "how full at the end", rows,
-               [&](std::size_t row) { return state_at(plan.likely.trace, to(row)).charge; }),
+               [&](std::size_t row) { return hours[row].charge; }),
         column("voltage", "voltage at the end", rows,
-               [&](std::size_t row) { return state_at(plan.likely.trace, to(row)).voltage; }),
-        column("wanted", "wanted by the loads, mean", rows, mean(&TracePoint::wanted)),
-        column("served", "served, mean", rows, mean(&TracePoint::served)),
-        column("sun_offered", "sun offered, mean", rows, mean(&TracePoint::sun_offered)),
-        column("sun_taken", "sun taken, mean", rows, mean(&TracePoint::sun_taken)),
-        column("events", "what happens", rows,
-               [&](std::size_t row) { return events_between(plan, from(row), to(row)); })};
+               [&](std::size_t row) { return hours[row].voltage; }),
+        column("wanted", "wanted by the loads, mean", rows, mean(&outage::wanted)),
+        column("served", "served, mean", rows, mean(&Ledger::loads)),
+        column("lost", "lost in inverter, wiring and packs, mean", rows, mean(&outage::lost)),
+        column("sun_offered", "sun offered, mean", rows, mean(&Ledger::sun_offered)),
+        column("sun_taken", "sun taken, mean", rows, mean(&outage::sun_taken)),
+        column("charger_taken", "taken from other chargers, mean", rows,
+               mean(&Ledger::charger_taken)),
+        column("events", "what happens", rows, [&](std::size_t row) {
+            return events_between(plan, hours[row].from, hours[row].to);
+        })};
     return series;
 }
 
@@ -248,25 +252,58 @@ Series loads_table(const std::vector<outage::LoadUse>& loads) {
     return series;
 }
 
+namespace {
+
+// The hours of the account, for whoever shows an hour's balance.
+std::vector<DaysChart::Hour> hours_of(const Plan& plan) {
+    const auto likely = outage::joined(plan.likely.intervals, 1.0 * units::hour);
+    const auto earliest = outage::joined(plan.earliest.intervals, 1.0 * units::hour);
+    const auto latest = outage::joined(plan.latest.intervals, 1.0 * units::hour);
+    std::vector<DaysChart::Hour> hours;
+    for (std::size_t row = 0; row < likely.size(); ++row) {
+        const Ledger& flows = likely[row].flows;
+        hours.push_back({.from = likely[row].from / units::hour,
+                         .to = likely[row].to / units::hour,
+                         .stored_before = number(flows.stored_at_start),
+                         .sun_offered = number(flows.sun_offered),
+                         .sun_taken = number(outage::sun_taken(flows)),
+                         .charger_taken = number(flows.charger_taken),
+                         .wanted = number(outage::wanted(flows)),
+                         .served = number(flows.loads),
+                         .lost = number(outage::lost(flows)),
+                         .stored = number(flows.stored_at_end),
+                         .earliest = number(earliest.at(row).flows.stored_at_end),
+                         .latest = number(latest.at(row).flows.stored_at_end)});
+    }
+    return hours;
+}
+
+}  // namespace
+
 DaysChart days_chart(const Scenario& scenario, const Plan& plan) {
-    const Duration lasts = scenario.outage.lasts;
-    constexpr double most_steps = 960.0;
-    const double steps = std::clamp(std::ceil(lasts / (15.0 * units::minute)), 1.0, most_steps);
+    constexpr std::size_t most_steps = 960;
     DaysChart chart{.starts = scenario.outage.starts,
-                    .lasts = lasts / units::hour,
+                    .lasts = scenario.outage.lasts / units::hour,
                     .top = full_store(plan),
                     .usable = number(plan.usable_at_start)};
-    for (int step = 0; step <= static_cast<int>(steps); ++step) {
-        const Duration at = step / steps * lasts;
-        const TracePoint state = state_at(plan.likely.trace, at);
+    const auto& intervals = plan.likely.intervals;
+    const auto add_point = [&chart](Duration at, units::Energy earliest, units::Energy likely,
+                                    units::Energy latest) {
         chart.at.push_back(at / units::hour);
-        chart.likely.push_back(number(state.stored));
-        chart.earliest.push_back(number(state_at(plan.earliest.trace, at).stored));
-        chart.latest.push_back(number(state_at(plan.latest.trace, at).stored));
-        chart.wanted.push_back(number(state.wanted));
-        chart.served.push_back(number(state.served));
-        chart.sun.push_back(number(state.sun_offered));
+        chart.earliest.push_back(number(earliest));
+        chart.likely.push_back(number(likely));
+        chart.latest.push_back(number(latest));
+    };
+    add_point({}, plan.earliest.ledger.stored_at_start, plan.likely.ledger.stored_at_start,
+              plan.latest.ledger.stored_at_start);
+    const std::size_t together = (intervals.size() + most_steps - 1) / most_steps;
+    for (std::size_t i = 0; i < intervals.size(); ++i) {
+        if ((i + 1) % together != 0 && i + 1 < intervals.size()) continue;
+        add_point(intervals[i].to, plan.earliest.intervals.at(i).flows.stored_at_end,
+                  intervals[i].flows.stored_at_end,
+                  plan.latest.intervals.at(i).flows.stored_at_end);
     }
+    chart.hours = hours_of(plan);
     chart.nights = nights_of(plan.likely, chart.lasts);
     chart.markers = markers_of(scenario, plan.likely);
     return chart;

@@ -21,7 +21,7 @@ namespace report {
 // What each load draws, how often, and how that is known.
 [[nodiscard]] Series loads_table(const std::vector<outage::LoadUse>& loads);
 
-// Curves at even steps of at least a quarter of an hour, at most 961 points; nights; markers of
+// Curves at the ends of the course's intervals, at most 961 points; its hours; nights; markers of
 // what switches or runs out.
 [[nodiscard]] DaysChart days_chart(const scenario::Scenario& scenario, const outage::Plan& plan);
 

@@ -2139,36 +2139,40 @@
         <translation>Anfangstagen der Wetterdatei</translation>
     </message>
     <message>
-        <source>%1 is stored as the outage begins.</source>
-        <translation>%1 sind zu Beginn des Ausfalls gespeichert.</translation>
+        <source>%1 is stored as this hour begins.</source>
+        <translation>%1 sind zu Beginn dieser Stunde gespeichert.</translation>
     </message>
     <message>
-        <source>%1 was stored an hour before.</source>
-        <translation>%1 waren eine Stunde zuvor gespeichert.</translation>
+        <source>+ %1 comes from the sun, which offers %2.</source>
+        <translation>+ %1 kommen von der Sonne, die %2 bietet.</translation>
     </message>
     <message>
-        <source>+ %1 was offered by the sun in that hour.</source>
-        <translation>+ %1 bot die Sonne in dieser Stunde.</translation>
+        <source>+ %1 comes from other chargers.</source>
+        <translation>+ %1 kommen von anderen Ladegeräten.</translation>
     </message>
     <message>
-        <source>− %1 went to the loads.</source>
-        <translation>− %1 gingen an die Verbraucher.</translation>
+        <source>− %1 goes to the loads.</source>
+        <translation>− %1 gehen an die Verbraucher.</translation>
     </message>
     <message>
-        <source>− %1 was lost in inverter, wiring and packs, or not taken up by full or cold packs.</source>
-        <translation>− %1 gingen in Wechselrichter, Leitungen und Akkus verloren oder wurden von vollen oder kalten Akkus nicht aufgenommen.</translation>
+        <source>− %1 is lost in inverter, wiring and packs.</source>
+        <translation>− %1 gehen in Wechselrichter, Leitungen und Akkus verloren.</translation>
     </message>
     <message>
-        <source>+ %1 came from other chargers, beyond all losses.</source>
-        <translation>+ %1 kamen von anderen Ladegeräten, über alle Verluste hinaus.</translation>
+        <source>= %1 is stored at its end: likely; %2 to %3 when all turns out badly or well.</source>
+        <translation>= %1 sind an ihrem Ende gespeichert: erwartet; %2 bis %3, wenn alles ungünstig oder günstig ausgeht.</translation>
     </message>
     <message>
-        <source>= %1 is stored now: likely; %2 to %3 when all turns out badly or well.</source>
-        <translation>= %1 sind nun gespeichert: erwartet; %2 bis %3, wenn alles ungünstig oder günstig ausgeht.</translation>
+        <source>The loads go without %1.</source>
+        <translation>Den Verbrauchern fehlen %1.</translation>
     </message>
     <message>
-        <source>The loads went without %1.</source>
-        <translation>Den Verbrauchern fehlten %1.</translation>
+        <source>the outage is over</source>
+        <translation>der Ausfall ist vorüber</translation>
+    </message>
+    <message>
+        <source>%1 is stored at the end.</source>
+        <translation>%1 sind am Ende gespeichert.</translation>
     </message>
     <message>
         <source>Each loss with its formula and source stands under “How it was worked out”.</source>

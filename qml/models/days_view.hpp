@@ -38,7 +38,7 @@ struct Pin {
     int number = 0;  // the same number stands beside the finding; 0 when it stands in no list
 };
 
-// The state at one hour, in words.
+// The state as an hour begins, and the means of that hour, in words; the last is the outage's end.
 struct Moment {
     double at = 0.0;     // share of the width
     double burnt = 0.0;  // hours since the start
@@ -49,7 +49,7 @@ struct Moment {
     QString sun;
     QString sky;
     QString left;         // how long the candle still burns from here
-    QStringList working;  // how the hour before it led here
+    QStringList working;  // the balance of the hour that begins
 };
 
 // The hours of one outage as wax. All in hours; the column is as tall as the outage.

@@ -50,6 +50,23 @@ QList<QPointF> curve(const std::vector<double>& at, const std::vector<double>& v
     return thinned(points, most_points);
 }
 
+// Stairs: the mean power of each hour.
+QList<QPointF> hourly(const DaysChart& chart, double DaysChart::Hour::*energy) {
+    QList<QPointF> stairs;
+    for (const DaysChart::Hour& of : chart.hours) {
+        stairs.append({of.from, of.mean(of.*energy)});
+        stairs.append({of.to, of.mean(of.*energy)});
+    }
+    return thinned(stairs, most_points);
+}
+
+double highest(const QList<QPointF>& curve) {
+    double top = 0.0;
+    for (const QPointF& point : curve)
+        top = std::max(top, point.y());
+    return top;
+}
+
 double largest(const std::vector<double>& values) {
     return values.empty() ? 0.0 : *std::ranges::max_element(values);
 }
@@ -89,91 +106,75 @@ QString sky_at(const DaysChart& chart, double at) {
     return night ? QObject::tr("night") : QObject::tr("day");
 }
 
-// The last point at or before an hour after the start.
-std::size_t point_at(const DaysChart& chart, double hours) {
-    const auto after = std::ranges::upper_bound(chart.at, hours);
-    return after == chart.at.begin() ? 0 : static_cast<std::size_t>(after - chart.at.begin()) - 1;
-}
-
-// Energy of a power that holds from one point to the next, between two hours.
-double energy_between(const DaysChart& chart, const std::vector<double>& of, double from,
-                      double to) {
-    double sum = 0.0;
-    for (std::size_t point = point_at(chart, from); point < chart.at.size() && chart.at[point] < to;
-         ++point) {
-        const double begins = std::max(from, chart.at[point]);
-        const double ends = point + 1 < chart.at.size() ? std::min(to, chart.at[point + 1]) : to;
-        sum += of[point] * std::max(0.0, ends - begins);
-    }
-    return sum;
-}
-
-// The balance of the hour before: what was stored, what came and went, what is stored.
-QStringList working_of_hour(const DaysChart& chart, double hour_ends) {
-    const double begins = hour_ends - 1.0;
-    if (begins < 0.0)
-        return {QObject::tr("%1 is stored as the outage begins.")
-                    .arg(energy(chart.likely[point_at(chart, hour_ends)]))};
-    const double before = chart.likely[point_at(chart, begins)];
-    const double after = chart.likely[point_at(chart, hour_ends)];
-    const double sun = energy_between(chart, chart.sun, begins, hour_ends);
-    const double wanted = energy_between(chart, chart.wanted, begins, hour_ends);
-    const double served = energy_between(chart, chart.served, begins, hour_ends);
-    const double rest = before + sun - served - after;
+// The balance of an hour by the clock's own account: what was stored, what came and went, and what
+// is stored at its end.
+QStringList working_of_hour(const DaysChart::Hour& of) {
     QStringList lines{
-        QObject::tr("%1 was stored an hour before.").arg(energy(before)),
-        QObject::tr("+ %1 was offered by the sun in that hour.").arg(energy(sun)),
-        QObject::tr("− %1 went to the loads.").arg(energy(served)),
-        rest >= 0.0
-            ? QObject::tr("− %1 was lost in inverter, wiring and packs, or not taken up by full or "
-                          "cold packs.")
-                  .arg(energy(rest))
-            : QObject::tr("+ %1 came from other chargers, beyond all losses.").arg(energy(-rest)),
-        QObject::tr("= %1 is stored now: likely; %2 to %3 when all turns out badly or well.")
-            .arg(energy(after), energy(chart.earliest[point_at(chart, hour_ends)]),
-                 energy(chart.latest[point_at(chart, hour_ends)]))};
-    if (wanted - served > 1.0)
-        lines << QObject::tr("The loads went without %1.").arg(energy(wanted - served));
+        QObject::tr("%1 is stored as this hour begins.").arg(energy(of.stored_before)),
+        QObject::tr("+ %1 comes from the sun, which offers %2.")
+            .arg(energy(of.sun_taken), energy(of.sun_offered)),
+        QObject::tr("− %1 goes to the loads.").arg(energy(of.served)),
+        QObject::tr("− %1 is lost in inverter, wiring and packs.").arg(energy(of.lost)),
+        QObject::tr("= %1 is stored at its end: likely; %2 to %3 when all turns out badly or well.")
+            .arg(energy(of.stored), energy(of.earliest), energy(of.latest))};
+    if (of.charger_taken > 0.05)
+        lines.insert(2,
+                     QObject::tr("+ %1 comes from other chargers.").arg(energy(of.charger_taken)));
+    if (of.wanted - of.served > 0.05)
+        lines << QObject::tr("The loads go without %1.").arg(energy(of.wanted - of.served));
     lines << QObject::tr(
         "Each loss with its formula and source stands under “How it was worked "
         "out”.");
     return lines;
 }
 
-// One row for every full hour: the last point at or before it.
+// One row for every hour of the outage, and one for its end.
 void show_moments(const DaysChart& chart, DaysView& view) {
-    const int hours = static_cast<int>(std::floor(chart.lasts));
-    for (int row = 0; row <= hours && !chart.at.empty(); ++row) {
-        const std::size_t point = point_at(chart, row);
-        const bool dark = chart.served[point] < chart.wanted[point];
-        const double left = view.candle.likely - row;
-        view.moments.append(
-            {.at = row / chart.lasts,
-             .burnt = double(row),
-             .time = text(report::weekday_and_time(time_at(chart, row))),
-             .stored = QObject::tr("%1 stored").arg(energy(chart.likely[point])),
-             .range = QObject::tr("%1 to %2")
-                          .arg(energy(chart.earliest[point]), energy(chart.latest[point])),
-             .loads = dark ? QObject::tr("loads go without")
-                           : QObject::tr("loads %1").arg(power(chart.wanted[point])),
-             .sun = QObject::tr("sun %1").arg(power(chart.sun[point])),
-             .sky = sky_at(chart, row),
-             .left = left > 0.0 ? text(report::length_in_words(left * hour)) : QObject::tr("out"),
-             .working = working_of_hour(chart, row)});
+    const auto row = [&](double at) {
+        const double left = view.candle.likely - at;
+        return Moment{
+            .at = at / chart.lasts,
+            .burnt = at,
+            .time = text(report::weekday_and_time(time_at(chart, at))),
+            .sky = sky_at(chart, at),
+            .left = left > 0.0 ? text(report::length_in_words(left * hour)) : QObject::tr("out")};
+    };
+    const auto range = [](double low, double high) {
+        return QObject::tr("%1 to %2").arg(energy(low), energy(high));
+    };
+    double low = chart.earliest.empty() ? 0.0 : chart.earliest.front();
+    double high = chart.latest.empty() ? 0.0 : chart.latest.front();
+    for (const DaysChart::Hour& of : chart.hours) {
+        const bool dark = of.wanted - of.served > 1e-6 * of.wanted;
+        Moment moment = row(of.from);
+        moment.stored = QObject::tr("%1 stored").arg(energy(of.stored_before));
+        moment.range = range(low, high);
+        moment.loads = dark ? QObject::tr("loads go without")
+                            : QObject::tr("loads %1").arg(power(of.mean(of.wanted)));
+        moment.sun = QObject::tr("sun %1").arg(power(of.mean(of.sun_offered)));
+        moment.working = working_of_hour(of);
+        view.moments.append(moment);
+        low = of.earliest;
+        high = of.latest;
     }
+    if (chart.hours.empty()) return;
+    Moment end = row(chart.lasts);
+    end.stored = QObject::tr("%1 stored").arg(energy(chart.hours.back().stored));
+    end.range = range(low, high);
+    end.loads = QObject::tr("the outage is over");
+    end.working = {QObject::tr("%1 is stored at the end.").arg(energy(chart.hours.back().stored))};
+    view.moments.append(end);
 }
 
 // Full hours at whose end more is stored than at their beginning.
 QList<Candle::Hours> sunny_hours(const DaysChart& chart) {
     QList<Candle::Hours> sunny;
-    for (double hour_begins = 0.0; hour_begins + 1.0 <= chart.lasts; hour_begins += 1.0) {
-        const double before = chart.likely[point_at(chart, hour_begins)];
-        const double after = chart.likely[point_at(chart, hour_begins + 1.0)];
-        if (!(after > before)) continue;
-        if (!sunny.isEmpty() && sunny.back().to == hour_begins) {
-            sunny.back().to = hour_begins + 1.0;
+    for (const DaysChart::Hour& of : chart.hours) {
+        if (!(of.stored > of.stored_before) || of.to - of.from < 0.999) continue;
+        if (!sunny.isEmpty() && sunny.back().to == of.from) {
+            sunny.back().to = of.to;
         } else {
-            sunny.append({.from = hour_begins, .to = hour_begins + 1.0});
+            sunny.append({.from = of.from, .to = of.to});
         }
     }
     return sunny;
@@ -203,10 +204,10 @@ void show_curves(const DaysChart& chart, DaysView& view) {
     view.stored_low = curve(chart.at, chart.earliest);
     view.stored = curve(chart.at, chart.likely);
     view.stored_high = curve(chart.at, chart.latest);
-    view.loads = curve(chart.at, chart.wanted);
-    view.sun = curve(chart.at, chart.sun);
+    view.loads = hourly(chart, &DaysChart::Hour::wanted);
+    view.sun = hourly(chart, &DaysChart::Hour::sun_offered);
     const Scale energies = scale_above(std::max(chart.top, largest(chart.latest)));
-    const Scale powers = scale_above(std::max(largest(chart.wanted), largest(chart.sun)));
+    const Scale powers = scale_above(std::max(highest(view.loads), highest(view.sun)));
     view.energy_top = energies.top;
     view.power_top = powers.top;
     view.energy_ticks = ticks_of(energies, energy);

@@ -115,11 +115,15 @@ void check(const Answer& answer, std::string_view input) {
         for (const auto& column : series.columns)
             if (const auto* numbers = std::get_if<std::vector<double>>(&column.points))
                 must_be_finite(*numbers, series.name + "." + column.name);
-    if (answer.days)
-        for (const auto* curve :
-             {&answer.days->at, &answer.days->earliest, &answer.days->likely, &answer.days->latest,
-              &answer.days->wanted, &answer.days->served, &answer.days->sun})
+    if (answer.days) {
+        for (const auto* curve : {&answer.days->at, &answer.days->earliest, &answer.days->likely,
+                                  &answer.days->latest})
             must_be_finite(*curve, "a curve of the days");
+        for (const auto& hour : answer.days->hours)
+            must_be_finite({hour.stored_before, hour.sun_offered, hour.sun_taken,
+                            hour.charger_taken, hour.wanted, hour.served, hour.lost, hour.stored},
+                           "an hour of the days");
+    }
     for (const auto& chart : answer.starts)
         for (const auto* curve :
              {&chart.time, &chart.speed, &chart.current, &chart.voltage, &chart.direct_voltage})

@@ -48,7 +48,6 @@ TEST(days_plot, the_store_fills_as_many_rows_as_its_share_of_the_full_store) {
     DaysChart flat{.starts = {}, .lasts = 24.0, .top = 1000.0, .usable = 900.0};
     flat.at = {0.0, 24.0};
     flat.likely = flat.earliest = flat.latest = {500.0, 500.0};
-    flat.wanted = flat.served = flat.sun = {0.0, 0.0};
     const auto lines = days_plot(flat, 40, 8, {.ascii = true});
     EXPECT_THAT(lines[3], Not(HasSubstr("#")));
     EXPECT_THAT(lines[4], HasSubstr("#####"));

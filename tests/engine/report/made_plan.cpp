@@ -98,6 +98,18 @@ outage::Course course(Energy stored, Energy capacity) {
         ledger.sun_unused += sun * hour - taken;
         ledger.unserved += 100.0 * watt_hour - loads;
         course.without += served ? Duration{} : hour;
+        outage::Interval interval{.from = at, .to = at + hour};
+        interval.flows.stored_at_start = stored - (taken - loads - loss);
+        interval.flows.stored_at_end = stored;
+        interval.flows.loads = loads;
+        interval.flows.unserved = 100.0 * watt_hour - loads;
+        interval.flows.inverter_loss = loss;
+        interval.flows.sun_offered = sun * hour;
+        interval.flows.sun_stored = taken;
+        interval.flows.sun_unused = sun * hour - taken;
+        interval.charge = StateOfCharge(stored / capacity);
+        interval.voltage = 13.0 * volt;
+        course.intervals.push_back(interval);
         outage::TracePoint after = before;
         after.at = at + hour;
         after.stored = stored;

@@ -23,11 +23,15 @@ TEST(outage_series, hours_come_first_because_csv_prints_the_first) {
 }
 
 TEST(outage_series, a_part_of_an_hour_at_the_end_has_a_row_of_its_own) {
-    auto scenario = made::scenario();
-    scenario.outage.lasts = 90.0 * units::minute;
-    const auto series = outage_series(scenario, made::plan());
+    auto plan = made::plan();
+    for (auto* course : {&plan.likely, &plan.earliest, &plan.latest}) {
+        course->intervals.resize(2);
+        course->intervals.back().to = 90.0 * units::minute;
+        course->intervals.back().flows.loads = 50.0 * units::watt_hour;
+    }
+    const auto series = outage_series(made::scenario(), plan);
     EXPECT_EQ(numbers(series.front(), "stored").size(), 2U);
-    EXPECT_NEAR(numbers(series.front(), "wanted").back(), 100.0, 1e-9);
+    EXPECT_NEAR(numbers(series.front(), "wanted").back(), 100.0, 1e-9);  // 50 Wh in half an hour
 }
 
 TEST(outage_series, the_last_row_holds_what_is_stored_at_the_end) {
@@ -48,11 +52,26 @@ TEST(outage_series, each_load_has_a_row) {
     EXPECT_EQ(numbers(named(series, "loads"), "per_day"), std::vector<double>{1475.0});
 }
 
+// 100 W for 96 hours by hand, and an hour's balance: 3000 Wh less 100 and 11.
+TEST(days_chart, an_hour_is_a_balance) {
+    const auto chart = days_chart(made::scenario(), made::plan());
+    const auto& first = chart.hours.front();
+    EXPECT_DOUBLE_EQ(first.stored_before, 3000.0);
+    EXPECT_DOUBLE_EQ(first.wanted, 100.0);
+    EXPECT_DOUBLE_EQ(first.served, 100.0);
+    EXPECT_DOUBLE_EQ(first.lost, 11.0);
+    EXPECT_DOUBLE_EQ(first.stored, 3000.0 - 111.0);
+    for (const auto& hour : chart.hours)
+        EXPECT_NEAR(
+            hour.stored_before + hour.sun_taken + hour.charger_taken - hour.served - hour.lost,
+            hour.stored, 1e-9);
+}
+
 TEST(days_chart, curves_have_one_value_for_each_moment) {
     const auto chart = days_chart(made::scenario(), made::plan());
-    EXPECT_EQ(chart.at.size(), 4U * 96U + 1U);
-    for (const auto* curve : {&chart.earliest, &chart.likely, &chart.latest, &chart.wanted,
-                              &chart.served, &chart.sun}) {
+    EXPECT_EQ(chart.at.size(), 96U + 1U);
+    EXPECT_EQ(chart.hours.size(), 96U);
+    for (const auto* curve : {&chart.earliest, &chart.likely, &chart.latest}) {
         EXPECT_EQ(curve->size(), chart.at.size());
     }
     EXPECT_DOUBLE_EQ(chart.at.back(), 96.0);
@@ -60,9 +79,20 @@ TEST(days_chart, curves_have_one_value_for_each_moment) {
 }
 
 TEST(days_chart, long_outages_keep_to_a_thousand_points) {
+    auto plan = made::plan();
+    for (auto* course : {&plan.likely, &plan.earliest, &plan.latest}) {
+        for (int hour = 96; hour < 60 * 24; ++hour) {
+            auto interval = course->intervals.back();
+            interval.from = interval.to;
+            interval.to += 1.0 * units::hour;
+            course->intervals.push_back(interval);
+        }
+    }
     auto scenario = made::scenario();
     scenario.outage.lasts = 60.0 * units::day;
-    EXPECT_LE(days_chart(scenario, made::plan()).at.size(), 1000U);
+    const auto chart = days_chart(scenario, plan);
+    EXPECT_LE(chart.at.size(), 1000U);
+    EXPECT_DOUBLE_EQ(chart.at.back(), 60.0 * 24.0);
 }
 
 TEST(days_chart, nights_lie_between_sunset_and_sunrise) {

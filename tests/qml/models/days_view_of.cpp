@@ -64,6 +64,31 @@ TEST(days_view_of, says_when_loads_go_without) {
     EXPECT_EQ(view.moments[15].sky, "day");
 }
 
+// Hours of the outage and its end. By hand: 4000 Wh over 100 h is 40 an hour; in the hour from
+// 14 to 15 a hundred come back beyond that.
+TEST(days_view_of, an_hour_tells_its_balance) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer(100.0));
+    ASSERT_EQ(view.moments.size(), 49);
+    const QStringList& working = view.moments[14].working;
+    ASSERT_GE(working.size(), 5);
+    EXPECT_EQ(working[0], "3.44 kWh is stored as this hour begins.");
+    EXPECT_EQ(working[1], "+ 250 Wh comes from the sun, which offers 250 Wh.");
+    EXPECT_EQ(working[2], "− 120 Wh goes to the loads.");
+    EXPECT_EQ(working[3], "− 70 Wh is lost in inverter, wiring and packs.");
+    EXPECT_TRUE(working[4].startsWith("= 3.5 kWh is stored at its end"));
+    EXPECT_EQ(view.moments.back().loads, "the outage is over");
+    EXPECT_DOUBLE_EQ(view.moments.back().at, 1.0);
+}
+
+// A stair for each hour: the mean of the hour, from its beginning to its end.
+TEST(days_view_of, loads_are_drawn_as_the_mean_of_each_hour) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer(100.0));
+    ASSERT_EQ(view.sun.size(), 96);
+    EXPECT_EQ(view.sun[28], QPointF(14.0, 250.0));
+    EXPECT_EQ(view.sun[29], QPointF(15.0, 250.0));
+    EXPECT_EQ(view.sun[27], QPointF(14.0, 0.0));
+}
+
 TEST(days_view_of, has_ticks_from_nothing_to_above_the_highest_point) {
     const DaysView view = touch::days_view_of(touch_tests::hand_made_answer());
     ASSERT_GE(view.energy_ticks.size(), 3);

@@ -119,7 +119,7 @@ TestCase {
         const plan = program.plan
         tap(part("moment"))
         const texts = () => Walk.all(program.contentItem.parent).filter(Walk.isText).map(item => item.text)
-        tryVerify(() => texts().some(text => text.includes("went to the loads")))
+        tryVerify(() => texts().some(text => text.includes("goes to the loads")))
         verify(plan.days.momentWorking.length >= 5)
         keyClick(Qt.Key_Escape)
     }

@@ -12,10 +12,6 @@ namespace {
 constexpr double outage = 48.0;
 constexpr double full = 4000.0;  // Wh
 
-bool sunny(double at) {
-    return at >= 14.0 && at <= 18.0;
-}
-
 double stored(double at, double lasts) {
     const double from_sun =
         400.0 * std::clamp(at - 14.0, 0.0, 4.0) / 4.0 * (at < lasts ? 1.0 : 0.0);
@@ -44,9 +40,23 @@ report::Answer hand_made_answer(double lasts) {
         chart.earliest.push_back(stored(at, 0.8 * lasts));
         chart.likely.push_back(stored(at, lasts));
         chart.latest.push_back(std::max(chart.likely.back(), stored(at, 1.2 * lasts)));
-        chart.wanted.push_back(120.0);
-        chart.served.push_back(at < lasts ? 120.0 : 0.0);
-        chart.sun.push_back(sunny(at) ? 250.0 : 0.0);
+    }
+    for (int begins = 0; begins < static_cast<int>(outage); ++begins) {
+        const double before = stored(begins, lasts);
+        const double after = stored(begins + 1, lasts);
+        const double served = begins + 1 <= lasts ? 120.0 : 0.0;
+        const double sun = begins >= 14 && begins < 18 ? 250.0 : 0.0;
+        chart.hours.push_back({.from = double(begins),
+                               .to = begins + 1.0,
+                               .stored_before = before,
+                               .sun_offered = sun,
+                               .sun_taken = sun,
+                               .wanted = 120.0,
+                               .served = served,
+                               .lost = before + sun - served - after,
+                               .stored = after,
+                               .earliest = stored(begins + 1, 0.8 * lasts),
+                               .latest = std::max(after, stored(begins + 1, 1.2 * lasts))});
     }
     chart.nights = {{0.0, 13.5}, {23.0, 37.5}, {47.0, 48.0}};
     answer.days = chart;
