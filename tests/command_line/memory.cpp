@@ -1,4 +1,9 @@
 // What the program does where memory ends: words and exit status 3, never a signal.
+#include <algorithm>
+#include <cstdlib>
+#include <map>
+#include <set>
+
 #include "process.hpp"
 
 namespace {
@@ -35,5 +40,55 @@ TEST(candlemark_memory, ends_in_words) {
     }
     EXPECT_GE(short_of_memory, 3);
 }
+
+// The first ones, and some twenty more spread over all there are.
+std::set<long> some_of(long count) {
+    std::set<long> chosen;
+    for (long number = 0; number < std::min(count, 5L); ++number)
+        chosen.insert(number);
+    for (long number = 5; number < count; number = number * 2 + 1)
+        chosen.insert(number);
+    for (long number = 1; number < 12; ++number)
+        chosen.insert(count * number / 12);
+    return chosen;
+}
+
+class any_allocation_fails : public testing::TestWithParam<std::vector<std::string>> {};
+
+TEST_P(any_allocation_fails, and_the_program_ends_in_words_or_answers) {
+#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
+    GTEST_SKIP() << "a sanitizer has allocations of its own";
+#endif
+    std::map<std::string, std::string> environment{{"LD_PRELOAD", CANDLEMARK_FAILING_ALLOCATION},
+                                                   {"CANDLEMARK_COUNT", "1"}};
+    const auto counted = candlemark(GetParam(), "", environment);
+    const long count = std::atol(counted.errors.c_str());
+    ASSERT_GT(count, 100) << counted.errors;
+    environment.erase("CANDLEMARK_COUNT");
+    const auto whole = candlemark(GetParam(), "", environment);
+    for (const long number : some_of(count))
+        for (const char* and_on : {"0", "1"}) {
+            environment["CANDLEMARK_FAILING"] = std::to_string(number);
+            environment["CANDLEMARK_FAILING_ON"] = and_on;
+            const auto ended = candlemark(GetParam(), "", environment);
+            if (ended.status == 3) {
+                EXPECT_THAT(ended.errors, HasSubstr("not enough memory")) << number;
+                EXPECT_EQ(ended.output, "") << number;
+            } else {
+                EXPECT_EQ(ended.status, whole.status) << number;
+                EXPECT_EQ(ended.output, whole.output) << number;
+            }
+        }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    candlemark_memory, any_allocation_fails,
+    testing::Values(std::vector<std::string>{"read", demo},
+                    std::vector<std::string>{"outage", demo, "--weathers", "4"},
+                    std::vector<std::string>{"packs", demo, "--weathers", "130", "--threads", "2",
+                                             "--most-packs", "3", "--most-panels", "2"},
+                    std::vector<std::string>{"start", demo, "--as", "json"},
+                    std::vector<std::string>{"wiring", demo, "--as", "html"}),
+    [](const auto& tested) { return tested.param.front(); });
 
 }  // namespace

@@ -1,4 +1,5 @@
 #include <csignal>
+#include <cstdlib>
 #include <cstring>
 #include <malloc.h>
 #include <new>
@@ -14,6 +15,19 @@
 namespace {
 
 using namespace command_line;
+
+// Where memory ends: the words and the end, on whichever thread. Going back through all that was
+// begun would need memory where none may be lacking, such as in the destructors of libraries.
+[[noreturn]] void end_without_memory() {
+    (void)write_all(STDERR_FILENO, not_enough_memory);
+    std::_Exit(static_cast<int>(Status::defect));
+}
+
+// Made before the tables of the engine, which need memory as well.
+struct ReadyToEnd {
+    ReadyToEnd() { std::set_new_handler(end_without_memory); }
+};
+[[gnu::init_priority(101)]] const ReadyToEnd ready_to_end;
 
 int answered(const std::vector<std::string>& arguments) {
     auto around = surroundings_of_this_process();
@@ -47,10 +61,5 @@ int main(int count, char** arguments) {
     mallopt(M_MMAP_THRESHOLD, 1 << 28);
     mallopt(M_TRIM_THRESHOLD, 1 << 28);
     mallopt(M_TOP_PAD, 1 << 22);
-    try {
-        return answered(std::vector<std::string>(arguments + 1, arguments + count));
-    } catch (const std::bad_alloc&) {
-        (void)write_all(STDERR_FILENO, not_enough_memory);
-        return static_cast<int>(Status::defect);
-    }
+    return answered(std::vector<std::string>(arguments + 1, arguments + count));
 }
