@@ -1,5 +1,7 @@
 #include "units/quantities.hpp"
 
+#include <fmt/format.h>
+
 #include <type_traits>
 
 namespace {
