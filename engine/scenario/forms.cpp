@@ -115,9 +115,16 @@ constexpr double hardly_anything = 1e-300;
 }  // namespace
 
 std::string limits_of(const QuantityWords& words) {
-    const std::string most = units::print_si(words.dimension, words.most) + std::string(words.per);
-    const std::string least =
-        units::print_si(words.dimension, words.least) + std::string(words.per);
+    // A day of sunshine is 24 hours of it: "1 d/d" says nothing to a reader.
+    const auto written = [&words](double si) {
+        constexpr double second_an_hour = 3600.0;
+        const bool hours = words.per == "/d" && words.dimension == units::Dimension::duration;
+        return (hours ? fmt::format("{} h", si / second_an_hour)
+                      : units::print_si(words.dimension, si)) +
+               std::string(words.per);
+    };
+    const std::string most = written(words.most);
+    const std::string least = written(words.least);
     return words.least_is_allowed ? fmt::format("from {} to {}", least, most)
                                   : fmt::format("more than {}, at most {}", least, most);
 }

@@ -53,7 +53,7 @@ constexpr Refused refused_values[] = {
     {"[[pack]]", "pulse = []", "pack[0].pulse", "empty list"},
     {"[outage]", "lasts = \"0 h\"", "outage.lasts", "too little"},
     {"[outage]", "lasts = \"1000 yr\"", "outage.lasts", "too much"},
-    {"[outage]", "lasts = \"61 d\"", "outage.lasts", "at most 60 d"},
+    {"[outage]", "lasts = \"61 d\"", "outage.lasts", "from 1 min to 60 d"},
     {"[outage]", "lasts = \"-4 d\"", "outage.lasts", "too little"},
     {"[outage]", "starts = 2026-01-14T18:00:00Z", "outage.starts", "offset"},
     {"[outage]", "starts = \"next Tuesday\"", "outage.starts", "next Tuesday"},
@@ -100,7 +100,7 @@ constexpr Refused refused_values[] = {
      "sunshine = [\"25 h/d\", \"1 h/d\", \"1 h/d\", \"1 h/d\", \"1 h/d\", \"1 h/d\", "
      "\"1 h/d\", \"1 h/d\", "
      "\"1 h/d\", \"1 h/d\", \"1 h/d\", \"1 h/d\"]",
-     "place.sunshine[0]", "from 0 h to 1 d"},
+     "place.sunshine[0]", "from 0 h/d to 24 h/d"},
     {load_lines, "power = \"-5 W\"", "load[0].power", "too little"},
     {load_lines, "power = \"0 W\"", "load[0].power", "too little"},
     {load_lines, "power = \"60 Wh\"", "load[0].power", "energy"},
