@@ -77,6 +77,17 @@ const std::vector<Stop>& stops() {
         {"through a connector rated 5 A",
          Of::lithium,
          {"outage", alone, "pack.main.connector=5 A", "load.lamps.power=200 W"}},
+        {"everything behind it stays off until somebody replaces it",
+         Of::lithium,
+         {"outage",
+          "circuit.\"main path\".links=[{fuse = \"10 A\", family = \"class T\"}, "
+          "{wire = \"3/0 AWG\", length = \"2 ft\"}]",
+          "load.refrigerator.power=1 kW"}},
+        {"ts wires cannot carry 1.25 kW at ",
+         Of::lithium,
+         {"outage",
+          "circuit.lights.links=[{fuse = \"50 A\"}, {wire = \"18 AWG\", length = \"60 ft\"}]",
+          "load.lamps.power=500 W"}},
         // outage: packs that differ
         {"the others go on", Of::lead, {"outage", few_amperes}},
         {"The fuse of pack expansion opens on ", Of::lead, {"outage", "pack.expansion.fuse=5 A"}},
@@ -244,7 +255,8 @@ std::vector<Source> sources_of_stops() {
 
 // Their sentences are put together before they are handed over; rows above make each kind.
 const std::vector<std::string> put_together_elsewhere = {"bank_findings.cpp", "outage_starts.cpp",
-                                                         "start_answer.cpp", "chargers.cpp"};
+                                                         "start_answer.cpp", "chargers.cpp",
+                                                         "branches.cpp", "compare_answer.cpp"};
 
 TEST(Stops, no_sentence_of_the_sources_is_left_out) {
     std::string all;
