@@ -52,7 +52,7 @@ TEST(candlemark_compare, tells_the_swap_in_words) {
     const auto answer = process::candlemark(
         {"compare", folder + "swap/as_planned.toml", folder + "swap/as_built.toml"});
     EXPECT_EQ(answer.status, 1);
-    EXPECT_THAT(answer.output, HasSubstr("the switch is 5 A instead of 10 A"));
+    EXPECT_THAT(answer.output, HasSubstr("is 5 A instead of 10 A"));
     EXPECT_THAT(answer.output, HasSubstr("To be rechecked"));
     const auto same = process::candlemark(
         {"compare", folder + "swap/as_planned.toml", folder + "swap/as_planned.toml"});
