@@ -39,11 +39,16 @@ TEST(in_threads, what_a_call_throws_arrives_once_all_threads_have_ended) {
 
 TEST(in_threads, the_thread_that_asked_may_fail_too) {
     const auto asking = std::this_thread::get_id();
+    std::atomic<bool> failed{false};
     EXPECT_THROW(for_each_number(1000, 4,
                                  [&](int) {
-                                     if (std::this_thread::get_id() == asking)
+                                     if (std::this_thread::get_id() == asking) {
+                                         failed = true;
                                          throw std::bad_alloc();
-                                     std::this_thread::yield();
+                                     }
+                                     // Or the others may have done it all before it comes.
+                                     while (!failed)
+                                         std::this_thread::yield();
                                  }),
                  std::bad_alloc);
 }
