@@ -15,6 +15,7 @@ enum class Face { text, json, csv, html, svg };
 
 struct Request {
     const Question* question = nullptr;  // a row of questions(); set whenever arguments were read
+    std::vector<std::string> arguments;  // as given; of many files, without the other ones
     std::string file;                    // "-" is standard input
     Face face = Face::text;
     bool full = false;

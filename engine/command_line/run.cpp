@@ -9,6 +9,7 @@
 
 #include "command_line/arguments.hpp"
 #include "command_line/left_unsaid.hpp"
+#include "command_line/made_by.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "report/csv.hpp"
@@ -35,10 +36,11 @@ Outcome unusable(const units::Errors& errors) {
     return outcome;
 }
 
-std::string in_face(const Answer& answer, const Request& request, const Surroundings& around) {
+std::string in_face(const Answer& answer, const ReadScenario& read, const Request& request,
+                    const Surroundings& around) {
     switch (request.face) {
         case Face::json:
-            return report::in_json(answer);
+            return report::in_json(answer, made_by(read, request));
         case Face::csv:
             return report::in_csv(answer);
         case Face::html:
@@ -94,7 +96,7 @@ Outcome answer(const Request& request, const Surroundings& around) {
                           .remedy = "ask for it as text, json, csv or html"}});
     }
     Outcome outcome{.status = report::holds_a_stop(*answer) ? Status::stop : Status::answered,
-                    .output = in_face(*answer, request, around),
+                    .output = in_face(*answer, *read, request, around),
                     .errors = request.question->tells_warnings ? "" : warnings_of(*read)};
     if (answer->defect) {
         outcome.status = Status::defect;
@@ -111,6 +113,9 @@ Outcome answers(const Request& request, const Surroundings& around) {
     for (const auto& file : files) {
         Request one = request;
         one.file = file;
+        std::erase_if(one.arguments, [&](const std::string& word) {
+            return word != file && std::ranges::find(files, word) != files.end();
+        });
         const auto read = read_request(one, around);
         const auto answer =
             read ? request.question->ask(*read, one).map_error([&](const units::Errors& errors) {
@@ -120,7 +125,7 @@ Outcome answers(const Request& request, const Surroundings& around) {
         auto status = Status::unusable;
         if (answer) {
             status = report::holds_a_stop(*answer) ? Status::stop : Status::answered;
-            outcome.output += report::in_json_line(file, *answer);
+            outcome.output += report::in_json_line(file, *answer, made_by(*read, one));
         } else {
             outcome.output += report::in_json_line(file, answer.error());
         }
@@ -140,6 +145,7 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
         }
         auto request = std::get<Request>(asked);
         request.progress = around.progress;
+        request.arguments = arguments;
         if (const auto errors = no_folders(request.weather_from); !errors.empty()) {
             return unusable(errors);
         }

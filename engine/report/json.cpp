@@ -131,6 +131,29 @@ Json answer_of(const Answer& answer) {
     return values;
 }
 
+Json json_of(const MadeBy& made) {
+    Json files = Json::array();
+    for (const auto& file : made.files) {
+        files.push_back({{"file", file.name}, {"sha256", file.sha256}});
+    }
+    return {{"program", "candlemark"},
+            {"version", made.version},
+            {"arguments", made.arguments},
+            {"seed", made.seed},
+            {"files", std::move(files)}};
+}
+
+// What every answer begins with.
+void begin(const Answer& answer, const std::optional<MadeBy>& made_by, Json& json) {
+    json["candlemark"] = 1;
+    if (made_by) {
+        json["made_by"] = json_of(*made_by);
+    }
+    json["question"] = answer.question;
+    json["answer"] = answer_of(answer);
+    json["findings"] = array_of(answer.findings);
+}
+
 // Bytes of the file that are not UTF-8 are replaced, not refused: the answer matters more.
 std::string text_of(const Json& json, int indent) {
     return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
@@ -138,13 +161,11 @@ std::string text_of(const Json& json, int indent) {
 
 }  // namespace
 
-std::string in_json_line(const std::string& file, const Answer& answer) {
-    return text_of({{"file", file},
-                    {"candlemark", 1},
-                    {"question", answer.question},
-                    {"answer", answer_of(answer)},
-                    {"findings", array_of(answer.findings)}},
-                   -1);
+std::string in_json_line(const std::string& file, const Answer& answer,
+                         const std::optional<MadeBy>& made_by) {
+    Json line{{"file", file}};
+    begin(answer, made_by, line);
+    return text_of(line, -1);
 }
 
 std::string in_json_line(const std::string& file, const units::Errors& errors) {
@@ -158,15 +179,13 @@ std::string in_json_line(const std::string& file, const units::Errors& errors) {
     return text_of({{"file", file}, {"errors", std::move(list)}}, -1);
 }
 
-std::string in_json(const Answer& answer) {
-    const Json whole{{"candlemark", 1},
-                     {"question", answer.question},
-                     {"answer", answer_of(answer)},
-                     {"findings", array_of(answer.findings)},
-                     {"working", array_of(answer.working)},
-                     {"assumptions", array_of(answer.assumptions)},
-                     {"cautions", array_of(answer.cautions)},
-                     {"series", array_of(answer.series)}};
+std::string in_json(const Answer& answer, const std::optional<MadeBy>& made_by) {
+    Json whole = Json::object();
+    begin(answer, made_by, whole);
+    whole["working"] = array_of(answer.working);
+    whole["assumptions"] = array_of(answer.assumptions);
+    whole["cautions"] = array_of(answer.cautions);
+    whole["series"] = array_of(answer.series);
     return text_of(whole, 1);
 }
 

@@ -1,23 +1,28 @@
 // An answer for programs: one JSON object in UTF-8, the keys in the order of the answer.
-//   {"candlemark":1,"question":…,"answer":{…},"findings":[…],"working":[…],"assumptions":[…],
-//    "cautions":[…],"series":[…]}
+//   {"candlemark":1,"made_by":{…},"question":…,"answer":{…},"findings":[…],"working":[…],
+//    "assumptions":[…],"cautions":[…],"series":[…]}
 // A quantity is {"value":26.8,"unit":"h"} with a UCUM unit, to ten significant digits.
 // A key without a value is null, and "why_null" beside it holds the reason under the same key.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "report/answer.hpp"
+#include "report/made_by.hpp"
 #include "units/result.hpp"
 
 namespace report {
 
-[[nodiscard]] std::string in_json(const Answer& answer);
+// "made_by" is {"program":"candlemark","version":…,"arguments":[…],"seed":…,
+// "files":[{"file":…,"sha256":…}]}, and left out where nothing is known of it.
+[[nodiscard]] std::string in_json(const Answer& answer, const std::optional<MadeBy>& made_by = {});
 
-// One of many answers, as a line by itself: {"file":…,"candlemark":1,"question":…,"answer":{…},
-// "findings":[…]}; and where a file cannot be used, {"file":…,"errors":[{"where":…,"found":…,
-// "remedy":…,"line":…}]}.
-[[nodiscard]] std::string in_json_line(const std::string& file, const Answer& answer);
+// One of many answers, as a line by itself: {"file":…,"candlemark":1,"made_by":{…},"question":…,
+// "answer":{…},"findings":[…]}; and where a file cannot be used, {"file":…,"errors":[{"where":…,
+// "found":…,"remedy":…,"line":…}]}.
+[[nodiscard]] std::string in_json_line(const std::string& file, const Answer& answer,
+                                       const std::optional<MadeBy>& made_by = {});
 [[nodiscard]] std::string in_json_line(const std::string& file, const units::Errors& errors);
 
 }  // namespace report

@@ -350,6 +350,13 @@ Result<WeatherYear> read_weather_file(const std::string& path) {
     return read_weather(*text, path);
 }
 
+Result<std::string> bytes_of_weather_of(const scenario::Place& place, const std::string& folder) {
+    const auto path =
+        scenario::path_of_named_file(place.weather_file.value_or(""), folder, "place.weather_file");
+    if (!path) return fail(path.error());
+    return scenario::bytes_of_file(*path, wanted);
+}
+
 Result<WeatherYear> read_weather_of(const scenario::Place& place, const std::string& folder) {
     const auto path =
         scenario::path_of_named_file(place.weather_file.value_or(""), folder, "place.weather_file");

@@ -54,6 +54,9 @@ struct WeatherYear {
 //   fails   also when it lies outside, as scenario::path_of_named_file tells
 [[nodiscard]] units::Result<WeatherYear> read_weather_of(const scenario::Place& place,
                                                          const std::string& folder);
+// Its bytes as they are, read or not; fails where there are none to be had.
+[[nodiscard]] units::Result<std::string> bytes_of_weather_of(const scenario::Place& place,
+                                                             const std::string& folder);
 
 // What a year amounts to.
 struct WeatherSummary {
