@@ -62,6 +62,7 @@ class Substeps {
     }
     double rested() const { return rested_voltage(pack_, course_.state); }
     bool charging() const { return demand_.amount < 0.0; }
+    bool rising() const { return rises(pack_, demand_); }
 
     // The threshold the present state is on or beyond, if any. A power that cannot be had comes
     // first, since then no voltage is there to compare.
@@ -77,7 +78,7 @@ class Substeps {
                 course_.ending = Ending::usable_limit;
             return;
         }
-        if (voltage >= rise_ && voltage_now() >= pack_.voltage_above)
+        if ((rising() || voltage >= rise_) && voltage_now() >= pack_.voltage_above)
             course_.ending = Ending::voltage_restored;
         else if (charging() && removed <= pack_.removed_below)
             course_.ending = Ending::charge_restored;
@@ -85,15 +86,24 @@ class Substeps {
 
     // At the far end while resting or charging; a hair of rounding is forgiven.
     double voltage_now() const {
-        const double voltage = rested();
-        const Drawn now = drawn_now(pack_, demand_, course_.state, voltage);
-        return voltage - now.current * pack_.resistance + step::restored;
+        return now_at(pack_, demand_, course_.state, rested()).voltage + step::restored;
+    }
+    // Likewise at the end of a trial, the available well not being full.
+    double voltage_after(const Trial& trial) const {
+        WellState there = course_.state;
+        there.removed = trial.removed;
+        there.available = trial.available;
+        const Drawn now = offered_now(pack_, demand_, there, rested_voltage(pack_, there));
+        const double alone = charging_voltage(pack_, there);
+        return std::min(pack_.absorption,
+                        alone - now.current * pack_.resistance +
+                            risen(pack_, now.current, added_at(pack_, there.removed)));
     }
 
     // The available well is full and more is offered than seeps on into the bound one.
     bool brimming() const {
         if (!charging() || course_.state.available < brim) return false;
-        const Drawn offered = drawn(pack_, demand_, rested(), pack_.resistance);
+        const Drawn offered = offered_now(pack_, demand_, course_.state, rested());
         return coulombic(pack_, course_.state) * offered.current <=
                seeping(pack_, course_.state.head);
     }
@@ -146,16 +156,41 @@ void Substeps<Demand>::keep_full(double left) {
             crosses = false;
         }
     }
+    // What is offered falls as the charging resistance rises: whether it is still too much is asked
+    // again before that shows.
+    if (pack_.resists && rate > 0.0) {
+        const double offered = -offered_now(pack_, demand_, state, voltage).current;
+        const double from = added_at(pack_, state.removed).up_to_knee.value;
+        const auto drift = [&] {
+            const double removed = -pack_.bound * head * std::exp(-rate * length);
+            return offered * (added_at(pack_, removed).up_to_knee.value - from);
+        };
+        for (double rise = drift(); rise > pack_.drift_tolerance && length > shortest;
+             rise = drift()) {
+            length =
+                std::max(shortest, length * std::max(0.05, 0.9 * pack_.drift_tolerance / rise));
+            ending = Ending::completed;
+            crosses = at_edge = false;
+        }
+    }
     const Decay d = decay(rate * length);
     const double once = length * d.once;                            // integral of the decay
     const double squared = length * d.once * 0.5 * (1.0 + d.left);  // and of its square
     const double into = pack_.exchange * head;                      // at the start, negative
     const double current = into / coulombic(pack_, state);
-    course_.flow.accepted +=
-        -current * voltage * once + current * current * pack_.resistance * squared;
-    course_.flow.in_resistance += current * current * pack_.resistance * squared;
-    course_.flow.in_charging += (into - current) * voltage * once;
+    const double heats = current * current * pack_.resistance * squared;
+    // what drives a full pack above its voltage gasses, and heats
+    const double driven =
+        rising()
+            ? std::max(0.0, -current * once *
+                                    (now_at(pack_, demand_, state, voltage).voltage - voltage) -
+                                heats)
+            : 0.0;
+    course_.flow.accepted += -current * voltage * once + heats + driven;
+    course_.flow.in_resistance += heats;
+    course_.flow.in_charging += (into - current) * voltage * once + driven;
     course_.flow.charge_in -= current * once;
+    course_.taken = std::max(course_.taken, rising() ? -current : 0.0);
     // the bound well stands at 1 + head / total
     const Piece& bound = bound_piece();
     course_.flow.between_wells += pack_.exchange * head *
@@ -181,8 +216,8 @@ void Substeps<Demand>::keep_full(double left) {
 //   gives  the length that the next substep may begin with
 template <class Demand>
 double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
-    const double slope = available_piece().slope;
-    const double tolerance = tolerance_on(pack_, available_piece());
+    const double slope = available_piece().slope + (charging() ? available_piece().steeper : 0.0);
+    const double tolerance = tolerance_on(pack_, available_piece(), charging());
     for (;;) {
         trial = try_for(pack_, course_.state, demand_, length);
         // Where a full well runs down over a long time, its steep piece reaches far below any
@@ -193,8 +228,10 @@ double Substeps<Demand>::within_tolerance(double length, Trial& trial) const {
             continue;
         }
         const double filled = std::abs(trial.available - course_.state.available);
-        const double change = counted_change(slope * filled * trial.at_rest / trial.root, filled,
-                                             tolerance, pack_.fill_tolerance, !charging());
+        const double change =
+            std::max(counted_change(slope * filled * trial.at_rest / trial.root, filled, tolerance,
+                                    pack_.fill_tolerance, !charging()),
+                     trial.drift * (tolerance / pack_.drift_tolerance));
         if (change <= tolerance || length <= shortest)
             return change > 0.0 ? length * std::min(4.0, 0.9 * tolerance / change)
                                 : std::numeric_limits<double>::infinity();
@@ -224,10 +261,11 @@ void Substeps<Demand>::before_turn(Trial& trial) const {
         const double removed = state.removed + trial.into * instant;
         const double extreme = available_of(pack_, removed, settled / pack_.bound);
         const double voltage = available_piece().at_zero + available_piece().slope * extreme;
+        const bool restores = rising() && pack_.voltage_above < pack_.absorption;
         const bool harmless = on_piece(available_piece(), extreme) && voltage > fall_.voltage &&
-                              voltage < rise_ &&
+                              voltage < rise_ && !restores &&
                               std::abs(voltage - rested()) * trial.at_rest <=
-                                  tolerance_on(pack_, available_piece()) * trial.root;
+                                  tolerance_on(pack_, available_piece(), charging()) * trial.root;
         if (!harmless) cut_at(instant);
     }
     if (state.head * trial.head < 0.0) {
@@ -304,7 +342,11 @@ void Substeps<Demand>::before_crossings(Trial& trial) {
         meets(0, 1, Ending::completed,
               [&](const Trial& t) { return t.bound - (bound.high + slack); });
     meets(0, 0, fall_.ending, [&](const Trial& t) { return fall_.voltage - voltage(t); });
-    meets(0, 0, Ending::voltage_restored, [&](const Trial& t) { return voltage(t) - rise_; });
+    if (rising() && pack_.voltage_above <= pack_.absorption && pack_.charge_floor < 0.0)
+        meets(0, 0, Ending::voltage_restored,
+              [&](const Trial& t) { return voltage_after(t) - pack_.voltage_above; });
+    else
+        meets(0, 0, Ending::voltage_restored, [&](const Trial& t) { return voltage(t) - rise_; });
     if (trial.into > 0.0)
         meets(0, 0, Ending::usable_limit,
               [&](const Trial& t) { return t.removed - pack_.removed_above; });
@@ -330,6 +372,7 @@ void Substeps<Demand>::take(const Trial& trial) {
     state.available = trial.available;
     state.bound = trial.bound;
     state.charging_piece = charging_piece_of(pack_, state.removed);
+    if (rising()) course_.taken = std::max(course_.taken, -trial.current);
     const bool finishes = trial.time >= time_ - course_.time;
     course_.time = finishes ? time_ : course_.time + trial.time;
     course_.lowest = std::min(course_.lowest, rested());
@@ -367,11 +410,10 @@ OperatingPoint operating_point(const Prepared& pack, const Wells& wells, Power p
     const WellState state =
         state_of(pack, wells.removed / coulomb, wells.head_difference / coulomb);
     const double rested = rested_voltage(pack, state);
-    const Drawn now = advance_detail::drawn_now(pack, AtPower{power / watt}, state, rested);
-    const double current = now.possible ? now.current : 0.5 * rested / pack.resistance;
-    return {.voltage = (rested - current * pack.resistance) * volt,
-            .current = current * ampere,
-            .possible = now.possible};
+    auto now = advance_detail::now_at(pack, AtPower{power / watt}, state, rested);
+    if (!now.possible) now = advance_detail::greatest(pack, rested);
+    return {
+        .voltage = now.voltage * volt, .current = now.current * ampere, .possible = now.possible};
 }
 
 std::optional<Power> largest_power(const Prepared& pack, const Wells& wells) {

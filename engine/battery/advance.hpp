@@ -56,6 +56,7 @@ struct Course {
     WellState state;
     double time = 0.0;
     double lowest = 0.0;  // rested voltage of the available well
+    double taken = 0.0;   // largest mean charging current, of a pack that charging rises
     Flow flow = {};
     Ending ending = Ending::completed;
     int substeps = 0;  // of the general case
@@ -74,12 +75,39 @@ extern template void run_in_substeps(const Prepared&, AtCurrent, double, Course&
 
 using step::brim;
 
+// Of a pack at this moment: what is offered it, were its available well never full.
 template <class Demand>
-[[nodiscard, gnu::always_inline]] inline Drawn drawn_now(const Prepared& pack, Demand demand,
-                                                         const WellState& state, double rested) {
-    Drawn now = drawn(pack, demand, rested, pack.resistance);
+[[nodiscard, gnu::always_inline]] inline Drawn offered_now(const Prepared& pack, Demand demand,
+                                                           const WellState& state, double rested) {
+    if (!rises(pack, demand)) return drawn(pack, demand, rested, pack.resistance);
+    return drawn(pack, demand,
+                 charged(pack, charging_voltage(pack, state), pack.resistance,
+                         added_at(pack, state.removed)));
+}
+
+//   voltage  at the far end of the path
+struct Now {
+    double current = 0.0;
+    double voltage = 0.0;
+    bool possible = true;
+};
+
+// A full pack that is offered more than it takes shows what it would show if it took it. (64)
+template <class Demand>
+[[nodiscard, gnu::always_inline]] inline Now now_at(const Prepared& pack, Demand demand,
+                                                    const WellState& state, double rested) {
+    const Drawn offered = offered_now(pack, demand, state, rested);
+    Now now{.current = offered.current, .possible = offered.possible};
     if (now.current < 0.0 && state.available >= brim)
         now.current = std::max(now.current, seeping(pack, state.head) / coulombic(pack, state));
+    now.voltage = rested - now.current * pack.resistance;
+    if (!rises(pack, demand) || pack.charge_floor == 0.0) return now;
+    const double alone = charging_voltage(pack, state);
+    if (!(offered.current < 0.0))
+        now.voltage = std::clamp(pack.absorption, rested, std::max(rested, alone));
+    else
+        now.voltage = alone - offered.current * pack.resistance +
+                      risen(pack, offered.current, added_at(pack, state.removed));
     return now;
 }
 
@@ -95,8 +123,11 @@ template <class Demand>
                                                           const WellState& state,
                                                           const Trial& trial, double rested_before,
                                                           double rested_after) {
-    const double change = std::abs(rested_after - rested_before);
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
+    const bool charges = demand.amount < 0.0;
+    const double steeper =
+        charges ? std::abs(piece.steeper * (trial.available - state.available)) : 0.0;
+    const double change = std::abs(rested_after - rested_before) + steeper;
     const Piece& beneath = pack.open_circuit->piece(state.bound_piece);
     const bool limits_charge =
         trial.into > 0.0
@@ -110,9 +141,11 @@ template <class Demand>
            step::stays<of_any_kind, double>(
                true, standing(state), {{trial.removed}, {trial.head}, trial.available, trial.bound},
                {trial.into}, constants_of(pack), ends, {change}, {trial.at_rest},
-               {tolerance_on(pack, piece)}, {trial.root}) &&
+               {tolerance_on(pack, piece, charges)}, {trial.root}) &&
+           trial.drift <= pack.drift_tolerance &&
            far_from_levels(pack, demand, std::min(rested_before, rested_after),
-                           std::max(rested_before, rested_after), trial.current);
+                           std::max(rested_before, rested_after), trial.current,
+                           trial.rise + trial.drift + steeper);
 }
 
 template <class Demand>
@@ -131,6 +164,7 @@ template <class Demand>
     add(course.flow, pack, state, trial);
     course.time = time;
     course.lowest = std::min(before, after_it);
+    if (rises(pack, demand)) course.taken = -trial.current;
     course.state.removed = trial.removed;
     course.state.head = trial.head;
     course.state.available = trial.available;
@@ -147,15 +181,22 @@ template <class Demand>
     return 0.0;
 }
 
+// Where no voltage gives the power: the point of the largest.
+[[nodiscard, gnu::always_inline]] inline Now greatest(const Prepared& pack, double rested) {
+    const double current = 0.5 * rested / pack.resistance;
+    return {.current = current, .voltage = rested - current * pack.resistance, .possible = false};
+}
+
 template <class Demand>
 [[nodiscard, gnu::always_inline]] inline Advanced reported(const Prepared& pack, Demand demand,
                                                            const Course& course) {
     using namespace units;
     const double rested = rested_voltage(pack, course.state);
-    const Drawn at_end = drawn_now(pack, demand, course.state, rested);
-    const double current = at_end.possible ? at_end.current : 0.5 * rested / pack.resistance;
-    double largest = std::abs(current);
-    if (course.lowest < rested)
+    Now at_end = now_at(pack, demand, course.state, rested);
+    if (!at_end.possible) at_end = greatest(pack, rested);
+    const double current = at_end.current;
+    double largest = std::max(std::abs(current), course.taken);
+    if (course.lowest < rested && !rises(pack, demand))
         largest = std::max(largest,
                            std::abs(drawn(pack, demand, course.lowest, pack.resistance).current));
     Advanced result{.wells = {.removed = course.state.removed * coulomb,
@@ -170,7 +211,7 @@ template <class Demand>
                                .in_charging = course.flow.in_charging * joule},
                     .charge_out = course.flow.charge_out * coulomb,
                     .charge_in = course.flow.charge_in * coulomb,
-                    .voltage = (rested - current * pack.resistance) * volt,
+                    .voltage = at_end.voltage * volt,
                     .current = current * ampere,
                     .largest = largest * ampere};
     if (course.ending == Ending::cannot_be_delivered)

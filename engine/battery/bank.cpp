@@ -145,7 +145,7 @@ BusPoint Bank::solve(std::span<Branch> branches, double power) const {
         highest = std::min(highest, pack.absorption);
         const double largest = -pack.charge_floor * members_[i].count;
         if (branch.most_in > largest)
-            highest_node = std::min(highest_node, branch.rested + largest / branch.taking);
+            highest_node = std::min(highest_node, branch.node_at(largest));
     }
     if (!any_takes) return at_rest();
     BusPoint point = bus_at_power(branches, power, shared_);
@@ -164,9 +164,37 @@ BusPoint Bank::solve(std::span<Branch> branches, double power) const {
     return point.current < 0.0 ? point : at_rest();
 }
 
+// How the member takes charge from a voltage on, the inner resistance or what stands for it in a
+// mean being this of one pack. (61), (64)
+void Bank::faces(Branch& branch, const Member& member, double taking_from, double taking) const {
+    const Prepared& pack = member.pack;
+    branch.gap = std::max(0.0, taking_from - branch.rested);
+    branch.knee = never;
+    branch.taking = 0.0;
+    if (!member.takes || !(pack.charge_floor < 0.0)) return;
+    if (!pack.resists) {
+        branch.taking = conductance(member.count, taking);
+        return;
+    }
+    branch.taking = conductance(member.count, taking + member.added.up_to_knee.value);
+    branch.fast = conductance(member.count, taking + member.added.beyond.value);
+    branch.knee = member.count * pack.charging_knee;
+}
+
+// Largest change of a charging voltage in the trial because the charge changes. (63)
+double Bank::drift() const {
+    double largest = 0.0;
+    for (const Member& member : members_) {
+        if (!member.pack.resists || !(member.current < 0.0)) continue;
+        const double later = added_at(member.pack, member.removed).up_to_knee.value;
+        largest = std::max(largest, (later - member.added.up_to_knee.value) * -member.current);
+    }
+    return largest;
+}
+
 void Bank::point_now(double power, bool at_trial_end) {
     for (std::size_t i = 0; i < members_.size(); ++i) {
-        const Member& member = members_[i];
+        Member& member = members_[i];
         const Prepared& pack = member.pack;
         WellState state = member.state;
         if (at_trial_end) {
@@ -177,7 +205,10 @@ void Bank::point_now(double power, bool at_trial_end) {
         Branch& branch = now_[i];
         branch.rested = rested_voltage(pack, state);
         branch.giving = member.gives ? member.per_ohm : 0.0;
-        branch.taking = member.takes && pack.charge_floor < 0.0 ? member.per_ohm : 0.0;
+        const step::Added<double> of_trial = member.added;
+        member.added = added_at(pack, state.removed);
+        faces(branch, member, charging_voltage(pack, state), pack.resistance);
+        member.added = of_trial;
         branch.most_in = member.count * most_taken(pack, state, {}, 0.0);
     }
     now_point_ = solve(now_, power);
@@ -230,11 +261,16 @@ void Bank::try_for(double power, double time) {
         branch.rested = mean.at_rest;
         branch.giving =
             member.gives ? conductance(member.count, pack.resistance + mean.per_ampere) : 0.0;
-        branch.taking =
-            member.takes && pack.charge_floor < 0.0
-                ? conductance(member.count,
-                              pack.resistance + coulombic(pack, member.state) * mean.per_ampere)
-                : 0.0;
+        member.added = added_at(pack, member.state.removed);
+        MeanVoltage charging = mean;
+        if (pack.stands_above)
+            charging =
+                mean_voltage(charging_on(pack.open_circuit->piece(member.state.available_piece)),
+                             pack, member.state, decayed, time);
+        member.charging_at_rest = charging.at_rest;
+        member.charging_per_ampere = charging.per_ampere;
+        faces(branch, member, charging.at_rest,
+              pack.resistance + coulombic(pack, member.state) * charging.per_ampere);
         branch.most_in = member.count * most_taken(pack, member.state, decayed, time);
     }
     trial_point_ = solve(trial_, power);
@@ -261,11 +297,17 @@ double Bank::change(double power) const {
     double lowest = never;
     double highest = -never;
     double most_filled = 0.0;
+    double charging = drift() * (tolerance_ / members_.front().pack.drift_tolerance);
     for (const Member& member : members_) {
         const Piece& piece = member.pack.open_circuit->piece(member.state.available_piece);
         const double filled = member.available - member.state.available;
         const double parted = counted_slope(member.pack, piece) * filled;
+        const double steeper = member.current < 0.0 ? piece.steeper : 0.0;
         largest = std::max(largest, std::abs(piece.slope * filled));
+        // charging alone, where it has a curve of its own, as tolerance_on counts it
+        if (steeper != 0.0)
+            charging = std::max(charging, std::abs((piece.slope + steeper) * filled) * tolerance_ /
+                                              tolerance_on(member.pack, piece, true));
         lowest = std::min(lowest, parted);
         highest = std::max(highest, parted);
         most_filled = std::max(most_filled, std::abs(filled));
@@ -273,8 +315,9 @@ double Bank::change(double power) const {
     const double root = 2.0 * trial_point_.voltage - trial_point_.source;
     const double amplified =
         root > 0.0 && trial_point_.source > root ? largest * trial_point_.source / root : largest;
-    return counted_change(std::max(amplified, (highest - lowest) / apart), most_filled, tolerance_,
-                          members_.front().pack.fill_tolerance, power > 0.0);
+    return std::max(charging,
+                    counted_change(std::max(amplified, (highest - lowest) / apart), most_filled,
+                                   tolerance_, members_.front().pack.fill_tolerance, power > 0.0));
 }
 
 bool Bank::fit_to_tolerance(double power, double length) {
@@ -516,6 +559,11 @@ void Bank::take(BankAdvanced& sum) {
             if (trial_[i].flowing == Flowing::held)
                 in_charging -=
                     charge * (trial_point_.node - rested + member.current * pack.resistance);
+            else if (pack.resists || pack.stands_above)
+                in_charging -=
+                    charge * (risen(pack, member.current, member.added) +
+                              ((member.charging_at_rest - member.at_rest) -
+                               (member.charging_per_ampere - member.per_ampere) * member.into));
         }
         const Trial trial{.time = time, .decayed = member.decayed, .into = member.into};
         if (pack.bound > 0.0)

@@ -101,6 +101,9 @@ class Bank {
         Decay decayed;
         double at_rest = 0.0;
         double per_ampere = 0.0;
+        step::Added<double> added{};    // that charging adds to the resistance
+        double charging_at_rest = 0.0;  // likewise of the charging voltage
+        double charging_per_ampere = 0.0;
         double current = 0.0;  // at the terminals of one pack
         double into = 0.0;
         double removed = 0.0;
@@ -144,6 +147,8 @@ class Bank {
     void leave_calm();
     [[nodiscard]] bool calm_step(double power, double until, BankAdvanced& sum, double& passed);
     BusPoint solve(std::span<Branch> branches, double power) const;
+    void faces(Branch& branch, const Member& member, double taking_from, double taking) const;
+    [[nodiscard]] double drift() const;
     void point_now(double power, bool at_trial_end);
     [[nodiscard]] double current_now(std::size_t group) const;
     void try_for(double power, double time);

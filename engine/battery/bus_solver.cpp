@@ -14,8 +14,10 @@ std::vector<double> turning_points(std::span<const Branch> branches) {
     std::vector<double> turns;
     for (const Branch& branch : branches) {
         turns.push_back(branch.rested);
-        if (branch.taking > 0.0 && std::isfinite(branch.most_in))
-            turns.push_back(branch.rested + branch.most_in / branch.taking);
+        if (!(branch.taking > 0.0)) continue;
+        if (branch.gap > 0.0) turns.push_back(branch.taking_from());
+        if (std::isfinite(branch.knee)) turns.push_back(branch.node_at(branch.knee));
+        if (std::isfinite(branch.most_in)) turns.push_back(branch.node_at(branch.most_in));
     }
     std::sort(turns.begin(), turns.end(), std::greater<>());
     return turns;

@@ -1,7 +1,7 @@
 // Packs that differ, in parallel on one bus, at one moment: plain SI numbers for the inner loop.
-// Every branch's current falls as the bus voltage rises and is straight between a few turning
-// points, so a guess at who gives and who takes makes one quadratic; where the guess does not hold
-// out, the turning points are searched from the top. method.md (26) to (30)
+// Every branch's current falls, or stays, as the bus voltage rises and is straight between a few
+// turning points, so a guess at who gives and who takes makes one quadratic; where the guess does
+// not hold out, the turning points are searched from the top. method.md (26) to (30)
 #pragma once
 
 #include <algorithm>
@@ -16,8 +16,9 @@ namespace battery {
 enum class Flowing : unsigned char {
     giving,
     taking,
-    held,     // takes the most it may
-    nothing,  // may not give, or may not take, what the voltage asks of it
+    taking_fast,  // beyond its knee
+    held,         // takes the most it may
+    nothing,      // may not give, or may not take, what the voltage asks of it
 };
 
 // One pack, or several alike together.
@@ -25,24 +26,41 @@ enum class Flowing : unsigned char {
 //   giving    conductance while it gives, 1/ohm; 0 where it may not
 //   taking    while it takes; 0 where it may not be charged
 //   most_in   largest current into it, as a magnitude
+//   gap       V above `rested` up to which it takes nothing
+//   knee      current into it, as a magnitude, from which on `fast` is its conductance
 struct Branch {
     double rested = 0.0;
     double giving = 0.0;
     double taking = 0.0;
     double most_in = std::numeric_limits<double>::infinity();
+    double gap = 0.0;
+    double knee = std::numeric_limits<double>::infinity();
+    double fast = 0.0;
     Flowing flowing = Flowing::giving;
 
+    [[nodiscard]] double taking_from() const { return rested + gap; }
+    // The voltage that what flows beyond the knee seems to come from.
+    [[nodiscard]] double fast_from() const { return rested + gap + (knee / taking - knee / fast); }
+    // The voltage at which it takes as much, a magnitude.
+    [[nodiscard]] double node_at(double in) const {
+        return in > knee ? fast_from() + in / fast : taking_from() + in / taking;
+    }
     [[nodiscard]] Flowing flowing_at(double node) const {
         if (node <= rested) return giving > 0.0 ? Flowing::giving : Flowing::nothing;
-        if (!(taking > 0.0)) return Flowing::nothing;
-        return (node - rested) * taking > most_in ? Flowing::held : Flowing::taking;
+        if (!(taking > 0.0) || (gap > 0.0 && node <= taking_from())) return Flowing::nothing;
+        const double in = (node - taking_from()) * taking;
+        if (in > knee)
+            return (node - fast_from()) * fast > most_in ? Flowing::held : Flowing::taking_fast;
+        return in > most_in ? Flowing::held : Flowing::taking;
     }
     [[nodiscard]] double current_at(double node) const {  // positive out of it
         switch (flowing) {
             case Flowing::giving:
                 return std::max(0.0, (rested - node) * giving);  // rounding takes nothing
             case Flowing::taking:
-                return std::min(0.0, (rested - node) * taking);
+                return std::min(0.0, (taking_from() - node) * taking);
+            case Flowing::taking_fast:
+                return std::min(0.0, (fast_from() - node) * fast);
             case Flowing::held:
                 return -most_in;
             case Flowing::nothing:
@@ -83,7 +101,11 @@ namespace bus_detail {
                 break;
             case Flowing::taking:
                 sum.conductance += branch.taking;
-                sum.offered += branch.taking * branch.rested;
+                sum.offered += branch.taking * branch.taking_from();
+                break;
+            case Flowing::taking_fast:
+                sum.conductance += branch.fast;
+                sum.offered += branch.fast * branch.fast_from();
                 break;
             case Flowing::held:
                 sum.offered -= branch.most_in;

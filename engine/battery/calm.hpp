@@ -117,7 +117,10 @@ class Calm {
         Lanes count, per_count, resistance, inner, path, coulombic, width, bound, bound_gain;
         Lanes head_gain, rate, per_total, exchange, gives, takes, floor, current_above, cut_off;
         Lanes empty, restored;
-        Lanes absent;  // minus infinity where there is no pack
+        // what charging adds to the resistance, up to a knee of the group's; and from what
+        Lanes charging_empty, charging_rise, per_rated, added, knee;
+        Mask stands_above;  // on a piece whose charging voltage stands higher
+        Lanes absent;       // minus infinity where there is no pack
         // of the pieces they stand on; infinite ends where there is no piece beyond
         Lanes counted_slope;  // of the available well's, against the tolerance
         Lanes at_zero, slope, low, high, bound_at_zero, bound_slope, bound_low, bound_high;
@@ -141,6 +144,7 @@ class Calm {
     double shared_ = 0.0;
     double absorption_ = 0.0;  // the lowest of those that take
     double fill_tolerance_ = 0.0;
+    double drift_tolerance_ = 0.0;
     double removed_ = 0.0;  // from all packs
     double then_removed_ = 0.0;
     double decayed_for_ = -1.0;
@@ -150,6 +154,8 @@ class Calm {
     bool any_gives_ = true;
     bool any_takes_ = true;
     bool two_wells_ = false;
+    bool resists_ = false;        // some meet more than the inner resistance when charged
+    bool stands_above_ = false;   // some stand where charging has a curve of its own
     bool one_efficiency_ = true;  // of charging, at every fill
     double moved_ = 0.0;
     double largest_ = 0.0;
@@ -160,6 +166,8 @@ class Calm {
     void decay_for(double time);
     void predict(double time);
     void stand_at(bool then);
+    template <Face Block::*face>
+    [[nodiscard]] bool charges_plainly(const CalmPoint& point) const;
     [[nodiscard]] bool stand_under(double power);
     template <Face Block::*face>
     [[nodiscard]] bool solve(double power, CalmPoint& point);

@@ -58,6 +58,16 @@ template <class Block>
     return {{b.per_total}, b.bound, b.width, b.head_gain, {b.rate}};
 }
 
+// What charging adds to the resistance of one pack, up to the knee. (60)
+template <class Block>
+[[gnu::always_inline]] inline Lanes added_of(const Block& b, const Lanes& removed) {
+    return step::added_at<Lanes>(
+               {removed},
+               step::Resists<Lanes>{
+                   {b.charging_empty}, b.charging_rise, {b.per_rated}, {}, {}, {b.inner}})
+        .up_to_knee.value;
+}
+
 // Of one pack, positive out of it. (26), (27)
 template <class Block, class Face>
 [[gnu::always_inline]] inline Lanes current_of(const Block& b, const Face& f, double node) {
@@ -103,7 +113,12 @@ template <class Block, class Face>
         b.per_ampere = mean.per_ampere.value;
         b.mean.rested = mean.at_rest.value;
         b.mean.giving = b.gives / larger(none + least_ohms, b.resistance + b.per_ampere);
-        b.mean.in_ohms = larger(none + least_ohms, b.resistance + b.coulombic * b.per_ampere);
+        Lanes taking = b.resistance;
+        if (resists_) {
+            b.added = added_of(b, b.removed);
+            taking = taking + b.added;
+        }
+        b.mean.in_ohms = larger(none + least_ohms, taking + b.coulombic * b.per_ampere);
         b.mean.receiving = b.takes / b.mean.in_ohms;
         b.mean.most_in = none + never;
         if (!any(b.available > none + nearly_full)) continue;
@@ -118,6 +133,11 @@ template <class Block, class Face>
     for (Block& b : blocks_) {
         const Lanes available = then ? b.then_available : b.available;
         b.now.rested = b.at_zero + b.slope * available;
+        if (resists_) {
+            const Lanes added = added_of(b, then ? b.then_removed : b.removed);
+            b.now.in_ohms = larger(none + least_ohms, b.resistance + added);
+            b.now.receiving = b.takes / b.now.in_ohms;
+        }
         b.now.most_in = none + never;
         const Mask brimming = available >= none + full;
         if (!any(brimming)) continue;
@@ -154,6 +174,20 @@ template <class Block, class Face>
 // highest of them.
 [[gnu::always_inline]] inline bool Calm::still(double power) const {
     return !any_gives_ && !(power > 0.0) && (power == 0.0 || !any_takes_);
+}
+
+// Whether nobody takes more than its knee, nor where charging has a curve of its own: what else
+// bank.cpp must solve.
+template <Calm::Face Calm::Block::*face>
+[[gnu::always_inline]] inline bool Calm::charges_plainly(const CalmPoint& point) const {
+    if (!resists_ && !stands_above_) return true;
+    Mask otherwise{};
+    for (const Block& b : blocks_) {
+        const Face& f = b.*face;
+        const Mask fast = smaller((point.node - f.rested) * f.receiving, f.most_in) > b.knee;
+        otherwise |= f.taking & (fast | b.stands_above);
+    }
+    return !any(otherwise);
 }
 
 template <Calm::Face Calm::Block::*face>
@@ -197,7 +231,7 @@ template <Calm::Face Calm::Block::*face>
             f.taking = taking;
             f.held = held;
         }
-        if (!any(changed)) return true;
+        if (!any(changed)) return charges_plainly<face>(point);
     }
     return false;
 }
@@ -266,6 +300,14 @@ template <Calm::Face Calm::Block::*face>
     moved_ = counted_change(std::max(amplified, (rise + fall) / apart), largest_of(fills_most),
                             tolerance, fill_tolerance_, power > 0.0);
     largest_ = largest_of(largest);
+    if (resists_) {
+        Lanes drifts = none;
+        for (const Block& b : blocks_) {
+            const Lanes drift = (added_of(b, b.then_removed) - b.added) * magnitude(b.current);
+            drifts = larger(drifts, b.mean.taking ? drift : none);
+        }
+        moved_ = std::max(moved_, largest_of(drifts) * (tolerance / drift_tolerance_));
+    }
     return !any(disturbed);
 }
 
@@ -314,6 +356,9 @@ template <Calm::Face Calm::Block::*face>
         // a full pack is driven above its voltage: that part gasses and heats
         const Lanes driven = mean.node - rested + b.current * b.resistance;
         in_charging -= b.mean.held ? charge * driven : none;
+        if (!resists_) continue;
+        const Lanes met = charge * b.current * b.added;
+        in_charging += b.mean.taking & ~b.mean.held ? met : none;
     }
     if (two_wells_)
         for (const Block& b : blocks_) {

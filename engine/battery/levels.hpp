@@ -69,7 +69,8 @@ struct Level {
 
 // The rested voltage at which the far end of the path stands at voltage_above while resting or
 // charging: each limit of the charging current asks for one, the highest counts. Plus infinity
-// while discharging, without such a stop, or when absorption holds the voltage below it.
+// while discharging, without such a stop, or when absorption holds the voltage below it. Of a pack
+// whose charging voltage stands higher than that, no level: see Substeps.
 [[nodiscard]] inline double rising_level(const Prepared& pack, double power_or_current,
                                          double current_there) {
     constexpr double never = std::numeric_limits<double>::infinity();
@@ -89,7 +90,7 @@ struct Level {
 // current. May say no where none is met, never yes where one is. method.md (25)
 [[nodiscard, gnu::always_inline]] inline bool far_from_levels(const Prepared& pack, AtPower demand,
                                                               double lowest, double highest,
-                                                              double current) {
+                                                              double current, double rise) {
     const double power = demand.amount;
     if (power > 0.0)
         return step::far_from_falling<double>({{pack.near_voltage},
@@ -98,12 +99,13 @@ struct Level {
                                                {pack.limit_per_watt}},
                                               {power}, {lowest}, {pack.resistance},
                                               step::Volts<double>{pack.empty_voltage});
-    return highest - step::swing * pack.resistance * current < pack.voltage_above;
+    return highest + step::swing * (rise - pack.resistance * current) < pack.voltage_above;
 }
 [[nodiscard, gnu::always_inline]] inline bool far_from_levels(const Prepared& pack,
                                                               AtCurrent demand, double lowest,
-                                                              double highest, double) {
-    return lowest > falling_level(pack, demand).voltage && highest < rising_level(pack, demand);
+                                                              double highest, double, double rise) {
+    return lowest > falling_level(pack, demand).voltage &&
+           highest + step::swing * rise < rising_level(pack, demand);
 }
 
 }  // namespace battery

@@ -18,6 +18,8 @@ bool can_be_used(std::span<const Knot> knots) {
         if (!(knots[index].fill > knots[index - 1].fill) ||
             !(knots[index].voltage > knots[index - 1].voltage))
             return false;
+    for (const Knot& knot : knots)
+        if (!(knot.above >= Voltage{}) || !std::isfinite(knot.above / volt)) return false;
     return true;
 }
 
@@ -41,10 +43,14 @@ Result<OpenCircuit> OpenCircuit::through(std::span<const Knot> knots) {
         const Knot& high = knots[static_cast<std::size_t>(index) + 1];
         const double slope =
             (high.voltage - low.voltage) / volt / (high.fill.value() - low.fill.value());
+        const double steeper =
+            (high.above - low.above) / volt / (high.fill.value() - low.fill.value());
         table.pieces_[index] = {.at_zero = low.voltage / volt - slope * low.fill.value(),
                                 .slope = slope,
                                 .low = low.fill.value(),
-                                .high = high.fill.value()};
+                                .high = high.fill.value(),
+                                .above_at_zero = low.above / volt - steeper * low.fill.value(),
+                                .steeper = steeper};
     }
     table.prepare();
     return table;
@@ -73,9 +79,18 @@ OpenCircuit OpenCircuit::scaled(double factor) const {
     for (Piece& piece : result.pieces_) {
         piece.at_zero *= factor;
         piece.slope *= factor;
+        piece.above_at_zero *= factor;
+        piece.steeper *= factor;
     }
     result.prepare();
     return result;
+}
+
+StateOfCharge OpenCircuit::charges_as_rested_to() const {
+    for (int index = 0; index < count_; ++index)
+        if (pieces_[index].above_at_zero != 0.0 || pieces_[index].steeper != 0.0)
+            return StateOfCharge(pieces_[index].low);
+    return StateOfCharge(1.0);
 }
 
 StateOfCharge OpenCircuit::fill_at(Voltage voltage) const {

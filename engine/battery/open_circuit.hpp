@@ -1,4 +1,5 @@
-// Rested voltage against the fill of a well: straight lines between at most 32 knots.
+// Rested voltage against the fill of a well: straight lines between at most 32 knots. While charge
+// goes in, however slowly, a nearly full lithium pack stands above it: method.md (64).
 #pragma once
 
 #include <array>
@@ -10,18 +11,23 @@
 
 namespace battery {
 
+//   above  by how much more than this the charging voltage stands without current; at least zero
 struct Knot {
     units::StateOfCharge fill;
     units::Voltage voltage{};
+    units::Voltage above{};
 };
 
 // One straight piece in plain numbers, for the inner loop: voltage = at_zero + slope * fill (V),
-// valid for low <= fill <= high.
+// valid for low <= fill <= high. While charging that is at_zero + above_at_zero + (slope + steeper)
+// * fill.
 struct Piece {
     double at_zero = 0.0;
     double slope = 1.0;
     double low = 0.0;
     double high = 1.0;
+    double above_at_zero = 0.0;
+    double steeper = 0.0;
 };
 
 // The whole table. Beyond 0 and 1 the end pieces go on straight: fills go there only by rounding.
@@ -34,7 +40,7 @@ class OpenCircuit {
 
     //   fails  at "open_circuit" unless there are 2 to 32 knots from fill 0 to fill 1 in order,
     //   with
-    //          positive voltages that rise from each to the next
+    //          positive voltages that rise from each to the next, and none that charging lowers
     [[nodiscard]] static units::Result<OpenCircuit> through(std::span<const Knot> knots);
 
     // Every voltage times this factor, above 0: two in series are 2.
@@ -44,6 +50,13 @@ class OpenCircuit {
         const Piece& piece = pieces_[piece_of(fill.value())];
         return (piece.at_zero + piece.slope * fill.value()) * units::volt;
     }
+    // The same while charge goes in, before any resistance.
+    [[nodiscard]] units::Voltage charging_voltage(units::StateOfCharge fill) const {
+        const Piece& piece = pieces_[piece_of(fill.value())];
+        return voltage(fill) + (piece.above_at_zero + piece.steeper * fill.value()) * units::volt;
+    }
+    // Fill up to which the two are the same; 1 where they are everywhere.
+    [[nodiscard]] units::StateOfCharge charges_as_rested_to() const;
     // Volts for the whole fill from 0 to 1, were it all this steep.
     [[nodiscard]] units::Voltage slope(units::StateOfCharge fill) const {
         return pieces_[piece_of(fill.value())].slope * units::volt;

@@ -43,6 +43,19 @@ void add_efficiency(Prepared& pack, const ChargeEfficiency& efficiency) {
     }
 }
 
+void add_resistance(Prepared& pack, const ChargingResistance& resistance) {
+    pack.resists = resistance.when_empty > Resistance{};
+    if (!pack.resists) return;
+    assert(resistance.rated > Charge{} && resistance.rise >= 0.0);
+    assert(resistance.knee > Current{} && std::isfinite(resistance.knee.value()));
+    assert(resistance.beyond > 0.0 && resistance.beyond <= 1.0);
+    pack.charging_empty = resistance.when_empty / ohm;
+    pack.charging_rise = resistance.rise;
+    pack.per_rated = 1.0 / (resistance.rated / coulomb);
+    pack.charging_knee = resistance.knee / ampere;
+    pack.charging_beyond = resistance.beyond;
+}
+
 }  // namespace
 
 Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
@@ -82,7 +95,12 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
         .tolerance = tolerance / volt,
         // in proportion where another tolerance is asked for
-        .fill_tolerance = default_fill_tolerance * (tolerance / default_tolerance)};
+        .fill_tolerance = default_fill_tolerance * (tolerance / default_tolerance),
+        .drift_tolerance = step::charging_change * (tolerance / default_tolerance)};
+    const StateOfCharge as_rested = arrangement.open_circuit->charges_as_rested_to();
+    result.stands_above = as_rested < StateOfCharge(1.0);
+    if (result.stands_above) result.as_rested_to = as_rested.value();
+    add_resistance(result, arrangement.charging.resistance);
     add_efficiency(result, arrangement.charging.coulombic);
     add_glance(result);
     return result;

@@ -14,16 +14,36 @@
 
 namespace battery {
 
+// What a pack meets that takes charge, from its rested voltage to its terminals: it only heats.
+//   when_empty  at no charge, and at this temperature; the inner resistance where that is more;
+//   zero
+//               is a pack that meets the inner resistance alone
+//   rise        how much steeper it gets towards full charge; at charge S it is when_empty *
+//               (1 + rise * S / (1.001 - S)). method.md (60)
+//   rated       the charge of which S is a share
+//   knee        current up to which that holds, as a magnitude, above zero
+//   beyond      part of it that what flows beyond the knee meets, above 0 to 1. (61)
+struct ChargingResistance {
+    units::Resistance when_empty{};
+    double rise = 0.0;
+    units::Charge rated{};
+    units::Current knee{};
+    double beyond = 1.0;
+    friend bool operator==(const ChargingResistance&, const ChargingResistance&) = default;
+};
+
 // How a pack may be charged. All values are of one pack.
 //   largest     current at the terminals, as a magnitude; nothing is no limit
 //   absorption  voltage at the far end of the path that charging holds and does not pass
 //   coulombic   part of the charge at the terminals that arrives in the wells; an Efficiency where
 //               it is the same at every fill
+//   resistance  what charging meets in place of the inner resistance
 struct Charging {
     bool allowed = true;
     std::optional<units::Current> largest = {};
     std::optional<units::Voltage> absorption = {};
     ChargeEfficiency coulombic = {};
+    ChargingResistance resistance = {};
 };
 
 // What ends a step early. Each is looked for only while it can happen: the first four and the
@@ -77,6 +97,15 @@ struct Prepared {
     std::array<double, ChargeEfficiency::most_pieces> coulombic{1.0};
     std::array<double, ChargeEfficiency::most_pieces + 1> coulombic_edge{
         std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+    // Of charging; see ChargingResistance. Zero when_empty is none beyond the inner one.
+    double charging_empty = 0.0;
+    double charging_rise = 0.0;
+    double per_rated = 1.0;
+    double charging_knee = 0.0;
+    double charging_beyond = 1.0;
+    double as_rested_to = std::numeric_limits<double>::infinity();  // fill; see OpenCircuit
+    bool resists = false;       // charging meets more than the inner resistance
+    bool stands_above = false;  // charging has a curve of its own
     double charge_floor = 0.0;  // most negative current; 0 when charging is not allowed
     double absorption = 0.0;
     double empty_voltage = 0.0;  // rested voltage at which the available well is empty
@@ -89,6 +118,7 @@ struct Prepared {
     double filled_to = 0.0;
     double tolerance = 0.0;  // V
     double fill_tolerance = 0.0;
+    double drift_tolerance = 0.0;  // V
     // For a glance whether any falling threshold is near, without a root or a quotient: the rested
     // voltage must stay above near_voltage + near_per_watt * power and limit_voltage +
     // limit_per_watt * power; method.md (25).

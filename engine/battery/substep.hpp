@@ -80,10 +80,30 @@ inline constexpr step::Kind of_any_kind{};
     return {{piece.at_zero}, {piece.slope}};
 }
 
+// The same while charge goes in.
+[[nodiscard, gnu::always_inline]] inline step::OnPiece<double> charging_on(const Piece& piece) {
+    return {{piece.at_zero + piece.above_at_zero}, {piece.slope + piece.steeper}};
+}
+[[nodiscard, gnu::always_inline]] inline step::Resists<double> resists_of(const Prepared& pack) {
+    return {{pack.charging_empty}, pack.charging_rise,   {pack.per_rated},
+            {pack.charging_knee},  pack.charging_beyond, {pack.inner}};
+}
+[[nodiscard, gnu::always_inline]] inline step::Added<double> added_at(const Prepared& pack,
+                                                                      double removed) {
+    if (!pack.resists) return {};
+    return step::added_at<double>(step::Coulombs<double>{removed}, resists_of(pack));
+}
+
 [[nodiscard, gnu::always_inline]] inline double rested_voltage(const Prepared& pack,
                                                                const WellState& state) {
     const Piece& piece = pack.open_circuit->piece(state.available_piece);
     return piece.at_zero + piece.slope * state.available;
+}
+
+[[nodiscard, gnu::always_inline]] inline double charging_voltage(const Prepared& pack,
+                                                                 const WellState& state) {
+    const auto piece = charging_on(pack.open_circuit->piece(state.available_piece));
+    return piece.at_zero.value + piece.slope.value * state.available;
 }
 
 [[nodiscard, gnu::always_inline]] inline double coulombic(const Prepared& pack,
@@ -104,17 +124,22 @@ struct MeanVoltage {
     double per_ampere = 0.0;
 };
 
+[[nodiscard, gnu::always_inline]] inline MeanVoltage mean_voltage(
+    const step::OnPiece<double>& piece, const Prepared& pack, const WellState& state,
+    const Decay& decayed, double time) {
+    const auto fills =
+        step::fill_per_ampere(step::Seconds<double>{time}, pack.bound_gain, decayed.twice,
+                              step::PerCoulomb<double>{pack.per_total});
+    const auto mean = step::mean_of<of_any_kind, double>(piece, standing(state), constants_of(pack),
+                                                         decayed.once, fills);
+    return {.at_rest = mean.at_rest.value, .per_ampere = mean.per_ampere.value};
+}
 [[nodiscard, gnu::always_inline]] inline MeanVoltage mean_voltage(const Prepared& pack,
                                                                   const WellState& state,
                                                                   const Decay& decayed,
                                                                   double time) {
-    const Piece& piece = pack.open_circuit->piece(state.available_piece);
-    const auto fills =
-        step::fill_per_ampere(step::Seconds<double>{time}, pack.bound_gain, decayed.twice,
-                              step::PerCoulomb<double>{pack.per_total});
-    const auto mean = step::mean_of<of_any_kind, double>(on(piece), standing(state),
-                                                         constants_of(pack), decayed.once, fills);
-    return {.at_rest = mean.at_rest.value, .per_ampere = mean.per_ampere.value};
+    return mean_voltage(on(pack.open_circuit->piece(state.available_piece)), pack, state, decayed,
+                        time);
 }
 
 // A current and how steeply it answers a change of voltage: `root` is the square root of the
@@ -151,10 +176,56 @@ struct Drawn {
     return {.current = limited.value, .root = voltage};
 }
 
+// A pack that is offered charge: its voltage without current, what that and the resistance change
+// to beyond the knee, and whether there is one.
+struct Charged {
+    step::Taking<double> taking{};
+    bool has_knee = false;
+};
+
+[[nodiscard, gnu::always_inline]] inline Charged charged(const Prepared& pack, double voltage,
+                                                         double resistance,
+                                                         const step::Added<double>& added) {
+    if (!pack.resists) return {.taking = {{voltage}, {resistance}, {}, {}, {}}};
+    return {.taking = step::taking_of<double>({voltage}, {resistance}, added,
+                                              step::Amperes<double>{pack.charging_knee}),
+            .has_knee = true};
+}
+
+[[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtPower demand,
+                                                     const Charged& into) {
+    if (!into.has_knee)
+        return drawn(pack, demand, into.taking.voltage.value, into.taking.resistance.value);
+    const auto current = step::charging_at<double>(
+        {demand.amount}, into.taking, step::Amperes<double>{pack.charging_knee},
+        step::Amperes<double>{pack.charge_floor}, step::Volts<double>{pack.absorption});
+    return {.current = current.amount.value, .root = current.root.value};
+}
+[[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtCurrent demand,
+                                                     const Charged& into) {
+    const auto& taking = into.taking;
+    const bool fast = into.has_knee && taking.at_knee.value < pack.absorption;
+    return drawn(pack, demand, fast ? taking.beyond.value : taking.voltage.value,
+                 fast ? taking.resistance_beyond.value : taking.resistance.value);
+}
+
+// Volts by which the terminals stand above the rested voltage and the inner resistance's.
+[[nodiscard, gnu::always_inline]] inline double risen(const Prepared& pack, double current,
+                                                      const step::Added<double>& added) {
+    if (!pack.resists || !(current < 0.0)) return 0.0;
+    return step::rise_at<double>({current}, added, step::Amperes<double>{pack.charging_knee}).value;
+}
+
 // Largest change of the rested voltage within one substep on this piece, V.
 [[nodiscard, gnu::always_inline]] inline double tolerance_on(const Prepared& pack,
                                                              const Piece& piece) {
     return std::max(pack.tolerance, pack.fill_tolerance * piece.slope);
+}
+// Likewise of the charging voltage.
+[[nodiscard, gnu::always_inline]] inline double tolerance_on(const Prepared& pack,
+                                                             const Piece& piece, bool charges) {
+    const double slope = charges ? piece.slope + piece.steeper : piece.slope;
+    return std::max(pack.tolerance, pack.fill_tolerance * slope);
 }
 
 // The slope by which a change of fill counts against the plain tolerance.
@@ -175,6 +246,13 @@ struct Drawn {
     return std::min(change, tolerance * (filled / (part * fill_tolerance)));
 }
 
+// Whether the pack is offered charge, and then stands higher than the rested voltage and the inner
+// resistance make it.
+template <class Demand>
+[[nodiscard, gnu::always_inline]] inline bool rises(const Prepared& pack, Demand demand) {
+    return demand.amount < 0.0 && (pack.resists || pack.stands_above);
+}
+
 // A trial: where the wells would be after a time, and at what currents.
 struct Trial {
     double time = 0.0;
@@ -184,6 +262,8 @@ struct Trial {
     double mean_rested = 0.0;
     double root = 1.0;
     double at_rest = 1.0;  // mean rested voltage were there no current
+    double rise = 0.0;     // of the mean charging voltage above mean_rested - resistance * current
+    double drift = 0.0;    // of the charging voltage within the time, by the charge alone
     bool possible = true;
     double removed = 0.0;
     double head = 0.0;
@@ -196,12 +276,22 @@ template <class Demand>
                                                        Demand demand, double time) {
     Trial trial{.time = time, .decayed = decay(pack.rate * time)};
     const MeanVoltage mean = mean_voltage(pack, state, trial.decayed, time);
-    const double arriving = demand.amount < 0.0 ? coulombic(pack, state) : 1.0;
+    const bool charges = demand.amount < 0.0;
+    const double arriving = charges ? coulombic(pack, state) : 1.0;
+    const bool rising = rises(pack, demand);
+    const step::Added<double> added =
+        rising ? added_at(pack, state.removed) : step::Added<double>{};
+    MeanVoltage charging = mean;
+    if (rising && pack.stands_above)
+        charging = mean_voltage(charging_on(pack.open_circuit->piece(state.available_piece)), pack,
+                                state, trial.decayed, time);
+    const double resistance =
+        step::resistance_of_step(step::Ohms<double>{pack.resistance}, arriving,
+                                 step::Ohms<double>{charging.per_ampere})
+            .value;
     const Drawn taken =
-        drawn(pack, demand, mean.at_rest,
-              step::resistance_of_step(step::Ohms<double>{pack.resistance}, arriving,
-                                       step::Ohms<double>{mean.per_ampere})
-                  .value);
+        rising ? drawn(pack, demand, charged(pack, charging.at_rest, resistance, added))
+               : drawn(pack, demand, mean.at_rest, resistance);
     trial.possible = taken.possible;
     trial.root = taken.root;
     trial.at_rest = mean.at_rest;
@@ -218,6 +308,15 @@ template <class Demand>
     trial.head = to.head.value;
     trial.available = to.available;
     trial.bound = to.bound;
+    if (!rising) return trial;
+    trial.rise =
+        risen(pack, trial.current, added) +
+        ((charging.at_rest - mean.at_rest) - (charging.per_ampere - mean.per_ampere) * trial.into);
+    if (pack.resists)
+        trial.drift =
+            step::charging_drift(added.up_to_knee, added_at(pack, trial.removed).up_to_knee,
+                                 step::Amperes<double>{-trial.current})
+                .value;
     return trial;
 }
 
@@ -266,13 +365,16 @@ struct Flow {
     const step::Volts<double> rested{trial.mean_rested};
     const step::Ohms<double> resistance{pack.resistance};
     const step::Coulombs<double> charge = current * time;
-    const step::Joules<double> energy = step::at_far_end(charge, rested, current, resistance);
+    const step::Volts<double> rise{trial.rise};
+    const step::Joules<double> energy =
+        step::at_far_end(charge, rested + rise, current, resistance);
     flow.in_resistance += step::in_resistance(charge, current, resistance).value;
     flow.between_wells += lost_between_wells(pack, state, trial);
     if (charge.value < 0.0) {
         flow.accepted -= energy.value;
         flow.charge_in -= charge.value;
         flow.in_charging += step::in_charging(into, current, time, rested).value;
+        flow.in_charging += step::in_charging_rise(-charge, rise).value;
     } else {
         flow.delivered += energy.value;
         flow.charge_out += charge.value;

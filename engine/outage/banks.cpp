@@ -29,7 +29,8 @@ bool alike(const battery::PackModel& one, const battery::PackModel& other) {
            one.current_limit == other.current_limit && one.pack_cut_off == other.pack_cut_off &&
            one.charging.allowed == other.charging.allowed &&
            one.charging.largest == other.charging.largest &&
-           one.charging.absorption == other.charging.absorption && one.at_start == other.at_start &&
+           one.charging.absorption == other.charging.absorption &&
+           one.charging.resistance == other.charging.resistance && one.at_start == other.at_start &&
            std::ranges::equal(one.pulse, other.pulse, same_pulse);
 }
 

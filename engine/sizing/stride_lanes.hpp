@@ -42,6 +42,9 @@ struct Common {
     step::Volts<double> empty;
     step::Coulombs<double> removed_above;
     step::Coulombs<double> filled_to;
+    step::Resists<double> resists;
+    step::Volts<double> drift_tolerance;
+    double as_rested_to;
     double everywhere;  // the efficiency of charging, where it is one
     double left;
     double once;
@@ -71,9 +74,17 @@ template <step::Kind kind, class Real>
         else
             arriving = select(charges, at.number(state.coulombic.data()), arriving);
     }
-    const Current<Real> current = current_at<kind>(
-        power, mean.at_rest, resistance_of_step(resistance, arriving, mean.per_ampere), all.floor,
-        all.absorption);
+    const Ohms<Real> of_step = resistance_of_step(resistance, arriving, mean.per_ampere);
+    Current<Real> current;
+    Added<Real> added{};
+    if constexpr (kind.may_charge && kind.resists) {
+        added = added_at<Real>(here.removed, all.resists);
+        current = current_either_way(power, of_step,
+                                     taking_of(mean.at_rest, of_step, added, all.resists.knee),
+                                     all.resists.knee, all.floor, all.absorption);
+    } else {
+        current = current_at<kind>(power, mean.at_rest, of_step, all.floor, all.absorption);
+    }
     const Amperes<Real> into = arriving * current.amount;
     const Standing<Real> there =
         stand_after<kind>(here, into, all.pack, all.time, all.left, all.once);
@@ -93,6 +104,17 @@ template <step::Kind kind, class Real>
     filling = either(filling, here.removed <= all.filled_to);
     Real passes = select(into > nothing_of(into), usable, filling);
     passes = both(passes, current.squared >= nothing_of(current.squared));
+    if constexpr (kind.may_charge && kind.resists) {
+        const auto drift =
+            charging_drift(added.up_to_knee, added_at<Real>(there.removed, all.resists).up_to_knee,
+                           -current.amount);
+        auto steady = both(holds<Real>(), drift <= all.drift_tolerance);
+        passes = both(passes, select(charges, steady, 1.0) > 0.5);
+    } else if constexpr (kind.may_charge) {
+        // where charging has a curve of its own, it is left to the pack alone
+        auto as_rested = both(holds<Real>(), here.available <= all.as_rested_to);
+        passes = both(passes, select(charges, as_rested, 1.0) > 0.5);
+    }
     if constexpr (kind.may_charge && !kind.one_efficiency) {
         auto same = both(holds<Real>(),
                          here.removed <= at.template in<Coulombs>(state.most_removed.data()));
@@ -134,6 +156,14 @@ void stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresho
         .empty = {pack.empty_voltage},
         .removed_above = {pack.removed_above},
         .filled_to = {pack.filled_to},
+        .resists = {{pack.charging_empty},
+                    pack.charging_rise,
+                    {pack.per_rated},
+                    {pack.charging_knee},
+                    pack.charging_beyond,
+                    {pack.inner}},
+        .drift_tolerance = {pack.drift_tolerance},
+        .as_rested_to = pack.as_rested_to,
         .everywhere = pack.coulombic[0],
         .left = segment.decayed.left,
         .once = segment.decayed.once};
@@ -146,19 +176,23 @@ using Stride = void(const LaneWells&, LaneWells&, State&, const Thresholds&, con
 
 // The function for what a whole stride has in common: no lane may charge (then nothing limits a
 // current), packs of one well have no head difference, and where the efficiency of charging is one
-// number no lane can leave it.
+// number no lane can leave it, and where charging meets the inner resistance alone it is left out.
 template <class Real>
 Stride* stride_for(const Prepared& pack, bool may_charge) {
     constexpr auto of = []<step::Kind one_well, step::Kind two_wells>(const Prepared& any) {
         return any.bound > 0.0 ? stride_of<two_wells, Real> : stride_of<one_well, Real>;
     };
+    using step::Kind;
     if (!may_charge)
         return of.template
-        operator()<step::Kind{false, false, true}, step::Kind{false, true, true}>(pack);
-    if (std::isinf(pack.coulombic_edge[1]))
-        return of.template operator()<step::Kind{true, false, true}, step::Kind{true, true, true}>(
+        operator()<Kind{false, false, true, false}, Kind{false, true, true, false}>(pack);
+    if (!std::isinf(pack.coulombic_edge[1]))
+        return of.template
+        operator()<Kind{true, false, false, true}, Kind{true, true, false, true}>(pack);
+    if (pack.resists)
+        return of.template operator()<Kind{true, false, true, true}, Kind{true, true, true, true}>(
             pack);
-    return of.template operator()<step::Kind{true, false, false}, step::Kind{true, true, false}>(
+    return of.template operator()<Kind{true, false, true, false}, Kind{true, true, true, false}>(
         pack);
 }
 

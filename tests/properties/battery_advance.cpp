@@ -26,6 +26,7 @@ struct Case {
 
 class Cases {
   public:
+    explicit Cases(std::uint64_t seed = 20260114) : bits_(seed) {}
     double between(double low, double high) {
         return std::uniform_real_distribution<double>(low, high)(bits_);
     }
@@ -51,6 +52,20 @@ class Cases {
             values.push_back(Efficiency(between(0.2, 1.0)));
         return ChargeEfficiency(edges, values);
     }
+    // Any, down to one that is all but a step at full charge or a corner at its knee. From bits of
+    // its own: the other cases stay what they were.
+    ChargingResistance resistance(const Arrangement& of) {
+        Cases apart(resisting_);
+        const double hours = of.kinetics.total / ampere_hour;
+        ChargingResistance made{.when_empty = apart.spread(0.01, 20.0) / hours * ohm,
+                                .rise = apart.one_in(4) ? 0.0 : apart.spread(0.001, 3.0),
+                                .rated = apart.between(0.5, 1.0) * of.kinetics.total,
+                                .knee = apart.spread(0.001, 1.0) * hours * ampere,
+                                .beyond = apart.between(0.01, 1.0)};
+        if (apart.one_in(2)) made = {};
+        resisting_ = apart.bits_();
+        return made;
+    }
     Arrangement arrangement() {
         constexpr scenario::Chemistry all[] = {scenario::Chemistry::flooded,
                                                scenario::Chemistry::agm, scenario::Chemistry::gel,
@@ -66,6 +81,7 @@ class Cases {
             .reachable = Share(one_in(2) ? 1.0 : between(0.3, 1.0)),
             .charging = {.allowed = !one_in(10)}};
         arrangement.charging.coulombic = efficiency(arrangement.kinetics);
+        arrangement.charging.resistance = resistance(arrangement);
         if (one_in(2)) arrangement.charging.largest = spread(0.5, 100.0) * ampere;
         if (one_in(2)) arrangement.charging.absorption = between(12.0, 15.0) * volt;
         return arrangement;
@@ -103,7 +119,8 @@ class Cases {
     }
 
   private:
-    std::mt19937_64 bits_{20260114};
+    std::mt19937_64 bits_;
+    std::uint64_t resisting_ = 20261128;
 };
 
 double balance_error(const Case& one, const Advanced& result) {
@@ -136,14 +153,20 @@ std::string described(const Case& one) {
     return fmt::format(
         "C {} Ah c {} k {}/h inner {} path {} reachable {} limit {} absorption {} eta {} r {} Ah "
         "head {} "
-        "Ah P {} W t {} s pieces {}",
+        "Ah P {} W t {} s pieces {} full {} charging {} rise {} rated {} knee {} beyond {}",
         k.total / ampere_hour, k.available.value(), k.rate / per_hour, one.arrangement.inner / ohm,
         one.arrangement.path / ohm, one.arrangement.reachable.value(),
         one.arrangement.charging.largest.value_or(Current{}) / ampere,
         one.arrangement.charging.absorption.value_or(Voltage{}) / volt,
         one.arrangement.charging.coulombic.of_piece(0).value(), one.wells.removed / ampere_hour,
         one.wells.head_difference / ampere_hour, one.power / watt, one.time / second,
-        one.arrangement.charging.coulombic.pieces());
+        one.arrangement.charging.coulombic.pieces(),
+        one.arrangement.open_circuit->voltage(StateOfCharge(1.0)) / volt,
+        one.arrangement.charging.resistance.when_empty / ohm,
+        one.arrangement.charging.resistance.rise,
+        one.arrangement.charging.resistance.rated / ampere_hour,
+        one.arrangement.charging.resistance.knee / ampere,
+        one.arrangement.charging.resistance.beyond);
 }
 
 TEST(battery_advance, energy_out_of_the_store_is_all_accounted_for) {
@@ -197,6 +220,41 @@ Charge needed_at_terminals(const Arrangement& arrangement, Charge from, Charge t
         piece_begins = piece_ends;
     }
     return needed;
+}
+
+// At the end of any stretch of charging, and at any moment of it.
+TEST(battery_advance, absorption_is_never_passed) {
+    Cases from;
+    for (int index = 0; index < cases; ++index) {
+        const Case one = from.next(false);
+        const auto& charging = one.arrangement.charging;
+        if (!(one.power < Power{}) || !charging.absorption) continue;
+        const Prepared pack = prepare(one.arrangement);
+        // a pack that stands higher by itself is not pulled down
+        const auto most = [&](const Wells& wells) {
+            const StateOfCharge fill = available_fill(one.arrangement.kinetics, wells);
+            return std::max(*charging.absorption, one.arrangement.open_circuit->voltage(fill)) +
+                   1e-9 * volt;
+        };
+        ASSERT_LE(operating_point(pack, one.wells, one.power).voltage, most(one.wells))
+            << described(one);
+        const Advanced result = advance(pack, one.wells, one.power, one.time);
+        ASSERT_LE(result.voltage, most(result.wells)) << described(one);
+    }
+}
+
+// More offered never puts less in, at any moment.
+TEST(battery_advance, a_brighter_sun_charges_no_slower) {
+    Cases from;
+    for (int index = 0; index < cases; ++index) {
+        const Case one = from.next(false);
+        if (!(one.power < Power{})) continue;
+        const Prepared pack = prepare(one.arrangement);
+        const Current less = operating_point(pack, one.wells, one.power).current;
+        const Current more =
+            operating_point(pack, one.wells, from.spread(1.0, 3.0) * one.power).current;
+        ASSERT_LE(more / ampere, less / ampere + 1e-9 * std::abs(less / ampere)) << described(one);
+    }
 }
 
 TEST(battery_advance, charge_is_conserved) {

@@ -99,6 +99,35 @@ CANDLEMARK_EQUATION In<Amperes> auto absorbed(In<Volts> auto voltage, In<Volts> 
                                               In<Ohms> auto resistance) {
     return (voltage - absorption) / resistance;
 }
+// (60), of a pack that takes charge, at a charge from 0 to 1
+CANDLEMARK_EQUATION In<Ohms> auto charging_resistance(In<Ohms> auto when_empty, Number auto rise,
+                                                      Number auto charge) {
+    return when_empty * (1.0 + rise * charge / (1.001 - charge));
+}
+// (61), the voltage at which a stretch of the charging voltage ends, and from which the next begins
+CANDLEMARK_EQUATION In<Volts> auto voltage_at_knee(In<Volts> auto voltage, In<Ohms> auto resistance,
+                                                   In<Amperes> auto knee) {
+    return voltage + resistance * knee;
+}
+CANDLEMARK_EQUATION In<Volts> auto voltage_beyond(In<Volts> auto at_knee, In<Ohms> auto resistance,
+                                                  In<Amperes> auto knee) {
+    return at_knee - resistance * knee;
+}
+// (61), the power at which it ends
+CANDLEMARK_EQUATION In<Watts> auto power_at_knee(In<Volts> auto at_knee, In<Amperes> auto knee) {
+    return at_knee * knee;
+}
+// (62), above the rested voltage and the inner resistance
+CANDLEMARK_EQUATION In<Volts> auto charging_rise(In<Ohms> auto added, In<Ohms> auto added_beyond,
+                                                 In<Amperes> auto up_to_knee,
+                                                 In<Amperes> auto beyond) {
+    return added * up_to_knee + added_beyond * beyond;
+}
+// (63), by which the charging voltage rises in a step because the charge does
+CANDLEMARK_EQUATION In<Volts> auto charging_drift(In<Ohms> auto from, In<Ohms> auto to,
+                                                  In<Amperes> auto current) {
+    return (to - from) * current;
+}
 // (33), the most that the available well takes for the time before it is full, a magnitude
 CANDLEMARK_EQUATION In<Amperes> auto most_taken(In<Coulombs> auto removed, In<Coulombs> auto head,
                                                 Number auto bound, Number auto left,
@@ -122,6 +151,11 @@ CANDLEMARK_EQUATION In<Joules> auto in_resistance(In<Coulombs> auto charge,
                                                   In<Amperes> auto current,
                                                   In<Ohms> auto resistance) {
     return charge * current * resistance;
+}
+// (62)
+CANDLEMARK_EQUATION In<Joules> auto in_charging_rise(In<Coulombs> auto charge,
+                                                     In<Volts> auto rise) {
+    return charge * rise;
 }
 // (20), of what arrives at the terminals and not in the wells
 CANDLEMARK_EQUATION In<Joules> auto in_charging(In<Amperes> auto into, In<Amperes> auto current,

@@ -12,10 +12,12 @@ namespace battery::step {
 //   may_charge      false where nobody is offered more than is taken: nothing limits a current
 //   two_wells       false where no pack has a head difference
 //   one_efficiency  of charging at every fill, which no pack then can leave
+//   resists         charging meets more than the inner resistance
 struct Kind {
     bool may_charge = true;
     bool two_wells = true;
     bool one_efficiency = false;
+    bool resists = true;
 };
 
 // The straight piece of the rested voltage on which the available well stands.
@@ -34,6 +36,66 @@ struct Constants {
     Real head_gain;
     PerSecond<Real> rate;
 };
+
+// What charging meets beyond the inner resistance; see battery::ChargingResistance.
+//   inner   that it stands for too
+template <class Real>
+struct Resists {
+    Ohms<Real> when_empty;
+    Real rise;
+    PerCoulomb<Real> per_rated;
+    Amperes<Real> knee;
+    Real beyond;
+    Ohms<Real> inner;
+};
+
+// What it adds to the inner resistance at a charge, up to the knee and beyond it.
+template <class Real>
+struct Added {
+    Ohms<Real> up_to_knee;
+    Ohms<Real> beyond;
+};
+
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Ohms<Real> more_than(Ohms<Real> all, In<Ohms> auto inner) {
+    const Ohms<Real> more = all - inner;
+    return select(more > nothing_of(more), more, nothing_of(more));
+}
+
+// (60), (61)
+template <class Real, class Shared>
+[[nodiscard, gnu::always_inline]] inline Added<Real> added_at(Coulombs<Real> removed,
+                                                              const Resists<Shared>& pack) {
+    Real charge = whole_fill(removed, pack.per_rated);
+    charge = select(charge < 0.0, 0.0, charge);
+    charge = select(charge > 1.0, 1.0, charge);
+    const Ohms<Real> all = charging_resistance(pack.when_empty, pack.rise, charge);
+    return {more_than<Real>(all, pack.inner), more_than<Real>(all * pack.beyond, pack.inner)};
+}
+
+// A source that is charged: a voltage behind a resistance up to the knee, and beyond it. (61)
+template <class Real>
+struct Taking {
+    Volts<Real> voltage;
+    Ohms<Real> resistance;
+    Volts<Real> at_knee;
+    Volts<Real> beyond;
+    Ohms<Real> resistance_beyond;
+};
+
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Taking<Real> taking_of(Volts<Real> voltage,
+                                                                Ohms<Real> resistance,
+                                                                const Added<Real>& added,
+                                                                In<Amperes> auto knee) {
+    Taking<Real> taking;
+    taking.voltage = voltage;
+    taking.resistance = resistance + added.up_to_knee;
+    taking.at_knee = voltage_at_knee(voltage, taking.resistance, knee);
+    taking.resistance_beyond = resistance + added.beyond;
+    taking.beyond = voltage_beyond(taking.at_knee, taking.resistance_beyond, knee);
+    return taking;
+}
 
 template <class Real>
 struct Standing {
@@ -83,6 +145,60 @@ template <class Real>
     const auto held = select(voltage >= absorption, nothing_of(over), over);
     const auto lowest = select(floor < held, held, floor);
     return select(free < lowest, lowest, free);
+}
+
+// Likewise of what takes charge with a knee; of no more power than nothing.
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Current<Real> charging_at(Watts<Real> power,
+                                                                   const Taking<Real>& taking,
+                                                                   In<Amperes> auto knee,
+                                                                   In<Amperes> auto floor,
+                                                                   In<Volts> auto absorption) {
+    const auto fast = -power > power_at_knee(taking.at_knee, knee);
+    const Volts<Real> voltage = select(fast, taking.beyond, taking.voltage);
+    const Ohms<Real> resistance = select(fast, taking.resistance_beyond, taking.resistance);
+    const SquareVolts<Real> squared = under_root(voltage, resistance, power);
+    const Volts<Real> root = root_of(squared);
+    const Amperes<Real> free = current_of(power, voltage, root);
+    const auto held_fast = taking.at_knee < absorption;
+    const Amperes<Real> limited = charging_limited<Real>(
+        free, select(held_fast, taking.beyond, taking.voltage),
+        select(held_fast, taking.resistance_beyond, taking.resistance), floor, absorption);
+    return {limited, root, squared};
+}
+
+// Both abreast: what some lanes are offered is asked of others.
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Current<Real> current_either_way(
+    Watts<Real> power, Ohms<Real> resistance, const Taking<Real>& taking, In<Amperes> auto knee,
+    In<Amperes> auto floor, In<Volts> auto absorption) {
+    const auto fast = -power > power_at_knee(taking.at_knee, knee);
+    const auto charges = power < nothing_of(power);
+    const Volts<Real> voltage = select(fast, taking.beyond, taking.voltage);
+    const Ohms<Real> of_power =
+        select(fast, taking.resistance_beyond, select(charges, taking.resistance, resistance));
+    const SquareVolts<Real> squared = under_root(voltage, of_power, power);
+    const auto none = nothing_of(squared);
+    const Volts<Real> root = root_of(select(squared > none, squared, none));
+    const Amperes<Real> free = current_of(power, voltage, root);
+    const auto held_fast = taking.at_knee < absorption;
+    const Amperes<Real> limited = charging_limited<Real>(
+        free, select(held_fast, taking.beyond, taking.voltage),
+        select(held_fast, taking.resistance_beyond, taking.resistance), floor, absorption);
+    return {select(free < nothing_of(free), limited, free), root, squared};
+}
+
+// A charging current's parts up to the knee and beyond it, as magnitudes, in the voltage that they
+// add. (62)
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Volts<Real> rise_at(Amperes<Real> current,
+                                                             const Added<Real>& added,
+                                                             In<Amperes> auto knee) {
+    const Amperes<Real> in = -current;
+    const Amperes<Real> over = in - knee;
+    const auto fast = over > nothing_of(over);
+    const Amperes<Real> beyond = select(fast, over, nothing_of(over));
+    return charging_rise(added.up_to_knee, added.beyond, in - beyond, beyond);
 }
 
 template <Kind kind, class Real>

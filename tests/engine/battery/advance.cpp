@@ -324,8 +324,8 @@ TEST(advance, a_well_that_turns_round_at_a_knot_passes_it_once) {
     pack.kinetics.total = 393503.83627084561 * coulomb;
     const Prepared prepared = prepare(pack);
     const auto state = state_of(prepared, 271572.70992896362, 13314.926476807013);
-    const auto course = advance_detail::course_of(prepared, AtPower{2.5714285714285716}, state,
-                                                  16412.778729438782);
+    const auto course =
+        advance_detail::course_of(prepared, AtPower{2.5714285714285716}, state, 16412.778729438782);
     EXPECT_EQ(course.ending, Ending::completed);
     EXPECT_EQ(course.time, 16412.778729438782);
     EXPECT_LT(course.substeps, 10);

@@ -63,6 +63,39 @@ TEST(calm, one_pack_does_as_a_substep_of_one_pack_does) {
     }
 }
 
+// What charging meets: 25 mohm when empty, ever more towards full, from a knee on a third of it.
+void resist(Made& made) {
+    made.pack.resists = true;
+    made.pack.charging_empty = 0.025;
+    made.pack.charging_rise = 0.9;
+    made.pack.per_rated = made.pack.per_total;
+    made.pack.charging_knee = 14.0;
+    made.pack.charging_beyond = 0.35;
+}
+
+TEST(calm, a_pack_that_resists_charging_does_as_a_substep_of_one_does) {
+    Made made(100.0, 8.0, 0.76, 0.03);
+    resist(made);
+    auto calm = calm_of({made});
+    ASSERT_EQ(calm.step(-60.0, 300.0, coarse, free_of_all), Calm::Tried::done);
+    const Trial trial = try_for(made.pack, made.state, AtPower{-60.0}, 300.0);
+    EXPECT_NEAR(calm.wells(0).removed, trial.removed, 1e-9 * made.pack.total);
+    Flow flow;
+    add(flow, made.pack, made.state, trial);
+    EXPECT_NEAR(calm.energy().in_charging, flow.in_charging, 1e-9);
+    EXPECT_NEAR(calm.energy().at_bus, -flow.accepted, 1e-9);
+    // 4.4 A on some 70 mohm
+    EXPECT_GT(flow.in_charging, 0.1 * 60.0 * 300.0 * 0.9);
+}
+
+TEST(calm, what_flows_beyond_a_knee_is_no_calm) {
+    Made made(100.0, 8.0, 0.5);
+    resist(made);
+    auto calm = calm_of({made});
+    EXPECT_TRUE(calm.meets(-100.0));
+    EXPECT_FALSE(calm.meets(-250.0));
+}
+
 // Five packs are one lane full and one that is not.
 TEST(calm, currents_are_those_of_the_bus) {
     const std::vector<Made> made{{100.0, 8.0, 0.70},

@@ -58,6 +58,13 @@ static_assert(only<EQUATION(under_root), V, O, W>);
 static_assert(only<EQUATION(current_of), W, V, V>);
 static_assert(only<EQUATION(absorbed), V, V, O>);
 static_assert(only<EQUATION(most_taken), C, C, N, N, S, N, N>);
+static_assert(only<EQUATION(charging_resistance), O, N, N>);
+static_assert(only<EQUATION(voltage_at_knee), V, O, A>);
+static_assert(only<EQUATION(voltage_beyond), V, O, A>);
+static_assert(only<EQUATION(power_at_knee), V, A>);
+static_assert(only<EQUATION(charging_rise), O, O, A, A>);
+static_assert(only<EQUATION(charging_drift), O, O, A>);
+static_assert(only<EQUATION(in_charging_rise), C, V>);
 static_assert(only<EQUATION(at_far_end), C, V, A, O>);
 static_assert(only<EQUATION(in_resistance), C, A, O>);
 static_assert(only<EQUATION(in_charging), A, A, S, V>);
@@ -109,10 +116,18 @@ std::array<Real, 5> stepped(const std::vector<Case>& cases, std::size_t first) {
     const auto mean = mean_of<kind, Real>(
         {{lanes(&Case::at_zero)}, {lanes(&Case::slope)}}, from, pack, once,
         fill_per_ampere(time, 0.655 / 0.345, lanes(&Case::twice), pack.per_total));
-    const auto current = current_at<kind, Real>(
-        {lanes(&Case::power)}, mean.at_rest,
-        resistance_of_step(Ohms<Real>{lanes(&Case::resistance)}, 0.9, mean.per_ampere), A{-30.0},
-        V{14.4});
+    const Watts<Real> power{lanes(&Case::power)};
+    const Ohms<Real> resistance =
+        resistance_of_step(Ohms<Real>{lanes(&Case::resistance)}, 0.9, mean.per_ampere);
+    Current<Real> current;
+    if constexpr (kind.resists) {
+        const Resists<double> resists{{0.025}, 0.888, {1.0 / 360000.0}, {14.0}, 0.35, {0.008}};
+        const auto taking = taking_of(mean.at_rest, resistance,
+                                      added_at<Real>(from.removed, resists), resists.knee);
+        current = current_either_way(power, resistance, taking, resists.knee, A{-30.0}, V{14.4});
+    } else {
+        current = current_at<kind, Real>(power, mean.at_rest, resistance, A{-30.0}, V{14.4});
+    }
     const auto to = stand_after<kind>(from, current.amount, pack, time, lanes(&Case::left), once);
     return {current.amount.value, to.removed.value, to.head.value, to.available, to.bound};
 }
@@ -152,10 +167,32 @@ void same_bits() {
 
 template <class Real>
 void same_bits_of_every_kind() {
-    same_bits<Kind{true, true, true}, Real>();
-    same_bits<Kind{true, false, true}, Real>();
-    same_bits<Kind{false, true, true}, Real>();
-    same_bits<Kind{false, false, true}, Real>();
+    same_bits<Kind{true, true, true, true}, Real>();
+    same_bits<Kind{true, false, true, true}, Real>();
+    same_bits<Kind{true, true, true, false}, Real>();
+    same_bits<Kind{true, false, true, false}, Real>();
+    same_bits<Kind{false, true, true, false}, Real>();
+    same_bits<Kind{false, false, true, false}, Real>();
+}
+
+// Either way is one way: what charging alone makes of a power, and what discharge does.
+TEST(step, a_pack_offered_charge_or_asked_for_it) {
+    const Ohms<double> resistance{0.012};
+    const Resists<double> resists{{0.025}, 0.888, {1.0 / 360000.0}, {14.0}, 0.35, {0.008}};
+    for (const double power : {-900.0, -200.0, -10.0, 0.0, 10.0, 400.0})
+        for (const double charge : {0.0, 0.5, 0.9, 0.999}) {
+            const auto taking = taking_of<double>(
+                {12.4}, resistance, added_at<double>({(1.0 - charge) * 360000.0}, resists),
+                resists.knee);
+            const auto either = current_either_way<double>({power}, resistance, taking,
+                                                           resists.knee, A{-30.0}, V{14.4});
+            const auto one =
+                power < 0.0 ? charging_at<double>({power}, taking, resists.knee, A{-30.0}, V{14.4})
+                            : current_at<Kind{false, false, true}, double>(
+                                  {power}, {12.4}, resistance, A{-30.0}, V{14.4});
+            EXPECT_EQ(either.amount.value, one.amount.value);
+            EXPECT_EQ(either.root.value, one.root.value);
+        }
 }
 
 TEST(step, two_packs_abreast_do_as_one) {
