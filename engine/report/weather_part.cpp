@@ -1,6 +1,7 @@
 #include "report/weather_part.hpp"
 
 #include <array>
+#include <cctype>
 
 #include <fmt/format.h>
 
@@ -93,27 +94,16 @@ void add(Answer& answer, scenario::Severity severity, std::string text, std::str
                                            .source = "solar/method.md, section 6"}});
 }
 
+// A finding's sentence of its own: "The …", with a full stop.
+std::string sentence(std::string text) {
+    if (text.empty()) return text;
+    text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+    return text + ".";
+}
+
 void add_findings(Answer& answer, const solar::WeatherSummary& sums) {
-    constexpr double far_from_closed = 0.03;  // ours; a clock an hour out shows 0.03 and more
-    if (sums.missing > 0) {
-        add(answer, scenario::Severity::caution,
-            fmt::format("{} of {} hours have no usable light; they count as dark.", sums.missing,
-                        sums.hours),
-            "Take a complete file.");
-    }
-    if (sums.half_an_hour_off) {
-        add(answer, scenario::Severity::note,
-            fmt::format("The light fits the sun better half an hour later ({:.3f} against {:.3f}): "
-                        "some stations' hours come from satellites.",
-                        sums.closure_at_the_hours_end, sums.closure),
-            "The sums of days hold; hours are half an hour out.");
-    } else if (std::abs(sums.closure - 1.0) > far_from_closed && sums.closure > 0.0) {
-        add(answer, scenario::Severity::caution,
-            fmt::format("Direct and diffuse light make {:.3f} of the global: the clock, the "
-                        "longitude or one of the columns may be wrong.",
-                        sums.closure),
-            "Compare the station's line with the maker's copy of the file.");
-    }
+    for (const auto& odd : solar::oddities_of(sums))
+        add(answer, odd.severity, sentence(odd.text), sentence(odd.mend));
 }
 
 }  // namespace

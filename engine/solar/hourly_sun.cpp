@@ -1,4 +1,7 @@
 // The sun of a weather file's hours on the track: SunTrack::under_hours.
+#include <cmath>
+#include <numbers>
+
 #include "solar/sun_track.hpp"
 #include "solar/weather_file.hpp"
 
@@ -39,19 +42,58 @@ double season(Angle latitude, LocalTime midnight, int days_later) {
     return here > all_but_dark && there > all_but_dark ? double(here / there) : 1.0;
 }
 
-// The hour's light belongs to the part of the hour in which the sun is up.
-StepLight light_of(const HourOfWeather& row, const TrackStep& step, double season) {
-    const double gathered = std::min(12.0, double(hour / step.lit_in_its_hour));
-    if (row.direct && row.diffuse)
-        return {.beam = std::min<Irradiance>(*row.direct * (gathered * step.cos_zenith),
-                                             step.extraterrestrial),
-                .diffuse = *row.diffuse * (gathered * season)};
-    if (!row.global || !(step.extraterrestrial > Irradiance{})) return {};
-    const Irradiance global = *row.global * (gathered * season);
-    const double clearness = std::min(1.0, double(global / step.extraterrestrial));
-    const double share = diffuse_share_of_hour(Clearness(clearness)).value();
-    return {.beam = std::min<Irradiance>(global * (1.0 - share), step.extraterrestrial),
-            .diffuse = global * share};
+// The part of a clock hour with the sun up.
+struct LitPart {
+    double share = 0.0;   // of the hour
+    double height = 0.0;  // cosine of the zenith, its mean over the whole hour
+};
+
+// Exact for a sun that keeps its declination through the day.
+LitPart lit_part(Angle latitude, const TrackDay& of, Duration begins) {
+    const double pi = std::numbers::pi;
+    const double phi = latitude / radian;
+    const double delta = of.declination / radian;
+    const double sunset = of.sunset / radian;
+    const double hours = (begins - of.noon) / hour;
+    const double from = (hours - 24.0 * std::floor((hours + 12.0) / 24.0)) * pi / 12.0;
+    const double until = from + pi / 12.0;
+    LitPart part;
+    for (const double turn : {0.0, 2.0 * pi}) {  // an hour may reach into the next day's morning
+        const double up = std::max(from, turn - sunset);
+        const double down = std::min(until, turn + sunset);
+        if (down <= up) continue;
+        part.share += (down - up) * 12.0 / pi;
+        part.height += (std::sin(phi) * std::sin(delta) * (down - up) +
+                        std::cos(phi) * std::cos(delta) * (std::sin(down) - std::sin(up))) *
+                       12.0 / pi;
+    }
+    return part;
+}
+
+// Square on to the sun, with no cloud. [Meinel 1976], with the air's mass of [Kasten Young 1989].
+Irradiance clear_beam(double cos_zenith) {
+    const double zenith = std::acos(std::clamp(cos_zenith, 0.0, 1.0)) * 180.0 / std::numbers::pi;
+    const double air_mass = 1.0 / (cos_zenith + 0.50572 * std::pow(96.07995 - zenith, -1.6364));
+    return 1353.0 * std::pow(0.7, std::pow(air_mass, 0.678)) * watt_per_square_metre;
+}
+
+// The hour's light belongs to the part of it with the sun up. While it rises or sets, the sky's
+// light grows with the sun's height and the beam is gathered into that part, but not beyond a
+// cloudless one; what is left over is twilight, and no step gets more than reaches the top of the
+// air. (46)
+StepLight light_of(const HourOfWeather& row, const TrackStep& step, const LitPart& part,
+                   double season) {
+    if (row.light == LightFrom::nowhere || !(part.share > 0.0)) return {};
+    const Irradiance most = step.extraterrestrial;
+    if (part.share > 1.0 - 1e-9)
+        return {.beam = std::min<Irradiance>(*row.direct * step.cos_zenith, most),
+                .diffuse = *row.diffuse * season};
+    const double risen = part.height > 0.0 ? step.cos_zenith / part.height : 0.0;
+    const Irradiance diffuse = std::min<Irradiance>(*row.diffuse * (risen * season), most);
+    const Irradiance square_on = std::max<Irradiance>(
+        *row.direct, std::min<Irradiance>(*row.direct / part.share, clear_beam(step.cos_zenith)));
+    return {.beam = std::min<Irradiance>(square_on * step.cos_zenith, most - diffuse),
+            .diffuse = diffuse};
 }
 
 }  // namespace
@@ -74,7 +116,9 @@ SunSeries SunTrack::under_hours(const WeatherYear& year, int days_later,
     std::vector<double> seasons;
     for (const TrackDay& of : days_)
         seasons.push_back(season(latitude_, of.midnight, days_later));
-    const Duration later = double(days_later) * day;
+    // The file keeps its own clock.
+    const Duration to_file = year.utc_offset - utc_offset_;
+    const Duration later = double(days_later) * day + to_file;
     SunSeries series;
     series.reserve(steps_.size());
     for (std::size_t i = 0; i < steps_.size(); ++i) {
@@ -83,10 +127,15 @@ SunSeries SunTrack::under_hours(const WeatherYear& year, int days_later,
             series.push_back({.start = step.start, .duration = step.duration});
             continue;
         }
-        const HourOfWeather& row = row_at(year, step.start + 0.5 * step.duration + later);
-        const double of_season = seasons[std::size_t(step.day)];
-        series.push_back(
-            lit(i, light_of(row, step, of_season), row.air.value_or(step.air), controller));
+        const LocalTime middle = step.start + 0.5 * step.duration;
+        const HourOfWeather& row = row_at(year, middle + later);
+        const TrackDay& of = days_[std::size_t(step.day)];
+        const Duration in_file = middle + to_file - of.midnight;
+        const Duration hour_begins = std::floor(in_file / hour) * hour - to_file;
+        const auto light = light_of(row, step, lit_part(latitude_, of, hour_begins),
+                                    seasons[std::size_t(step.day)]);
+        const Albedo ground = ground_is_known_ ? ground_ : row.ground.value_or(ground_);
+        series.push_back(lit(i, light, row.air.value_or(step.air), ground, controller));
     }
     return series;
 }

@@ -281,6 +281,7 @@ Result<Site> site(const scenario::Place& place, scenario::Assumptions& assumptio
     else if (lends)
         borrow_clearness(work, made, *lends);
     set_warmth(work, made, lends);
+    made.ground_is_known = place.ground_reflectance.has_value();
     if (place.ground_reflectance)
         made.ground = Albedo(place.ground_reflectance->value());
     else

@@ -25,7 +25,8 @@ struct Site {
     std::optional<std::array<units::Temperature, 12>> temperature;            // monthly means
     std::optional<std::array<units::TemperatureDifference, 12>> daily_range;  // of temperature
     Albedo ground{0.20};
-    std::string source;  // of the sun's figures, in words
+    bool ground_is_known = false;  // typed; otherwise a weather file's own goes before it
+    std::string source;            // of the sun's figures, in words
 
     [[nodiscard]] Clearness mean_clearness(units::LocalTime day) const;
 };

@@ -39,23 +39,60 @@ void warn_of_distance(const WeatherYear& year, const Site& site, scenario::Findi
 }
 
 void warn_of_the_file(const WeatherSummary& sums, SunSetup& setup) {
-    if (sums.missing > 0)
-        setup.findings.push_back(
-            {.severity = scenario::Severity::caution,
-             .where = "place.weather_file",
-             .text = fmt::format("{} of {} hours have no usable light; they count as dark",
-                                 sums.missing, sums.hours),
-             .mend = "take a complete file",
-             .source = "solar/method.md, section 6"});
-    if (sums.half_an_hour_off)
-        setup.findings.push_back(
-            {.severity = scenario::Severity::note,
-             .where = "place.weather_file",
-             .text = fmt::format("the sun's height fits the light better half an hour later "
-                                 "(closure {:.3f} against {:.3f})",
-                                 sums.closure_at_the_hours_end, sums.closure),
-             .mend = "",
-             .source = "solar/method.md, section 6"});
+    for (const Oddity& odd : oddities_of(sums))
+        setup.findings.push_back({.severity = odd.severity,
+                                  .where = "place.weather_file",
+                                  .text = odd.text,
+                                  .mend = odd.mend,
+                                  .source = "solar/method.md, section 6"});
+}
+
+void note(SunSetup& setup, const char* where, std::string text) {
+    setup.findings.push_back({.severity = scenario::Severity::note,
+                              .where = where,
+                              .text = std::move(text),
+                              .mend = "",
+                              .source = "solar/method.md, section 6"});
+}
+
+// What was typed and what the file says beside it: never one for the other unspoken.
+void tell_file_from_typed(const scenario::Scenario& scenario, SunSetup& setup) {
+    const WeatherYear& year = *setup.hours;
+    const Duration apart = setup.site.utc_offset - year.utc_offset;
+    if (std::abs(apart / hour) > 1e-6)
+        note(setup, "place.utc_offset",
+             fmt::format("the clock of the scenario is UTC{:+g} h, that of the weather file "
+                         "UTC{:+g} h; the file's hours are read by its own clock, the times here "
+                         "are those of the scenario's",
+                         setup.site.utc_offset / hour, year.utc_offset / hour));
+    if (scenario.outage.cause && *scenario.outage.cause != scenario::Cause::unknown)
+        note(setup, "outage.cause",
+             "changes nothing beside a weather file: the sky is that of the file's own days");
+    if (scenario.place.ground_reflectance) return;
+    const auto ground = mean_ground(year);
+    if (!ground) return;
+    std::erase_if(setup.assumptions, [](const scenario::Assumption& assumption) {
+        return assumption.where == "place.ground_reflectance";
+    });
+    setup.assumptions.push_back(
+        {"place.ground_reflectance",
+         fmt::format("that of the weather file, hour by hour, {:.2f} on the mean of its days; "
+                     "{:.2f} in hours that give none",
+                     ground->value(), setup.site.ground.value()),
+         fmt::format("weather file of {}", year.station)});
+}
+
+// Figures made from the file are refused at the file: nobody typed them.
+Errors at_the_file(const scenario::Place& typed, Errors errors) {
+    for (Error& error : errors) {
+        const bool of_light = error.where.starts_with("place.irradiation") && !typed.irradiation;
+        if (!of_light) continue;
+        error.where = "place.weather_file";
+        error.remedy =
+            "the file's light does not fit the latitude typed; take the file of a "
+            "nearer station";
+    }
+    return errors;
 }
 
 // Colder than the month's mean night by this much on its coldest morning: ours.
@@ -90,11 +127,14 @@ Result<SunSetup> sun_setup(const scenario::Scenario& scenario, const std::string
         warn_of_the_file(*setup.file, setup);
     }
     auto made = site(place, setup.assumptions, setup.findings);
-    if (!made) return fail(std::move(made.error()));
+    if (!made)
+        return fail(setup.hours ? at_the_file(scenario.place, std::move(made.error()))
+                                : std::move(made.error()));
     setup.site = std::move(*made);
     if (setup.hours) warn_of_distance(*setup.hours, setup.site, setup.findings);
     if (setup.hours)
         setup.site.source = fmt::format("hourly weather file of {}", setup.hours->station);
+    if (setup.hours) tell_file_from_typed(scenario, setup);
     for (std::size_t i = 0; i < scenario.panels.size(); ++i)
         if (scenario.panels[i].count > 0)
             setup.groups.push_back(panel_group(scenario.panels[i], fmt::format("panel[{}]", i),

@@ -41,10 +41,6 @@ struct Piece {
     double cos_zenith, global, diffuse;
 };
 
-std::size_t hour_of(Duration after_midnight) {
-    return std::size_t(std::clamp(int(after_midnight / hour), 0, 23));
-}
-
 // Times after midnight at which a step must end: quarter hours, sunrise and sunset, whatever
 // changes at a panel, and the ends of the span asked for.
 std::vector<Duration> boundaries(const DaySun& sun, std::span<const PanelGroup> groups,
@@ -78,16 +74,16 @@ std::vector<Duration> boundaries(const DaySun& sun, std::span<const PanelGroup> 
     return ends;
 }
 
-Aspect aspect(const PanelGroup& group, const Site& site, const DaySun& sun, Duration middle,
+Aspect aspect(const PanelGroup& group, Angle latitude, const DaySun& sun, Duration middle,
               double cos_zenith, int day_number) {
     const Plane plane = plane_at(group, middle);
     const Angle w = sun.hour_angle(middle);
-    const double incidence = cos_incidence(site.at.latitude, sun.declination, w, plane);
+    const double incidence = cos_incidence(latitude, sun.declination, w, plane);
     const double cos_tilt = std::cos(plane.tilt / radian);
     return {.cos_incidence = incidence,
             .beam_ratio = plane.tilt == Angle{} ? 1.0 : beam_ratio(incidence, cos_zenith),
             .sky_view = 0.5 * (1.0 + cos_tilt),
-            .ground_view = 0.5 * (1.0 - cos_tilt) * site.ground.value(),
+            .ground_view = 0.5 * (1.0 - cos_tilt),
             .direct_glass = through_glass(incidence).value(),
             .unshaded = unshaded(group, middle).value(),
             .out = stands_out(group, middle, day_number)};
@@ -108,19 +104,15 @@ PanelsGive group_gives(const PanelGroup& group, Irradiance absorbed, Temperature
                 current_at(group.model, controller.battery_voltage / in_series, absorbed, cells)};
 }
 
-// How long the sun is up in each clock hour of a day.
-std::array<Duration, 24> lit_hours(const std::vector<Piece>& pieces) {
-    std::array<Duration, 24> lit{};
-    for (const Piece& piece : pieces)
-        if (piece.cos_zenith > 0.0) lit[hour_of(piece.middle)] += piece.lasts;
-    return lit;
-}
-
 }  // namespace
 
 SunTrack::SunTrack(const Site& site, std::span<const PanelGroup> groups, LocalTime from,
                    Duration lasts)
-    : latitude_(site.at.latitude), groups_(groups.begin(), groups.end()) {
+    : latitude_(site.at.latitude),
+      utc_offset_(site.utc_offset),
+      ground_(site.ground),
+      ground_is_known_(site.ground_is_known),
+      groups_(groups.begin(), groups.end()) {
     for (const PanelGroup& group : groups_)
         rated_ += group.count * (group.model.rated_power / watt);
     const LocalTime until = from + lasts;
@@ -157,10 +149,9 @@ void SunTrack::add_day(const Site& site, LocalTime midnight, LocalTime from, Loc
 
     days_.push_back({midnight,
                      extraterrestrial_day(site.at.latitude, sun.declination, sun.day_of_year),
-                     sun.sunset});
+                     sun.sunset, sun.declination, sun.noon});
     day_begins_.push_back(steps_.size());
     skies_.emplace_back(site.mean_clearness(midnight), site.elevation);
-    const auto lit_in = lit_hours(pieces);
     for (const Piece& piece : pieces) {
         const LocalTime start = midnight + piece.begins;
         if (midnight + piece.middle < from || midnight + piece.middle > until) continue;
@@ -178,14 +169,13 @@ void SunTrack::add_day(const Site& site, LocalTime midnight, LocalTime from, Loc
              .lit = lit,
              .cos_zenith = piece.cos_zenith,
              .extraterrestrial = outside * std::max(0.0, piece.cos_zenith),
-             .lit_in_its_hour = lit_in[hour_of(piece.middle)],
              .global_share = lit ? piece.global / all_global / double(piece.lasts / second) : 0.0,
              .diffuse_share =
                  lit ? piece.diffuse / all_diffuse / double(piece.lasts / second) : 0.0,
              .air = air_temperature(site, midnight + piece.middle)});
         for (const PanelGroup& group : groups_)
             aspects_.push_back(
-                lit ? aspect(group, site, sun, piece.middle, piece.cos_zenith, number + 1)
+                lit ? aspect(group, latitude_, sun, piece.middle, piece.cos_zenith, number + 1)
                     : Aspect{});
     }
 }
@@ -203,10 +193,10 @@ SunStep SunTrack::lit(std::size_t number, DayLight light, const ControllerModel&
     return lit(number,
                {.beam = (global - diffuse) * watt_per_square_metre,
                 .diffuse = diffuse * watt_per_square_metre},
-               step.air, controller);
+               step.air, ground_, controller);
 }
 
-SunStep SunTrack::lit(std::size_t number, StepLight light, Temperature air,
+SunStep SunTrack::lit(std::size_t number, StepLight light, Temperature air, Albedo ground,
                       const ControllerModel& controller) const {
     const TrackStep& step = steps_[number];
     SunStep made{.start = step.start, .duration = step.duration};
@@ -222,8 +212,8 @@ SunStep SunTrack::lit(std::size_t number, StepLight light, Temperature air,
         const PanelGroup& group = groups_[i];
         const Aspect& aspect = aspects_[number * groups_.size() + i];
         const double direct = (beam + around_sun * diffuse) * aspect.beam_ratio;
-        const double even =
-            diffuse * (1.0 - around_sun) * aspect.sky_view + (beam + diffuse) * aspect.ground_view;
+        const double even = diffuse * (1.0 - around_sun) * aspect.sky_view +
+                            (beam + diffuse) * (ground.value() * aspect.ground_view);
         weighted += (direct + even) * group.count * (group.model.rated_power / watt);
         if (!aspect.out) continue;
         const Irradiance absorbed =

@@ -20,7 +20,7 @@ struct Aspect {
     double cos_incidence = 0.0;
     double beam_ratio = 0.0;    // direct light on the plane over that on level ground
     double sky_view = 0.0;      // share of an even sky it sees
-    double ground_view = 0.0;   // share of ground it sees times the ground's albedo
+    double ground_view = 0.0;   // share of ground it sees
     double direct_glass = 0.0;  // through_glass
     double unshaded = 1.0;      // of direct light
     bool out = true;
@@ -33,7 +33,6 @@ struct TrackStep {
     bool lit = false;                      // sun above the horizon
     double cos_zenith = 0.0;               // at the middle of the step
     units::Irradiance extraterrestrial{};  // on level ground
-    units::Duration lit_in_its_hour{};     // of the clock hour it lies in
     double global_share = 0.0;             // of its day's irradiation, divided by its duration, 1/s
     double diffuse_share = 0.0;
     units::Temperature air;  // by the site's climate
@@ -43,6 +42,8 @@ struct TrackDay {
     units::LocalTime midnight;
     units::Irradiation extraterrestrial{};  // of the whole local day
     units::Angle sunset{};                  // hour angle
+    units::Angle declination{};
+    units::Duration noon{};  // of the sun, after midnight
 };
 
 class SunTrack {
@@ -65,9 +66,9 @@ class SunTrack {
     [[nodiscard]] SunStep lit(std::size_t step, DayLight light,
                               const ControllerModel& controller) const;
 
-    // One step under light known for itself.
+    // One step under light known for itself, on ground of its own.
     [[nodiscard]] SunStep lit(std::size_t step, StepLight light, units::Temperature air,
-                              const ControllerModel& controller) const;
+                              Albedo ground, const ControllerModel& controller) const;
 
     // Sum of one day's steps; cheaper than building them.
     [[nodiscard]] SunSum day_sum(std::size_t day, Clearness clearness,
@@ -82,6 +83,9 @@ class SunTrack {
                  units::LocalTime until, int number);
 
     units::Angle latitude_{};
+    units::Duration utc_offset_{};
+    Albedo ground_{0.0};
+    bool ground_is_known_ = false;  // for the spot itself, not taken for want of better
     std::vector<PanelGroup> groups_;
     double rated_ = 0.0;  // of all groups, W
     std::vector<TrackStep> steps_;

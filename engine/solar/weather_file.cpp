@@ -36,6 +36,7 @@ struct Reader {
     Columns columns{};
     Errors errors;
     int line = 0;
+    std::vector<int> lines;  // on which each hour stands
 
     void refuse(std::string where, std::string found, std::string remedy) {
         if (errors.size() < most_errors)
@@ -151,6 +152,7 @@ void add_hour(Reader& reader, const Cells& cells, double month, double date, dou
                                  .diffuse = light(reader, cells, columns.diffuse, "diffuse"),
                                  .air = air(reader, cells),
                                  .ground = ground(reader, cells)});
+    reader.lines.push_back(reader.line);
 }
 
 void read_coordinates(Reader& reader, const Cells& cells, std::size_t offset, std::size_t latitude,
@@ -317,8 +319,124 @@ void check_calendar(Reader& reader) {
 
 }  // namespace
 
+namespace {
+
+// Any common year; a 29 February falls on 1 March, which the sun does not notice.
+Instant instant_of(const WeatherYear& year, const HourOfWeather& row, double hours_before_end) {
+    const auto date = std::chrono::year(2026) / row.month / row.date;
+    const std::chrono::sys_days days = date;
+    return instant(
+        local_time(std::chrono::year_month_day(days), (row.hour - hours_before_end) * hour),
+        year.utc_offset);
+}
+
+double cos_zenith_at(const WeatherYear& year, const HourOfWeather& row, double hours_before_end) {
+    const SunPosition sun = sun_position(year.at, instant_of(year, row, hours_before_end));
+    return std::max(0.0, std::cos(sun.zenith / radian));
+}
+
+// Mean over the hour of the cosine, 0 while the sun is down.
+double height_of_hour(const WeatherYear& year, const HourOfWeather& row) {
+    constexpr int parts = 6;
+    double sum = 0.0;
+    for (int part = 0; part < parts; ++part)
+        sum += cos_zenith_at(year, row, (part + 0.5) / parts);
+    return sum / parts;
+}
+
+Irradiance outside_the_air(const HourOfWeather& row) {
+    const auto date = std::chrono::year(2026) / row.month / row.date;
+    return extraterrestrial_normal(day_of_year(std::chrono::sys_days(date)));
+}
+
+// The kinds of light that are missing follow from the others by G = G_n cos z + G_d; global light
+// alone is split by (17). method.md (47)
+void complete_light(const WeatherYear& year, HourOfWeather& row) {
+    if (row.global && row.direct && row.diffuse) return;
+    const double height = height_of_hour(year, row);
+    if (height <= 0.0) {  // night: what is missing is nothing
+        for (auto* light : {&row.global, &row.direct, &row.diffuse})
+            *light = light->value_or(Irradiance{});
+        return;
+    }
+    const Irradiance outside = outside_the_air(row);
+    // A low sun would make a small difference into a large beam.
+    const auto square_on = [&](Irradiance level) {
+        const Irradiance most = outside * 0.85;  // no beam at the ground is stronger: ours
+        return height > 0.02 ? std::clamp<Irradiance>(level / height, {}, most) : Irradiance{};
+    };
+    row.light = LightFrom::worked_out;
+    if (row.direct && row.diffuse) {
+        row.global = *row.direct * height + *row.diffuse;
+    } else if (row.global && row.direct) {
+        row.diffuse = std::max<Irradiance>(Irradiance{}, *row.global - *row.direct * height);
+    } else if (row.global && row.diffuse) {
+        row.direct = square_on(*row.global - *row.diffuse);
+    } else if (row.global) {
+        const double clearness = std::min(1.0, double(*row.global / (outside * height)));
+        row.diffuse = *row.global * diffuse_share_of_hour(Clearness(clearness)).value();
+        row.direct = square_on(*row.global - *row.diffuse);
+    } else {  // one of the two alone says nothing of the other
+        row.global.reset();
+        row.direct.reset();
+        row.diffuse.reset();
+        row.light = LightFrom::nowhere;
+    }
+}
+
+constexpr std::array<std::string_view, 12> month_names{
+    "January", "February", "March",     "April",   "May",      "June",
+    "July",    "August",   "September", "October", "November", "December"};
+
+// Months that hold no year's light are refused at the file, not at a figure made from it.
+void check_months(Reader& reader) {
+    constexpr Irradiation little_light = 1e6 * joule / square_metre;
+    constexpr double clearest = 0.85;  // as for typed months
+    struct Month {
+        int line = 0, lit = 0, dark = 0, days = 0;
+        Irradiation global{};
+    };
+    std::array<Month, 12> months{};
+    for (std::size_t i = 0; i < reader.year.hours.size(); ++i) {
+        const HourOfWeather& row = reader.year.hours[i];
+        Month& of = months[std::size_t(row.month - 1)];
+        if (of.line == 0) of.line = reader.lines[i];
+        of.days += row.hour == 24;
+        of.dark += row.light == LightFrom::nowhere;
+        of.lit +=
+            row.light == LightFrom::nowhere || row.global.value_or(Irradiance{}) > Irradiance{};
+        of.global += Irradiation(row.global.value_or(Irradiance{}) * hour);
+    }
+    for (int number = 1; number <= 12; ++number) {
+        const Month& of = months[std::size_t(number - 1)];
+        const auto name = month_names[std::size_t(number - 1)];
+        const Irradiation outside = extraterrestrial_of_month(reader.year.at.latitude, number);
+        if (outside <= little_light) continue;
+        reader.line = of.line;
+        if (2 * of.dark > of.lit) {
+            reader.refuse("light",
+                          fmt::format("in {} {} of {} hours with the sun up have no usable light",
+                                      name, of.dark, of.lit),
+                          "global light is needed, or direct and diffuse light together; take a "
+                          "complete file");
+            continue;
+        }
+        const Irradiation a_day = of.global / double(std::max(1, of.days));
+        if (a_day <= Irradiation{} || a_day > clearest * outside)
+            reader.refuse("light",
+                          fmt::format("{} brings {:.2f} kWh/m^2 a day, while {:.2f} reach the top "
+                                      "of the air there",
+                                      name, a_day / kilowatt_hour_per_square_metre,
+                                      outside / kilowatt_hour_per_square_metre),
+                          "more than 0 and at most 0.85 of that is possible; check the columns, "
+                          "their units (Wh/m^2 of the hour) and the latitude");
+    }
+}
+
+}  // namespace
+
 Result<WeatherYear> read_weather(std::string_view text, const std::string& file) {
-    Reader reader{.file = file, .year = {}, .errors = {}};
+    Reader reader{.file = file, .year = {}, .errors = {}, .lines = {}};
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // byte order mark
     const std::string_view first = take_line(text);
     if (first.starts_with("LOCATION"))
@@ -331,6 +449,11 @@ Result<WeatherYear> read_weather(std::string_view text, const std::string& file)
                       "give an EPW file (LOCATION, …) or a TMY3 file (station number, name, …)");
     }
     if (reader.errors.empty()) check_calendar(reader);
+    if (reader.errors.empty()) {
+        for (HourOfWeather& row : reader.year.hours)
+            complete_light(reader.year, row);
+        check_months(reader);
+    }
     if (!reader.errors.empty()) return fail(std::move(reader.errors));
     return std::move(reader.year);
 }
@@ -366,26 +489,80 @@ Result<WeatherYear> read_weather_of(const scenario::Place& place, const std::str
 
 namespace {
 
-// Any common year; a 29 February falls on 1 March, which the sun does not notice.
-Instant instant_of(const WeatherYear& year, const HourOfWeather& row, double hours_before_end) {
-    const auto date = std::chrono::year(2026) / row.month / row.date;
-    const std::chrono::sys_days days = date;
-    return instant(
-        local_time(std::chrono::year_month_day(days), (row.hour - hours_before_end) * hour),
-        year.utc_offset);
-}
+// Hours whose three kinds of light stand in the file, with the sun in them.
+struct LitHour {
+    const HourOfWeather* row;
+    std::size_t number;
+};
 
-double closure(const WeatherYear& year, double hours_before_end) {
+double closure(const WeatherYear& year, const std::vector<LitHour>& lit, double hours_before_end) {
     Irradiance sum{};
     Irradiance global{};
-    for (const HourOfWeather& row : year.hours) {
-        if (!row.global || !row.direct || !row.diffuse) continue;
-        global += *row.global;
-        if (*row.global == Irradiance{} && *row.direct == Irradiance{}) continue;
-        const SunPosition sun = sun_position(year.at, instant_of(year, row, hours_before_end));
-        sum += *row.direct * std::max(0.0, std::cos(sun.zenith / radian)) + *row.diffuse;
+    for (const auto& [row, number] : lit) {
+        global += *row->global;
+        sum += *row->direct * cos_zenith_at(year, *row, hours_before_end) + *row->diffuse;
     }
     return global > Irradiance{} ? double(sum / global) : 0.0;
+}
+
+// By how much later the sun fits the light: the shift, in half hours, at which direct and diffuse
+// light make the global hour by hour. Zero unless another fits a good deal better. method.md (48)
+struct Fit {
+    Duration late{};
+    double misfit = 0.0;
+};
+
+Fit fit_of(const WeatherYear& year, const std::vector<LitHour>& lit) {
+    constexpr int reach = 24;                    // half hours
+    constexpr double a_good_deal_better = 0.02;  // of the year's global light: ours
+    if (lit.empty()) return {};
+    const auto misses = [&](int half_hours) {
+        double sum = 0.0;
+        double global = 0.0;
+        // every third hour: enough to tell, and no hour of the day is left out
+        for (std::size_t i = 0; i < lit.size(); i += 3) {
+            const HourOfWeather& row = *lit[i].row;
+            global += row.global->value();
+            sum += std::abs(row.global->value() - row.diffuse->value() -
+                            row.direct->value() * cos_zenith_at(year, row, 0.5 - 0.5 * half_hours));
+        }
+        return global > 0.0 ? sum / global : 0.0;
+    };
+    const double now = misses(0);
+    if (now < a_good_deal_better) return {{}, now};
+    int best = 0;
+    double least = now;
+    for (int shift = -reach; shift <= reach; ++shift) {
+        const double missed = misses(shift);
+        if (missed >= least) continue;
+        least = missed;
+        best = shift;
+    }
+    if (now - least < a_good_deal_better) return {{}, now};
+    return {0.5 * best * hour, least};
+}
+
+void count_what_no_sky_does(const WeatherYear& year, WeatherSummary& found) {
+    const auto& hours = year.hours;
+    const auto air = [&](std::size_t i) { return in_celsius(*hours[i].air); };
+    for (std::size_t i = 0; i < hours.size(); ++i) {
+        const HourOfWeather& row = hours[i];
+        if (i > 0 && i + 1 < hours.size() && hours[i - 1].air && row.air && hours[i + 1].air)
+            found.leaps +=
+                std::abs(air(i) - air(i - 1)) > 8.0 && std::abs(air(i) - air(i + 1)) > 8.0;
+        if (row.light == LightFrom::nowhere) continue;
+        const double global = row.global->value();
+        const double direct = row.direct->value();
+        const double diffuse = row.diffuse->value();
+        if (std::max({global, direct, diffuse}) <= 20.0) continue;
+        const double height = height_of_hour(year, row);
+        found.lit_at_night += height <= 0.0;
+        const double outside = outside_the_air(row).value();
+        found.brighter_than_sun +=
+            std::max(global, diffuse) > outside * height + 100.0 || direct > outside;
+        if (row.light == LightFrom::file)
+            found.unbalanced += std::abs(global - direct * height - diffuse) > 100.0;
+    }
 }
 
 Irradiation in_an_hour(const std::optional<Irradiance>& light) {
@@ -402,9 +579,13 @@ WeatherSummary summary(const WeatherYear& year) {
     int warm_hours = 0;
     std::vector<Irradiation> days(year.hours.size() / 24);
     std::array<int, 12> days_of{};
+    std::vector<LitHour> lit;
     for (std::size_t i = 0; i < year.hours.size(); ++i) {
         const HourOfWeather& row = year.hours[i];
-        if (!row.global || !row.direct || !row.diffuse) ++found.missing;
+        found.missing += row.light == LightFrom::nowhere;
+        found.worked_out += row.light == LightFrom::worked_out;
+        if (row.light == LightFrom::file && *row.global + *row.direct > Irradiance{})
+            lit.push_back({&row, i});
         found.global += in_an_hour(row.global);
         found.direct += in_an_hour(row.direct);
         found.diffuse += in_an_hour(row.diffuse);
@@ -412,7 +593,10 @@ WeatherSummary summary(const WeatherYear& year) {
         const auto month = std::size_t(row.month - 1);
         found.monthly[month] += in_an_hour(row.global);
         days_of[month] += row.hour == 24;
-        if (!row.air) continue;
+        if (!row.air) {
+            ++found.without_air;
+            continue;
+        }
         warmth += in_celsius(*row.air);
         ++warm_hours;
         found.coldest = std::min(found.coldest.value_or(*row.air), *row.air);
@@ -433,11 +617,88 @@ WeatherSummary summary(const WeatherYear& year) {
     found.worst_three_days = three_from(dullest);
     found.worst_three_days_month = year.hours[dullest * 24].month;
     found.worst_three_days_date = year.hours[dullest * 24].date;
-    found.closure = closure(year, 0.5);
-    found.closure_at_the_hours_end = closure(year, 0.0);
+    found.closure = closure(year, lit, 0.5);
+    found.closure_at_the_hours_end = closure(year, lit, 0.0);
+    const Fit fit = fit_of(year, lit);
+    found.sun_late = fit.late;
+    found.misfit = fit.misfit;
+    count_what_no_sky_does(year, found);
     found.half_an_hour_off =
         std::abs(found.closure_at_the_hours_end - 1.0) + 0.005 < std::abs(found.closure - 1.0);
     return found;
+}
+
+std::vector<Oddity> oddities_of(const WeatherSummary& sums) {
+    using scenario::Severity;
+    std::vector<Oddity> odd;
+    const auto hours = [](int count) {
+        return fmt::format("{} {}", count, count == 1 ? "hour" : "hours");
+    };
+    if (sums.missing > 0)
+        odd.push_back({Severity::caution,
+                       fmt::format("{} of {} hours have no usable light with the sun up; they "
+                                   "count as dark",
+                                   sums.missing, sums.hours),
+                       "take a complete file"});
+    if (sums.worked_out > 0)
+        odd.push_back({Severity::note,
+                       fmt::format("a kind of light is missing in {} and is worked out from the "
+                                   "others; global light alone is split by [Erbs 1982]",
+                                   hours(sums.worked_out)),
+                       ""});
+    const double late = sums.sun_late / hour;
+    if (std::abs(late) > 0.75)
+        odd.push_back({Severity::caution,
+                       fmt::format("the light fits the sun {:g} h {} best: the clock in the "
+                                   "file's first line, its longitude or its rows are shifted",
+                                   std::abs(late), late > 0.0 ? "later" : "earlier"),
+                       "compare the station's line with the maker's copy of the file"});
+    else if (sums.half_an_hour_off || late != 0.0)
+        odd.push_back({Severity::note,
+                       fmt::format("the sun's height fits the light better half an hour {} "
+                                   "(closure {:.3f} against {:.3f})",
+                                   late < 0.0 ? "earlier" : "later", sums.closure_at_the_hours_end,
+                                   sums.closure),
+                       ""});
+    if (sums.without_air > 0)
+        odd.push_back({Severity::note,
+                       fmt::format("{} have no temperature; the month's mean stands for it",
+                                   hours(sums.without_air)),
+                       ""});
+    constexpr double far_from_closed = 0.03;  // ours
+    if (sums.closure > 0.0 &&
+        (std::abs(sums.closure - 1.0) > far_from_closed || sums.misfit > 0.02))
+        odd.push_back({Severity::caution,
+                       fmt::format("direct and diffuse light make {:.3f} of the global light and "
+                                   "miss it by {:.1f} % hour by hour: the clock, the place or one "
+                                   "of the columns may be wrong",
+                                   sums.closure, 100.0 * sums.misfit),
+                       "compare the station's line with the maker's copy of the file"});
+    const auto impossible = [&](int count, std::string_view what) {
+        if (count > 0)
+            odd.push_back({count > sums.hours / 100 ? Severity::caution : Severity::note,
+                           fmt::format("{} {}", hours(count), what),
+                           "compare them with the maker's copy of the file"});
+    };
+    impossible(sums.unbalanced,
+               "in which direct and diffuse light miss the global light by more "
+               "than 100 W/m^2");
+    impossible(sums.lit_at_night, "with light while the sun is down");
+    impossible(sums.brighter_than_sun, "with more light than reaches the top of the air");
+    impossible(sums.leaps, "with air more than 8 K off the hours on both sides");
+    return odd;
+}
+
+std::optional<Albedo> mean_ground(const WeatherYear& year) {
+    double sum = 0.0;
+    int known = 0;
+    for (const HourOfWeather& row : year.hours) {
+        if (!row.ground || row.global.value_or(Irradiance{}) <= Irradiance{}) continue;
+        sum += row.ground->value();
+        ++known;
+    }
+    if (known == 0) return std::nullopt;
+    return Albedo(sum / known);
 }
 
 std::optional<std::array<Temperature, 12>> monthly_temperature(const WeatherYear& year) {

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "scenario/finding.hpp"
 #include "scenario/place.hpp"
 #include "solar/site.hpp"
 #include "solar/sun_position.hpp"
@@ -15,7 +16,15 @@
 
 namespace solar {
 
-// One hour of local standard time. Absent means the file holds its code for "missing".
+// Where the light of an hour comes from.
+enum class LightFrom {
+    file,        // all three kinds as they stand there, or a night
+    worked_out,  // a kind was missing and follows from the others; method.md (47)
+    nowhere,     // the sun is up and nothing follows: the hour counts as dark
+};
+
+// One hour of the file's own standard time. Absent means the file holds its code for "missing";
+// after reading, light is absent only where it is known from nowhere.
 struct HourOfWeather {
     int month = 1;                             // 1 to 12
     int date = 1;                              // 1 to 31
@@ -25,6 +34,7 @@ struct HourOfWeather {
     std::optional<units::Irradiance> diffuse;  // of the sky on level ground
     std::optional<units::Temperature> air;
     std::optional<Albedo> ground;
+    LightFrom light = LightFrom::file;
 };
 
 enum class WeatherFormat { tmy3, epw };
@@ -40,10 +50,13 @@ struct WeatherYear {
     std::vector<HourOfWeather> hours;
 };
 
-// From the text of a file; the format is seen from its first line.
+// From the text of a file; the format is seen from its first line. Kinds of light that are missing
+// are worked out where they can be.
 //   file   its name, for errors
 //   fails  with every bad cell up to the first 20, each with its line (1 is the first) and, in
-//          `where`, the row's column heading; with the number of hours when it is not a year's.
+//          `where`, the row's column heading; with the number of hours when it is not a year's;
+//          with the month, and the line it begins on, whose light is missing for the most part or
+//          is more than the sun can give there.
 //          No error holds anything that stands in the file
 [[nodiscard]] units::Result<WeatherYear> read_weather(std::string_view text,
                                                       const std::string& file);
@@ -62,7 +75,20 @@ struct WeatherYear {
 struct WeatherSummary {
     std::string station;
     int hours = 0;
-    int missing = 0;  // hours without usable light: they count as dark
+    int missing = 0;     // hours with the sun up without usable light: they count as dark
+    int worked_out = 0;  // hours in which a kind of light was missing and follows from the others
+    int without_air = 0;
+    // What no sky does, in hours whose three kinds stand in the file.
+    int unbalanced = 0;         // direct and diffuse light miss the global by more than 100 W/m2
+    int lit_at_night = 0;       // more than 20 W/m2 while the sun is down the whole hour
+    int brighter_than_sun = 0;  // more light than reaches the top of the air
+    int leaps = 0;              // air more than 8 K off both hours beside it
+    // How much later the sun must be looked at for the light to fit it best, in half hours; zero
+    // unless that fits a good deal better than the middle of each hour.
+    units::Duration sun_late{};
+    // Mean difference of direct and diffuse light from the global, over the global, after that
+    // shift; 0.005 where the three were made from one another.
+    double misfit = 0.0;
     units::Irradiation global{};
     units::Irradiation direct{};
     units::Irradiation diffuse{};
@@ -85,6 +111,17 @@ struct WeatherSummary {
 };
 
 [[nodiscard]] WeatherSummary summary(const WeatherYear& year);
+
+// What is odd in the file as a whole, in words for a person; empty when nothing is.
+struct Oddity {
+    scenario::Severity severity;
+    std::string text;
+    std::string mend;
+};
+[[nodiscard]] std::vector<Oddity> oddities_of(const WeatherSummary& sums);
+
+// Mean of the ground's albedo over the hours that give it by day; absent when none does.
+[[nodiscard]] std::optional<Albedo> mean_ground(const WeatherYear& year);
 
 // Monthly means; absent when a month has no hour with a temperature.
 [[nodiscard]] std::optional<std::array<units::Temperature, 12>> monthly_temperature(
