@@ -12,6 +12,9 @@ namespace outage {
 
 namespace {
 
+std::atomic<bool> one_thread{false};
+std::atomic<bool> several{false};
+
 // Takes numbers until there are no more, or until a call somewhere has failed.
 class Numbers {
   public:
@@ -43,6 +46,7 @@ class Numbers {
 };
 
 unsigned threads_for(unsigned asked, int count) {
+    if (one_thread) return 1;
     const unsigned all = asked > 0 ? asked : std::max(1U, std::thread::hardware_concurrency());
     return std::min(all, static_cast<unsigned>(std::max(1, count)));
 }
@@ -57,6 +61,7 @@ void for_each_number(int count, unsigned threads, const std::function<void(int)>
         others.reserve(wanted);
         while (others.size() < wanted) {
             try {
+                several = true;
                 others.emplace_back([&numbers] { numbers.take(); });
             } catch (const std::system_error&) {
                 break;  // no room for another: those that there are do the work
@@ -67,6 +72,14 @@ void for_each_number(int count, unsigned threads, const std::function<void(int)>
         numbers.take();
     }
     numbers.rethrow();
+}
+
+void take_one_thread() noexcept {
+    one_thread = true;
+}
+
+bool took_several_threads() noexcept {
+    return several;
 }
 
 }  // namespace outage

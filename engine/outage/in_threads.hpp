@@ -12,4 +12,10 @@ namespace outage {
 //             were not begun by then are left out
 void for_each_number(int count, unsigned threads, const std::function<void(int)>& work);
 
+// From now on every call takes one thread, whatever it asks for: the least memory there is.
+void take_one_thread() noexcept;
+
+// Whether any call of this program has started a thread so far.
+[[nodiscard]] bool took_several_threads() noexcept;
+
 }  // namespace outage

@@ -1,6 +1,8 @@
 // What the program does where memory ends: words and exit status 3, never a signal.
 #include <algorithm>
 #include <cstdlib>
+#include <fstream>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -19,16 +21,31 @@ constexpr long step = 4'000'000;
 // Its packs are alike, so that many weathers take little time and some memory.
 const std::string alike = std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/summer_storm.toml";
 
+std::string text_of(const std::string& path) {
+    std::ifstream file(path);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+// Takes more memory to read than the least limit.
+std::string with_many_remarks() {
+    std::string text = text_of(alike);
+    while (text.size() < 3'800'000)
+        text += "# a long remark that nobody reads to its end\n";
+    return process::file_with(text, "remarks.toml");
+}
+
 TEST(candlemark_memory, ends_in_words) {
 #if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
     GTEST_SKIP() << "a sanitizer's own memory is larger than any of these limits";
 #endif
+    const std::string remarks = with_many_remarks();
     int short_of_memory = 0;
     for (long limit = least; limit <= 60'000'000; limit += step) {
         for (const auto& asked :
              {std::vector<std::string>{"packs", alike, "--weathers", "300", "--threads", "4"},
               std::vector<std::string>{"packs", alike, "--weathers", "300", "--threads", "1"},
-              std::vector<std::string>{"outage", demo}}) {
+              std::vector<std::string>{"outage", demo},
+              std::vector<std::string>{"read", remarks}}) {
             const auto ended = candlemark(asked, "", {}, {.address_space = limit});
             EXPECT_LT(ended.status, 128) << "signal " << ended.status - 128 << " at " << limit;
             if (ended.status == 3) {
@@ -41,6 +58,26 @@ TEST(candlemark_memory, ends_in_words) {
         }
     }
     EXPECT_GE(short_of_memory, 1);
+}
+
+// A thread has a stack and memory of its own; who asked for four of them loses no answer by it.
+TEST(candlemark_memory, several_threads_answer_wherever_one_does) {
+#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
+    GTEST_SKIP() << "a sanitizer's own memory is larger than any of these limits";
+#endif
+    const std::string text = text_of(alike);
+    for (const long limit : {20'000'000, 24'000'000, 32'000'000, 40'000'000})
+        for (const auto& [name, input] :
+             {std::pair{alike, std::string()}, std::pair{std::string("-"), text}}) {
+            const auto on = [&](const char* threads) {
+                return candlemark({"packs", name, "--weathers", "100", "--threads", threads}, input,
+                                  {}, {.address_space = limit});
+            };
+            const auto one = on("1");
+            const auto four = on("4");
+            EXPECT_EQ(four.status, one.status) << limit << four.errors;
+            EXPECT_EQ(four.output, one.output) << limit;
+        }
 }
 
 // The first ones, and some twenty more spread over all there are.
