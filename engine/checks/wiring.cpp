@@ -1,8 +1,15 @@
 #include "checks/wiring.hpp"
 
 #include <algorithm>
+#include <initializer_list>
+#include <map>
+#include <set>
+#include <tuple>
+
+#include <fmt/format.h>
 
 #include "checks/wiring_circuit.hpp"
+#include "checks/wiring_silent.hpp"
 #include "checks/wiring_unit.hpp"
 #include "checks/wiring_whole.hpp"
 
@@ -23,6 +30,17 @@ struct Fitting {
     Fit& fit;
 };
 
+// Nothing that the file leaves open would move how bad it is.
+bool fails_or_fits_for_sure(const Check& check) {
+    return rank_of(check.best.value_or(check.verdict)) == rank_of(check.verdict);
+}
+
+bool feeds_any(const Circuit& circuit, std::initializer_list<std::string_view> names) {
+    return std::ranges::any_of(names, [&circuit](std::string_view name) {
+        return std::ranges::find(circuit.feeds, name) != circuit.feeds.end();
+    });
+}
+
 Around around_of(const Fitting& fitting, const Circuit& circuit) {
     Around around{.inside = fitting.unit.inside, .top = fitting.unit.top};
     if (fitting.unit.inverter) {
@@ -32,6 +50,11 @@ Around around_of(const Fitting& fitting, const Circuit& circuit) {
     for (const PackKind& kind : fitting.unit.packs) {
         if (kind.lead == &circuit) {
             around.pack_fuse = kind.fuse;
+        }
+    }
+    for (const scenario::Charger& charger : fitting.scenario.chargers) {
+        if (charger.kind == scenario::ChargerKind::vehicle && feeds_any(circuit, {charger.name})) {
+            around.far_source = "the battery of the vehicle";
         }
     }
     return around;
@@ -61,14 +84,83 @@ units::Voltage design_voltage(const BuildUnit& unit) {
                          : 0.875 * (unit.nominal / (12.8 * units::volt)) * 12.0 * units::volt;
 }
 
-Burden main_burden(const Fitting& fitting, Burden burden) {
-    const BuildUnit& unit = fitting.unit;
-    if (!unit.inverter) {
-        return burden;
+// ---- Charging: both ways along a wire count.
+
+// At the lowest voltage at which a controller that passes power works; one that passes current
+// gives the panels' own.
+Current panel_current(const Fitting& fitting) {
+    const auto& controller = fitting.scenario.controller;
+    const bool passes_current = controller && controller->kind == scenario::ControllerKind::pwm;
+    Power power{};
+    Current current{};
+    for (const scenario::Panel& panel : fitting.scenario.panels) {
+        const double count = panel.count;
+        power += count * panel.power;
+        if (panel.short_circuit_current) {
+            current +=
+                count / std::max(1, panel.in_series.value_or(1)) * *panel.short_circuit_current;
+        }
     }
-    const auto drawn = direct_power(*unit.inverter, unit.inverter->continuous);
-    burden.continuous = drawn / burden.design;
-    burden.for_drop = fitting.fit.continuous->state.main;
+    if (controller && controller->input_limit) {
+        power = std::min(power, *controller->input_limit);
+    }
+    const Current by_power = power / design_voltage(fitting.unit);
+    Current most = passes_current && current > Current() ? current : by_power;
+    if (controller && controller->output_limit) {
+        most = std::min(most, *controller->output_limit);
+    }
+    return most;
+}
+
+// What this circuit and those that begin at its end charge with.
+Current charging_through(const Fitting& fitting, std::size_t index) {
+    const Circuit& circuit = fitting.scenario.circuits[index];
+    Current sum{};
+    for (const scenario::Charger& charger : fitting.scenario.chargers) {
+        if (std::ranges::find(circuit.feeds, charger.name) != circuit.feeds.end()) {
+            sum += charger.current;
+        }
+    }
+    if (feeds_any(circuit, {"charge_controller", "charge controller", "panels", "panel"})) {
+        sum += panel_current(fitting);
+    }
+    for (std::size_t i = 0; i < fitting.scenario.circuits.size(); ++i) {
+        if (i != index && fitting.scenario.circuits[i].from == circuit.name) {
+            sum += charging_through(fitting, i);
+        }
+    }
+    return sum;
+}
+
+Current all_charging(const Fitting& fitting) {
+    Current sum = panel_current(fitting);
+    for (const scenario::Charger& charger : fitting.scenario.chargers) {
+        sum += charger.current;
+    }
+    return sum;
+}
+
+// The larger of what is drawn through it and what charges through it.
+void take_charging(Burden& burden, Current charging) {
+    if (charging > burden.continuous + burden.further) {
+        burden.continuous = charging;
+        burden.further = Current();
+        burden.charging = charging;
+        burden.for_drop = std::max(burden.for_drop, charging);
+    }
+}
+
+Burden main_burden(const Fitting& fitting, std::size_t index, const CircuitDraw& draw,
+                   Burden burden) {
+    const BuildUnit& unit = fitting.unit;
+    burden.continuous = draw.at_bus.continuous / burden.design;
+    burden.further = draw.at_bus.further / burden.design;
+    if (unit.inverter) {
+        const auto drawn = direct_power(*unit.inverter, unit.inverter->continuous);
+        burden.continuous += drawn / burden.design;
+        burden.for_drop = asked_at_most(fitting.fit.continuous->feed, fitting.fit.cutoff).main +
+                          (draw.at_bus.continuous + draw.at_bus.further) / burden.nominal;
+    }
     if (fitting.fit.surge) {
         const auto& surge = *fitting.fit.surge;
         const bool reaches =
@@ -76,25 +168,25 @@ Burden main_burden(const Fitting& fitting, Burden burden) {
         burden.surge = reaches ? surge.state.main : surge.feed.drawn / burden.design;
         burden.surge_lasts = fitting.scenario.inverter->surge_lasts.value_or(1.0 * units::second);
     }
+    take_charging(burden, charging_through(fitting, index));
     return burden;
 }
 
 Burden lead_burden(const Fitting& fitting, const Circuit& circuit, Burden burden) {
     const BuildUnit& unit = fitting.unit;
+    Current charging{};
     for (std::size_t k = 0; k < unit.packs.size(); ++k) {
         if (unit.packs[k].lead != &circuit) {
             continue;
         }
         burden.alike = std::max(burden.alike, unit.packs[k].count);
-        if (fitting.fit.continuous) {
-            // At the low voltage at which fuses and wires are reckoned.
-            const auto worst = worst_share(unit, fitting.fit.continuous->feed, k);
-            const auto& state = fitting.fit.continuous->state;
-            const double lower = std::max(
-                1.0, state.bus > units::Voltage() ? double(state.bus / burden.design) : 1.0);
-            burden.continuous = std::max(burden.continuous, lower * worst.current);
-            burden.for_drop = std::max(burden.for_drop, worst.current);
+        const PackCurrents currents = pack_currents(unit, fitting.fit, k);
+        if (currents.for_hours + currents.further > burden.continuous + burden.further) {
+            burden.continuous = currents.for_hours;
+            burden.further = currents.further;
         }
+        burden.for_drop = std::max(burden.for_drop, currents.given.current);
+        charging = std::max(charging, currents.taken);
         if (fitting.fit.surge) {
             const auto worst = worst_share(unit, fitting.fit.surge->feed, k);
             burden.surge = std::max(burden.surge, worst.current);
@@ -102,33 +194,7 @@ Burden lead_burden(const Fitting& fitting, const Circuit& circuit, Burden burden
                 fitting.scenario.inverter->surge_lasts.value_or(1.0 * units::second);
         }
     }
-    return burden;
-}
-
-Burden charging_burden(const Fitting& fitting, const Circuit& circuit, Burden burden) {
-    Current most{};
-    for (const scenario::Charger& charger : fitting.scenario.chargers) {
-        if (std::ranges::find(circuit.feeds, charger.name) != circuit.feeds.end()) {
-            most += charger.current;
-        }
-    }
-    if (most <= Current()) {
-        // The panels at the voltage of the bus, within what the controller takes.
-        Power panels{};
-        for (const scenario::Panel& panel : fitting.scenario.panels) {
-            panels += static_cast<double>(panel.count) * panel.power;
-        }
-        const auto& controller = fitting.scenario.controller;
-        if (controller && controller->input_limit) {
-            panels = std::min(panels, *controller->input_limit);
-        }
-        most = panels / fitting.unit.nominal;
-        if (controller && controller->output_limit) {
-            most = std::min(most, *controller->output_limit);
-        }
-    }
-    burden.continuous = most;
-    burden.for_drop = most;
+    take_charging(burden, charging);
     return burden;
 }
 
@@ -141,15 +207,15 @@ Burden burden_of(const Fitting& fitting, std::size_t index) {
                   .critical = draw.critical};
     switch (burden.role) {
         case Role::main:
-            return main_burden(fitting, burden);
+            return main_burden(fitting, index, draw, burden);
         case Role::pack_lead:
             return lead_burden(fitting, circuit, burden);
         case Role::charging:
-            return charging_burden(fitting, circuit, burden);
         case Role::branch:
             burden.continuous = draw.at_bus.continuous / burden.design;
             burden.further = draw.at_bus.further / burden.design;
             burden.for_drop = (draw.at_bus.continuous + draw.at_bus.further) / burden.nominal;
+            take_charging(burden, charging_through(fitting, index));
             return burden;
         case Role::ac:
             break;
@@ -172,10 +238,13 @@ Burden burden_of(const Fitting& fitting, std::size_t index) {
 
 void solve(const Fitting& fitting) {
     const BuildUnit& unit = fitting.unit;
+    const auto direct = fitting.draws.direct;
+    fitting.fit.charging = all_charging(fitting);
+    fitting.fit.direct_for_hours = direct.continuous / design_voltage(unit);
+    fitting.fit.direct = fitting.fit.direct_for_hours + direct.further / design_voltage(unit);
     if (!unit.inverter) {
         return;
     }
-    const auto direct = fitting.draws.direct;
     const Current branches = (direct.continuous + direct.further) / unit.nominal;
     const auto operating = [&](Power output) {
         Operating at{.feed = feed_of(unit, direct_power(*unit.inverter, output), branches)};
@@ -194,9 +263,8 @@ void sort_by_number(std::vector<Check>& checks) {
                              [](const Check& check) { return std::stoi(check.id.substr(1)); });
 }
 
-}  // namespace
-
-units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
+// The build with every figure as it is given; what is silent has the models' likely value.
+units::Result<Fit> fit_of(const Scenario& scenario, const Draws& draws) {
     Fit result;
     const auto unit = build_unit(scenario, result.assumptions);
     if (!unit) {
@@ -210,11 +278,6 @@ units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
     result.packs = unit->count;
     const Fitting fitting{scenario, draws, *unit, result};
     solve(fitting);
-    if (result.surge && !scenario.inverter->surge_lasts) {
-        result.assumptions.push_back({.where = "inverter.surge_lasts",
-                                      .text = "a surge lasts 1 s",
-                                      .source = "common practice, no source"});
-    }
     for (std::size_t i = 0; i < scenario.circuits.size(); ++i) {
         const Circuit& circuit = scenario.circuits[i];
         const Around around = around_of(fitting, circuit);
@@ -227,9 +290,11 @@ units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
         result.circuits.push_back(std::move(state));
     }
     check_guards_from_before(scenario, result);
+    check_order_of_fuses(scenario, result);
     check_faults(scenario, *unit, result);
     check_inverter_voltage(scenario, result);
     check_packs(scenario, *unit, result);
+    check_loads(scenario, *unit, result);
     check_case(scenario, *unit, result);
     check_rest(scenario, draws, result);
     for (const scenario::Finding& differs : unit->differs) {
@@ -245,6 +310,208 @@ units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
     return result;
 }
 
+// ---- The worst and the best of what the file leaves open.
+
+using Place = std::tuple<std::string, std::string, std::string, int>;
+
+// A check by what it looks at; of several alike in one circuit, by their order.
+std::map<Place, const Check*> by_place(const std::vector<Check>& checks) {
+    std::map<Place, const Check*> places;
+    for (const Check& check : checks) {
+        int nth = 0;
+        while (!places.emplace(Place{check.id, check.circuit, check.about, nth}, &check).second) {
+            ++nth;
+        }
+    }
+    return places;
+}
+
+// What is told of one place, and where in the ranges it was found.
+struct Told {
+    Check check;
+    std::size_t found_in = 0;  // index of the completion
+    std::set<std::string> settled_by = {};
+};
+
+using Completions = std::vector<Completion>;
+
+// All likely first; then every pack soft, with a cut-off that is high and one that is low, every
+// pack stiff, and each kind stiff among soft ones.
+Completions completions_of(const Scenario& scenario, bool harmful) {
+    using Other = Completion::Other;
+    Completions all{{harmful, Other::likely}, {harmful, Other::high}, {harmful, Other::low}};
+    all.push_back({.harmful = harmful, .others = Other::high, .low_cutoff = true});
+    if (scenario.packs.size() > 1) {
+        for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
+            for (const bool with_lead : {false, true}) {
+                all.push_back({.harmful = harmful,
+                               .others = Other::high,
+                               .stiff_pack = static_cast<int>(i),
+                               .stiff_lead = with_lead,
+                               .low_cutoff = true});
+            }
+        }
+    }
+    return all;
+}
+
+std::map<Place, Told> worst_of_all(const std::vector<Fit>& fits) {
+    std::map<Place, Told> told;
+    for (std::size_t i = 0; i < fits.size(); ++i) {
+        for (const auto& [place, check] : by_place(fits[i].checks)) {
+            const auto known = told.find(place);
+            if (known == told.end()) {
+                told.emplace(place, Told{*check, i});
+            } else if (rank_of(check->verdict) > rank_of(known->second.check.verdict)) {
+                known->second = Told{*check, i};
+            }
+        }
+    }
+    return told;
+}
+
+void take_best(std::map<Place, Told>& told, const Fit& best) {
+    const auto places = by_place(best.checks);
+    for (auto& [place, one] : told) {
+        const auto there = places.find(place);
+        const Verdict found = there == places.end()
+                                  ? Verdict::fits
+                                  : there->second->best.value_or(there->second->verdict);
+        if (rank_of(found) < rank_of(one.check.best.value_or(one.check.verdict))) {
+            one.check.best = found;
+        }
+    }
+}
+
+// Which single figure would settle it, by trying.
+void take_settling(std::map<Place, Told>& told, const Scenario& scenario, const Draws& draws,
+                   const std::vector<SilentFigure>& silent, const Completions& completions) {
+    for (std::size_t i = 0; i < completions.size(); ++i) {
+        const bool any = std::ranges::any_of(told, [i](const auto& entry) {
+            return entry.second.found_in == i && !fails_or_fits_for_sure(entry.second.check);
+        });
+        if (!any) {
+            continue;
+        }
+        const Scenario worst = completed(scenario, silent, completions[i]);
+        for (const SilentFigure& figure : silent) {
+            for (const double end : {0.0, 1.0}) {
+                Scenario other = worst;
+                figure.set(other, end);
+                const auto fit = fit_of(other, draws);
+                if (!fit) {
+                    continue;
+                }
+                const auto places = by_place(fit->checks);
+                for (auto& [place, one] : told) {
+                    if (one.found_in != i || fails_or_fits_for_sure(one.check)) {
+                        continue;
+                    }
+                    const auto there = places.find(place);
+                    const Verdict then =
+                        there == places.end() ? Verdict::fits : there->second->verdict;
+                    if (rank_of(then) < rank_of(one.check.verdict)) {
+                        one.settled_by.insert(figure.where + ", " + figure.key);
+                    }
+                }
+            }
+        }
+    }
+}
+
+std::string with_doubt(const Told& told) {
+    if (fails_or_fits_for_sure(told.check)) {
+        return told.check.text;
+    }
+    const std::string what = told.settled_by.empty()
+                                 ? std::string("")
+                                 : fmt::format(": say {}", fmt::join(told.settled_by, " or "));
+    return fmt::format("{} That is the worst of what the file leaves open, not certain{}.",
+                       told.check.text, what);
+}
+
+enum class Depth { quick, advising };
+
+units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Depth depth) {
+    const auto silent = silent_figures(scenario);
+    const Completions completions = completions_of(scenario, true);
+    std::vector<Fit> fits;
+    Completions made;
+    for (const Completion& completion : completions) {
+        auto fit = fit_of(completed(scenario, silent, completion), draws);
+        if (fit) {
+            fits.push_back(std::move(*fit));
+            made.push_back(completion);
+        } else if (fits.empty()) {
+            // What was put in may not go with what is stated: the file itself decides.
+            auto plain = fit_of(scenario, draws);
+            if (!plain) {
+                return plain;
+            }
+            fits.push_back(std::move(*plain));
+            made.push_back(completion);
+        }
+    }
+    auto told = worst_of_all(fits);
+    for (const Completion& completion : completions_of(scenario, false)) {
+        if (const auto best = fit_of(completed(scenario, silent, completion), draws)) {
+            take_best(told, *best);
+        }
+    }
+    if (depth == Depth::advising) {
+        take_settling(told, scenario, draws, silent, made);
+    }
+    Fit result = std::move(fits.front());
+    for (const Fit& other : fits) {
+        if (other.prospective > result.prospective) {
+            result.prospective = other.prospective;
+        }
+    }
+    // In the order of the file; what only another end of the ranges asks comes after.
+    std::vector<Check> checks;
+    const auto take = [&](Told&& one) {
+        one.check.text = with_doubt(one);
+        checks.push_back(std::move(one.check));
+    };
+    std::map<std::tuple<std::string, std::string, std::string>, int> count;
+    for (const Check& check : result.checks) {
+        const int nth = count[{check.id, check.circuit, check.about}]++;
+        const auto one = told.find({check.id, check.circuit, check.about, nth});
+        take(std::move(one->second));
+        told.erase(one);
+    }
+    for (auto& [place, one] : told) {
+        take(std::move(one));
+    }
+    result.checks = std::move(checks);
+    sort_by_number(result.checks);
+    if (const auto as_given = fit_of(scenario, draws)) {
+        result.assumptions = as_given->assumptions;
+    }
+    for (const SilentFigure& figure : silent) {
+        result.assumptions.push_back(
+            {.where = figure.where + ", " + figure.key,
+             .text = figure.text + (figure.harm == Harm::either ? ": checks take the worse end"
+                                                                : ": the worse end is taken"),
+             .source = figure.source});
+    }
+    return result;
+}
+
+}  // namespace
+
+units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
+    return fit_within(scenario, draws, Depth::advising);
+}
+
+units::Result<Fit> quick_fit(const Scenario& scenario, const Draws& draws) {
+    return fit_within(scenario, draws, Depth::quick);
+}
+
+bool fails_for_sure(const Check& check) {
+    return check.verdict == Verdict::fails && check.best.value_or(check.verdict) == Verdict::fails;
+}
+
 scenario::Severity severity_of(Verdict verdict) {
     switch (verdict) {
         case Verdict::fails:
@@ -258,6 +525,18 @@ scenario::Severity severity_of(Verdict verdict) {
             break;
     }
     return scenario::Severity::note;
+}
+
+int rank_of(Verdict verdict) {
+    switch (severity_of(verdict)) {
+        case scenario::Severity::stop:
+            return 2;
+        case scenario::Severity::caution:
+            return 1;
+        case scenario::Severity::note:
+            break;
+    }
+    return 0;
 }
 
 std::string_view word_for(Verdict verdict) {
@@ -278,22 +557,25 @@ std::string_view word_for(Verdict verdict) {
     return "unknown";
 }
 
+std::string_view word_for(const Check& check) {
+    return check.verdict == Verdict::fails && !fails_for_sure(check) ? "may fail"
+                                                                     : word_for(check.verdict);
+}
+
+std::string_view word_for(const Fit& fit, std::string_view circuit) {
+    const Verdict worst = worst_of(fit, circuit);
+    const bool sure = std::ranges::any_of(fit.checks, [circuit](const Check& check) {
+        return check.circuit == circuit && fails_for_sure(check);
+    });
+    return worst == Verdict::fails && !sure ? "may fail" : word_for(worst);
+}
+
 Verdict worst_of(const Fit& fit, std::string_view circuit) {
-    const auto weight = [](Verdict verdict) {
-        switch (verdict) {
-            case Verdict::fails:
-                return 3;
-            case Verdict::may_not:
-                return 2;
-            case Verdict::unknown:
-                return 1;
-            default:
-                return 0;
-        }
-    };
     Verdict worst = Verdict::fits;
     for (const Check& check : fit.checks) {
-        if (check.circuit == circuit && weight(check.verdict) > weight(worst)) {
+        if (check.circuit == circuit &&
+            (rank_of(check.verdict) > rank_of(worst) ||
+             (worst == Verdict::unknown && check.verdict == Verdict::may_not))) {
             worst = check.verdict;
         }
     }

@@ -6,11 +6,12 @@
 #include <string>
 #include <vector>
 
+#include "unit/circuits.hpp"
+
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
-#include "unit/circuits.hpp"
 #include "units/result.hpp"
 #include "wiring/fuse.hpp"
 #include "wiring/network.hpp"
@@ -46,13 +47,14 @@ enum class Verdict { fits, may_not, fails, unknown, asked, deferred };
 
 // One answer of one check about one place.
 struct Check {
-    std::string id;       // "C1"
-    std::string circuit;  // its name; empty: the whole unit
-    std::string about;    // "fuse 10 A"; may be empty
-    Verdict verdict = Verdict::fits;
+    std::string id;                   // "C1"
+    std::string circuit;              // its name; empty: the whole unit
+    std::string about;                // "fuse 10 A"; may be empty
+    Verdict verdict = Verdict::fits;  // at the worst of what the file leaves open
     std::string text;
     std::string mend;
     std::string source;
+    std::optional<Verdict> best = {};  // at the best of it; absent: the same
 };
 
 struct LinkState {
@@ -88,6 +90,8 @@ struct CircuitState {
     units::Current further{};
     units::Current surge{};
     units::Duration surge_lasts{};
+    units::Current
+        charging{};  // the part of `continuous` that flows towards the packs, if that is it
     std::vector<LinkState> links;
     units::Resistance joints{};
     units::Resistance resistance{};  // of all of it
@@ -101,7 +105,7 @@ struct CircuitState {
     [[nodiscard]] units::Current carries() const { return continuous + further; }
 };
 
-// Which current takes which way, and how warm it is there.
+// Which current takes which way.
 struct Operating {
     wiring::Feed feed;
     wiring::Fed state;
@@ -114,8 +118,11 @@ struct Fit {
     units::Voltage nominal{};
     units::Voltage top{};  // highest while charging
     int packs = 0;
-    std::optional<units::Current> prospective;  // of all packs at the bus; absent: not known
-    std::optional<Operating> continuous;        // at the inverter's rating
+    std::optional<units::Current> prospective;  // of all packs at the bus, at most
+    units::Current charging{};  // of all chargers and panels together, at the lowest voltage
+    units::Current direct{};    // of all 12 V and USB loads together, at the lowest voltage
+    units::Current direct_for_hours{};    // the part of it that is held for 3 h
+    std::optional<Operating> continuous;  // at the inverter's rating
     std::optional<Operating> surge;
     units::Voltage cutoff{};
     std::vector<CircuitState> circuits;
@@ -123,12 +130,23 @@ struct Fit {
     scenario::Assumptions assumptions;
 };
 
+// The build as the file has it, its checks at the worst of what the file leaves open: the figures
+// are those of the likely values, a check that is worse elsewhere in the ranges is told as found
+// there. A figure that is stated is one point of its range, so no verdict becomes worse by it.
 //   fails   where packs or inverter cannot be modelled, at their keys
 [[nodiscard]] units::Result<Fit> fit(const scenario::Scenario& scenario, const Draws& draws);
 
+// The same without saying what would settle a doubt, for who asks often.
+[[nodiscard]] units::Result<Fit> quick_fit(const scenario::Scenario& scenario, const Draws& draws);
+
 // Stop for what fails, caution for what may not or is unknown, note for the rest.
 [[nodiscard]] scenario::Severity severity_of(Verdict verdict);
+[[nodiscard]] int rank_of(Verdict verdict);  // 2 a stop, 1 a caution, 0 neither
 [[nodiscard]] std::string_view word_for(Verdict verdict);
+// "may fail" where it fails at the worst and not at the best of what the file leaves open.
+[[nodiscard]] std::string_view word_for(const Check& check);
+[[nodiscard]] std::string_view word_for(const Fit& fit, std::string_view circuit);
+[[nodiscard]] bool fails_for_sure(const Check& check);
 [[nodiscard]] Verdict worst_of(const Fit& fit, std::string_view circuit);
 
 }  // namespace checks

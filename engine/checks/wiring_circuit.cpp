@@ -6,6 +6,7 @@
 
 #include "units/text.hpp"
 #include "wiring/ampacity.hpp"
+#include "wiring/conductor.hpp"
 #include "wiring/connector.hpp"
 
 namespace checks {
@@ -43,9 +44,8 @@ struct Describe {
         state.kind = fuse.family == "breaker" ? "breaker" : "fuse";
         state.title = fmt::format("{} {}", amperes(fuse.rating), state.kind);
         state.rating = fuse.rating;
-        const double above = std::max(0.0, units::in_celsius(around.inside) - 25.0);
-        const double kept = 1.0 - fuse.derate_per_kelvin.value_or(units::Share()).value() * above;
-        state.derated = std::max(0.0, kept) * fuse.rating;
+        const double kept = kept_by(fuse, around.inside).hard;
+        state.derated = kept * fuse.rating;
         state.why =
             kept < 1.0 ? fmt::format("{:.2f} for {}", kept, units::show(around.inside)) : "";
         state.source = "circuit.links";
@@ -76,9 +76,6 @@ struct Describe {
         } else if (part.rated_for == "ac") {
             state.rating = std::nullopt;
             state.why = "rated for alternating current only, which says nothing of direct current";
-        } else if (!part.rated_for) {
-            assume("its stamp is taken to hold for direct current at the bus's voltage: read it",
-                   "common practice, no source");
         }
         state.derated = state.rating;
     }
@@ -90,14 +87,20 @@ struct Describe {
                                   units::show(wire.size), wire.table == "cord" ? "cord" : "wire");
         const bool alternating = role == Role::ac;
         const auto usual = alternating ? units::celsius(90.0) : units::celsius(105.0);
-        const auto looked = wiring::ampacity_of(
-            wire,
-            {.around = around.inside,
-             .table = alternating ? wiring::AmpacityTable::building : wiring::AmpacityTable::boat,
-             .insulation = usual});
-        if (!wire.insulation && wire.table != "cord") {
-            assume(fmt::format("insulation for {}: read its jacket", units::show(usual)),
-                   "common practice, no source");
+        const wiring::Surroundings surroundings{
+            .around = around.inside,
+            .table = alternating ? wiring::AmpacityTable::building : wiring::AmpacityTable::boat,
+            .insulation = usual};
+        auto looked = wiring::ampacity_of(wire, surroundings);
+        // What goes out comes back: a thinner return is worked just as hard.
+        bool by_return = false;
+        if (wire.return_size && wiring::thicker(wire.size, *wire.return_size)) {
+            scenario::Wire back = wire;
+            back.size = *wire.return_size;
+            back.ampacity.reset();
+            const auto returned = wiring::ampacity_of(back, surroundings);
+            by_return = looked && (!returned || returned->allowed < looked->allowed);
+            looked = by_return ? returned : looked;
         }
         if (!looked) {
             state.why = "the table has no such size or insulation";
@@ -110,6 +113,9 @@ struct Describe {
             state.derated = std::min(*state.derated, *looked->largest_fuse);
         }
         std::vector<std::string> why;
+        if (by_return) {
+            why.push_back(fmt::format("its return of {}", units::show(*wire.return_size)));
+        }
         if (looked->ambient < 1.0) {
             why.push_back(fmt::format("{:.2f} for {} around it", looked->ambient,
                                       units::show(wire.surroundings.value_or(around.inside))));
@@ -120,6 +126,9 @@ struct Describe {
         if (looked->largest_fuse && alternating && *looked->largest_fuse <= looked->allowed) {
             why.push_back(
                 fmt::format("at most a {} fuse on this size", amperes(*looked->largest_fuse)));
+        }
+        if (looked->by_terminals) {
+            why.push_back(fmt::format("terminals for {}", units::show(*wire.terminals)));
         }
         state.why = fmt::format("{}", fmt::join(why, ", "));
         const auto words = wiring::words_for(looked->reliability);
@@ -137,9 +146,6 @@ struct Describe {
         const auto rating = wiring::rating_of(part, row);
         const auto hottest = part.hottest.value_or(
             row != nullptr && row->hottest ? *row->hottest : units::celsius(105.0));
-        if (!part.hottest && (row == nullptr || !row->hottest)) {
-            assume("contacts may reach 105 degC", "common practice, no source");
-        }
         const double kept = wiring::contact_factor(hottest, around.inside);
         state.rating = rating.rating;
         state.derated = kept * rating.rating;
@@ -194,7 +200,10 @@ void add_fuses(const Circuit& circuit, CircuitState& state) {
             }
         }
         const auto* family = fuse->family ? wiring::find_fuse_family(*fuse->family) : nullptr;
-        guarded.window = wiring::fuse_window(guarded.asked, most, family);
+        // A breaker that a surge trips is closed again by hand: no reason for a larger one.
+        wiring::Asked lasting = guarded.asked;
+        if (fuse->family == "breaker") lasting.surge = Current();
+        guarded.window = wiring::fuse_window(lasting, most, family);
         state.fuses.push_back(std::move(guarded));
     }
 }
@@ -203,6 +212,24 @@ void add_fuses(const Circuit& circuit, CircuitState& state) {
 
 std::string amperes(Current current) {
     return units::show(current, 4);
+}
+
+std::string title_of(const scenario::Link& link) {
+    const auto title = [](const auto& part) {
+        using Part = std::decay_t<decltype(part)>;
+        if constexpr (std::is_same_v<Part, scenario::Wire>) {
+            return units::show(part.size) + " wire";
+        } else if constexpr (std::is_same_v<Part, scenario::Fuse>) {
+            return amperes(part.rating) + " fuse";
+        } else if constexpr (std::is_same_v<Part, scenario::Switch>) {
+            return amperes(part.rating) + " switch";
+        } else if constexpr (std::is_same_v<Part, scenario::Connector>) {
+            return amperes(part.rating) + " connector";
+        } else {
+            return amperes(part.rating) + " outlet";
+        }
+    };
+    return std::visit(title, link);
 }
 
 bool is_at_pack(const Circuit& circuit, Role role, std::size_t fuse) {
@@ -253,6 +280,7 @@ CircuitState circuit_state(const Circuit& circuit, const Burden& burden, const A
                        .further = burden.further,
                        .surge = burden.surge,
                        .surge_lasts = burden.surge_lasts,
+                       .charging = burden.charging,
                        .joints = joints_of(circuit)};
     std::vector<std::size_t> parts;
     for (std::size_t i = 0; i < circuit.links.size(); ++i) {

@@ -21,6 +21,7 @@ struct Burden {
     units::Current for_drop{};  // at which drop and loss are told
     bool critical = false;
     int alike = 1;
+    units::Current charging{};  // flows towards the packs; within `continuous`
 };
 
 // What checks of a circuit need of the unit around it.
@@ -30,6 +31,7 @@ struct Around {
     units::Voltage output{};                     // of the inverter's outlets
     std::optional<units::Power> inverter_power;  // continuous
     std::optional<units::Current> pack_fuse;     // of a pack lead, by the pack's own key
+    std::string far_source = {};                 // "the vehicle's battery"; empty: there is none
 };
 
 [[nodiscard]] CircuitState circuit_state(const scenario::Circuit& circuit, const Burden& burden,
@@ -45,6 +47,7 @@ struct Around {
                                                     std::size_t fuse);
 [[nodiscard]] bool is_at_pack(const scenario::Circuit& circuit, Role role, std::size_t fuse);
 
-[[nodiscard]] std::string amperes(units::Current current);  // "12.5 A"
+[[nodiscard]] std::string amperes(units::Current current);       // "12.5 A"
+[[nodiscard]] std::string title_of(const scenario::Link& link);  // "5 A switch"
 
 }  // namespace checks

@@ -133,6 +133,37 @@ void check_unfused(Checker& checker) {
     }
 }
 
+// A source at the far end, such as the battery of a vehicle, feeds a short on the wire just as the
+// packs do: it needs a fuse at its own end.
+void check_far_source(Checker& checker) {
+    const std::string& source = checker.around.far_source;
+    if (source.empty()) {
+        return;
+    }
+    const auto& links = checker.circuit.links;
+    units::Length bare{};
+    bool sheathed = true;
+    bool found = false;
+    for (std::size_t i = links.size(); i-- > 0 && !found;) {
+        if (const auto* wire = std::get_if<scenario::Wire>(&links[i])) {
+            bare += wiring::run_of(*wire).supply;
+            sheathed = sheathed && wire->sheathed.value_or(false);
+        }
+        found = std::holds_alternative<scenario::Fuse>(links[i]);
+    }
+    const units::Length allowed = sheathed ? unfused_sheathed : unfused_bare;
+    const bool holds = found && bare <= allowed;
+    checker.add(
+        "C1", "far end", holds ? Verdict::fits : Verdict::fails,
+        holds ? fmt::format("A fuse guards the wire at {} too.", source)
+              : fmt::format("{} of wire lies between {} and the first fuse; a short there "
+                            "is fed from that end and meets none.",
+                            units::show(bare, 2), source),
+        holds ? ""
+              : fmt::format("Fit a second fuse within {} of {}.", units::show(allowed, 2), source),
+        "[33 CFR 183.455] 7 in, or 40 in of sheathed wire");
+}
+
 // ---- C2: the fuse carries what is drawn.
 
 void check_fuse_against_load(Checker& checker, const FuseState& fuse) {
@@ -145,7 +176,8 @@ void check_fuse_against_load(Checker& checker, const FuseState& fuse) {
     const std::string drawn = fmt::format(
         "{}{}",
         fuse.asked.continuous > Current()
-            ? fmt::format("{} for hours", amperes(fuse.asked.continuous))
+            ? fmt::format("{} for hours{}", amperes(fuse.asked.continuous),
+                          checker.state.charging > Current() ? " while charging" : "")
             : "",
         fuse.asked.further > Current()
             ? fmt::format("{}{} for shorter", fuse.asked.continuous > Current() ? " and " : "",
@@ -200,19 +232,22 @@ void check_surge(Checker& checker, const FuseState& fuse) {
                     100.0 * (fuse.asked.surge / part->rating), own.title);
     const std::string source =
         family != nullptr ? family->source : "checks wiring_method.md, opening times unknown";
+    // A breaker is closed again by hand; a fuse leaves all dark until another is found.
+    const Verdict opened = own.kind == "breaker" ? Verdict::may_not : Verdict::fails;
     switch (answer) {
         case wiring::Surge::holds:
             checker.add("C3", own.title, Verdict::fits, surge + ", which it holds.", "", source);
             break;
         case wiring::Surge::may_open:
-            checker.add("C3", own.title, Verdict::may_not,
+            checker.add("C3", own.title, opened,
                         fmt::format("{}: it may open{}.", surge,
                                     envelope.empty() ? ", its opening times are not known" : ""),
                         "Ask the maker for its time-current curve, or give it as opens = [...].",
                         source);
+            checker.checks.back().best = Verdict::fits;
             break;
         case wiring::Surge::opens:
-            checker.add("C3", own.title, Verdict::fails, surge + ": it opens.",
+            checker.add("C3", own.title, opened, surge + ": it opens.",
                         "Start such loads one by one, or fit a slower family where the parts "
                         "behind it allow.",
                         source);
@@ -276,9 +311,10 @@ void check_part(Checker& checker, std::size_t i) {
     checker.add(id, part.title, holds ? Verdict::fits : Verdict::fails,
                 *part.derated <= Current()
                     ? fmt::format("The {} is not usable here: {}.", part.title, part.why)
-                    : fmt::format("The {} may carry {} here{}; {} flows.", part.title,
+                    : fmt::format("The {} may carry {} here{}; {} flows{}.", part.title,
                                   amperes(*part.derated),
-                                  part.why.empty() ? "" : " (" + part.why + ")", amperes(carries)),
+                                  part.why.empty() ? "" : " (" + part.why + ")", amperes(carries),
+                                  checker.state.charging > Current() ? " while charging" : ""),
                 holds ? ""
                 : wire == nullptr
                     ? fmt::format("Fit a {} rated for {} or more.", part.kind, amperes(carries))
@@ -286,6 +322,38 @@ void check_part(Checker& checker, std::size_t i) {
                     ? fmt::format("Fit a thicker wire: {} is the next.", units::show(*thicker))
                     : "Lay two runs in parallel, each with its own fuse.",
                 part.source);
+}
+
+// A part that says nothing of this kind of current.
+void check_unrated(Checker& checker, std::size_t i) {
+    const LinkState& part = checker.link(i);
+    const bool fuse = part.kind == "fuse" || part.kind == "breaker";
+    if (fuse || part.derated) {
+        return;
+    }
+    checker.add(part.kind == "wire" ? "C6" : "C7", part.title, Verdict::fails,
+                fmt::format("How much the {} carries here is not known: {}.", part.title, part.why),
+                "Give a part that is rated for this use, or its rating from the data sheet.",
+                fuse_rule);
+}
+
+// Wires in parallel share a current only as well as their ends do; thin ones are not made so.
+void check_parallel(Checker& checker, std::size_t i) {
+    const auto* wire = std::get_if<scenario::Wire>(&checker.circuit.links[i]);
+    constexpr units::AmericanGauge thinnest_in_parallel{0};  // 1/0 AWG
+    if (wire == nullptr || wire->runs.value_or(1) < 2) {
+        return;
+    }
+    const bool holds = !wiring::thicker(thinnest_in_parallel, wire->size);
+    checker.add("C6", checker.link(i).title + ", parallel",
+                holds                   ? Verdict::fits
+                : checker.alternating() ? Verdict::fails
+                                        : Verdict::may_not,
+                holds ? "Wires of this size may lie in parallel."
+                      : fmt::format("{} wires in parallel: when one end loosens the others carry "
+                                    "its part. Building wire is laid so from 1/0 AWG on only.",
+                                    units::show(wire->size)),
+                holds ? "" : "Lay one thicker wire, or feed two circuits.", "[NEC] 310.10(G)");
 }
 
 void check_connector_life(Checker& checker, std::size_t i) {
@@ -391,19 +459,29 @@ void check_outlets(Checker& checker) {
     }
     if (outlet && guarded && (!checker.circuit.neutral || *checker.circuit.neutral == "unknown")) {
         checker.add(
-            "C11", "neutral", Verdict::asked,
+            "C11", "neutral", Verdict::may_not,
             "Whether the inverter bonds its neutral is not told; without one bond a "
             "ground-fault outlet does not open on a first fault, and its test button does "
             "not prove otherwise.",
             "Read the inverter's grounding page and give neutral. Never add a bond by hand: "
             "on a split output it destroys the inverter.",
-            "[UL 943] from memory; [Inverter manuals] grounding pages");
+            "[UL 943]; [Inverter manuals] grounding pages");
+        checker.checks.back().best = Verdict::fits;
+    }
+    if (checker.circuit.neutral == "split" && guarded) {
+        checker.add("C11", "neutral", Verdict::may_not,
+                    "Both legs of the output are live against the case: a ground-fault outlet does "
+                    "not find its one bonded neutral, so whether it opens on a first fault is for "
+                    "the inverter's maker to say.",
+                    "Use only an outlet that the inverter's maker names for a split output. Never "
+                    "add a bond: it shorts a leg and destroys the inverter.",
+                    "[UL 943]; [Inverter manuals] grounding pages");
     }
     if (checker.circuit.neutral == "floating" && guarded) {
         checker.add("C11", "neutral", Verdict::may_not,
                     "The neutral floats: a ground-fault outlet does not open on a first fault.",
                     "Leave the bonding to the inverter's maker and to whoever is licensed for it.",
-                    "[UL 943] from memory");
+                    "[UL 943]");
     }
 }
 
@@ -455,6 +533,7 @@ std::vector<Check> circuit_checks(const Circuit& circuit, const CircuitState& st
         check_fuse_against_links(checker, fuse);
     }
     check_unfused(checker);
+    check_far_source(checker);
     for (const FuseState& fuse : state.fuses) {
         check_fuse_against_load(checker, fuse);
         check_window(checker, fuse);
@@ -465,6 +544,8 @@ std::vector<Check> circuit_checks(const Circuit& circuit, const CircuitState& st
     }
     for (std::size_t i = 0; i < circuit.links.size(); ++i) {
         check_part(checker, i);
+        check_unrated(checker, i);
+        check_parallel(checker, i);
         check_connector_life(checker, i);
     }
     check_drop(checker);

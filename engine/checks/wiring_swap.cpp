@@ -102,17 +102,6 @@ std::string words_of(const std::string& what, const scenario::KeyDifferences& di
 constexpr std::array<std::string_view, 5> link_kinds{"fuse", "switch", "wire", "connector",
                                                      "outlet"};
 
-std::string title_of(const Link& link) {
-    const auto title = [](const auto& part) {
-        if constexpr (std::is_same_v<std::decay_t<decltype(part)>, scenario::Wire>) {
-            return units::show(part.size);
-        } else {
-            return amperes(part.rating);
-        }
-    };
-    return fmt::format("{} {}", std::visit(title, link), link_kinds[link.index()]);
-}
-
 // Two links of one kind.
 Change changed_link(const Link& before, const Link& after, const std::string& circuit) {
     const std::string kind(link_kinds[after.index()]);

@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 #include <functional>
+#include <map>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -22,11 +24,35 @@ using units::Current;
 // Checks that a change of parts can mend.
 constexpr std::array<std::string_view, 7> mendable{"C1", "C2", "C3", "C6", "C7", "C11", "C14"};
 
+bool is_mendable(const Check& check) {
+    return std::ranges::find(mendable, check.id) != mendable.end();
+}
+
 bool fails(const Fit& fit, const std::string& circuit) {
     return std::ranges::any_of(fit.checks, [&](const Check& check) {
-        return check.circuit == circuit && check.verdict == Verdict::fails &&
-               std::ranges::find(mendable, check.id) != mendable.end();
+        return check.circuit == circuit && check.verdict == Verdict::fails && is_mendable(check);
     });
+}
+
+// The worst verdict of each check of each circuit.
+std::map<std::pair<std::string, std::string>, int> ranks_of(const Fit& fit) {
+    std::map<std::pair<std::string, std::string>, int> ranks;
+    for (const Check& check : fit.checks) {
+        int& rank = ranks[{check.circuit, check.id}];
+        rank = std::max(rank, rank_of(check.verdict));
+    }
+    return ranks;
+}
+
+// Checks of a circuit that fail and that no change tried here mends.
+std::string left_over(const Fit& fit, const std::string& circuit) {
+    std::set<std::string> ids;
+    for (const Check& check : fit.checks) {
+        if (check.circuit == circuit && check.verdict == Verdict::fails) {
+            ids.insert(check.id);
+        }
+    }
+    return ids.empty() ? "" : fmt::format("; {} is still to be mended", fmt::join(ids, ", "));
 }
 
 struct Trial {
@@ -39,26 +65,58 @@ struct Trial {
     const CircuitState& state() const { return fit.circuits[index]; }
     const std::string& name() const { return scenario.circuits[index].name; }
 
-    // The fit after a change; fuses of the circuit are chosen anew where `choose` says so.
+    // Whether nothing that a change can mend fails any more in this circuit, its drop keeps its
+    // limit, and no check of any circuit is worse than before.
+    bool passes(const Fit& tried) const {
+        if (fails(tried, name())) {
+            return false;
+        }
+        const auto before = ranks_of(fit);
+        for (const auto& [place, rank] : ranks_of(tried)) {
+            const auto old = before.find(place);
+            if (rank > (old == before.end() ? 0 : old->second)) {
+                return false;
+            }
+        }
+        return std::ranges::none_of(tried.checks, [this](const Check& check) {
+            return check.circuit == name() && check.id == "C8" && check.about == "drop" &&
+                   rank_of(check.verdict) > 0;
+        });
+    }
+
+    // The fit after a change; fuses of the circuit are chosen anew where `choose` says so: the
+    // smallest made that passes.
     std::optional<Fit> passing(Scenario changed, bool choose) const {
-        auto tried = checks::fit(changed, draws);
+        auto tried = checks::quick_fit(changed, draws);
         if (!tried) {
             return std::nullopt;
         }
-        if (choose) {
-            for (const FuseState& fuse : tried->circuits[index].fuses) {
+        if (!choose) {
+            return passes(*tried) ? std::optional(std::move(*tried)) : std::nullopt;
+        }
+        const std::vector<FuseState> fuses = tried->circuits[index].fuses;
+        for (std::size_t larger = 0; larger < 4; ++larger) {
+            for (const FuseState& fuse : fuses) {
                 if (fuse.window.empty()) {
                     return std::nullopt;
                 }
-                std::get<scenario::Fuse>(changed.circuits[index].links[fuse.link]).rating =
-                    *fuse.window.smallest;
+                auto& part = std::get<scenario::Fuse>(changed.circuits[index].links[fuse.link]);
+                const auto* family = part.family ? wiring::find_fuse_family(*part.family) : nullptr;
+                const auto& sizes = family == nullptr ? wiring::standard_sizes() : family->sizes;
+                const auto smallest = std::ranges::find(sizes, *fuse.window.smallest);
+                const auto room = static_cast<std::size_t>(sizes.end() - smallest);
+                if (larger >= room ||
+                    smallest[static_cast<std::ptrdiff_t>(larger)] > *fuse.window.largest) {
+                    return std::nullopt;
+                }
+                part.rating = smallest[static_cast<std::ptrdiff_t>(larger)];
             }
-            tried = checks::fit(changed, draws);
+            tried = checks::quick_fit(changed, draws);
+            if (tried && passes(*tried)) {
+                return std::move(*tried);
+            }
         }
-        if (!tried || fails(*tried, name())) {
-            return std::nullopt;
-        }
-        return std::move(*tried);
+        return std::nullopt;
     }
 
     std::string result_of(const Fit& then) const {
@@ -80,8 +138,8 @@ struct Trial {
             one ? fmt::format("; at most {} of it for hours",
                               amperes(0.8 * *circuit.links[circuit.fuses.front().link].derated))
                 : "";
-        return fmt::format("then {}{}{}", fuses.empty() ? "it passes" : fuses + " fits", weakest,
-                           held);
+        return fmt::format("then {}{}{}{}", fuses.empty() ? "it passes" : fuses + " fits", weakest,
+                           held, left_over(then, name()));
     }
 
     bool keep(std::string change, const std::optional<Fit>& then) {
@@ -193,12 +251,14 @@ void try_wires(Trial& trial, int runs, bool with_stronger_parts) {
                 wire->runs = std::max(runs, wire->runs.value_or(1));
             }
         }
+        // Thinner ones are not laid in parallel; [NEC] 310.10(G).
+        const bool laid_so = runs < 2 || !wiring::thicker(units::AmericanGauge{0}, size);
         const bool changed_at_all = in_runs || wiring::thicker(size, given);
         const std::string words =
             in_runs ? fmt::format("{} runs of {} wire in parallel, each with its own fuse",
                                   runs == 2 ? "two" : fmt::format("{}", runs), units::show(size))
                     : fmt::format("{} wire instead of {}", units::show(size), units::show(given));
-        if ((changed_at_all || !stronger.empty()) &&
+        if (laid_so && (changed_at_all || !stronger.empty()) &&
             trial.keep((changed_at_all ? words + (stronger.empty() ? "" : " and ") : "") + stronger,
                        trial.passing(changed, true))) {
             return;
@@ -312,13 +372,21 @@ void try_less_load(Trial& trial) {
     if (!most || !too_much) {
         return;
     }
-    const Current held = 0.8 * *most;
+    // Within the drop as well.
+    Current held = 0.8 * *most;
+    if (state.resistance > units::Resistance()) {
+        held = std::min(held, state.drop_limit * state.nominal / state.resistance);
+    }
     trial.found.push_back(
         {.circuit = state.name,
          .change = fmt::format("a load of at most {} ({} at {}) for hours, behind a {} fuse",
                                amperes(held), units::show(held * state.design, 3),
                                units::show(state.design, 3), amperes(*most)),
-         .result = fmt::format("125 % of {} is {}", amperes(held), amperes(1.25 * held))});
+         .result =
+             fmt::format("125 % of {} is {}, and {} of the drop's {:.0f} % are used", amperes(held),
+                         amperes(1.25 * held),
+                         fmt::format("{:.1f} %", 100.0 * (held * state.resistance / state.nominal)),
+                         100.0 * state.drop_limit)});
 }
 
 }  // namespace

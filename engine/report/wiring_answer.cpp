@@ -40,9 +40,12 @@ std::size_t count_of(const Fit& fit, Verdict verdict) {
 
 std::string first_sentence(const Fit& fit) {
     std::vector<std::string> failing;
+    std::vector<std::string> perhaps;  // at the worst of what the file leaves open
     for (const CircuitState& circuit : fit.circuits) {
         if (checks::worst_of(fit, circuit.name) == Verdict::fails) {
-            failing.push_back(circuit.name);
+            const bool sure =
+                checks::word_for(fit, circuit.name) == checks::word_for(Verdict::fails);
+            (sure ? failing : perhaps).push_back(circuit.name);
         }
     }
     const auto circuits = fit.circuits.size();
@@ -60,6 +63,14 @@ std::string first_sentence(const Fit& fit) {
                                  several ? std::to_string(failing.size()) : std::string("One"),
                                  several ? "s" : "", circuits, several ? "" : "es",
                                  in_a_row(failing));
+    }
+    if (!perhaps.empty()) {
+        return fmt::format(
+            "Whether {} of {} circuit{} {} what is drawn the file leaves open; at the "
+            "worst of it {} not: {}.",
+            perhaps.size(), circuits, circuits == 1 ? "" : "s",
+            perhaps.size() == 1 ? "suits" : "suit", perhaps.size() == 1 ? "it does" : "they do",
+            in_a_row(perhaps));
     }
     if (count_of(fit, Verdict::fails) > 0) {
         return "The circuits suit what is drawn, but the unit as a whole does not.";
@@ -79,7 +90,10 @@ std::optional<std::string> second_sentence(const Fit& fit, const std::vector<Way
     const auto window = std::ranges::find_if(fit.checks, [](const Check& check) {
         return check.verdict == Verdict::fails && check.about == "window";
     });
-    const auto first = std::ranges::find(fit.checks, Verdict::fails, &Check::verdict);
+    auto first = std::ranges::find_if(fit.checks, checks::fails_for_sure);
+    if (first == fit.checks.end()) {
+        first = std::ranges::find(fit.checks, Verdict::fails, &Check::verdict);
+    }
     const auto worst = window != fit.checks.end() ? window : first;
     if (worst == fit.checks.end()) {
         return std::nullopt;

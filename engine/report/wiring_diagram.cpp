@@ -190,7 +190,7 @@ std::string in_plain_words(const Drawing& drawing) {
             parts += (parts.empty() ? "" : ", ") + link.title;
         }
         text += fmt::format("; {}: {} ({})", circuit.name, parts,
-                            word_for(checks::worst_of(drawing.fit, circuit.name)));
+                            checks::word_for(drawing.fit, circuit.name));
     }
     return text + ".";
 }

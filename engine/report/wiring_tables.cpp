@@ -63,7 +63,7 @@ Members circuit_members(const Fit& fit, const CircuitState& circuit) {
         links.push_back({link_members(link)});
     }
     return {{"name", "", {circuit.name}},
-            {"verdict", "verdict", {std::string(word_for(checks::worst_of(fit, circuit.name)))}},
+            {"verdict", "verdict", {std::string(checks::word_for(fit, circuit.name))}},
             {"carries", "carries", value_of(circuit.carries(), 4)},
             {"continuous", "of it for hours", value_of(circuit.continuous, 4)},
             {"fuse_window", "fuse", window_of(circuit)},
@@ -115,7 +115,7 @@ Series circuit_table(const Fit& fit) {
     std::vector<std::string> names, verdicts, carries, fuses, spans, drops, weakest;
     for (const CircuitState& circuit : fit.circuits) {
         names.push_back(circuit.name);
-        verdicts.push_back(std::string(word_for(checks::worst_of(fit, circuit.name))));
+        verdicts.push_back(std::string(checks::word_for(fit, circuit.name)));
         carries.push_back(in_words(circuit.carries(), 3));
         fuses.push_back(fuses_of(circuit));
         spans.push_back(span_of(circuit));
@@ -159,7 +159,7 @@ Series check_table(const Fit& fit) {
     for (const checks::Check& check : fit.checks) {
         const std::string where = check.circuit.empty() ? "unit" : check.circuit;
         ids.push_back(check.id);
-        verdicts.push_back(std::string(word_for(check.verdict)));
+        verdicts.push_back(std::string(checks::word_for(check)));
         texts.push_back(fmt::format("{}{}: {}", where,
                                     check.about.empty() ? "" : ", " + check.about, check.text));
     }
@@ -222,7 +222,7 @@ void add_main(std::vector<WorkingRow>& rows, const scenario::Scenario& scenario,
             "wiring method.md (16)", "");
     }
     if (fit.prospective) {
-        add(rows, section, "into a dead short, all packs", shown(*fit.prospective),
+        add(rows, section, "into a dead short, all packs, at most", shown(*fit.prospective),
             "wiring method.md (19)", "pack.resistance");
     }
 }
@@ -232,7 +232,9 @@ void add_circuit(std::vector<WorkingRow>& rows, const CircuitState& circuit) {
     add(rows, section, "voltage its currents are reckoned at", shown(circuit.design, 4), "",
         "the lowest it works at");
     add(rows, section, "for 3 h or more", shown(circuit.continuous, 4),
-        "checks wiring_method.md (2)", "loads' hours, or the inverter's rating");
+        "checks wiring_method.md (2)",
+        circuit.charging > Current() ? "all that charges at once"
+                                     : "loads' hours, or the inverter's rating");
     add(rows, section, "more, for shorter times", shown(circuit.further, 4), "", "loads' cycles");
     for (const LinkState& link : circuit.links) {
         if (link.derated) {
@@ -272,8 +274,8 @@ Members wiring_values(const Fit& fit) {
                       fit.continuous ? value_of(fit.continuous->state.at_load, 4) : Value{none}});
     values.push_back({"current", "current to it",
                       fit.continuous ? value_of(fit.continuous->state.main, 4) : Value{none}});
-    values.push_back({"short_circuit", "into a dead short of all packs",
-                      value_or(fit.prospective, "a pack's resistance is not stated")});
+    values.push_back({"short_circuit", "into a dead short of all packs, at most",
+                      value_or(fit.prospective, "not known")});
     values.push_back({"shut_case", "inside a shut case at the inverter's rating",
                       value_or(fit.shut, "the case's surface is not given")});
     return values;

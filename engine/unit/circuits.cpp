@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <variant>
 
+#include "unit/derating.hpp"
+
 #include "wiring/conductor.hpp"
 #include "wiring/connector.hpp"
 
@@ -102,8 +104,8 @@ Kept kept_by(const scenario::Fuse& fuse, Temperature around) {
         const double told = kept(fuse.derate_per_kelvin->value());
         return {.hard = told, .likely = told};
     }
-    // method.md (3): 0.2 to 0.5 % a kelvin above 25 degC, [Fuse derating guide]
-    return {.hard = kept(0.005), .likely = kept(0.002)};
+    return {.hard = kept(most_derating_per_kelvin.value()),
+            .likely = kept(least_derating_per_kelvin.value())};
 }
 
 std::optional<std::size_t> circuit_feeding(const Scenario& scenario, std::string_view name) {

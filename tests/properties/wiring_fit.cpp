@@ -122,7 +122,7 @@ TEST(wiring_fit, in_10_000_builds_no_fuse_is_above_the_weakest_part_and_the_acco
     EXPECT_TRUE(rc::check([] {
         for (int each = 0; each < 100; ++each) {
             const auto build = a_build();
-            const auto fit = checks::fit(build, draws_for(build, between(0.0, 30.0)));
+            const auto fit = checks::quick_fit(build, draws_for(build, between(0.0, 30.0)));
             RC_ASSERT(static_cast<bool>(fit));
             holds_the_weakest_link(*fit);
             account_closes(*fit->continuous);
@@ -150,8 +150,8 @@ TEST(wiring_fit, a_thicker_wire_never_harms_its_own_circuit) {
         const auto next = wiring::next_thicker(thick.size);
         RC_PRE(next.has_value());
         thick.size = *next;
-        const auto before = checks::fit(build, draws);
-        const auto after = checks::fit(better, draws);
+        const auto before = checks::quick_fit(build, draws);
+        const auto after = checks::quick_fit(better, draws);
         RC_ASSERT(before && after);
         for (const char* id : {"C1", "C2", "C3", "C6", "C8"}) {
             int old_worst = 0;

@@ -164,7 +164,8 @@ TEST(wiring_fit, what_a_fuse_must_break_depends_on_its_place) {
     EXPECT_EQ(find(fit, "C4", "leads")->verdict, Verdict::fits);
     build.packs[0].resistance.reset();
     const auto unknown = fitted(build, draws_for(build));
-    EXPECT_EQ(find(unknown, "C4", "main path")->verdict, Verdict::unknown);
+    EXPECT_EQ(find(unknown, "C4", "main path")->verdict, Verdict::fails);
+    EXPECT_EQ(checks::word_for(*find(unknown, "C4", "main path")), "may fail");
 }
 
 // ---- A circuit simulator as an independent solver.

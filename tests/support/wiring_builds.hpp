@@ -17,7 +17,9 @@ inline scenario::Wire wire(WireSize size, double one_way_feet, double insulation
 }
 
 inline scenario::Fuse fuse(double amperes, std::string family) {
-    return {.rating = amperes * ampere, .family = std::move(family)};
+    // By its sheet it loses nothing to warmth, so that worked figures hold as printed.
+    return {
+        .rating = amperes * ampere, .family = std::move(family), .derate_per_kelvin = Share(0.0)};
 }
 
 inline scenario::Switch dc_switch(double amperes) {
