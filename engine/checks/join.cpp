@@ -57,6 +57,7 @@ struct Joiner {
     void limits();
     void unknowns();
     void refusals();
+    void unrested();
     void warnings();
     void decay();
 };
@@ -272,19 +273,34 @@ void Joiner::refusals() {
              "fuse every pack at its own terminal, and give its fuse in the file", practice);
 }
 
-// A voltage too high or too low for the charge, because the pack has not rested. [Rest]
-void Joiner::warnings() {
-    for (const Side& side : sides) {
-        const bool lead = side.pack->chemistry != Chemistry::lifepo4;
-        const Duration wanted = (lead ? 6.0 : 24.0) * hour;
-        if (!side.pack->rested_for || *side.pack->rested_for < wanted)
-            find(side.pack->rested_for ? Severity::caution : Severity::note, name(side),
+// A voltage too high or too low for the charge, because the pack has not rested. Told once for all
+// packs of a chemistry it holds for. [Rest]
+void Joiner::unrested() {
+    for (const bool given : {true, false})
+        for (const Chemistry chemistry :
+             {Chemistry::lifepo4, Chemistry::flooded, Chemistry::agm, Chemistry::gel}) {
+            const Duration wanted = (chemistry == Chemistry::lifepo4 ? 24.0 : 6.0) * hour;
+            std::vector<std::string> packs;
+            for (const Side& side : sides) {
+                const Pack& pack = *side.pack;
+                const bool rested = pack.rested_for && *pack.rested_for >= wanted;
+                if (pack.chemistry != chemistry || rested || pack.rested_for.has_value() != given)
+                    continue;
+                if (std::ranges::find(packs, pack.name) == packs.end()) packs.push_back(pack.name);
+            }
+            if (packs.empty()) continue;
+            find(given ? Severity::caution : Severity::note,
+                 (packs.size() == 1 ? "pack " : "packs ") + listed(packs),
                  fmt::format("a pack just off the charger shows more than it holds; {} wants {} of "
                              "rest before its voltage tells the charge",
-                             battery::defaults_of(side.pack->chemistry).name, show(wanted)),
-                 "measure both again after the rest, and give it as rested_for",
+                             battery::defaults_of(chemistry).name, show(wanted)),
+                 "measure again after the rest, and give it as rested_for",
                  "makers' sheets, [Rest]");
-    }
+        }
+}
+
+void Joiner::warnings() {
+    unrested();
     const Side& pack = joining();
     for (const Side& side : sides) {
         if (side.joining) continue;

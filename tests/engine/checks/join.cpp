@@ -160,6 +160,25 @@ TEST(join, voltages_that_nobody_read_cannot_be_judged) {
     EXPECT_TRUE(checks::join(two(unit, pack))->known);
 }
 
+TEST(join, what_holds_for_several_packs_is_told_once) {
+    auto three = two(lithium(0.6), lithium(0.6));
+    three.packs[1].count = 3;
+    const auto joining = checks::join(three);
+    ASSERT_TRUE(joining);
+    std::vector<std::string> unrested;
+    for (const scenario::Finding& finding : joining->findings)
+        if (finding.text.find("just off the charger") != std::string::npos)
+            unrested.push_back(finding.where);
+    EXPECT_EQ(unrested, std::vector<std::string>{"packs main and spare"});
+    three.packs[1].rested_for = 2.0 * hour;
+    three.packs[0].rested_for = 30.0 * hour;
+    const auto rested = checks::join(three);
+    ASSERT_TRUE(rested);
+    EXPECT_EQ(
+        std::ranges::count(rested->findings, std::string("pack spare"), &scenario::Finding::where),
+        1);
+}
+
 TEST(join, a_single_pack_has_nothing_to_join) {
     scenario::Scenario made;
     made.packs = {lithium(0.5)};
