@@ -24,15 +24,17 @@ Current ten_hour_current(const Kinetics& kinetics) {
     return capacity_over(kinetics, ten_hours) / ten_hours;
 }
 
-// What the bound well still draws while the available one is kept full, at this fill of both. (9)
-Current absorbed(const Kinetics& kinetics, StateOfCharge fill) {
-    return kinetics.rate * kinetics.available.value() * fill.complement().value() * kinetics.total;
+// What the bound well still draws while the available one is kept full, both together being this
+// much below full. (9)
+Current absorbed(const Kinetics& kinetics, Charge removed) {
+    return kinetics.rate * kinetics.available.value() * removed;
 }
 
 // Harmonic mean: charge divided by it is the integral of charge over the law.
-Efficiency mean_between(const Kinetics& kinetics, StateOfCharge low, StateOfCharge high) {
-    const auto per_stored = [&](double fill) {
-        return 1.0 / lead_acid_efficiency(kinetics, StateOfCharge(fill)).value();
+Efficiency mean_between(const Kinetics& kinetics, Charge rated, StateOfCharge low,
+                        StateOfCharge high) {
+    const auto per_stored = [&](double charge) {
+        return 1.0 / lead_acid_efficiency(kinetics, rated, StateOfCharge(charge)).value();
     };
     constexpr unsigned halvings = 12;  // the law has corners where its bounds begin
     const double charge = boost::math::quadrature::gauss_kronrod<double, 15>::integrate(
@@ -54,27 +56,31 @@ ChargeEfficiency::ChargeEfficiency(std::span<const StateOfCharge> between,
     std::ranges::copy(values, of_piece_.begin());
 }
 
-Efficiency charge_efficiency(StateOfCharge fill, Current charging, Current ten_hour) {
-    return Efficiency(1.0 -
-                      std::exp(-20.73 / (charging / ten_hour + 0.55) * fill.complement().value()));
+Efficiency charge_efficiency(StateOfCharge charge, Current charging, Current ten_hour) {
+    return Efficiency(
+        1.0 - std::exp(-20.73 / (charging / ten_hour + 0.55) * charge.complement().value()));
 }
 
-Efficiency lead_acid_efficiency(const Kinetics& kinetics, StateOfCharge fill) {
+Efficiency lead_acid_efficiency(const Kinetics& kinetics, Charge rated, StateOfCharge charge) {
     const Current ten_hour = ten_hour_current(kinetics);
     const bool one_well = !(kinetics.available < Share(1.0));
-    const Current charging = one_well ? ten_hour : std::min(ten_hour, absorbed(kinetics, fill));
-    return std::clamp(charge_efficiency(fill, charging, ten_hour), least, most);
+    const Current charging =
+        one_well ? ten_hour
+                 : std::min(ten_hour, absorbed(kinetics, rested_with(rated, charge).removed));
+    return std::clamp(charge_efficiency(charge, charging, ten_hour), least, most);
 }
 
-ChargeEfficiency lead_acid_efficiency(const Kinetics& kinetics) {
+ChargeEfficiency lead_acid_efficiency(const Kinetics& kinetics, Charge rated) {
     std::array<Efficiency, std::size(edges) + 1> values;
-    StateOfCharge low{};
+    std::array<StateOfCharge, std::size(edges)> fills;
+    StateOfCharge low = std::min(StateOfCharge(0.0), lowest_charge(kinetics, rated));
     for (std::size_t piece = 0; piece < values.size(); ++piece) {
         const StateOfCharge high = piece < std::size(edges) ? edges[piece] : StateOfCharge(1.0);
-        values[piece] = mean_between(kinetics, low, high);
+        if (piece < std::size(edges)) fills[piece] = fill_with(kinetics, rated, high);
+        values[piece] = mean_between(kinetics, rated, low, high);
         low = high;
     }
-    return ChargeEfficiency(edges, values);
+    return ChargeEfficiency(fills, values);
 }
 
 }  // namespace battery

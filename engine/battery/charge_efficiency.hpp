@@ -5,6 +5,7 @@
 #include <array>
 #include <span>
 
+#include "battery/percent.hpp"
 #include "battery/two_well.hpp"
 #include "units/quantities.hpp"
 
@@ -36,18 +37,21 @@ class ChargeEfficiency {
 };
 
 // Of lead-acid, without any bounds: above 0.999 far from full, 0 when full. method.md (42)
+//   charge     left of the rated charge
 //   charging   current at the terminals, as a magnitude
 //   ten_hour   current that empties the full pack in 10 h
 //   source     [Copetti 1993] (from memory)
-[[nodiscard]] units::Efficiency charge_efficiency(units::StateOfCharge fill,
+[[nodiscard]] units::Efficiency charge_efficiency(units::StateOfCharge charge,
                                                   units::Current charging, units::Current ten_hour);
 
-// Of a lead-acid pack of these wells, at the ten-hour current or at what the wells still take while
-// absorption holds their voltage, whichever is less; from 20 to 95 %. method.md (43)
-[[nodiscard]] units::Efficiency lead_acid_efficiency(const Kinetics& kinetics,
-                                                     units::StateOfCharge fill);
+// Of a lead-acid pack of these wells and this rated charge with so much of it left, at the ten-hour
+// current or at what the wells still take while absorption holds their voltage, whichever is less;
+// from 20 to 95 %. method.md (43)
+[[nodiscard]] units::Efficiency lead_acid_efficiency(const Kinetics& kinetics, units::Charge rated,
+                                                     units::StateOfCharge charge);
 
-// The same in pieces: a steady current takes from edge to edge the time it takes by the law. (44)
-[[nodiscard]] ChargeEfficiency lead_acid_efficiency(const Kinetics& kinetics);
+// The same in pieces of the fill: a steady current takes from edge to edge the time it takes by the
+// law. (44)
+[[nodiscard]] ChargeEfficiency lead_acid_efficiency(const Kinetics& kinetics, units::Charge rated);
 
 }  // namespace battery

@@ -25,7 +25,7 @@ struct Sourced {
 //   coldest_charge  below it no charge is accepted; nothing where charging is not forbidden
 //   usable          part of the stated capacity that an emergency may draw
 //   coulombic       of charging; nothing where it falls as the pack fills, charge_efficiency.hpp
-//   self_discharge  part lost in a month (30 days) of standing at 20 degC
+//   self_discharge  part lost in a month (730.5 h) of standing at 20 degC
 struct ChemistryDefaults {
     std::string_view name;
     double cells = 6.0;
@@ -47,8 +47,8 @@ struct ChemistryDefaults {
 
 [[nodiscard]] const ChemistryDefaults& defaults_of(scenario::Chemistry chemistry);
 
-// Rested voltage of a 12 V pack. Gel has no table of its own: that of a valve-regulated 104 Ah
-// battery stands in for it.
+// Rested voltage of a 12 V pack over the charge left, percent.hpp. Gel has no table of its own:
+// that of a valve-regulated 104 Ah battery stands in for it.
 [[nodiscard]] const OpenCircuit& open_circuit_of(scenario::Chemistry chemistry);
 
 }  // namespace battery

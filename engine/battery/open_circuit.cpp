@@ -1,7 +1,9 @@
 #include "battery/open_circuit.hpp"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <vector>
 
 namespace battery {
 
@@ -71,6 +73,38 @@ void OpenCircuit::prepare() {
             ++index;
         first_[cell] = static_cast<unsigned char>(index);
     }
+}
+
+OpenCircuit OpenCircuit::from_lowest(StateOfCharge lowest) const {
+    assert(lowest < StateOfCharge(1.0) && std::isfinite(lowest.value()));
+    // What rounding leaves of 0, where the wells hold the rated charge and no more.
+    constexpr double hair = 1e-12;
+    if (std::abs(lowest.value()) < hair) return *this;
+    const auto fill_of = [&](double charge) {
+        return StateOfCharge((charge - lowest.value()) / lowest.complement().value());
+    };
+    const Voltage at_nothing = voltage(StateOfCharge(0.0));
+    constexpr double least = 0.5;  // ours; a cell so low is of no use
+    const bool held = voltage(lowest) < least * at_nothing;
+    const auto above = [&](int index, double charge) {
+        const Piece& piece = pieces_[index];
+        return std::max(0.0, piece.above_at_zero + piece.steeper * charge) * volt;
+    };
+    std::vector<Knot> knots{{.fill = StateOfCharge(0.0),
+                             .voltage = std::max(voltage(lowest), least * at_nothing),
+                             .above = above(piece_of(lowest.value()), lowest.value())}};
+    if (held && count_ < most_knots - 1) knots.push_back({fill_of(0.0), at_nothing, above(0, 0.0)});
+    for (int index = 0; index < count_; ++index) {
+        const double high = pieces_[index].high;
+        if (high - lowest.value() < hair) continue;
+        knots.push_back({fill_of(high),
+                         pieces_[index].at_zero * volt + pieces_[index].slope * high * volt,
+                         above(index, high)});
+    }
+    knots.back().fill = StateOfCharge(1.0);
+    const auto made = through(knots);
+    assert(made.has_value());
+    return *made;
 }
 
 OpenCircuit OpenCircuit::scaled(double factor) const {

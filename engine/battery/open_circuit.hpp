@@ -1,5 +1,6 @@
-// Rested voltage against the fill of a well: straight lines between at most 32 knots. While charge
-// goes in, however slowly, a nearly full lithium pack stands above it: method.md (64).
+// Rested voltage against the fill of a well, or against the charge left: straight lines between at
+// most 32 knots. While charge goes in, however slowly, a nearly full lithium pack stands above it:
+// method.md (64).
 #pragma once
 
 #include <array>
@@ -42,6 +43,11 @@ class OpenCircuit {
     //   with
     //          positive voltages that rise from each to the next, and none that charging lowers
     [[nodiscard]] static units::Result<OpenCircuit> through(std::span<const Knot> knots);
+
+    // Of a table over the charge left (percent.hpp), the same over the fill of a well: fill 0 is
+    // the lowest charge, below 1, to which the table goes on along its last two rows (never below
+    // half the voltage of charge 0) or where it is cut. method.md (49)
+    [[nodiscard]] OpenCircuit from_lowest(units::StateOfCharge lowest) const;
 
     // Every voltage times this factor, above 0: two in series are 2.
     [[nodiscard]] OpenCircuit scaled(double factor) const;

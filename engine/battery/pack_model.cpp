@@ -7,6 +7,7 @@
 
 #include "battery/charge_efficiency.hpp"
 #include "battery/chemistry.hpp"
+#include "battery/percent.hpp"
 #include "battery/temperature.hpp"
 
 namespace battery {
@@ -163,7 +164,7 @@ Resistance lead_of(const Pack& pack, Taken& taken) {
 }
 
 ChargeEfficiency efficiency_of(const ChemistryDefaults& defaults, const Kinetics& kinetics,
-                               Taken& taken) {
+                               Charge rated, Taken& taken) {
     if (const auto& one = defaults.coulombic.value) {
         taken.note(
             "charge",
@@ -171,19 +172,20 @@ ChargeEfficiency efficiency_of(const ChemistryDefaults& defaults, const Kinetics
             defaults.coulombic.source);
         return *one;
     }
-    const auto at = [&](double fill) {
-        return 100.0 * lead_acid_efficiency(kinetics, StateOfCharge(fill)).value();
+    const auto at = [&](double charge) {
+        return 100.0 * lead_acid_efficiency(kinetics, rated, StateOfCharge(charge)).value();
     };
     taken.note("charge",
                fmt::format("{:.0f} % of the charge at the terminals is stored up to half charge, "
                            "{:.0f} % at 90 %, {:.0f} % at 97 %",
                            at(0.5), at(0.9), at(0.97)),
                defaults.coulombic.source);
-    return lead_acid_efficiency(kinetics);
+    return lead_acid_efficiency(kinetics, rated);
 }
 
 Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
-                     const Kinetics& kinetics, Temperature temperature, Taken& taken) {
+                     const Kinetics& kinetics, Charge rated, Temperature temperature,
+                     Taken& taken) {
     Charging charging;
     Current largest = pack.charge_limit.value_or(defaults.charge_rate.value * pack.capacity);
     if (!pack.charge_limit)
@@ -211,7 +213,7 @@ Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double
         taken.note("coldest_charge",
                    fmt::format("no charge taken below {:.0f} degC", in_celsius(*coldest)),
                    defaults.coldest_charge.source);
-    charging.coulombic = efficiency_of(defaults, kinetics, taken);
+    charging.coulombic = efficiency_of(defaults, kinetics, rated, taken);
     charging.allowed = largest > Current{} && !(coldest && temperature < *coldest);
     charging.largest = largest;
     return charging;
@@ -271,21 +273,25 @@ void note_temperature(const TemperatureFactor& factor, std::string_view what,
                factor.source);
 }
 
-// A voltage read at rest outranks a charge, which may come from the first pack of the file.
-StateOfCharge charge_at_start(const Pack& pack, const OpenCircuit& open_circuit, Taken& taken) {
+// A voltage read at rest outranks a charge, which may come from the first pack of the file. It may
+// tell of less than nothing at the rated draw; a charge that is given cannot.
+Wells wells_at_start(const Pack& pack, const PackModel& model, Taken& taken) {
     if (pack.rested_voltage) {
-        const double fill =
-            std::clamp(open_circuit.fill_at(*pack.rested_voltage).value(), 0.0, 1.0);
+        const StateOfCharge fill = std::clamp(model.open_circuit.fill_at(*pack.rested_voltage),
+                                              StateOfCharge(0.0), StateOfCharge(1.0));
+        const StateOfCharge charge = charge_at_fill(model.kinetics, model.capacity, fill);
         taken.note("charge",
                    fmt::format("taken as {:.0f} % from the {:.2f} V read at rest; ask gauge how "
                                "far that can be off",
-                               100.0 * fill, *pack.rested_voltage / volt),
+                               100.0 * shown(charge).value(), *pack.rested_voltage / volt),
                    defaults_of(pack.chemistry).open_circuit_source);
-        return StateOfCharge(fill);
+        return rested_with(model.capacity, charge);
     }
     if (!pack.charge)
         taken.note("charge", "taken as full at the start", "common practice, no source");
-    return pack.charge.value_or(StateOfCharge(1.0));
+    // Wells that are stated to hold less than the rated charge are empty above 0.
+    return rested_with(model.capacity, std::max(pack.charge.value_or(StateOfCharge(1.0)),
+                                                lowest_charge(model.kinetics, model.capacity)));
 }
 
 }  // namespace
@@ -324,14 +330,17 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     PackModel model;
     model.chemistry = pack.chemistry;
     model.kinetics = kinetics_of(pack, defaults, ageing.charge, taken);
-    model.open_circuit = open_circuit_of(pack.chemistry).scaled(series);
-    model.nominal = nominal;
     model.capacity = ageing.charge * pack.capacity;
+    model.open_circuit = open_circuit_of(pack.chemistry)
+                             .scaled(series)
+                             .from_lowest(lowest_charge(model.kinetics, model.capacity));
+    model.nominal = nominal;
     model.usable = usable_of(pack, defaults, taken).value() * model.capacity;
     model.reachable = Share(capacity.factor);
     model.inner = inner_of(pack, defaults, series, ageing.resistance * resistance.factor, taken);
     model.lead = lead_of(pack, taken);
-    model.charging = charging_of(pack, defaults, series, model.kinetics, temperature, taken);
+    model.charging =
+        charging_of(pack, defaults, series, model.kinetics, model.capacity, temperature, taken);
     model.pack_cut_off = pack.cutoff_voltage;
     if (!pack.cutoff_voltage && defaults.pack_cut_off.value) {
         model.pack_cut_off = series * *defaults.pack_cut_off.value;
@@ -340,7 +349,7 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     }
     model.current_limit = current_limit_of(pack, temperature, taken);
     model.pulse = pulses_of(pack, model.current_limit);
-    model.at_start = rested(model.kinetics, charge_at_start(pack, model.open_circuit, taken));
+    model.at_start = wells_at_start(pack, model, taken);
     return model;
 }
 

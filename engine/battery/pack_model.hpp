@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "battery/open_circuit.hpp"
+#include "battery/percent.hpp"
 #include "battery/prepared.hpp"
 #include "battery/two_well.hpp"
 #include "scenario/assumption.hpp"
@@ -18,7 +19,9 @@ namespace battery {
 
 // One pack of its kind, at one temperature.
 //   kinetics       so scaled that an even discharge over the rated time gives `capacity`
-//   capacity       at the rated time and 25 degC, after ageing or as tested
+//   open_circuit   over the fill of a well; its table is one of the charge left, percent.hpp
+//   capacity       the rated charge, of which percent are: at the rated time and 25 degC, after
+//                  ageing or as tested
 //   usable         removed charge at which the planned depth is reached
 //   reachable      part of the charge that the temperature lets out
 //   inner, lead    rested voltage to terminals, aged and at this temperature; the pack's own lead

@@ -39,7 +39,7 @@ std::optional<Current> weaker(const std::optional<unit::Known<Current>>& one,
 
 Branch branch_of(const unit::Packs& packs, std::optional<StateOfCharge> charge) {
     const auto& model = *packs.model;
-    const auto wells = charge ? battery::rested(model.kinetics, *charge) : model.at_start;
+    const auto wells = charge ? battery::rested_with(model.capacity, *charge) : model.at_start;
     return {.name = packs.name,
             .emf = model.open_circuit.voltage(battery::available_fill(model.kinetics, wells)),
             .path = path_of(packs),
@@ -164,8 +164,9 @@ Result<Bank> bank_of(const unit::Unit& built, std::optional<StateOfCharge> charg
             errors.push_back({.where = packs.where + ".chemistry",
                               .found = "packs of two chemistries on one bus",
                               .remedy = "ask of the packs of one chemistry at a time"});
-        const auto fill = charge.value_or(battery::fill(model.kinetics, model.at_start));
-        held += packs.count * fill.value() * model.capacity;
+        const auto left =
+            charge.value_or(battery::shown(battery::charge_left(model.capacity, model.at_start)));
+        held += packs.count * left.value() * model.capacity;
         whole += static_cast<double>(packs.count) * model.capacity;
         bank.source.branches.push_back(branch_of(packs, charge));
         auto& told = of_each.emplace_back();

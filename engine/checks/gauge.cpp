@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
+#include "battery/percent.hpp"
 #include "units/text.hpp"
 
 namespace checks {
@@ -33,10 +34,6 @@ constexpr double weak_resistance = 0.25;  // of a typical resistance; common pra
 
 bool is_read(const Pack& pack, const Reading& reading) {
     return pack.count > 0 && (!reading.pack || pack.name == *reading.pack);
-}
-
-StateOfCharge within(StateOfCharge fill) {
-    return StateOfCharge(std::clamp(fill.value(), 0.0, 1.0));
 }
 
 struct Read {
@@ -94,14 +91,23 @@ void undo_load(const std::vector<Read>& packs, const Reading& reading, ChargeRea
     if (assumed) told.error += weak_resistance * abs(sag);
 }
 
+// What a slow draw still gets from a pack that has less than nothing left at the rated one.
+Charge left_beyond(const battery::PackModel& model, StateOfCharge charge) {
+    const auto lowest = battery::lowest_charge(model.kinetics, model.capacity);
+    return std::max(0.0, charge.value() - lowest.value()) * model.capacity;
+}
+
 // Whether any of the interval lies where the voltage hardly rises with the charge.
 bool reaches_plateau(const battery::PackModel& model, const ChargeRead& told) {
     const auto& table = model.open_circuit;
     const double level =
         flat_below * (model.nominal / battery::defaults_of(told.chemistry).nominal);
+    const auto fill_of = [&](StateOfCharge charge) {
+        return battery::fill_with(model.kinetics, model.capacity, charge).value();
+    };
     for (int i = 0; i < table.pieces(); ++i) {
         const auto& piece = table.piece(i);
-        if (piece.slope < level && told.high.value() > piece.low && told.low.value() < piece.high)
+        if (piece.slope < level && fill_of(told.high) > piece.low && fill_of(told.low) < piece.high)
             return true;
     }
     return false;
@@ -111,27 +117,36 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
     const battery::PackModel& model = packs.front().model;
     told.chemistry = model.chemistry;
     const auto& table = model.open_circuit;
+    const auto charge_at = [&](Voltage voltage) {
+        return battery::charge_at_fill(model.kinetics, model.capacity, table.fill_at(voltage));
+    };
     if (told.chemistry == Chemistry::lifepo4)
         told.error +=
             model.nominal / battery::defaults_of(told.chemistry).nominal * hysteresis_of_four_cells;
-    told.low = within(table.fill_at(told.rested - told.error));
-    told.likely = within(table.fill_at(told.rested));
-    told.high = within(table.fill_at(told.rested + told.error));
-    told.per_hundredth = 0.01 * table.slope(told.likely);
+    told.low = battery::shown(charge_at(told.rested - told.error));
+    const StateOfCharge middle = charge_at(told.rested);
+    told.likely = battery::shown(middle);
+    told.high = battery::shown(charge_at(told.rested + told.error));
+    if (middle < StateOfCharge(0.0))
+        for (const Read& read : packs)
+            told.beyond += static_cast<double>(read.pack->count) * left_beyond(read.model, middle);
+    told.per_hundredth =
+        0.01 * (model.capacity / model.kinetics.total) *
+        table.slope(battery::fill_with(model.kinetics, model.capacity, told.likely));
     if (reading.power && *reading.power > Power{} && model.kinetics.available < Share(1.0)) {
         told.now_low = told.low;
         told.now_high = told.high;
         // a long draw leaves the bound well higher by I/(c k): method.md (2), (3)
         Charge whole{};
         for (const Read& read : packs)
-            whole += static_cast<double>(read.pack->count) * read.model.kinetics.total;
+            whole += static_cast<double>(read.pack->count) * read.model.capacity;
         const auto& wells = model.kinetics;
         const double bound = wells.available.complement().value();
         double recovers = 0.0;
         if (wells.rate > Frequency{})
             recovers = bound / wells.available.value() * (told.current / wells.rate / whole);
-        told.high = within(StateOfCharge(told.high.value() + recovers));
-        told.likely = within(StateOfCharge(told.likely.value() + 0.5 * recovers));
+        told.high = battery::shown(StateOfCharge(told.high.value() + recovers));
+        told.likely = battery::shown(StateOfCharge(told.likely.value() + 0.5 * recovers));
     }
     // However fine the meter: on the plateau no one charge is likelier than those beside it.
     told.plateau = told.chemistry == Chemistry::lifepo4 && reaches_plateau(model, told);
@@ -152,6 +167,11 @@ void find_faults(const Reading& reading, ChargeRead& told) {
                          show(told.per_hundredth, 2), show(told.error, 2)),
              "count the charge that went in and out, or charge it full and start from there",
              "[Sunil 2025]");
+    if (told.beyond > Charge{})
+        find(Severity::caution,
+             fmt::format("nothing is left at the rated draw; about {} more at a slow one",
+                         show(told.beyond, 1)),
+             "charge before anything is asked of it", "battery method.md (48)");
     const Duration wanted = lead ? 6.0 * hour : 24.0 * hour;
     if (!reading.power && (!reading.rested_for || *reading.rested_for < wanted))
         find(reading.rested_for ? Severity::caution : Severity::note,

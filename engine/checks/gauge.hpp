@@ -27,11 +27,13 @@ struct Reading {
     std::optional<std::string> pack = {};
 };
 
-//   low, likely, high   charge, after rest; likely is the middle of what the reading allows, and is
+//   low, likely, high   charge (battery/percent.hpp), after rest; likely is the middle of what the
+//   reading allows, and is
 //                       not to be told where `readable` is false
 //   readable            the interval is narrower than a third of the charge, and none of it lies on
 //                       the plateau of LiFePO4, where no one charge is likelier than the next
 //   plateau             some of it does
+//   beyond              below 0: what a slow draw still gets
 //   rested              the voltage that the reading comes to without the load
 //   slope               volts for one hundredth of the charge there
 //   now_low, now_high   under load: the part that feeds the terminals, which the voltage limits
@@ -39,6 +41,7 @@ struct ChargeRead {
     units::StateOfCharge low;
     units::StateOfCharge likely;
     units::StateOfCharge high;
+    units::Charge beyond{};
     bool readable = true;
     bool plateau = false;
     units::Voltage rested{};

@@ -134,7 +134,8 @@ void Joiner::first_moment() {
     told.pack = pack.pack->name;
     told.pack_voltage = pack.packs->rested();
     told.unit_voltage = battery::shared_at_power(unit, Power{}).voltage;
-    told.pack_charge = battery::fill(pack.model.kinetics, pack.model.at_start);
+    told.pack_charge =
+        battery::shown(battery::charge_left(pack.model.capacity, pack.model.at_start));
     Charge held{};
     Charge whole{};
     std::vector<std::string> onto;
@@ -144,11 +145,11 @@ void Joiner::first_moment() {
                        : side.count == 1      ? "the other " + side.pack->name
                                               : fmt::format("{} more of its kind", side.count));
         const double n = side.count;
-        whole += n * side.model.kinetics.total;
-        held += n * (side.model.kinetics.total - side.model.at_start.removed);
+        whole += n * side.model.capacity;
+        held += n * (side.model.capacity - side.model.at_start.removed);
     }
     told.onto = listed(onto);
-    told.unit_charge = StateOfCharge(held / whole);
+    told.unit_charge = battery::shown(StateOfCharge(held / whole));
     told.path = on_bus(pack, false).giving + 1.0 / per_ohm * ohm;
     told.current = (told.pack_voltage - told.unit_voltage) / told.path;
     constexpr Current nothing = 0.05 * ampere;

@@ -109,7 +109,8 @@ Errors Keeper::packs() {
         StoredPack stored{.name = pack.name,
                           .count = pack.count,
                           .chemistry = pack.chemistry,
-                          .keeping = {.start = battery::fill(model->kinetics, model->at_start),
+                          .keeping = {.start = battery::shown(
+                                          battery::charge_left(model->capacity, model->at_start)),
                                       .a_month = a_month,
                                       .drain = pack.capacity / whole * told.drain,
                                       .capacity = model->capacity},

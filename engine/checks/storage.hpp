@@ -18,7 +18,7 @@ namespace checks {
 inline constexpr units::Duration month = 365.25 / 12.0 * units::day;  // 730.5 h
 
 // What one pack loses.
-//   start       charge when it was put away
+//   start       charge (battery/percent.hpp) when it was put away
 //   a_month     part of what is left that it loses in a month at the storage temperature
 //   drain       steady current out of it from what is left switched on
 //   capacity    charge that 100 % is

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "battery/bank.hpp"
+#include "battery/percent.hpp"
 #include "outage/packs.hpp"
 #include "units/text.hpp"
 
@@ -34,7 +35,7 @@ std::vector<battery::PackGroup> groups_at(const Unit& unit, StateOfCharge charge
     for (const Bank& bank : banks) {
         auto setup = bank.setup;
         setup.stops = {};
-        groups.push_back({setup, bank.count, battery::rested(setup.kinetics, charge)});
+        groups.push_back({setup, bank.count, battery::rested_with(bank.rated, charge)});
     }
     return groups;
 }
@@ -120,9 +121,9 @@ std::optional<Duration> time_to_charge(const Unit& unit, Power offered, StateOfC
                                        StateOfCharge to) {
     const auto groups = groups_at(unit, from);
     battery::Bank bank(groups, unit.shared);
-    Charge whole{};
-    for (const auto& group : groups)
-        whole += static_cast<double>(group.count) * group.setup.kinetics.total;
+    Charge whole = static_cast<double>(unit.bank.count) * unit.bank.rated;
+    for (const Bank& other : unit.others)
+        whole += static_cast<double>(other.count) * other.rated;
     const battery::BankStops stops{.removed_below = to.complement().value() * whole};
     const auto step = bank.advance(stops, -offered, longest_charge);
     if (step.ending != battery::Ending::charge_restored) return std::nullopt;

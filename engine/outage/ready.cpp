@@ -102,7 +102,9 @@ void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
     if (scenario.chargers.empty()) return;
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
     const auto& model = *ready.kinds.front().model;
-    auto runs = charger_runs(scenario, model.open_circuit.voltage(StateOfCharge(0.5)),
+    auto runs = charger_runs(scenario,
+                             model.open_circuit.voltage(battery::fill_with(
+                                 model.kinetics, model.capacity, StateOfCharge(0.5))),
                              model.charging.absorption.value_or(model.nominal), ready.assumptions);
     ready.chargers = std::move(runs);
     for (auto& steps : ready.steps)

@@ -183,8 +183,8 @@ Voltage Packs::rested() const {
 }
 
 Voltage Packs::rested_at_most(StateOfCharge charge) const {
-    return model->open_circuit.voltage(
-        std::min(battery::fill(model->kinetics, model->at_start), charge));
+    const auto left = std::min(battery::charge_left(model->capacity, model->at_start), charge);
+    return model->open_circuit.voltage(battery::fill_with(model->kinetics, model->capacity, left));
 }
 
 Voltage Packs::rested_full() const {

@@ -38,7 +38,7 @@ class Cases {
     // One number, the law of lead-acid, or falling or rising as it comes in up to eight pieces.
     ChargeEfficiency efficiency(const Kinetics& kinetics) {
         if (one_in(3)) return Efficiency(between(0.7, 1.0));
-        if (one_in(3)) return lead_acid_efficiency(kinetics);
+        if (one_in(3)) return lead_acid_efficiency(kinetics, kinetics.total);
         std::vector<double> ends;
         const int pieces = std::uniform_int_distribution<int>(1, 8)(bits_);
         for (int edge = 1; edge < pieces; ++edge)

@@ -34,7 +34,7 @@ class Made {
     // One number, the law of lead-acid, or two pieces that meet anywhere.
     ChargeEfficiency efficiency(const Kinetics& kinetics) {
         if (one_in(3)) return Efficiency(between(0.8, 1.0));
-        if (one_in(2)) return lead_acid_efficiency(kinetics);
+        if (one_in(2)) return lead_acid_efficiency(kinetics, kinetics.total);
         return ChargeEfficiency(
             std::array{StateOfCharge(between(0.01, 0.999))},
             std::array{Efficiency(between(0.2, 1.0)), Efficiency(between(0.2, 1.0))});

@@ -51,7 +51,7 @@ class Drawn {
                                       .absorption = between(14.1, 14.8) * volt,
                                       .coulombic = Efficiency(0.99)}};
         if (of != scenario::Chemistry::lifepo4)
-            made.charging.coulombic = lead_acid_efficiency(made.kinetics);
+            made.charging.coulombic = lead_acid_efficiency(made.kinetics, made.kinetics.total);
         return made;
     }
     scenario::Chemistry chemistry() {

@@ -45,7 +45,8 @@ outage::Bank any_bank(scenario::Chemistry chemistry) {
                            .absorption = between(14.1, 14.8) * volt,
                            .coulombic = Efficiency(between(0.8, 1.0))};
     if (chemistry != scenario::Chemistry::lifepo4 && once_in(2))
-        bank.setup.charging.coulombic = battery::lead_acid_efficiency(bank.setup.kinetics);
+        bank.setup.charging.coulombic =
+            battery::lead_acid_efficiency(bank.setup.kinetics, bank.setup.kinetics.total);
     bank.count = *rc::gen::inRange(1, 9);
     bank.rated = hours * ampere_hour;
     bank.usable = between(0.3, 1.0) * hours * ampere_hour;

@@ -35,22 +35,25 @@ TEST(published_charge_efficiency, at_the_ten_hour_current) {
 // [IEC 61427] (from memory): at least 95 % below half charge, 90 % at 75 %, 85 % at 90 %.
 TEST(published_charge_efficiency, is_no_less_than_the_least_of_a_standard) {
     for (const Chemistry chemistry : lead) {
-        const Kinetics kinetics = model_of(chemistry).kinetics;
-        EXPECT_GE(lead_acid_efficiency(kinetics, StateOfCharge(0.50)), Efficiency(0.95));
-        EXPECT_GE(lead_acid_efficiency(kinetics, StateOfCharge(0.75)), Efficiency(0.90));
-        EXPECT_GE(lead_acid_efficiency(kinetics, StateOfCharge(0.90)), Efficiency(0.85));
+        const PackModel model = model_of(chemistry);
+        EXPECT_GE(lead_acid_efficiency(model.kinetics, model.capacity, StateOfCharge(0.50)),
+                  Efficiency(0.95));
+        EXPECT_GE(lead_acid_efficiency(model.kinetics, model.capacity, StateOfCharge(0.75)),
+                  Efficiency(0.90));
+        EXPECT_GE(lead_acid_efficiency(model.kinetics, model.capacity, StateOfCharge(0.90)),
+                  Efficiency(0.85));
     }
 }
 
-// Charge at the terminals from a fill up to another at 150 W, and what of it was stored.
+// Charge at the terminals from a charge up to another at 150 W, and what of it was stored.
 struct Recharge {
     Charge in{};
     Charge stored{};
 };
 
 Recharge recharge(const PackModel& model, double from, double to) {
-    const Wells start = rested(model.kinetics, StateOfCharge(from));
-    const Charge left = (1.0 - to) * model.kinetics.total;
+    const Wells start = rested_with(model.capacity, StateOfCharge(from));
+    const Charge left = (1.0 - to) * model.capacity;
     const Prepared pack = prepare(arranged(model, Resistance{}, {.removed_below = left}));
     const Advanced run = advance(pack, start, -150.0 * watt, 400.0 * hour);
     EXPECT_EQ(run.ending, Ending::charge_restored);

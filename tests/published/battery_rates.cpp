@@ -1,9 +1,11 @@
 // Capacity against rate: makers' tables, the fits made from them, Peukert's exponents.
 #include <array>
+#include <cmath>
 
 #include "battery/advance.hpp"
 #include "battery/chemistry.hpp"
 #include "battery/fit.hpp"
+#include "battery/pack_model.hpp"
 
 namespace {
 
@@ -98,43 +100,74 @@ struct RateRow {
     double amperes, published_minutes, model_minutes;
 };
 
-Arrangement agm_to(Voltage cut_off) {
-    return {.kinetics = {113.0 * ampere_hour, Share(0.345), 1.02 * per_hour},
-            .open_circuit = &open_circuit_of(scenario::Chemistry::agm),
-            .inner = 0.0064 * ohm,
-            .stops = {.cut_off = cut_off}};
-}
+// The wells, the voltage over the charge left and the resistance fitted together; the rated charge
+// is what these wells give over 20 h.
+struct Fitted {
+    Kinetics kinetics{113.5 * ampere_hour, Share(0.380), 0.817 * per_hour};
+    OpenCircuit open_circuit =
+        open_circuit_of(scenario::Chemistry::agm)
+            .from_lowest(lowest_charge(kinetics, capacity_over(kinetics, 20.0 * hour)));
+};
 
 double minutes_at(Voltage cut_off, double amperes) {
-    const Advanced run = advance(prepare(agm_to(cut_off)), Wells{}, amperes * ampere, 40.0 * hour);
+    const Fitted agm;
+    const Prepared pack = prepare({.kinetics = agm.kinetics,
+                                   .open_circuit = &agm.open_circuit,
+                                   .inner = 0.0064 * ohm,
+                                   .stops = {.cut_off = cut_off}});
+    const Advanced run = advance(pack, Wells{}, amperes * ampere, 40.0 * hour);
     EXPECT_NE(run.ending, Ending::completed);
     return run.time / minute;
 }
 
 // [MA12-100 sheet], 25 degC, to 11.10 V: minutes published, and those of the same model computed
-// outside this program (4 digits). 6 % to 10 min, 5 % above: the residual of the joint fit is 2 %.
+// outside this program (bisection on the closed form, 3 decimals). 4 %: the residual of the joint
+// fit is 1.8 % rms.
 TEST(published_rates, a_whole_row_of_an_agm_sheet_to_its_cut_off) {
-    const RateRow rows[] = {{208.8, 5, 5.065},    {136.4, 15, 14.676},  {88.4, 30, 30.976},
-                            {53.0, 60, 57.947},   {31.3, 120, 119.564}, {23.5, 180, 181.901},
-                            {16.4, 300, 302.389}, {9.65, 600, 590.916}, {5.13, 1200, 1209.958}};
+    const RateRow rows[] = {{208.8, 5, 5.061},    {136.4, 15, 14.480},  {88.4, 30, 30.701},
+                            {53.0, 60, 60.933},   {31.3, 120, 120.860}, {23.5, 180, 180.258},
+                            {16.4, 300, 297.507}, {9.65, 600, 585.918}, {5.13, 1200, 1207.663}};
+    double squares = 0.0;
     for (const RateRow& each : rows) {
         const double minutes = minutes_at(11.10 * volt, each.amperes);
-        const double near = each.published_minutes <= 10 ? 0.06 : 0.05;
-        EXPECT_NEAR(minutes / each.published_minutes, 1.0, near) << each.amperes;
+        const double off = minutes / each.published_minutes - 1.0;
+        squares += off * off;
+        EXPECT_NEAR(off, 0.0, 0.04) << each.amperes;
         EXPECT_NEAR(minutes / each.model_minutes, 1.0, 1e-4) << each.amperes;
         std::printf("%6.2f A  sheet %6.0f min  here %9.3f min  %+.2f %%\n", each.amperes,
-                    each.published_minutes, minutes,
-                    100.0 * (minutes / each.published_minutes - 1.0));
+                    each.published_minutes, minutes, 100.0 * off);
     }
+    EXPECT_NEAR(std::sqrt(squares / std::size(rows)), 0.018, 0.0005);
 }
 
-// The sheet's other cut-off, 1.80 V a cell, was not fitted to: 10 %, and 12 % for the 10 min row,
-// where the model runs 11.4 % long; method.md, "Accuracy".
+// The sheet's other cut-off, 1.80 V a cell, was not fitted to: 7 %, and 11 % for the 10 min row,
+// where the model runs 10.4 % long; method.md, "Accuracy".
 TEST(published_rates, a_second_cut_off_that_nothing_was_fitted_to) {
     const double rows[][2] = {{246.0, 5}, {180.0, 10}, {94.2, 30}, {55.9, 60}, {33.1, 120}};
     for (const auto& [amperes, minutes] : rows)
-        EXPECT_NEAR(minutes_at(10.80 * volt, amperes) / minutes, 1.0, minutes == 10 ? 0.12 : 0.10)
+        EXPECT_NEAR(minutes_at(10.80 * volt, amperes) / minutes, 1.0, minutes == 10 ? 0.11 : 0.07)
             << amperes;
+}
+
+// What is taken where a file is silent: minutes to 10.5 V of 100 Ah, computed outside this program
+// (bisection on the closed form). 25 A, a reserve, lies within the 170 to 200 min that exponents of
+// 1.05 to 1.15 give; the sheet above, of which one exponent is 1.28, has 158.
+TEST(published_rates, of_an_agm_pack_of_which_nothing_is_known) {
+    scenario::Pack pack;
+    pack.chemistry = scenario::Chemistry::agm;
+    pack.capacity = 100.0 * ampere_hour;
+    scenario::Assumptions taken;
+    const PackModel model = pack_model(pack, "pack[0]", celsius(25.0), taken).value();
+    const double rows[][2] = {{5, 1200.0}, {10, 560.35}, {20, 242.84}, {25, 182.18},
+                              {50, 75.24}, {60, 60.34},  {100, 33.46}, {200, 10.246}};
+    for (const auto& [amperes, minutes] : rows) {
+        const Prepared one = prepare({.kinetics = model.kinetics,
+                                      .open_circuit = &model.open_circuit,
+                                      .inner = model.inner,
+                                      .stops = {.cut_off = 10.5 * volt}});
+        const Advanced run = advance(one, Wells{}, amperes * ampere, 40.0 * hour);
+        EXPECT_NEAR(run.time / minute / minutes, 1.0, 2e-4) << amperes;
+    }
 }
 
 // n alike packs of 12.8 V and 6.4 milliohm, own leads 2 milliohm, shared path 0.5 milliohm, with 3

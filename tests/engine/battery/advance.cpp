@@ -230,7 +230,7 @@ TEST(advance, lead_acid_asks_for_more_over_its_end_than_by_one_number) {
         EXPECT_EQ(run.ending, Ending::charge_restored);
         return run;
     };
-    const ChargeEfficiency law = lead_acid_efficiency(agm().kinetics);
+    const ChargeEfficiency law = lead_acid_efficiency(agm().kinetics, agm().kinetics.total);
     const Power weak = 15.0 * watt;
     EXPECT_GT(to_95_percent(weak, law).time, 1.01 * to_95_percent(weak, Efficiency(0.9)).time);
     for (const double watts : {15.0, 80.0})

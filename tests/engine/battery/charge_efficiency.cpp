@@ -27,13 +27,15 @@ TEST(charge_efficiency, of_lead_acid_falls_as_it_fills_and_stays_within_its_boun
         const Kinetics kinetics = wells_of(chemistry);
         Efficiency last(0.95);
         for (int i = 0; i <= 1000; ++i) {
-            const Efficiency here = lead_acid_efficiency(kinetics, StateOfCharge(0.001 * i));
+            const Efficiency here =
+                lead_acid_efficiency(kinetics, kinetics.total, StateOfCharge(0.001 * i));
             EXPECT_LE(here, last) << i;
             last = here;
         }
-        EXPECT_EQ(lead_acid_efficiency(kinetics, StateOfCharge(0.0)), Efficiency(0.95));
+        EXPECT_EQ(lead_acid_efficiency(kinetics, kinetics.total, StateOfCharge(0.0)),
+                  Efficiency(0.95));
         EXPECT_EQ(last, Efficiency(0.20));
-        const ChargeEfficiency pieces = lead_acid_efficiency(kinetics);
+        const ChargeEfficiency pieces = lead_acid_efficiency(kinetics, kinetics.total);
         for (int piece = 1; piece < pieces.pieces(); ++piece)
             EXPECT_LT(pieces.of_piece(piece), pieces.of_piece(piece - 1));
     }
@@ -43,7 +45,7 @@ TEST(charge_efficiency, of_lead_acid_falls_as_it_fills_and_stays_within_its_boun
 TEST(charge_efficiency, from_edge_to_edge_a_piece_asks_for_the_charge_that_the_law_asks_for) {
     for (const Chemistry chemistry : lead) {
         const Kinetics kinetics = wells_of(chemistry);
-        const ChargeEfficiency pieces = lead_acid_efficiency(kinetics);
+        const ChargeEfficiency pieces = lead_acid_efficiency(kinetics, kinetics.total);
         double low = 0.0;
         for (int piece = 0; piece < pieces.pieces(); ++piece) {
             const double high = pieces.end_of_piece(piece).value();
@@ -51,7 +53,8 @@ TEST(charge_efficiency, from_edge_to_edge_a_piece_asks_for_the_charge_that_the_l
             double asked = 0.0;
             for (int i = 0; i < strips; ++i) {
                 const StateOfCharge fill(low + (high - low) * (i + 0.5) / strips);
-                asked += (high - low) / strips / lead_acid_efficiency(kinetics, fill).value();
+                asked += (high - low) / strips /
+                         lead_acid_efficiency(kinetics, kinetics.total, fill).value();
             }
             EXPECT_NEAR((high - low) / pieces.of_piece(piece).value(), asked, 1e-8) << piece;
             low = high;
@@ -66,17 +69,18 @@ TEST(charge_efficiency, of_two_wells_is_that_of_the_current_they_still_take) {
     Kinetics one_well = agm;
     one_well.available = Share(1.0);
     for (const double fill : {0.90, 0.95, 0.98})
-        EXPECT_GT(lead_acid_efficiency(agm, StateOfCharge(fill)),
-                  lead_acid_efficiency(one_well, StateOfCharge(fill)));
-    EXPECT_EQ(lead_acid_efficiency(one_well, StateOfCharge(0.95)),
+        EXPECT_GT(lead_acid_efficiency(agm, agm.total, StateOfCharge(fill)),
+                  lead_acid_efficiency(one_well, one_well.total, StateOfCharge(fill)));
+    EXPECT_EQ(lead_acid_efficiency(one_well, one_well.total, StateOfCharge(0.95)),
               charge_efficiency(StateOfCharge(0.95), 1.0 * ampere, 1.0 * ampere));
     // At 97 %: the bound well stands 0.03 C/(1 - c) low, so k c (1 - c) times that flows.
     const Current ten_hour = capacity_over(agm, 10.0 * hour) / (10.0 * hour);
-    const Wells absorbing{.removed = 3.3 * ampere_hour,
-                          .head_difference = -3.3 / (1.0 - 0.345) * ampere_hour};
+    const Wells absorbing{
+        .removed = 3.3 * ampere_hour,
+        .head_difference = -3.3 / agm.available.complement().value() * ampere_hour};
     ASSERT_NEAR(available_fill(agm, absorbing).value(), 1.0, 1e-12);
     const Current flows = -taper(agm, absorbing, Duration{}).current;
-    EXPECT_NEAR(lead_acid_efficiency(agm, StateOfCharge(0.97)).value(),
+    EXPECT_NEAR(lead_acid_efficiency(agm, agm.total, StateOfCharge(0.97)).value(),
                 charge_efficiency(StateOfCharge(0.97), flows, ten_hour).value(), 1e-12);
 }
 

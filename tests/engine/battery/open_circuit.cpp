@@ -40,6 +40,34 @@ TEST(open_circuit, two_in_series_have_twice_the_voltage) {
     EXPECT_NEAR(table.integral(StateOfCharge(1.0)) / volt, 24.8, 1e-12);
 }
 
+// By hand: charge -0.25 is fill 0, so a charge of 0.1 is a fill of 0.35/1.25 = 0.28.
+TEST(open_circuit, over_the_charge_left_it_is_told_over_the_fill_of_a_well) {
+    const auto table = OpenCircuit::through(knots).value().from_lowest(StateOfCharge(-0.25));
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.0)) / volt, 11.0 - 0.25 * 10.0, 1e-12);
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.2)) / volt, 11.0, 1e-12);
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.28)) / volt, 12.0, 1e-12);
+    EXPECT_NEAR(table.voltage(StateOfCharge(1.0)) / volt, 13.8, 1e-12);
+    EXPECT_EQ(table.pieces(), 3);
+}
+
+TEST(open_circuit, a_steep_end_goes_on_to_no_less_than_half_its_voltage) {
+    auto steep = knots;
+    steep[1] = {StateOfCharge(0.01), 12.0 * volt};
+    const auto table = OpenCircuit::through(steep).value().from_lowest(StateOfCharge(-1.0));
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.0)) / volt, 5.5, 1e-12);
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.5)) / volt, 11.0, 1e-12);
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.505)) / volt, 12.0, 1e-12);
+}
+
+TEST(open_circuit, above_nothing_left_it_is_cut) {
+    const auto table = OpenCircuit::through(knots).value().from_lowest(StateOfCharge(0.1));
+    EXPECT_NEAR(table.voltage(StateOfCharge(0.0)) / volt, 12.0, 1e-12);
+    EXPECT_EQ(table.pieces(), 2);
+    const auto same = OpenCircuit::through(knots).value().from_lowest(StateOfCharge(0.0));
+    EXPECT_EQ(same.voltage(StateOfCharge(0.05)),
+              OpenCircuit::through(knots).value().voltage(StateOfCharge(0.05)));
+}
+
 TEST(open_circuit, refuses_tables_that_fall_stand_still_or_do_not_span_the_fill) {
     auto falling = knots;
     falling[2].voltage = 11.5 * volt;

@@ -76,7 +76,7 @@ TEST(pack_model, what_the_file_says_is_taken_and_not_told) {
     EXPECT_EQ(model.kinetics, (Kinetics{112.0 * ampere_hour, Share(0.4), 0.9 * per_hour}));
     EXPECT_EQ(model.inner, 0.005 * ohm);
     EXPECT_EQ(model.usable, 50.0 * ampere_hour);
-    EXPECT_EQ(model.at_start.removed, 56.0 * ampere_hour);
+    EXPECT_EQ(model.at_start.removed, 50.0 * ampere_hour);
     EXPECT_EQ(model.pack_cut_off, 10.8 * volt);
 }
 
