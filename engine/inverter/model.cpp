@@ -95,6 +95,19 @@ void take_low_voltage(Model& model, const scenario::Inverter& described, units::
                       "switches off at once when the voltage is too low");
 }
 
+// 1 to 8 W, never more than awake: common practice, no source.
+constexpr units::Power usual_asleep = 4.0 * watt;
+
+void take_search_mode(Model& model, const scenario::Inverter& described,
+                      scenario::Assumptions& assumed) {
+    if (!described.search_threshold) return;
+    model.asleep = std::min(usual_asleep, model.losses.idle);
+    assumed.push_back({"inverter.search_threshold",
+                       fmt::format("takes {} while it sleeps in search mode, 1 to 8 W",
+                                   units::show(model.asleep)),
+                       "common practice, no source"});
+}
+
 void take_idle_range(Model& model, bool idle_is_stated, std::size_t points) {
     model.idle_low = model.losses.idle;
     model.idle_high = model.losses.idle;
@@ -126,6 +139,7 @@ units::Result<Model> model_of(const scenario::Inverter& described, units::Voltag
                       fmt::format("carries {}, the same number as its watts",
                                   units::show(units::ApparentPower(described.continuous), 4)));
     take_idle_range(model, described.idle.has_value(), described.efficiency.size());
+    take_search_mode(model, described, assumed);
     take_low_voltage(model, described, bus, defaults);
     model.output_voltage = defaults.take(described.output_voltage, 120.0 * volt,
                                          "inverter.output_voltage", "gives 120 V at 60 Hz");
@@ -147,6 +161,7 @@ units::Result<Model> model_of(const scenario::Inverter& described, units::Voltag
 Model with_idle(Model model, units::Power idle) {
     assert(idle >= 0.0 * watt);
     model.losses.idle = idle;
+    model.asleep = std::min(model.asleep, idle);
     return model;
 }
 

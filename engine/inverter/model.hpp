@@ -15,6 +15,7 @@ struct Model {
     Losses losses;
     units::Power idle_low{};  // equal to losses.idle when the file states it
     units::Power idle_high{};
+    units::Power asleep{};  // drawn in search mode while nothing wakes it; 0 without such a mode
     units::Voltage cutoff_voltage{};   // at its own terminals, under load
     units::Voltage restart_voltage{};  // above cutoff_voltage
     units::Duration cutoff_delay{};

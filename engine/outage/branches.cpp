@@ -18,7 +18,11 @@ constexpr double too_low = 10.5 / 12.8;
 
 // The demand of the 12 V loads of one branch.
 Demand of_branch(const Demand& all, const unit::Branch& branch) {
-    Demand made{.lasts = all.lasts, .inverter_on = {}, .loads = {}, .assumptions = {}};
+    Demand made{.lasts = all.lasts,
+                .inverter_on = {},
+                .search_threshold = {},
+                .loads = {},
+                .assumptions = {}};
     for (const PlannedLoad& load : all.loads)
         if (load.from != scenario::Outlet::ac &&
             std::ranges::find(branch.feeds, load.name) != branch.feeds.end())

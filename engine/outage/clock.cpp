@@ -139,7 +139,8 @@ class Clock {
         beyond_inverter_ = false;
         if (!unit_.inverter) return;
         const auto apparent = inverter::apparent(demand.ac, demand.ac_reactive);
-        at_inverter_ = inverter::dc_power(*unit_.inverter, demand.ac, apparent);
+        at_inverter_ = demand.asleep ? unit_.inverter->asleep
+                                     : inverter::dc_power(*unit_.inverter, demand.ac, apparent);
         beyond_inverter_ = !inverter::carries(*unit_.inverter, demand.ac, apparent);
     }
 
@@ -169,7 +170,7 @@ class Clock {
         if (!inverter_runs(demand)) return taken;
         taken.ac = demand.ac;
         taken.at_inverter = at_inverter_;
-        taken.idle = unit_.inverter->losses.idle;
+        taken.idle = demand.asleep ? unit_.inverter->asleep : unit_.inverter->losses.idle;
         taken.served += demand.ac;
         return taken;
     }

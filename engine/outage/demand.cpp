@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "motor/appliances.hpp"
+#include "outage/search_mode.hpp"
 #include "outage/work.hpp"
 #include "units/text.hpp"
 
@@ -96,6 +97,7 @@ PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::stri
         .power = std::move(power),
         .may_run = daily_spans(load.hours, load.days, outage.starts, outage.lasts),
         .refused = {},
+        .unwoken = {},
         .strands = {}};
     Spans served = result.may_run;
     if (load.from == scenario::Outlet::ac) {
@@ -272,10 +274,12 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
         return units::fail(std::move(likened.error()));
     }
     const scenario::Scenario& scenario = likened->scenario;
-    Demand demand{.lasts = scenario.outage.lasts,
-                  .inverter_on = inverter_hours(scenario),
-                  .loads = {},
-                  .assumptions = std::move(likened->assumptions)};
+    Demand demand{
+        .lasts = scenario.outage.lasts,
+        .inverter_on = inverter_hours(scenario),
+        .search_threshold = scenario.inverter ? scenario.inverter->search_threshold : std::nullopt,
+        .loads = {},
+        .assumptions = std::move(likened->assumptions)};
     units::Errors errors;
     if (!(scenario.outage.lasts > Duration())) {
         errors.push_back(
@@ -311,6 +315,7 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
+    leave_asleep(demand);
     return demand;
 }
 
@@ -342,6 +347,9 @@ std::vector<DemandStep> demand_steps(const Demand& demand, Case which) {
             board.changed(block);
         }
         append(steps, now, board.sum(), walks.back().on());
+    }
+    if (demand.search_threshold) {
+        return with_search_mode(std::move(steps), *demand.search_threshold);
     }
     return steps;
 }

@@ -1,6 +1,7 @@
 // What all loads together draw, and when: the change points of the whole outage.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -26,6 +27,7 @@ struct DemandStep {
     units::Power direct_useful{};        // the part of `direct` that reaches the loads
     units::Power in_branches{};          // the part of `direct` lost in the circuits to them
     bool inverter_on = false;            // by its daily hours; `ac` is zero while it is off
+    bool asleep = false;                 // in search mode: switched on, and nothing wakes it
     units::Power charger{};              // offered at the bus by chargers other than the sun
 
     friend bool operator==(const DemandStep&, const DemandStep&) = default;
@@ -47,13 +49,15 @@ struct PlannedLoad {
     LoadPower power;              // of one item
     Spans may_run;                // by hours and days alone
     Spans refused;                // of may_run: the inverter is switched off
+    Spans unwoken;                // of may_run: in search mode, all that runs does not wake it
     std::vector<Strand> strands;  // what is drawn; items of a cycling load follow one another
 };
 
 struct Demand {
     units::Duration lasts{};
     Spans inverter_on;
-    std::vector<PlannedLoad> loads;  // in the file's order
+    std::optional<units::Power> search_threshold;  // of the inverter; nothing without search mode
+    std::vector<PlannedLoad> loads;                // in the file's order
     scenario::Assumptions assumptions;
 };
 

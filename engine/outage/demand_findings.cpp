@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 
 #include "motor/supply_voltage.hpp"
+#include "outage/search_mode.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
@@ -18,14 +19,8 @@ using scenario::Findings;
 using scenario::Outlet;
 using scenario::Severity;
 using units::Duration;
-using units::Energy;
-using units::Power;
 
 const char* const practice = "common practice, no source";
-
-// Below this an inverter that sleeps until it is needed may never wake: 5 to 40 W, common practice,
-// no source.
-constexpr Power small_load = 40.0 * units::watt;
 
 // The shortest reading that a cycling load's mean may rest on: common practice, no source.
 constexpr Duration shortest_reading = 12.0 * units::hour;
@@ -34,21 +29,8 @@ std::string of_load(const std::string& name) {
     return "load " + name;
 }
 
-Power running(const PlannedLoad& load) {
-    return static_cast<double>(load.count) * load.power.likely;
-}
-
 std::string names(const std::vector<std::string>& list) {
     return fmt::format("{}", fmt::join(list, ", "));
-}
-
-Energy drawn_within(const PlannedLoad& load, const Spans& spans) {
-    Energy sum{};
-    for (const Strand& strand : load.strands) {
-        sum +=
-            static_cast<double>(strand.items) * load.power.likely * total(common(strand.on, spans));
-    }
-    return sum;
 }
 
 // Loads that would run at hours in which the inverter is switched off.
@@ -74,51 +56,6 @@ void find_refused(const scenario::Scenario& scenario, const Demand& demand, Find
                      : ""),
              .mend = "change its hours or the inverter's, or run it from 12 V",
              .source = practice});
-    }
-}
-
-// Hours in which the inverter stands on for loads that a 12 V or USB outlet could feed.
-void find_idle_hours(const Demand& demand, const inverter::Model& inverter, Findings& findings) {
-    Spans large;
-    Spans any;
-    for (const PlannedLoad& load : demand.loads) {
-        if (load.from == Outlet::ac) {
-            any = either(any, load.may_run);
-            large = running(load) > small_load ? either(large, load.may_run) : large;
-        }
-    }
-    const Power idle = inverter.losses.idle;
-    const Duration unused = total(without(demand.inverter_on, any));
-    if (unused >= units::hour) {
-        findings.push_back({.severity = Severity::note,
-                            .where = "inverter",
-                            .text = fmt::format(
-                                "stays on for {} with nothing to feed: {} idle, {} in all",
-                                units::show(unused), units::show(idle), units::show(idle * unused)),
-                            .mend = "switch it off in those hours and list them as off",
-                            .source = "inverter/method.md (1)"});
-    }
-    const Spans alone = common(without(demand.inverter_on, large), any);
-    std::vector<std::string> kept_on_by;
-    Energy useful{};
-    for (const PlannedLoad& load : demand.loads) {
-        const Energy energy = load.from == Outlet::ac ? drawn_within(load, alone) : Energy{};
-        if (energy > Energy{}) {
-            kept_on_by.push_back(load.name);
-            useful += energy;
-        }
-    }
-    const Energy spent = idle * total(alone);
-    if (!kept_on_by.empty() && 2.0 * spent >= useful) {
-        findings.push_back(
-            {.severity = Severity::note,
-             .where = "inverter",
-             .text =
-                 fmt::format("stays on for {} only for {}: {} idle takes {} beside the {} of use",
-                             units::show(total(alone)), names(kept_on_by), units::show(idle),
-                             units::show(spent), units::show(useful)),
-             .mend = "feed it from a 12 V or USB outlet and switch the inverter off in those hours",
-             .source = "inverter/method.md (1)"});
     }
 }
 
@@ -247,9 +184,10 @@ Findings demand_findings(const scenario::Scenario& scenario, const Demand& deman
                          const std::optional<inverter::Model>& inverter) {
     Findings findings;
     find_refused(scenario, demand, findings);
+    const Findings unwoken = search_mode_findings(scenario, demand);
+    findings.insert(findings.end(), unwoken.begin(), unwoken.end());
     if (inverter) {
         find_coincident_peak(scenario, demand, *inverter, findings);
-        find_idle_hours(demand, *inverter, findings);
     }
     for (const scenario::Load& load : scenario.loads) {
         if (inverter) {

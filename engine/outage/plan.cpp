@@ -2,6 +2,7 @@
 
 #include <map>
 
+#include "outage/idle_findings.hpp"
 #include "outage/ready.hpp"
 #include "solar/sun_position.hpp"
 
@@ -115,6 +116,10 @@ Plan plan_outage(const Ready& ready) {
     plan.usable_at_start = usable_at_start(ready);
     plan.coldest = ready.coldest;
     plan.findings = ready.findings;
+    if (unit.inverter) {
+        const auto idle = idle_findings(ready.demand, *unit.inverter, plan.likely);
+        plan.findings.insert(plan.findings.end(), idle.begin(), idle.end());
+    }
     plan.assumptions = ready.assumptions;
     return plan;
 }

@@ -17,6 +17,8 @@ struct Load {
 Load load_of(const outage::Unit& unit, const outage::DemandStep& demand) {
     if (!unit.inverter || !demand.inverter_on)
         return {.taken = demand.direct / watt, .through_inverter = false};
+    if (demand.asleep)
+        return {.taken = (unit.inverter->asleep + demand.direct) / watt, .through_inverter = true};
     const auto apparent = inverter::apparent(demand.ac, demand.ac_reactive);
     const Power at_inverter = inverter::dc_power(*unit.inverter, demand.ac, apparent);
     return {.taken = (at_inverter + demand.direct) / watt,

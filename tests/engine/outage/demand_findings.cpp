@@ -77,26 +77,6 @@ TEST(demand_findings, a_medical_load_asked_for_while_the_inverter_is_off_stops) 
     EXPECT_EQ(findings(scenario).front().severity, Severity::stop);
 }
 
-TEST(demand_findings, an_inverter_kept_on_for_a_small_load_is_told_in_numbers) {
-    // 12 W for 48 h is 576 Wh; 18 W idle for 48 h is 864 Wh.
-    const scenario::Findings all = findings(with({load("router", 12)}));
-    const Finding* const found = finding(all, "only for router");
-    ASSERT_TRUE(found);
-    EXPECT_NE(found->text.find("864 Wh"), std::string::npos) << found->text;
-    EXPECT_NE(found->text.find("576 Wh"), std::string::npos) << found->text;
-}
-
-TEST(demand_findings, a_small_load_beside_a_refrigerator_costs_no_idle_of_its_own) {
-    EXPECT_FALSE(finding(findings(with({load("router", 12), load("fridge", 61)})), "only for"));
-}
-
-TEST(demand_findings, an_inverter_on_for_nothing_is_told_in_numbers) {
-    const scenario::Findings all = findings(with({load("lamp", 5, Outlet::twelve_volt)}));
-    const Finding* const found = finding(all, "nothing to feed");
-    ASSERT_TRUE(found);
-    EXPECT_NE(found->text.find("864 Wh"), std::string::npos) << found->text;
-}
-
 TEST(demand_findings, a_quasi_square_wave_is_no_matter_for_a_lamp) {
     scenario::Load fridge = load("fridge", 100);
     set_motor(fridge, scenario::MotorKind::compressor_rsir);
