@@ -1,6 +1,7 @@
 #include "battery/temperature.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <span>
 
@@ -39,8 +40,10 @@ constexpr Row lifepo4_capacity[] = {{-20.0, 0.70}, {0.0, 0.80}, {25.0, 1.0}, {55
 // [Copetti 1993]: 0.7 % a kelvin (from memory); no credit above 25 degC
 constexpr Row lead_resistance[] = {{-20.0, 1.315}, {25.0, 1.0}, {50.0, 1.0}};
 
-// from memory, weak: about twice at 0 degC, three times at -10 degC
-constexpr Row lifepo4_resistance[] = {{-10.0, 3.0}, {0.0, 2.0}, {25.0, 1.0}, {55.0, 1.0}};
+// LiFePO4: by an activation energy of 20 kJ/mol, from memory; twice to six times at 0 degC was
+// read. method.md (52)
+constexpr double activation_in_kelvin = 20'000.0 / 8.314462618;  // over the gas constant, exact
+constexpr double coldest_lithium = -20.0;                        // degC
 
 struct Read {
     double value;
@@ -111,11 +114,14 @@ TemperatureFactor capacity_factor(Chemistry chemistry, Temperature temperature) 
 }
 
 TemperatureFactor resistance_factor(Chemistry chemistry, Temperature temperature) {
-    const bool lithium = chemistry == Chemistry::lifepo4;
-    const Read read = lithium ? line_through(lifepo4_resistance, in_celsius(temperature))
-                              : line_through(lead_resistance, in_celsius(temperature));
-    return {std::max(1.0, read.value), read.within,
-            lithium ? "from memory, weak" : "[Copetti 1993] (from memory)"};
+    if (chemistry == Chemistry::lifepo4) {
+        const double kelvins = temperature.above_absolute_zero() / kelvin;
+        return {std::max(1.0, std::exp(activation_in_kelvin * (1.0 / kelvins - 1.0 / 298.15))),
+                in_celsius(temperature) >= coldest_lithium,
+                "activation energy of 20 kJ/mol, from memory, weak"};
+    }
+    const Read read = line_through(lead_resistance, in_celsius(temperature));
+    return {std::max(1.0, read.value), read.within, "[Copetti 1993] (from memory)"};
 }
 
 std::optional<Frequency> graded_charge_rate(Chemistry chemistry, Temperature temperature) {

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
+#include "battery/freezing.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
@@ -62,6 +63,7 @@ struct Keeper {
     Errors packs();
     void sums();
     void judge(const StoredPack& pack);
+    void judge_frost(const StoredPack& pack);
     void judge_all();
 };
 
@@ -170,6 +172,29 @@ void Keeper::sums() {
         told.packs, [](const StoredPack& pack) { return pack.now >= pack.ready_from; });
 }
 
+// Frozen, or near it on the date asked for; and what the packs must not fall below in such cold.
+void Keeper::judge_frost(const StoredPack& pack) {
+    const auto freezing = battery::freezing_point(pack.chemistry, pack.now);
+    if (!freezing || !(told.temperature < celsius(0.0))) return;
+    const auto where = "pack " + pack.name;
+    constexpr StateOfCharge usual_least(0.60);  // common practice, no source
+    const auto least = battery::freezes_below(pack.chemistry, told.temperature);
+    const auto mend = fmt::format("keep it above {} or above 0 degC",
+                                  show(std::max(usual_least, least.value_or(usual_least)), 2));
+    if (told.temperature <= *freezing)
+        find(Severity::stop, where,
+             fmt::format("at {} the acid freezes below {}, and {} is left: the case may break",
+                         show(told.temperature), show(least.value_or(pack.now), 2),
+                         show(pack.now, 2)),
+             mend + "; thaw a frozen one before it is charged",
+             "battery method.md (50), [Acid freezing]");
+    else if (pack.now < usual_least || told.temperature <= *freezing + battery::near_freezing)
+        find(Severity::caution, where,
+             fmt::format("at {} and {} full the acid is near freezing ({})", show(told.temperature),
+                         show(pack.now, 2), show(*freezing)),
+             mend, "battery method.md (50), [Acid freezing]");
+}
+
 void Keeper::judge(const StoredPack& pack) {
     const auto where = "pack " + pack.name;
     if (pack.now < pack.top_up_at)
@@ -191,12 +216,7 @@ void Keeper::judge(const StoredPack& pack) {
         find(Severity::note, where, "LiFePO4 ages less when it is stored about half full than full",
              "store it at about 50 %, 13.2 V at rest, and charge it when an outage is announced",
              "[LFP 100 sheet]");
-    if (is_lead(pack.chemistry) && in_celsius(told.temperature) < 0.0 &&
-        pack.now < StateOfCharge(0.60))
-        find(Severity::stop, where,
-             fmt::format("at {} and {} full the acid may freeze and break the case",
-                         show(told.temperature), show(pack.now, 2)),
-             "keep it above 60 % or above 0 degC", "[T-105 sheet]");
+    judge_frost(pack);
     if (in_celsius(told.temperature) > 30.0)
         find(Severity::caution, where,
              fmt::format("at {} a pack ages and loses charge about twice as fast for each 10 K "

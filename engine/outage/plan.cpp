@@ -2,6 +2,7 @@
 
 #include <map>
 
+#include "outage/freezing_findings.hpp"
 #include "outage/idle_findings.hpp"
 #include "outage/ready.hpp"
 #include "solar/sun_position.hpp"
@@ -87,6 +88,20 @@ std::vector<std::string> bank_names(const Unit& unit) {
     return names;
 }
 
+// Once for each chemistry: the charge that is known is that of all packs.
+void add_freezing(Plan& plan, const Ready& ready) {
+    std::vector<scenario::Chemistry> told;
+    for (const PackKind& kind : ready.kinds) {
+        const auto chemistry = kind.model->chemistry;
+        if (kind.count < 1 || std::ranges::find(told, chemistry) != told.end()) continue;
+        told.push_back(chemistry);
+        const auto found = freezing_findings(
+            {.where = "pack " + kind.name, .chemistry = chemistry, .warmth = ready.warmth},
+            plan.likely, ready.outage.starts);
+        plan.findings.insert(plan.findings.end(), found.begin(), found.end());
+    }
+}
+
 bool differ(const Course& a, const Course& b) {
     return abs(a.lasts - b.lasts) > 1.0 * second || a.survives != b.survives ||
            abs(a.ledger.stored_at_end - b.ledger.stored_at_end) > 1.0 * watt_hour;
@@ -120,6 +135,7 @@ Plan plan_outage(const Ready& ready) {
         const auto idle = idle_findings(ready.demand, *unit.inverter, plan.likely);
         plan.findings.insert(plan.findings.end(), idle.begin(), idle.end());
     }
+    add_freezing(plan, ready);
     plan.assumptions = ready.assumptions;
     return plan;
 }

@@ -60,6 +60,8 @@ void make_units(Ready& ready, const scenario::Scenario& scenario,
     const unit::Warmth packs{
         .packs = battery_temperature(scenario.outage, warmth, ready.assumptions),
         .days = days_of(scenario.outage, warmth)};
+    ready.warmth = packs.days;
+    if (ready.warmth.empty()) ready.warmth.push_back({.from = {}, .temperature = packs.packs});
     const auto built = or_errors(unit::built(scenario, packs), errors);
     if (!built) return;
     append(ready.assumptions, unit::assumptions_of(*built));

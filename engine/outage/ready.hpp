@@ -47,6 +47,7 @@ struct Ready {
     std::optional<solar::Site> site;
     std::shared_ptr<const SkyModels> sky;       // none without panels
     units::Duration midnight{};                 // from the start to the first midnight
+    std::vector<unit::TemperatureFrom> warmth;  // of the packs, the first from 0
     std::optional<units::Temperature> coldest;  // day of packs that follow their room
     scenario::Findings findings;
     scenario::Assumptions assumptions;

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
+#include "battery/freezing.hpp"
 #include "battery/temperature.hpp"
 #include "report/shown.hpp"
 
@@ -213,6 +214,20 @@ CardPart plug_in_part(const scenario::Scenario& scenario, const CardAnswers& ans
     return part;
 }
 
+namespace {
+
+// Rounded up to the next five: whoever reads it at night cannot ask back.
+std::string frozen_words(scenario::Chemistry chemistry) {
+    constexpr double hard_frost = -20.0;
+    const auto least = battery::freezes_below(chemistry, units::celsius(hard_frost));
+    return fmt::format(
+        "Keep {} above {:.0f} %: emptier ones freeze at −20 °C (−4 °F). Never charge a frozen one.",
+        battery::defaults_of(chemistry).name,
+        least ? 5.0 * std::ceil(20.0 * least->value() - 1e-9) : 5.0);
+}
+
+}  // namespace
+
 CardPart cold_part(const scenario::Scenario& scenario) {
     CardPart part{.name = "cold", .heading = "In the cold"};
     for (const auto& pack : scenario.packs) {
@@ -222,7 +237,7 @@ CardPart cold_part(const scenario::Scenario& scenario) {
             coldest ? fmt::format("Never charge {} at or below {} ({:.0f} °F): warm it first.",
                                   usual.name, units::show(*coldest),
                                   units::in_celsius(*coldest) * 1.8 + 32.0)
-                    : std::string("Keep lead packs full: an empty one can freeze.");
+                    : frozen_words(pack.chemistry);
         if (std::ranges::find(part.lines, words) == part.lines.end()) {
             part.lines.push_back(words);
         }

@@ -51,7 +51,11 @@ TEST(temperature, beyond_a_table_it_says_so_and_goes_on_falling) {
 TEST(temperature, a_cold_pack_resists_more_and_a_warm_one_no_less) {
     // [Copetti 1993]: + 17.5 % at 0 degC
     EXPECT_NEAR(resistance_factor(Chemistry::agm, celsius(0.0)).factor, 1.175, 1e-12);
-    EXPECT_NEAR(resistance_factor(Chemistry::lifepo4, celsius(0.0)).factor, 2.0, 1e-12);
+    // exp(2405.45 K (1/T - 1/298.15 K)), worked out apart from the program
+    const double rows[][2] = {{15, 1.32}, {10, 1.53},  {5, 1.79},
+                              {0, 2.09},  {-10, 2.92}, {-20, 4.20}};
+    for (const auto& [degrees, times] : rows)
+        EXPECT_NEAR(resistance_factor(Chemistry::lifepo4, celsius(degrees)).factor, times, 0.0051);
     for (const Chemistry chemistry : all)
         EXPECT_EQ(resistance_factor(chemistry, celsius(45.0)).factor, 1.0);
 }

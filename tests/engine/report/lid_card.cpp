@@ -119,7 +119,7 @@ TEST(lid_card, lithium_is_not_charged_in_frost_and_lead_is_not_left_empty) {
         pack.chemistry = scenario::Chemistry::agm;
     }
     EXPECT_THAT(part(lid_card(scenario, answers(), ""), "cold").lines.front(),
-                HasSubstr("an empty one can freeze"));
+                HasSubstr("Never charge a frozen one"));
 }
 
 TEST(lid_card, what_stands_in_the_way_is_told_on_the_card_too) {
