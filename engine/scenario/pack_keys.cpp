@@ -13,6 +13,23 @@
 namespace scenario {
 namespace {
 
+// A pack's age is how much of its life is behind it. Who gives a time or a number is told what the
+// words stand for.
+struct AgeForm : ChoiceForm<Age> {
+    [[nodiscard]] std::optional<Age> read(Reading& reading, const Spot& spot) const {
+        const Node& node = *spot.node;
+        const bool years =
+            node.kind != Node::Kind::text ||
+            (!node.text.empty() && node.text.front() >= '0' && node.text.front() <= '9');
+        if (!years) return ChoiceForm<Age>::read(reading, spot);
+        reading.refuse(spot, "found " + shown(node),
+                       "years alone do not tell how worn it is: give \"fresh\" (full capacity), "
+                       "\"mid_life\" (90 %) or \"end_of_life\" (80 %); best is tested_capacity, "
+                       "such as \"85 Ah\", as measured");
+        return std::nullopt;
+    }
+};
+
 // A test of one's own may find a little more than the label, and a worn-out pack little of it; what
 // lies further off is a slip of the pen. Common practice, no source; the same of the wells.
 void check_tested(Reading& reading, const Spot& spot, const Pack& pack) {
@@ -157,9 +174,9 @@ const Description<Pack>& describe<Pack>() {
             key<&Pack::usable>({.name = "usable", .copied = relatives},
                                from_to(units::Share(0.01), units::Share(1.0), "90 %")),
             key<&Pack::age>({.name = "age", .copied = relatives},
-                            one_of<Age>({{"fresh", Age::fresh},
-                                         {"mid_life", Age::mid_life},
-                                         {"end_of_life", Age::end_of_life}})),
+                            AgeForm{one_of<Age>({{"fresh", Age::fresh},
+                                                 {"mid_life", Age::mid_life},
+                                                 {"end_of_life", Age::end_of_life}})}),
             key<&Pack::tested_capacity>(
                 {.name = "tested_capacity"},
                 from_to(0.1 * units::ampere_hour, 10'000.0 * units::ampere_hour, "92 Ah")),
