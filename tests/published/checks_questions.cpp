@@ -110,13 +110,14 @@ scenario::Scenario one_pack(scenario::Chemistry chemistry) {
     return made;
 }
 
-// Flooded, 12.73 to 12.10 V from 100 to 50 %: 12.6 mV a hundredth, so 0.1 V is 8 % either way.
+// Flooded, 12.73 to 12.10 V from 100 to 50 %: 12.6 mV a hundredth, so the 0.1 V by which
+// makers' tables differ is 8 % either way, however fine the meter.
 TEST(checks_gauge, flooded_batteries_have_12_6_millivolts_a_hundredth) {
     double widths = 0.0;
     int readings = 0;
     for (double volts = 12.20; volts < 12.63; volts += 0.01) {
         const auto told = checks::gauge(one_pack(scenario::Chemistry::flooded),
-                                        {.reads = volts * volt, .error = 0.1 * volt});
+                                        {.reads = volts * volt});
         ASSERT_TRUE(told);
         EXPECT_TRUE(told->readable);
         widths += told->high.value() - told->low.value();
