@@ -1,6 +1,8 @@
 #include "battery/pack_model.hpp"
 
 #include <algorithm>
+#include <array>
+#include <random>
 
 #include <fmt/format.h>
 
@@ -141,6 +143,36 @@ TEST(pack_model, cold_locks_charge_in_and_adds_resistance) {
     EXPECT_NEAR(cold.reachable.value(), 0.84, 1e-12);
     EXPECT_NEAR(cold.inner / made(agm()).inner, 1.175, 1e-12);
     EXPECT_EQ(cold.kinetics, made(agm()).kinetics);
+}
+
+// 10,000 packs of any chemistry, size, age and wells: the charge of the file is the charge that is
+// left, and a rested voltage read off such a pack is told as the same charge.
+TEST(pack_model, the_charge_that_goes_in_comes_out) {
+    std::mt19937_64 random(20261125);
+    const auto between = [&](double low, double high) {
+        return std::uniform_real_distribution(low, high)(random);
+    };
+    for (int i = 0; i < 10'000; ++i) {
+        scenario::Pack pack;
+        pack.chemistry = std::array{Chemistry::flooded, Chemistry::agm, Chemistry::gel,
+                                    Chemistry::lifepo4}[static_cast<std::size_t>(i % 4)];
+        pack.capacity = between(5.0, 500.0) * ampere_hour;
+        pack.rated_over = between(1.0, 100.0) * hour;
+        pack.charge = StateOfCharge(between(0.0, 1.0));
+        if (i % 3 == 0) pack.age = scenario::Age::end_of_life;
+        if (i % 5 == 0) pack.tested_capacity = between(0.1, 1.2) * pack.capacity;
+        if (i % 7 == 0)
+            pack.two_well = {Share(between(0.2, 0.9)), between(0.1, 3.0) * per_hour,
+                             between(1.0, 3.0) * pack.capacity};
+        const PackModel model = made(pack);
+        EXPECT_NEAR(charge_left(model.capacity, model.at_start).value(), pack.charge->value(),
+                    1e-12);
+        pack.rested_voltage =
+            model.open_circuit.voltage(available_fill(model.kinetics, model.at_start));
+        const PackModel read = made(pack);
+        EXPECT_NEAR(charge_left(read.capacity, read.at_start).value(), pack.charge->value(), 1e-11)
+            << i;
+    }
 }
 
 TEST(pack_model, impossible_values_are_refused_each_at_its_key) {
