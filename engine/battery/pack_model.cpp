@@ -336,6 +336,9 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
                              .from_lowest(lowest_charge(model.kinetics, model.capacity));
     model.nominal = nominal;
     model.usable = usable_of(pack, defaults, taken).value() * model.capacity;
+    // Depth and cold both count, [IEEE 485]; that of LiFePO4 depends on the rate of the draw too,
+    // and what its cold locks in is reached before this share of it would be.
+    if (pack.chemistry != Chemistry::lifepo4) model.usable = capacity.factor * model.usable;
     model.reachable = Share(capacity.factor);
     model.inner = inner_of(pack, defaults, series, ageing.resistance * resistance.factor, taken);
     model.lead = lead_of(pack, taken);

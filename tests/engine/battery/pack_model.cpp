@@ -143,6 +143,8 @@ TEST(pack_model, cold_locks_charge_in_and_adds_resistance) {
     EXPECT_NEAR(cold.reachable.value(), 0.84, 1e-12);
     EXPECT_NEAR(cold.inner / made(agm()).inner, 1.175, 1e-12);
     EXPECT_EQ(cold.kinetics, made(agm()).kinetics);
+    // 80 % of the 84 % that an AGM pack gives at 0 degC, of 100 Ah
+    EXPECT_NEAR(cold.usable / ampere_hour, 67.2, 1e-9);
 }
 
 // 10,000 packs of any chemistry, size, age and wells: the charge of the file is the charge that is

@@ -47,7 +47,12 @@ TEST(storage, lead_below_four_fifths_sulphates) {
 TEST(storage, a_discharged_lead_battery_in_frost_may_freeze) {
     auto made = stored(Chemistry::flooded, 5.0, -5.0);
     made.packs[0].charge = StateOfCharge(0.5);
-    EXPECT_TRUE(says(*checks::storage(made), "freeze"));
+    EXPECT_TRUE(says(*checks::storage(made), "near freezing"));
+    // half full it freezes at about -20 degC, by the makers' gravity and the army's table
+    made.storage->temperature = celsius(-25.0);
+    EXPECT_TRUE(says(*checks::storage(made), "the acid freezes below"));
+    made.packs[0].chemistry = Chemistry::lifepo4;
+    EXPECT_FALSE(says(*checks::storage(made), "acid"));
 }
 
 TEST(storage, time_until_is_the_inverse_of_charge_after) {
