@@ -49,7 +49,9 @@ struct Read {
 
 units::Result<std::vector<Read>> packs_read(const scenario::Scenario& scenario,
                                             const Reading& reading, ChargeRead& told) {
-    const auto built = unit::built(scenario, unit::usual_warmth(scenario));
+    const unit::Warmth warmth = unit::usual_warmth(scenario);
+    told.temperature = warmth.packs;
+    const auto built = unit::built(scenario, warmth);
     if (!built) return fail(built.error());
     std::vector<Read> packs;
     std::vector<std::size_t> chosen;
@@ -131,6 +133,8 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
     const StateOfCharge middle = charge_at(told.rested);
     told.likely = battery::shown(middle);
     told.high = battery::shown(charge_at(told.rested + told.error));
+    told.locked = battery::shown(battery::charge_at_fill(
+        model.kinetics, model.capacity, StateOfCharge(model.reachable.complement().value())));
     if (middle < StateOfCharge(0.0))
         for (const Read& read : packs)
             told.beyond += static_cast<double>(read.pack->count) * left_beyond(read.model, middle);
@@ -176,6 +180,19 @@ void find_faults(const Reading& reading, ChargeRead& told) {
              fmt::format("nothing is left at the rated draw; about {} more at a slow one",
                          show(told.beyond, 1)),
              "charge before anything is asked of it", "battery method.md (48)");
+    if (told.locked > StateOfCharge(0.0)) {
+        const auto drawn = [&](StateOfCharge charge) {
+            return show(StateOfCharge(std::max(0.0, charge.value() - told.locked.value())), 2);
+        };
+        find(told.low <= told.locked ? Severity::caution : Severity::note,
+             fmt::format("at {} the cold locks in the last {} of the charge: at the low end of "
+                         "this reading {} can be drawn, at the high end {}; the voltage under a "
+                         "load may end it sooner",
+                         show(told.temperature), show(told.locked, 2), drawn(told.low),
+                         drawn(told.high)),
+             "warm the packs: nothing of what is locked in is lost",
+             "battery method.md (5), Defaults");
+    }
     const Duration wanted = lead ? 6.0 * hour : 24.0 * hour;
     if (!reading.power && (!reading.rested_for || *reading.rested_for < wanted))
         find(reading.rested_for ? Severity::caution : Severity::note,

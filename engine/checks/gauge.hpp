@@ -34,6 +34,7 @@ struct Reading {
 //                       the plateau of LiFePO4, where no one charge is likelier than the next
 //   plateau             some of it does
 //   beyond              below 0: what a slow draw still gets
+//   locked              the last of the charge, which at this temperature cannot be drawn
 //   rested              the voltage that the reading comes to without the load
 //   slope               volts for one hundredth of the charge there
 //   now_low, now_high   under load: the part that feeds the terminals, which the voltage limits
@@ -42,6 +43,8 @@ struct ChargeRead {
     units::StateOfCharge likely;
     units::StateOfCharge high;
     units::Charge beyond{};
+    units::StateOfCharge locked{};
+    units::Temperature temperature;
     bool readable = true;
     bool plateau = false;
     units::Voltage rested{};

@@ -69,10 +69,14 @@ scenario::Findings freezing_findings(const InTheCold& packs, const Course& cours
         findings.push_back(
             {.severity = scenario::Severity::stop,
              .where = packs.where,
-             .text = fmt::format("at {} the acid freezes below {} left, from {} on: the case may "
-                                 "break and spill acid",
-                                 show(frozen->temperature), show(frozen->charge, 2),
-                                 show_clock(starts + frozen->at)),
+             .text = fmt::format(
+                 "at {} the acid freezes below {} left, and {} is left from {} on: the case may "
+                 "break and spill acid",
+                 show(frozen->temperature),
+                 show(battery::freezes_below(packs.chemistry, frozen->temperature)
+                          .value_or(frozen->charge),
+                      2),
+                 show(frozen->charge, 2), show_clock(starts + frozen->at)),
              .mend = "keep the packs warmer or fuller; never charge or use a frozen one, thaw it "
                      "first",
              .source = "battery method.md (50), [Acid freezing]"});

@@ -68,7 +68,8 @@ const std::vector<Stop>& stops() {
         // outage: frost, and an inverter that sleeps
         {"on: the case may break and spill acid",
          Of::lead,
-         {"outage", "outage.battery_temperature=-40 degC", "load.lamps.power=100 W"}},
+         {"outage", "outage.battery_temperature=-30 degC", "pack.main.charge=30 %",
+          "pack.expansion.charge=30 %"}},
         {"gets nothing for ", Of::lithium, {"outage", medical, "inverter.search_threshold=300 W"}},
         // outage: the power itself
         {"The loads ask for ", Of::lithium, {"outage", "load.lamps.from=ac", two_kilowatts}},

@@ -35,6 +35,26 @@ TEST(gauge, the_sag_of_a_load_is_undone) {
     EXPECT_NEAR(told->rested / volt, 12.3, 1e-9);
 }
 
+// LiFePO4 gives 84 % at 5 degC: the last 16 % stay in it.
+TEST(gauge, in_the_cold_it_tells_what_is_locked_in) {
+    auto made = one(Chemistry::lifepo4);
+    made.outage.battery_temperature = celsius(5.0);
+    const auto cold = checks::gauge(made, {.reads = 12.9 * volt, .error = 0.05 * volt});
+    EXPECT_NEAR(cold->locked.value(), 0.16, 1e-9);
+    EXPECT_TRUE(std::ranges::any_of(cold->findings, [](const scenario::Finding& finding) {
+        return finding.text.find("the cold locks in the last 16 %") != std::string::npos;
+    }));
+    const auto warm = checks::gauge(one(Chemistry::lifepo4), {.reads = 12.9 * volt});
+    EXPECT_EQ(warm->locked, StateOfCharge(0.0));
+}
+
+// Below the table's 0 %: 1/3 of the 6.6 Ah that a slow draw still gets from 100 Ah of AGM.
+TEST(gauge, below_nothing_it_tells_what_a_slow_draw_still_gets) {
+    const auto told = checks::gauge(one(Chemistry::agm), {.reads = 11.634 * volt});
+    EXPECT_EQ(told->likely, StateOfCharge(0.0));
+    EXPECT_NEAR(told->beyond / ampere_hour, 6.61 - 100.0 * (11.70 - 11.634) / 1.5, 0.01);
+}
+
 TEST(gauge, under_load_a_lead_battery_holds_more_than_its_terminals_feel) {
     const auto told = checks::gauge(
         one(Chemistry::agm), {.reads = 12.0 * volt, .error = 0.05 * volt, .power = 120.0 * watt});
