@@ -1,9 +1,11 @@
 #include "outage/sky.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <boost/math/distributions/normal.hpp>
 
+#include "solar/sun_track.hpp"
 #include "solar/typical_sky.hpp"
 #include "solar/weather.hpp"
 
@@ -17,18 +19,47 @@ constexpr double one_in_ten = 0.10;
 constexpr double storm_day = 0.05;   // the middle of the darkest tenth; method.md (7)
 constexpr double day_to_day = 0.29;  // correlation of normal scores, [Graham 1988]
 
-solar::Sky sky_at(SkyEnd end, double days) {
-    const auto dull = dull_quantile(days);
-    switch (end) {
-        case SkyEnd::dull:
-            return solar::QuantileSky{dull};
-        case SkyEnd::bright:
-            return solar::QuantileSky{dull.complement()};
-        case SkyEnd::likely:
-            break;
+// The skies of a day in the order of what the panels make of them. Light on most planes grows with
+// clearness; on one turned away from the sun, or in shade, it does not.
+class RankedSkies {
+  public:
+    RankedSkies(const solar::Site& site, std::span<const solar::PanelGroup> groups,
+                const solar::ControllerModel& controller, LocalTime starts) {
+        const auto midnight = midnight_before(starts + 12.0 * hour);  // a whole day of the outage
+        const solar::SunTrack track(site, groups, midnight, day);
+        const solar::ClearnessDistribution skies(site.mean_clearness(midnight), site.elevation);
+        for (int part = 1; part < parts; ++part) {
+            const Probability darker(static_cast<double>(part) / parts);
+            ranked_.emplace_back(track.day_sum(0, skies.quantile(darker), controller).offered,
+                                 darker);
+        }
+        // A thousandth less is no other order.
+        const auto well_below = [](const auto& a, const auto& b) {
+            return a.first < 0.999 * b.first;
+        };
+        in_order_ = std::is_sorted(ranked_.begin(), ranked_.end(), well_below);
+        if (in_order_) return;
+        std::stable_sort(ranked_.begin(), ranked_.end(),
+                         [](const auto& a, const auto& b) { return a.first < b.first; });
+        typical_ = solar::sum(track.under(solar::TypicalSky{}, controller)).offered;
     }
-    return solar::TypicalSky{};
-}
+
+    // The sky that gives more than such a share of them; the typical one where that would pass it.
+    [[nodiscard]] solar::Sky at(Probability share) const {
+        if (in_order_) return solar::QuantileSky{share};
+        const auto rank = std::clamp(std::lround(share.value() * parts), 1L, parts - 1L) - 1;
+        const auto& [gives, darker] = ranked_[static_cast<std::size_t>(rank)];
+        const bool is_low = share.value() < 0.5;
+        if (is_low ? gives > typical_ : gives < typical_) return solar::TypicalSky{};
+        return solar::QuantileSky{darker};
+    }
+
+  private:
+    static constexpr int parts = 40;
+    std::vector<std::pair<Energy, Probability>> ranked_;
+    bool in_order_ = false;
+    Energy typical_{};
+};
 
 void append(std::vector<SunChange>& changes, const solar::SunSeries& series, LocalTime starts) {
     for (const auto& step : series)
@@ -50,6 +81,18 @@ Probability dull_quantile(double days) {
         boost::math::cdf(standard, boost::math::quantile(standard, one_in_ten) * deviation));
 }
 
+namespace {
+
+solar::Sky sky_at(SkyEnd end, const solar::Site& site, std::span<const solar::PanelGroup> groups,
+                  const solar::ControllerModel& controller, const scenario::Outage& outage) {
+    if (end == SkyEnd::likely) return solar::TypicalSky{};
+    const auto dull = dull_quantile(outage.lasts / day);
+    const RankedSkies skies(site, groups, controller, outage.starts);
+    return skies.at(end == SkyEnd::dull ? dull : dull.complement());
+}
+
+}  // namespace
+
 std::vector<SunChange> sun_changes(const solar::Site& site,
                                    std::span<const solar::PanelGroup> groups,
                                    const solar::ControllerModel& controller,
@@ -57,7 +100,7 @@ std::vector<SunChange> sun_changes(const solar::Site& site,
     std::vector<SunChange> changes;
     if (groups.empty()) return changes;
     const auto starts = outage.starts;
-    const auto sky = sky_at(end, outage.lasts / day);
+    const auto sky = sky_at(end, site, groups, controller, outage);
     Duration dark{};
     if (outage.cause == scenario::Cause::storm) {
         const double days = solar::first_days_of(starts);

@@ -16,7 +16,9 @@ enum class SkyEnd { dull, likely, bright };
 
 // What the sun offers over the outage.
 //   dull, bright  every day at the quantile of clearness that makes the mean of all days of the
-//                 outage fall there once in ten times; method.md (6)
+//                 outage fall there once in ten times; method.md (6). Planes turned away from the
+//                 sun or in shade make more of thin cloud than of a clear sky: for them skies are
+//                 ranked by what they give, so that the ends keep their order
 //   a storm       darkens the first local day whose noon lies ahead, and what is left of the one
 //                 before, to the darkest tenth of days, its middle, whichever end is asked for;
 //                 method.md (7)

@@ -88,12 +88,18 @@ DayRange day_range(const Site& site, std::span<const PanelGroup> groups,
                    const ControllerModel& controller, LocalTime day_held) {
     const SunTrack track(site, groups, midnight_before(day_held), day);
     const ClearnessDistribution skies(site.mean_clearness(day_held), site.elevation);
-    const auto at = [&](double darker) {
-        return track.day_sum(0, skies.quantile(Probability(darker)), controller).offered;
-    };
-    return {.low = at(0.10),
-            .likely = at(0.50),
-            .high = at(0.90),
+    // Ranked by what the days give, not by their clearness: a plane turned away from the sun, or
+    // one in shade, gives most under thin cloud. method.md (45)
+    constexpr int parts = 20;
+    std::array<Energy, parts - 1> gives;
+    for (int part = 1; part < parts; ++part)
+        gives[std::size_t(part - 1)] =
+            track.day_sum(0, skies.quantile(Probability(double(part) / parts)), controller).offered;
+    std::sort(gives.begin(), gives.end());
+    const auto at = [&](int part) { return gives[std::size_t(part - 1)]; };
+    return {.low = at(2),
+            .likely = at(10),
+            .high = at(18),
             .mean = sum(track.under(TypicalSky{}, controller)).offered};
 }
 

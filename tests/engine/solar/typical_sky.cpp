@@ -1,5 +1,7 @@
 #include "solar/typical_sky.hpp"
 
+#include "solar/sun_track.hpp"
+
 namespace {
 
 using namespace units;
@@ -145,6 +147,26 @@ TEST(typical_sky, a_pwm_controller_gives_less_than_an_mppt_one_in_the_cold) {
     };
     EXPECT_LT(under(pwm) / under({}), 0.90);
     EXPECT_GT(under(pwm) / under({}), 0.70);
+}
+
+// An upright panel that looks away from the sun, and one whose beam is shaded: the clearest days
+// give least, and the range is still told in order.
+TEST(typical_sky, a_range_is_in_order_for_planes_turned_away_and_in_shade) {
+    auto away = three_panels(90.0 * degree);
+    away.aims[0].azimuth = 0.0 * degree;
+    auto shaded = three_panels(60.0 * degree);
+    shaded.shade = {{{0.0 * hour, 24.0 * hour}, Share(0.5)}};
+    for (const PanelGroup& group : {away, shaded}) {
+        const std::array groups{group};
+        const SunTrack track(chicago(), groups, midnight_before(first), day);
+        EXPECT_LT(track.day_sum(0, Clearness(0.75), {}).offered,
+                  track.day_sum(0, Clearness(0.40), {}).offered);
+        const DayRange range = day_range(chicago(), groups, {}, first);
+        EXPECT_LE(range.low, range.likely);
+        EXPECT_LE(range.likely, range.high);
+        EXPECT_LT(range.low, range.mean);
+        EXPECT_GT(range.high, range.mean);
+    }
 }
 
 }  // namespace
