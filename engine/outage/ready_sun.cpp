@@ -2,6 +2,7 @@
 
 #include "outage/weathers.hpp"
 #include "solar/recharge.hpp"
+#include "solar/start_dates.hpp"
 #include "solar/sun_setup.hpp"
 
 namespace outage {
@@ -62,9 +63,13 @@ void make_suns(Ready& ready, const scenario::Scenario& scenario, const std::stri
     ready.assumptions.push_back(
         {.where = "place.weather_file",
          .text = fmt::format("the likely course runs on the file's own hours from the outage's "
-                             "date; the spread is that of starts up to {} days before and after",
-                             solar::season_reaches),
-         .source = "ours; a file holds one year, typical or past, not the year to come"});
+                             "date; the spread is that of starts up to {} days before and after, "
+                             "which share days: {} starts are worth {:.0f} independent ones",
+                             solar::season_reaches, solar::start_dates,
+                             solar::independent_start_dates(scenario.outage.lasts)),
+         .source =
+             "ours; a file holds one year, typical or past, not the year to come; solar method.md "
+             "(49)"});
 }
 
 void light(Ready& ready) {

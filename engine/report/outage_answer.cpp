@@ -12,6 +12,7 @@
 #include "report/outage_series.hpp"
 #include "report/outage_working.hpp"
 #include "report/shown.hpp"
+#include "report/start_dates_chance.hpp"
 #include "sizing/builds.hpp"
 
 namespace report {
@@ -245,6 +246,7 @@ Chances chances_in_weathers(const Scenario& scenario, const outage::Ready& ready
     for (const auto& ending : sizing::endings_under(design, packs, suns))
         endings.push_back({.lasts = ending.lasts, .survives = ending.survives});
     auto chances = chances_of(std::move(endings));
+    if (ready.sky->hours) chances = of_start_dates(std::move(chances), ready.outage.lasts);
     const auto goal = sizing::goal_of(scenario);
     if (chances.of_lasting >= goal) return chances;
     // Packs that differ are run one by one: under the first few of these weathers.

@@ -4,6 +4,7 @@
 
 #include "outage/ready.hpp"
 #include "outage/work.hpp"
+#include "report/start_dates_chance.hpp"
 #include "report/sun_words.hpp"
 #include "scenario/most.hpp"
 #include "units/result.hpp"
@@ -53,8 +54,12 @@ SunAndUnit unit_of(const scenario::Scenario& scenario, const outage::Ready& read
     const int a_count =
         std::min(question.weathers,
                  outage::weathers_within_reach(ready, weathers_a_count, fewest_a_count, counts));
+    auto chances = chances_of(outage::endings_in_weathers(ready, weathers, question.seed));
+    if (ready.sky && ready.sky->hours) {
+        chances = of_start_dates(std::move(chances), scenario.outage.lasts);
+    }
     return {.plan = outage::plan_outage(ready),
-            .chances = chances_of(outage::endings_in_weathers(ready, weathers, question.seed)),
+            .chances = std::move(chances),
             .counts = question.with_counts
                           ? outage::panel_counts(ready, most, a_count, question.seed)
                           : std::vector<outage::PanelCount>{}};
