@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 
 #include <fmt/format.h>
 
 #include "report/outage_findings.hpp"
 #include "report/shown.hpp"
 #include "report/sun_words.hpp"
+#include "solar/snow.hpp"
 
 namespace report {
 
@@ -59,6 +61,31 @@ void find_dark_days(Finder& finder) {
         finder.add(Severity::caution, "panel", "the panels give nothing over this whole outage",
                    "Plan without the sun: it does not rise, or the panels are covered or taken in");
     }
+}
+
+// What no figure holds is said with an example of its size.
+void find_snow(Finder& finder) {
+    const auto& setup = finder.results.setup;
+    const bool days_are_named =
+        std::any_of(finder.scenario.panels.begin(), finder.scenario.panels.end(),
+                    [](const auto& panel) { return !panel.covered_days.empty(); });
+    if (setup.groups.empty() || days_are_named) {
+        return;
+    }
+    const auto example =
+        solar::snow_example(setup.site, setup.groups.front(), finder.scenario.outage.starts);
+    if (!example) {
+        return;
+    }
+    const auto percent = [](units::Share share) { return std::lround(100.0 * share.value()); };
+    finder.add(Severity::note, "panel",
+               fmt::format("snow on the panels is not counted; in such a month {:.0f} cm would "
+                           "take about {} % of their energy, {} % if they lay flat",
+                           100.0 * (solar::snow_of_the_example / units::metre),
+                           percent(example->as_it_stands), percent(example->flat)),
+               "Brush them off after each fall, stand them steeply, or name the days in "
+               "panel.covered_days",
+               "[Townsend Powers 2011]; the snowy month is ours");
 }
 
 // The energies of weathers whose dull days give next to nothing.
@@ -125,6 +152,7 @@ std::vector<PinnedFinding> sun_findings(const Scenario& scenario, const SunResul
         finder.add(finding.severity, finding.where, finding.text, finding.mend, finding.source);
     }
     find_dark_days(finder);
+    find_snow(finder);
     find_dull_start(finder);
     find_turned_away(finder);
     find_gassing(finder);
