@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "outage/demand_power.hpp"
+#include "outage/rated_leads.hpp"
 #include "report/bank_findings.hpp"
 #include "report/clock_words.hpp"
 #include "report/outage_starts.hpp"
@@ -148,35 +149,25 @@ void find_strain(Finder& finder) {
         std::nullopt, "pack.pulse; outage/method.md (13)");
 }
 
-// The rating that is passed whichever pack gives the most: of alike packs the least, of packs that
-// differ the largest; nothing where one may do without a connector.
-std::optional<units::Current> rated_plug(const Scenario& scenario, const Plan& plan) {
-    std::optional<units::Current> rating;
-    const bool alike = plan.bank_names.size() == 1;
-    for (const auto& pack : scenario.packs) {
-        if (pack.count == 0) continue;
-        if (!pack.connector && !alike) return std::nullopt;
-        if (!pack.connector) continue;
-        rating = !rating ? *pack.connector
-                 : alike ? std::min(*rating, *pack.connector)
-                         : std::max(*rating, *pack.connector);
-    }
-    return rating;
-}
-
-// A plug opens nothing: it overheats.
-void find_hot_plug(Finder& finder) {
-    const auto rating = rated_plug(finder.scenario, finder.plan);
+// A plug opens nothing: it overheats; and a switch likewise.
+void find_hot_parts(Finder& finder) {
+    const auto leads = outage::rated_leads(finder.scenario);
+    const bool alike = finder.plan.bank_names.size() == 1;
     const auto highest = finder.plan.likely.highest_pack_current;
-    if (!rating || !(highest > *rating)) {
-        return;
-    }
-    finder.add(Severity::stop, "packs",
-               fmt::format("A pack gives up to {} through a connector rated {}.", in_words(highest),
-                           in_words(*rating)),
-               "Nothing opens at that current: the plug heats. Take a larger one, add a pack, or "
-               "drop a large load.",
-               std::nullopt, "pack.connector, the maker's rating");
+    const auto hold = [&](std::optional<units::Current> outage::RatedLead::*part,
+                          std::string_view name, std::string_view heats) {
+        const auto rating = outage::passed_by_all(leads, alike, part);
+        if (!rating || !(highest > *rating)) return;
+        finder.add(Severity::stop, "packs",
+                   fmt::format("A pack gives up to {} through a {} rated {}.", in_words(highest),
+                               name, in_words(*rating)),
+                   fmt::format("Nothing opens at that current: the {} heats. Take a larger one, "
+                               "add a pack, or drop a large load.",
+                               heats),
+                   std::nullopt, "pack.connector or circuit.links, the maker's rating");
+    };
+    hold(&outage::RatedLead::connector, "connector", "plug");
+    hold(&outage::RatedLead::contact, "switch", "switch");
 }
 
 void find_low_voltage(Finder& finder) {
@@ -406,7 +397,7 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_over_current(finder);
     find_main_fuse(finder);
     find_strain(finder);
-    find_hot_plug(finder);
+    find_hot_parts(finder);
     for (auto& finding : bank_findings(scenario, plan)) {
         finder.findings.push_back(std::move(finding));
     }

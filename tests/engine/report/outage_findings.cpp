@@ -151,6 +151,26 @@ TEST(outage_findings, a_connector_below_the_current_it_carries_is_a_stop) {
     EXPECT_NE(about(of_either, "180 A through a connector rated 175 A"), nullptr);
 }
 
+TEST(outage_findings, parts_of_the_circuit_that_feeds_the_pack_count_as_its_keys_do) {
+    auto scenario = made::scenario();
+    auto plan = made::lasting_plan();
+    plan.bank_names = {"main"};
+    plan.likely.highest_pack_current = 130.0 * units::ampere;
+    scenario.circuits = {{.name = "lead",
+                          .feeds = {scenario.packs.front().name},
+                          .links = {scenario::Connector{.rating = 120.0 * units::ampere},
+                                    scenario::Switch{.rating = 100.0 * units::ampere}}}};
+    const auto findings = outage_findings(scenario, plan);
+    for (const char* words : {"up to 130 A through a connector rated 120 A",
+                              "up to 130 A through a switch rated 100 A"}) {
+        const auto* found = about(findings, words);
+        ASSERT_NE(found, nullptr) << words;
+        EXPECT_EQ(found->finding.severity, Severity::stop);
+    }
+    plan.likely.highest_pack_current = 90.0 * units::ampere;
+    EXPECT_EQ(about(outage_findings(scenario, plan), "through a"), nullptr);
+}
+
 TEST(outage_findings, lithium_at_or_below_freezing_takes_no_sun) {
     auto scenario = made::scenario();
     scenario.outage.battery_temperature = units::celsius(0.0);
