@@ -20,6 +20,8 @@ struct Stop {
     const char* says;  // a part of the sentence
     Of base;
     std::vector<std::string> arguments;  // the question, its options, and values as KEY=VALUE
+    // Of a comparison: words of the base, and what the new build has in their place.
+    std::pair<std::string, std::string> in_the_new = {};
 };
 
 // The winch and the refrigerator of the bases, each driven into one danger.
@@ -27,6 +29,18 @@ const std::vector<Stop>& stops() {
     static const std::string two_kilowatts = "load.lamps.power=2 kW";
     static const std::string alone = "pack.expansion.count=0";
     static const std::string medical = "load.refrigerator.medical=true";
+    static const std::string of_240_volts =
+        "load.refrigerator.motor={kind=\"compressor_rsir\", voltage=\"240 V\"}";
+    static const std::string lid_open = "case.lid=open";
+    const auto of = [](const char* circuit) {
+        return [circuit](const char* links) {
+            return std::string("circuit.") + circuit + ".links=[" + links + "]";
+        };
+    };
+    const auto lights = of("lights");
+    const auto outlet = of("outlet");
+    const auto lead = of("lead");
+    const auto main_path = of("\"main path\"");
     static const std::string few_amperes = "pack.expansion.current_limit=5 A";
     static const std::vector<Stop> all = {
         // start
@@ -39,6 +53,106 @@ const std::vector<Stop>& stops() {
         {"Will not start: one pack would carry ",
          Of::lead,
          {"start", few_amperes, "pack.main.current_limit=5 A", "load.lamps.power=500 W"}},
+        {"a 240 V motor cannot be run from 120 V", Of::lithium, {"start", of_240_volts}},
+        // wiring: a circuit
+        {"How much the 10 A switch carries here is not known",
+         Of::lithium,
+         {"wiring", lid_open,
+          lights("{fuse = \"5 A\"}, {switch = \"10 A\", rated_for = \"ac\"}, {wire = \"16 AWG\", "
+                 "length = \"5 ft\"}")}},
+        {"The 40 A fuse is larger than what stands behind it",
+         Of::lithium,
+         {"wiring", lid_open, lights("{fuse = \"40 A\"}, {wire = \"16 AWG\", length = \"5 ft\"}")}},
+        {"No fuse stands between the bus and this circuit",
+         Of::lithium,
+         {"wiring", lights("{wire = \"16 AWG\", length = \"5 ft\"}")}},
+        {"of wire lies between the bus and its fuse; a short there meets none",
+         Of::lithium,
+         {"wiring", lights("{wire = \"16 AWG\", length = \"5 ft\"}, {fuse = \"5 A\"}")}},
+        {"of wire lies between the battery of the vehicle and the first fuse",
+         Of::lead,
+         {"wiring", "circuit.outlet.feeds=[\"garage charger\"]"}},
+        {"the 5 A fuse would open or age",
+         Of::lithium,
+         {"wiring", lid_open, "load.lamps.power=60 W"}},
+        {"No fuse fits: the load asks for at least ",
+         Of::lithium,
+         {"wiring", lid_open, "load.lamps.power=150 W"}},
+        {" of the 70 A fuse: it opens",
+         Of::lithium,
+         {"wiring", lid_open, "inverter.surge_lasts=10 s",
+          main_path("{fuse = \"70 A\", family = \"maxi blade\"}, {wire = \"3/0 AWG\", length = "
+                    "\"2 ft\"}")}},
+        {"Rated 12 V; up to 14.6 V stands at it",
+         Of::lithium,
+         {"wiring", lights("{fuse = \"5 A\", voltage = \"12 V\"}, {wire = \"16 AWG\", length = "
+                           "\"5 ft\"}")}},
+        {"The 16 AWG wire may carry ", Of::lithium, {"wiring", lid_open, "load.lamps.power=500 W"}},
+        {"The 16 AWG wire is not usable here",
+         Of::lithium,
+         {"wiring", "case.inside=80 degC",
+          lights("{fuse = \"5 A\"}, {wire = \"16 AWG\", length = \"5 ft\", insulation = \"60 "
+                 "degC\"}")}},
+        {"when one end loosens the others carry its part",
+         Of::lithium,
+         {"wiring", outlet("{fuse = \"15 A\"}, {wire = \"14 AWG\", length = \"3 ft\", runs = 2}, "
+                           "{outlet = \"15 A\"}")}},
+        {"It has been mated 20000 times; it is made for 10000",
+         Of::lithium,
+         {"wiring", lead("{fuse = \"125 A\"}, {connector = \"120 A\", part = \"two-pole 50\", "
+                         "cycles_used = 20000}, {wire = \"2 AWG\", length = \"3 ft\"}")}},
+        {"No breaker keeps it within that",
+         Of::lithium,
+         {"wiring", outlet("{wire = \"14 AWG\", length = \"3 ft\"}, {outlet = \"15 A\"}")}},
+        {"The 280 A connector takes wire up to 10 AWG; 2 AWG comes to it",
+         Of::lithium,
+         {"wiring", lead("{fuse = \"125 A\"}, {connector = \"280 A\", takes = \"10 AWG\"}, {wire = "
+                         "\"2 AWG\", length = \"3 ft\"}")}},
+        // wiring: the whole unit
+        {"A short draws ",
+         Of::lithium,
+         {"wiring", lights("{fuse = \"5 A\", interrupts = \"100 A\"}, {wire = \"16 AWG\", length "
+                           "= \"5 ft\"}")}},
+        {"of the packs; the voltage collapses beyond ",
+         Of::lithium,
+         {"wiring", main_path("{fuse = \"350 A\"}, {wire = \"10 AWG\", length = \"40 ft\"}")}},
+        {"the inverter sees ",
+         Of::lithium,
+         {"wiring", "pack.main.resistance=15 mohm", "pack.expansion.resistance=15 mohm", lid_open,
+          main_path("{fuse = \"350 A\"}, {wire = \"2 AWG\", length = \"2 ft\"}")}},
+        {"packs open one after another", Of::lithium, {"wiring", "pack.main.current_limit=20 A"}},
+        {"its limit is 50 A", Of::lithium, {"wiring", "pack.main.current_limit=50 A"}},
+        {"the pack has 10 A", Of::lithium, {"wiring", "pack.main.fuse=10 A"}},
+        // 60 A of the charger and 6 A of the panel, through 15 A
+        {"66 A for hours while charging, which asks for at least ",
+         Of::lead,
+         {"wiring", "charger.\"garage charger\".current=60 A", "inverter.continuous=100 W",
+          "load.lamps.power=100 W", "circuit.outlet.feeds=[\"main\"]", "pack.expansion.count=0",
+          "circuit.outlet.links=[{fuse = \"15 A\"}, {wire = \"16 AWG\", length = \"6 in\"}]"}},
+        {"A short at this pack is fed by the others through ",
+         Of::lithium,
+         {"wiring", "pack.main.fuse=125 A",
+          lead("{connector = \"280 A\"}, {wire = \"14 AWG\", length = \"3 ft\"}, {fuse = \"125 "
+               "A\"}")}},
+        {"The other packs' fuses are not told",
+         Of::lithium,
+         {"wiring", lead("{connector = \"280 A\"}, {wire = \"14 AWG\", length = \"3 ft\"}, {fuse = "
+                         "\"125 A\"}")}},
+        {"Without a fuse of its own it depends on the 350 A fuse of main path",
+         Of::lithium,
+         {"wiring", "circuit.lights.from=main path",
+          lights("{wire = \"16 AWG\", length = \"5 ft\"}")}},
+        {"refrigerator is made for 240 V; the inverter gives 120 V",
+         Of::lithium,
+         {"wiring", of_240_volts}},
+        {"It carries the bus's direct current, and refrigerator needs ",
+         Of::lithium,
+         {"wiring", "circuit.lights.feeds=[\"lamps\", \"refrigerator\"]"}},
+        {"It begins behind the inverter, and lamps needs the bus's direct current",
+         Of::lithium,
+         {"wiring", "circuit.outlet.feeds=[\"lamps\", \"refrigerator\"]"}},
+        {" of heat would bring the inside to ", Of::lithium, {"wiring", "case.lid=closed"}},
+        {"hydrogen gathers and one spark sets it off", Of::lead, {"wiring", "case.lid=closed"}},
         // storage
         {"the pack's own draw may empty it for good within weeks",
          Of::lithium,
@@ -113,9 +227,7 @@ const std::vector<Stop>& stops() {
         {"makers warn that it may fail",
          Of::lithium,
          {"outage", medical, "inverter.waveform=quasi_square"}},
-        {"its draw is counted as if it ran",
-         Of::lithium,
-         {"outage", "load.refrigerator.motor={kind=\"compressor_rsir\", voltage=\"240 V\"}"}},
+        {"its draw is counted as if it ran", Of::lithium, {"outage", of_240_volts}},
         {"may run together at ", Of::lithium, {"outage", "load.refrigerator.power=3 kW"}},
         // what charges
         {"and the generator gives 100 W",
@@ -135,6 +247,10 @@ const std::vector<Stop>& stops() {
          Of::lead,
          {"compare",
           "circuit.outlet.links=[{fuse = \"80 A\"}, {wire = \"18 AWG\", length = \"3 ft\"}]"}},
+        {"refrigerator does not start: ",
+         Of::lithium,
+         {"compare"},
+         {"kind = \"compressor_rsir\"", "kind = \"capacitor_start\", horsepower = \"5 hp\""}},
     };
     return all;
 }
@@ -143,11 +259,16 @@ const key_trials::Base& base_of(const Stop& stop) {
     return key_trials::bases()[stop.base == Of::lithium ? 0 : 1];
 }
 
-// The new build of a comparison is the base as it is; the values change both.
-std::string file_of(const key_trials::Base& base) {
+// The new build of a comparison is the base but for `in_the_new`; the values change both.
+std::string file_of(const Stop& stop) {
+    std::string text(base_of(stop).text);
+    const auto& [words, others] = stop.in_the_new;
+    if (!words.empty()) {
+        text.replace(text.find(words), words.size(), others);
+    }
     const auto path = std::filesystem::temp_directory_path() /
                       ("candlemark_stops_" + std::to_string(getpid()) + ".toml");
-    std::ofstream(path) << base.text;
+    std::ofstream(path) << text;
     return path.string();
 }
 
@@ -155,7 +276,7 @@ command_line::Outcome asked(const Stop& stop) {
     std::vector<std::string> arguments = {stop.arguments.front(), "-"};
     const bool compares = stop.arguments.front() == "compare";
     if (compares) {
-        arguments.push_back(file_of(base_of(stop)));
+        arguments.push_back(file_of(stop));
     }
     for (std::size_t i = 1; i < stop.arguments.size(); ++i) {
         if (stop.arguments[i].find('=') != std::string::npos) {
@@ -219,19 +340,26 @@ std::string longest_fixed_part(const std::string& literal) {
     return longest;
 }
 
+// The literals of a statement, each as the longest part of it that is fixed, where that is long
+// enough to know a sentence by.
+std::vector<std::string> sentences_in(const std::string& statement, std::size_t least = 15) {
+    const auto joined = std::regex_replace(statement, std::regex("\"\\s*\n\\s*\""), "");
+    static const std::regex literal("\"((?:[^\"\\\\]|\\\\.)*)\"");
+    std::vector<std::string> found;
+    for (std::sregex_iterator i(joined.begin(), joined.end(), literal), last; i != last; ++i) {
+        const std::string words = longest_fixed_part((*i)[1]);
+        if (words.find(' ') != std::string::npos && words.size() >= least) {
+            found.push_back(words);
+        }
+    }
+    return found;
+}
+
 // The literals behind a stop, up to the end of the statement; the sentence is the first of words.
 std::string sentence_behind(const std::string& text, std::size_t at) {
     const std::size_t end = std::min(text.find(";\n", at), text.find(".mend", at));
-    std::string whole = text.substr(at, std::min<std::size_t>(end, at + 900) - at);
-    whole = std::regex_replace(whole, std::regex("\"\\s*\n\\s*\""), "");
-    static const std::regex literal("\"((?:[^\"\\\\]|\\\\.)*)\"");
-    for (std::sregex_iterator i(whole.begin(), whole.end(), literal), last; i != last; ++i) {
-        const std::string words = longest_fixed_part((*i)[1]);
-        if (words.find(' ') != std::string::npos && words.size() > 14) {
-            return words;
-        }
-    }
-    return "";
+    const auto found = sentences_in(text.substr(at, std::min<std::size_t>(end, at + 900) - at));
+    return found.empty() ? "" : found.front();
 }
 
 std::vector<Source> sources_of_stops() {
@@ -284,6 +412,47 @@ TEST(Stops, no_sentence_of_the_sources_is_left_out) {
         // The first letter may have become a capital.
         EXPECT_THAT(all, testing::HasSubstr(source.fixed.substr(1))) << source.place;
     }
+}
+
+// A check that may fail is made to fail by a row: one of the sentences beside its verdict is told.
+TEST(Stops, no_failing_check_of_the_wiring_is_left_out) {
+    std::string all;
+    for (const Stop& stop : stops()) {
+        if (stop.arguments.front() != "wiring") {
+            continue;
+        }
+        for (const auto& sentence : sentences(asked(stop).output)) {
+            all += sentence + '\n';
+        }
+    }
+    int checks = 0;
+    const std::filesystem::path folder =
+        std::filesystem::path(CANDLEMARK_SOURCE_DIR) / "engine/checks";
+    for (const char* file : {"wiring_circuit_checks.cpp", "wiring_whole.cpp"}) {
+        std::stringstream content;
+        content << std::ifstream(folder / file).rdbuf();
+        const std::string text = content.str();
+        constexpr std::string_view failing = "Verdict::fails";
+        for (auto at = text.find(failing); at != std::string::npos;
+             at = text.find(failing, at + failing.size())) {
+            const auto begin = text.rfind("add(", at);
+            const auto end = text.find(";\n", at);
+            const std::string statement = text.substr(begin, end - begin);
+            const bool of_another = text.substr(begin, at - begin).find(";\n") != std::string::npos;
+            if (of_another || statement.find("std::move(text)") != std::string::npos) {
+                continue;  // put together elsewhere: the rows above make each
+            }
+            ++checks;
+            EXPECT_TRUE(std::ranges::any_of(
+                sentences_in(statement, 13),
+                // the first letter may have become a capital
+                [&](const auto& words) { return all.find(words.substr(1)) != std::string::npos; }))
+                << file << ":"
+                << 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at),
+                                  '\n');
+        }
+    }
+    EXPECT_GT(checks, 15);
 }
 
 }  // namespace
