@@ -18,8 +18,15 @@ struct Sourced {
     std::string_view source;
 };
 
+// What charging meets in a 12 V pack of 100 Ah; see ChargingResistance.
+struct ChargingOf100AmpereHours {
+    units::Resistance when_empty{};
+    double rise = 0.0;
+};
+
 //   resistance      rested voltage to terminals of a 100 Ah pack; others have it in inverse
 //                   proportion to their capacity
+//   charging        likewise while charge goes in; nothing where it is the same
 //   charge_rate     largest charging current over capacity
 //   pack_cut_off    at which the pack's own protection opens; nothing where there is none
 //   coldest_charge  below it no charge is accepted; nothing where charging is not forbidden
@@ -34,6 +41,7 @@ struct ChemistryDefaults {
     Sourced<units::Frequency> rate;
     Sourced<units::Duration> rated_over;
     Sourced<units::Resistance> resistance_of_100_ampere_hours;
+    Sourced<std::optional<ChargingOf100AmpereHours>> charging;
     Sourced<units::Frequency> charge_rate;
     Sourced<units::Voltage> absorption;
     Sourced<units::Voltage> floating;

@@ -219,6 +219,34 @@ Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double
     return charging;
 }
 
+// method.md (60), (61). The cold counts, warmth does not.
+ChargingResistance charging_resistance_of(const ChemistryDefaults& defaults, double series,
+                                          Charge rated, Temperature temperature, Taken& taken) {
+    const auto& typical = defaults.charging.value;
+    if (!typical) return {};
+    constexpr double part_a_degree = 0.025;  // [Copetti 1993] (from memory)
+    constexpr Duration knee = 7.0 * hour;    // measured up to there
+    constexpr double beyond = 0.353;         // from a fit to one AGM battery, 0.20 to 0.31 C
+    const double degrees = std::min(0.0, in_celsius(temperature) - 25.0);
+    const ChargingResistance resistance{.when_empty = series * (100.0 * ampere_hour / rated) *
+                                                      (1.0 - part_a_degree * degrees) *
+                                                      typical->when_empty,
+                                        .rise = typical->rise,
+                                        .rated = rated,
+                                        .knee = rated / knee,
+                                        .beyond = beyond};
+    const auto at = [&](double charge) {
+        const double times = 1.0 + typical->rise * charge / (1.001 - charge);
+        return resistance.when_empty * times * rated / (10.0 * hour);
+    };
+    taken.note("charge",
+               fmt::format("charging in 10 h raises the voltage above the rested one by {:.2f} V "
+                           "at half charge, {:.2f} V at 80 %",
+                           at(0.5) / volt, at(0.8) / volt),
+               defaults.charging.source);
+    return resistance;
+}
+
 std::optional<Current> current_limit_of(const Pack& pack, Temperature temperature, Taken& taken) {
     std::optional<Current> limit = pack.current_limit;
     if (pack.chemistry != Chemistry::lifepo4) return limit;
@@ -344,6 +372,8 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     model.lead = lead_of(pack, taken);
     model.charging =
         charging_of(pack, defaults, series, model.kinetics, model.capacity, temperature, taken);
+    model.charging.resistance =
+        charging_resistance_of(defaults, series, model.capacity, temperature, taken);
     model.pack_cut_off = pack.cutoff_voltage;
     if (!pack.cutoff_voltage && defaults.pack_cut_off.value) {
         model.pack_cut_off = series * *defaults.pack_cut_off.value;

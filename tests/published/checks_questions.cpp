@@ -129,8 +129,8 @@ TEST(checks_gauge, flooded_batteries_have_12_6_millivolts_a_hundredth) {
     EXPECT_NEAR(0.1 / slope / 100.0, 0.0794, 5e-5);
 }
 
-// LiFePO4, four in series: 4.31 mV a hundredth on the plateau, so 0.05 V is at least 12 % either
-// way, and no single number is told.
+// LiFePO4, four in series, [Sunil 2025]: 13.179 V at 40 % and 13.213 V at 60 %, 1.7 mV a hundredth,
+// so 0.05 V is at least 12 % either way, and no single number is told.
 TEST(checks_gauge, the_lithium_plateau_cannot_be_read) {
     for (double volts = 13.17; volts <= 13.34; volts += 0.01) {
         const auto told = checks::gauge(one_pack(scenario::Chemistry::lifepo4),
@@ -142,7 +142,7 @@ TEST(checks_gauge, the_lithium_plateau_cannot_be_read) {
                                       {.reads = 13.2 * volt, .error = 0.1 * volt});
     EXPECT_FALSE(middle->readable);
     EXPECT_TRUE(middle->plateau);
-    EXPECT_NEAR(middle->per_hundredth / volt, 0.00431, 5e-6);
+    EXPECT_NEAR(middle->per_hundredth / volt, 0.0017, 5e-6);
 }
 
 }  // namespace

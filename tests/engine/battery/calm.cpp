@@ -222,10 +222,28 @@ TEST(calm, a_change_of_the_charging_efficiency_is_no_calm) {
     }
 }
 
-TEST(calm, a_full_lithium_pack_takes_nothing_and_the_other_does) {
+// Where charging has a curve of its own, somebody must look who takes and who does not.
+TEST(calm, a_nearly_full_lithium_pack_that_is_charged_is_no_calm) {
     const auto lithium = scenario::Chemistry::lifepo4;
-    Made full(100.0, 8.0, 1.0, 0.0, lithium);
-    Made nearly(100.0, 8.0, 0.999, 0.0, lithium);  // 0.14 V below it
+    EXPECT_FALSE(calm_of({Made(100.0, 8.0, 0.99, 0.0, lithium)}).meets(-100.0));
+    EXPECT_TRUE(calm_of({Made(100.0, 8.0, 0.99, 0.0, lithium)}).meets(100.0));
+    EXPECT_TRUE(calm_of({Made(100.0, 8.0, 0.97, 0.0, lithium)}).meets(-100.0));
+}
+
+TEST(calm, a_full_pack_takes_nothing_and_the_other_does) {
+    const auto steep =
+        OpenCircuit::through(std::array<Knot, 3>{{{StateOfCharge(0.0), 12.0 * volt},
+                                                  {StateOfCharge(0.995), 13.672 * volt},
+                                                  {StateOfCharge(1.0), 14.392 * volt}}});
+    ASSERT_TRUE(steep);
+    const auto made_of = [&](double fill) {
+        Made made(100.0, 8.0, fill, 0.0, scenario::Chemistry::lifepo4);
+        made.pack.open_circuit = &*steep;
+        made.state = state_of(made.pack, (1.0 - fill) * made.pack.total, 0.0);
+        return made;
+    };
+    Made full = made_of(1.0);
+    Made nearly = made_of(0.999);  // 0.14 V below it
     full.pack.absorption = nearly.pack.absorption = 15.0;
     auto calm = calm_of({full, nearly});
     ASSERT_EQ(calm.step(-300.0, 5.0, coarse, free_of_all), Calm::Tried::done);

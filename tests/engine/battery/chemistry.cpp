@@ -18,11 +18,15 @@ TEST(chemistry, flooded_rests_at_the_voltages_of_its_sheet) {
                     volts[tenth], 0.0051);
 }
 
-// [Sunil 2025] four cells in series, interpolated by hand between 29.72 % and 98.33 %
-TEST(chemistry, lifepo4_at_half_and_at_nine_tenths) {
+// [Sunil 2025], four cells in series, of its 600 rows those at whole percents.
+TEST(chemistry, lifepo4_has_two_plateaus) {
     const OpenCircuit& table = open_circuit_of(Chemistry::lifepo4);
-    EXPECT_NEAR(table.voltage(StateOfCharge(0.5)) / volt, 13.1962, 0.6e-4);
-    EXPECT_NEAR(table.voltage(StateOfCharge(0.9)) / volt, 13.3685, 0.6e-4);
+    constexpr double percents[] = {10, 15, 20, 25, 30, 35, 40, 50, 60, 65, 70, 75, 80, 90, 97, 98};
+    constexpr double volts[] = {12.812, 12.863, 12.965, 13.047, 13.111, 13.153, 13.179, 13.196,
+                                13.213, 13.228, 13.265, 13.332, 13.348, 13.364, 13.378, 13.392};
+    for (std::size_t i = 0; i < std::size(volts); ++i)
+        EXPECT_NEAR(table.voltage(StateOfCharge(percents[i] / 100.0)) / volt, volts[i], 0.02)
+            << percents[i];
 }
 
 TEST(chemistry, every_default_is_within_its_range_and_names_its_source) {
