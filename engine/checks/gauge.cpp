@@ -8,6 +8,7 @@
 
 #include "battery/chemistry.hpp"
 #include "battery/percent.hpp"
+#include "battery/surface_charge.hpp"
 #include "units/text.hpp"
 
 namespace checks {
@@ -28,6 +29,9 @@ constexpr Voltage hysteresis_of_four_cells = 0.04 * volt;
 // Six lead cells, either way: [T-105 sheet], [ESS_PB25] and [ESS_PB104] lie 0.1 to 0.2 V apart at
 // one charge.
 constexpr Voltage between_makers = 0.1 * volt;
+
+// After so long nothing is left of a charge that filled the pack.
+constexpr Duration without_end = 1000.0 * hour;
 
 // V from empty to full were it all so level, at four cells: half of what lead-acid has, twice what
 // the plateau has.
@@ -135,6 +139,12 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
     told.high = battery::shown(charge_at(told.rested + told.error));
     told.locked = battery::shown(battery::charge_at_fill(
         model.kinetics, model.capacity, StateOfCharge(model.reachable.complement().value())));
+    // A full pack comes down on the plateau that one of three quarters stands on.
+    if (told.chemistry == Chemistry::lifepo4 &&
+        told.rested + told.error >=
+            model.nominal / battery::defaults_of(told.chemistry).nominal *
+                battery::full_lithium_after(reading.rested_for.value_or(without_end)))
+        told.high = StateOfCharge(1.0);
     if (middle < StateOfCharge(0.0))
         for (const Read& read : packs)
             told.beyond += static_cast<double>(read.pack->count) * left_beyond(read.model, middle);

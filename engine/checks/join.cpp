@@ -9,6 +9,7 @@
 #include "battery/bank.hpp"
 #include "battery/bus.hpp"
 #include "battery/chemistry.hpp"
+#include "battery/surface_charge.hpp"
 #include "units/text.hpp"
 
 namespace checks {
@@ -59,6 +60,7 @@ struct Joiner {
     void refusals();
     void unrested();
     void warnings();
+    void straight_from_the_charger();
     void decay();
 };
 
@@ -103,11 +105,31 @@ Errors Joiner::gather() {
     return {};
 }
 
+// What a full LiFePO4 pack stands above its rested voltage this long after it was charged, at first
+// as while charge went in. A voltage that was read has it in it.
+Voltage surface_of(const Side& side, Duration after) {
+    if (side.pack->chemistry != Chemistry::lifepo4 || side.pack->rested_voltage) return {};
+    const auto fill = battery::available_fill(side.model.kinetics, side.model.at_start);
+    const Voltage charging = side.model.open_circuit.charging_voltage(fill);
+    const Voltage rested = side.packs->rested();
+    if (!(charging > rested)) return {};
+    constexpr Voltage of_four_cells = 12.8 * volt;
+    const Voltage relaxed = side.model.nominal / of_four_cells * battery::full_lithium_after(after);
+    return std::max(Voltage{},
+                    (after > Duration{} ? std::min(charging, relaxed) : charging) - rested);
+}
+
+// Before it meets another: at rest, or as the file's `rested_for` leaves it.
+Voltage stands_at(const Side& side) {
+    const auto after = side.pack->rested_for;
+    return side.packs->rested() + (after ? surface_of(side, *after) : Voltage{});
+}
+
 battery::PackOnBus on_bus(const Side& side, bool respect_cold) {
     const double n = side.count;
     const Resistance path = (side.model.inner + side.model.lead) / n;
     const Resistance at_least = std::max(path, 1e-7 * ohm);
-    return {.rested = side.packs->rested(),
+    return {.rested = stands_at(side),
             .giving = at_least,
             .taking = at_least,
             .takes = !respect_cold || side.model.charging.allowed};
@@ -132,7 +154,7 @@ void Joiner::first_moment() {
         }
     const Side& pack = joining();
     told.pack = pack.pack->name;
-    told.pack_voltage = pack.packs->rested();
+    told.pack_voltage = stands_at(pack);
     told.unit_voltage = battery::shared_at_power(unit, Power{}).voltage;
     told.pack_charge =
         battery::shown(battery::charge_left(pack.model.capacity, pack.model.at_start));
@@ -332,6 +354,30 @@ void Joiner::warnings() {
              "measure the sag under a known load, or take the maker's figure", practice);
 }
 
+// What flows at first where the higher one is full and may have just been charged.
+void Joiner::straight_from_the_charger() {
+    const Voltage rested = told.pack_voltage - told.unit_voltage;
+    if (!unknown.empty() || told.direction == Joins::level) return;
+    Voltage surface{};
+    Charge rated{};
+    for (const Side& side : sides) {
+        if (side.joining != (told.direction == Joins::pack_charges_unit)) continue;
+        if (!side.pack->rested_for) surface = std::max(surface, surface_of(side, {}));
+        rated += static_cast<double>(side.count) * side.model.capacity;
+    }
+    if (!(surface > Voltage{})) return;
+    const auto flows = [&](Duration after) {
+        return show(battery::joining_current(abs(rested), surface, told.path, rated, after), 3);
+    };
+    find(Severity::note, name(joining()),
+         fmt::format("this is of rested packs: straight from the charger {} would flow at first, "
+                     "{} after a minute",
+                     flows({}), flows(1.0 * minute)),
+         "let the full one rest for a day, or draw a hundredth of its charge first; with "
+         "rested_for in the file its rest is counted",
+         "battery method.md (67)");
+}
+
 // The packs on one bus with nothing else, step by step.
 void Joiner::decay() {
     std::vector<battery::PackGroup> groups;
@@ -376,6 +422,7 @@ Result<Joining> join(const scenario::Scenario& scenario, const JoinAsked& asked)
     joiner.unknowns();
     joiner.refusals();
     joiner.warnings();
+    joiner.straight_from_the_charger();
     joiner.decay();
     return std::move(joiner.told);
 }

@@ -82,6 +82,29 @@ TEST(join, cold_lithium_is_not_charged_by_the_other) {
     EXPECT_TRUE(says(*checks::join(made), "this cold"));
 }
 
+// 13.50 V rested on 13.196 V over 24 mohm; just charged 14.392 V, an hour later 14.014 V.
+TEST(join, a_full_lithium_pack_gives_more_when_it_was_just_charged) {
+    const auto rested = checks::join(two(lithium(0.5), lithium(1.0)));
+    ASSERT_TRUE(rested);
+    EXPECT_NEAR(rested->current / ampere, 0.304 / 0.024, 0.05);
+    EXPECT_TRUE(rested->allowed);
+    EXPECT_TRUE(std::ranges::any_of(rested->findings, [](const scenario::Finding& finding) {
+        return finding.text.find("straight from the charger 49.8 A") != std::string::npos &&
+               finding.text.find("20.1 A after a minute") != std::string::npos;
+    }));
+    auto pack = lithium(1.0);
+    pack.rested_for = Duration{};
+    auto careful = lithium(0.5);
+    careful.charge_limit = 40.0 * ampere;
+    const auto straight = checks::join(two(careful, pack));
+    ASSERT_TRUE(straight);
+    EXPECT_NEAR(straight->current / ampere, 1.196 / 0.024, 0.1);
+    EXPECT_TRUE(says(*straight, "charge limit"));
+    EXPECT_TRUE(checks::join(two(careful, lithium(1.0)))->allowed);
+    pack.rested_for = 1.0 * hour;
+    EXPECT_NEAR(checks::join(two(careful, pack))->current / ampere, (14.014 - 13.196) / 0.024, 0.2);
+}
+
 TEST(join, three_in_parallel_want_a_fuse_each) {
     auto unit = lithium(0.6);
     unit.count = 2;
