@@ -58,7 +58,7 @@ Start heaviest_start(const scenario::Scenario& scenario) {
 
 }  // namespace
 
-std::vector<ChargerRuns> charger_runs(const scenario::Scenario& scenario, Voltage held_at,
+std::vector<ChargerRuns> charger_runs(const scenario::Scenario& scenario, const VoltageAt& held_at,
                                       Voltage absorption, scenario::Assumptions& assumptions) {
     std::vector<ChargerRuns> runs;
     for (std::size_t i = 0; i < scenario.chargers.size(); ++i) {
@@ -66,10 +66,11 @@ std::vector<ChargerRuns> charger_runs(const scenario::Scenario& scenario, Voltag
         const auto where = fmt::format("charger[{}]", i);
         ChargerRuns run{.name = charger.name, .kind = charger.kind};
         const Power at_most = charger.current * absorption;
-        run.offers = charger.current * held_at;
+        const Voltage charging = held_at(charger.current);
+        run.offers = charger.current * charging;
         assumptions.push_back({where + ".current",
                                fmt::format("offered as {}: {} at {}, the packs half charged",
-                                           show(run.offers), show(charger.current), show(held_at)),
+                                           show(run.offers), show(charger.current), show(charging)),
                                std::string(practice)});
         if (charger.kind != ChargerKind::vehicle) {
             if (!charger.efficiency)

@@ -2,6 +2,7 @@
 // generator. method.md (11), (12)
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -25,9 +26,11 @@ struct ChargerRuns {
     Spans on;
 };
 
-//   held_at   the voltage its current is offered at: that of the packs half charged
+using VoltageAt = std::function<units::Voltage(units::Current)>;
+
+//   held_at   the voltage at which a current is offered: that of packs half charged that take it
 [[nodiscard]] std::vector<ChargerRuns> charger_runs(const scenario::Scenario& scenario,
-                                                    units::Voltage held_at,
+                                                    const VoltageAt& held_at,
                                                     units::Voltage absorption,
                                                     scenario::Assumptions& assumptions);
 

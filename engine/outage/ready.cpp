@@ -2,6 +2,8 @@
 
 #include "unit/built.hpp"
 
+#include "battery/advance.hpp"
+#include "battery/percent.hpp"
 #include "motor/appliances.hpp"
 #include "outage/branches.hpp"
 #include "outage/chargers.hpp"
@@ -99,15 +101,22 @@ void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& error
         ready.steps[static_cast<std::size_t>(end)] = steps_of(ready, ready.demand, end);
 }
 
+// The voltage at which rested packs half charged take this current, shared by all of them.
+Voltage charged_at(const battery::PackModel& model, int packs, Current current) {
+    const auto pack = battery::prepare(battery::arranged(model, Resistance{}, {}));
+    const auto half = battery::rested_with(model.capacity, StateOfCharge(0.5));
+    return battery::advance(pack, half, -current / static_cast<double>(packs), Duration{}).voltage;
+}
+
 // Generator and vehicle, as a part of the demand's steps.
 void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
     if (scenario.chargers.empty()) return;
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
     const auto& model = *ready.kinds.front().model;
-    auto runs = charger_runs(scenario,
-                             model.open_circuit.voltage(battery::fill_with(
-                                 model.kinetics, model.capacity, StateOfCharge(0.5))),
-                             model.charging.absorption.value_or(model.nominal), ready.assumptions);
+    const int packs = std::max(1, count_of(ready.kinds));
+    const auto held_at = [&](Current current) { return charged_at(model, packs, current); };
+    auto runs = charger_runs(scenario, held_at, model.charging.absorption.value_or(model.nominal),
+                             ready.assumptions);
     ready.chargers = std::move(runs);
     for (auto& steps : ready.steps)
         steps = with_chargers(steps, ready.chargers);
