@@ -110,6 +110,11 @@ void with_a_flat_panel(scenario::Scenario& scenario) {
     scenario.panels.back().tilt = 5.0 * degree;
 }
 
+// It sleeps whenever the freezer and the blower are off.
+void in_search_mode(scenario::Scenario& scenario) {
+    scenario.inverter->search_threshold = 60.0 * watt;
+}
+
 class Sweeps : public testing::TestWithParam<Case> {};
 
 // Cells taken evenly through the grid and the weathers; the odd steps meet every row and column.
@@ -146,6 +151,7 @@ INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, Sweeps,
                                          Case{"summer_storm", "6 d", in_a_room_that_cools},
                                          Case{"ice_storm", "6 d", with_pulses},
                                          Case{"ice_storm", "6 d", with_a_flat_panel},
+                                         Case{"ice_storm", "6 d", in_search_mode},
                                          Case{"ice_storm", "3 d", with_a_smaller_pack}));
 
 // What the cases above rest on: there are days, and there are currents that the clock must decide.
