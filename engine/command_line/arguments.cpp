@@ -6,6 +6,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/places_text.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/version.hpp"
 #include "units/quote.hpp"
@@ -91,6 +92,20 @@ void add_command(CLI::App& program, Request& request, const Question& question) 
     command->callback([&request, &question] { request.question = &question; });
 }
 
+Notice places_notice(const std::vector<std::string>& asked) {
+    std::string words;
+    for (const auto& word : asked) {
+        words += (words.empty() ? "" : " ") + word;
+    }
+    const auto text = places_text(words);
+    if (text) return Notice{.text = *text};
+    Notice refused{.is_error = true};
+    for (const auto& error : text.error()) {
+        refused.text += units::print(error) + "\n";
+    }
+    return refused;
+}
+
 }  // namespace
 
 std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arguments) {
@@ -102,6 +117,13 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
     for (const auto& question : questions()) {
         add_command(program, request, question);
     }
+    std::vector<std::string> asked;
+    CLI::App* places =
+        program.add_subcommand("places", "Which places are built in, and which lie nearest?");
+    places->add_option("WHERE", asked,
+                       "A name or the beginning of some, or latitude and longitude in degrees,\n"
+                       "north and east positive; without it all are listed");
+    places->footer("\nExample:\n  candlemark places Golden\n  candlemark places 40.0 -105.3");
     if (arguments.empty()) {
         return Notice{.text = program.help(), .is_error = true};
     }
@@ -116,6 +138,9 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
         return Notice{.text = "candlemark: " + units::quote(error.what(), longest_complaint) +
                               "\nAsk candlemark --help for what can be asked.\n",
                       .is_error = true};
+    }
+    if (places->parsed()) {
+        return places_notice(asked);
     }
     return request;
 }

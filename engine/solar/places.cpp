@@ -101,15 +101,30 @@ std::string listed(const std::vector<std::string_view>& names) {
     return text;
 }
 
-std::vector<std::string_view> names_like(std::string_view typed) {
+// "CO" of "Boulder CO" and of "Boulder, CO".
+std::string_view state_of(std::string_view name) {
+    const std::size_t space = name.rfind(' ');
+    if (space == std::string_view::npos || name.size() - space != 3) return {};
+    return name.substr(space + 1);
+}
+
+// Names that may be meant: spelt alike but for a slip or two, or in the state that was typed.
+std::vector<std::string_view> names_meant(std::string_view typed) {
     std::vector<std::pair<int, std::string_view>> ranked;
-    for (const KnownPlace& place : known_places())
-        ranked.emplace_back(changes_needed(typed, place.name), place.name);
+    const int slips = typed.size() < 6 ? 1 : 2;
+    for (const KnownPlace& place : known_places()) {
+        const int changes = changes_needed(typed, place.name);
+        const std::string_view state = state_of(typed);
+        const bool same_state = !state.empty() && state_of(place.name).size() == state.size() &&
+                                begins_with(state_of(place.name), state);
+        if (changes <= slips || same_state)
+            ranked.emplace_back(changes <= slips ? changes : 100, place.name);
+    }
     std::stable_sort(ranked.begin(), ranked.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<std::string_view> names;
-    for (std::size_t i = 0; i < 3 && i < ranked.size(); ++i)
-        names.push_back(ranked[i].second);
+    for (const auto& [rank, name] : ranked)
+        names.push_back(name);
     return names;
 }
 
@@ -130,16 +145,28 @@ Result<KnownPlace> known_place(std::string_view typed) {
         found = &place;
     }
     if (fitting.size() == 1 && !typed.empty()) return *found;
-    if (fitting.empty())
+    if (fitting.empty()) {
+        const auto meant = names_meant(typed);
+        const std::string otherwise =
+            "latitude and longitude, and the nearest place is taken with its distance; "
+            "\"candlemark places\" lists all";
         return fail({.where = "place.name",
                      .found = fmt::format("\"{}\" is not a built-in place", typed),
-                     .remedy = fmt::format("one of {}, or give latitude, longitude, elevation, "
-                                           "utc_offset and irradiation",
-                                           listed(names_like(typed)))});
+                     .remedy = meant.empty()
+                                   ? "give " + otherwise
+                                   : fmt::format("give {}, or {}", listed(meant), otherwise)});
+    }
     return fail(
         {.where = "place.name",
          .found = fmt::format("\"{}\" is the beginning of {} places", typed, fitting.size()),
          .remedy = fmt::format("write out one of {}", listed(fitting))});
+}
+
+std::vector<KnownPlace> places_beginning(std::string_view name) {
+    std::vector<KnownPlace> found;
+    for (const KnownPlace& place : known_places())
+        if (begins_with(place.name, name)) found.push_back(place);
+    return found;
 }
 
 Length distance_between(Coordinates a, Coordinates b) {
@@ -152,13 +179,18 @@ Length distance_between(Coordinates a, Coordinates b) {
     return 2.0 * 6371000.0 * std::asin(std::min(1.0, std::sqrt(haversine))) * metre;
 }
 
+std::vector<NearbyPlace> nearest_known_places(Coordinates at, std::size_t count) {
+    std::vector<NearbyPlace> places;
+    for (const KnownPlace& place : known_places())
+        places.push_back({place, distance_between(place.at, at)});
+    std::stable_sort(places.begin(), places.end(),
+                     [](const auto& a, const auto& b) { return a.distance < b.distance; });
+    if (places.size() > count) places.erase(places.begin() + std::ptrdiff_t(count), places.end());
+    return places;
+}
+
 NearbyPlace nearest_known_place(Coordinates at) {
-    const auto& places = known_places();
-    const auto nearest =
-        std::min_element(places.begin(), places.end(), [&](const auto& a, const auto& b) {
-            return distance_between(a.at, at) < distance_between(b.at, at);
-        });
-    return {*nearest, distance_between(nearest->at, at)};
+    return nearest_known_places(at, 1).front();
 }
 
 }  // namespace solar

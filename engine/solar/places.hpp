@@ -30,8 +30,12 @@ struct KnownPlace {
 [[nodiscard]] const std::vector<KnownPlace>& known_places();
 
 // By name or the beginning of one, whatever the case.
-//   fails  at "place.name": unknown (the nearest names are suggested) or the beginning of several
+//   fails  at "place.name": the beginning of several, or unknown; then names are offered that may
+//          be meant, by their spelling or because they lie in the same state, and none by chance
 [[nodiscard]] units::Result<KnownPlace> known_place(std::string_view name);
+
+// All whose names begin so, whatever the case, in the table's order.
+[[nodiscard]] std::vector<KnownPlace> places_beginning(std::string_view name);
 
 struct NearbyPlace {
     KnownPlace place;
@@ -39,6 +43,9 @@ struct NearbyPlace {
 };
 
 [[nodiscard]] NearbyPlace nearest_known_place(Coordinates at);
+
+// The nearest rows, the nearest first; as many as there are, at most `count`.
+[[nodiscard]] std::vector<NearbyPlace> nearest_known_places(Coordinates at, std::size_t count);
 
 // Beyond either of these a place's figures stand for another spot only with a caution: ours.
 inline constexpr units::Length farthest_of_its_kind = 100e3 * units::metre;

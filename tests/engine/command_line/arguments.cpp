@@ -1,4 +1,5 @@
 #include "command_line/arguments.hpp"
+
 #include "command_line/questions.hpp"
 
 namespace {
@@ -66,6 +67,21 @@ TEST(arguments, help_and_version_are_answers) {
     }
     EXPECT_THAT(notice({"--help"}).text, HasSubstr("Example"));
     EXPECT_THAT(notice({"outage", "--help"}).text, HasSubstr("--set"));
+}
+
+TEST(arguments, places_are_listed_found_by_name_and_by_nearness) {
+    EXPECT_THAT(notice({"places"}).text, HasSubstr("Golden CO"));
+    EXPECT_THAT(notice({"places"}).text, HasSubstr("\nNZ  "));
+    EXPECT_THAT(notice({"places", "gold"}).text, HasSubstr("Golden CO, US: 39.74 N 105.18 W"));
+    // Boulder, 31 km to the north.
+    for (const auto& where : std::vector<std::vector<std::string>>{{"places", "40.015", "-105.27"},
+                                                                   {"places", "40.015, -105.27"}}) {
+        EXPECT_FALSE(notice(where).is_error) << notice(where).text;
+        EXPECT_THAT(notice(where).text.substr(0, 20), HasSubstr("31 km  Golden"));
+    }
+    EXPECT_TRUE(notice({"places", "Boulder", "CO"}).is_error);
+    EXPECT_THAT(notice({"places", "Boulder", "CO"}).text, HasSubstr("\"Golden CO\""));
+    EXPECT_TRUE(notice({"places", "95", "0"}).is_error);
 }
 
 }  // namespace

@@ -45,6 +45,27 @@ TEST(places, a_misspelt_name_gets_the_nearest_ones) {
     EXPECT_FALSE(known_place(""));
 }
 
+TEST(places, a_name_that_is_unknown_gets_places_that_may_be_meant_and_no_others) {
+    const auto remedy = [](const char* typed) { return known_place(typed).error()[0].remedy; };
+    // Spelt alike, but in other states: "Baltimore MD", "Boise ID".
+    for (const char* boulder : {"Boulder CO", "Boulder, CO"}) {
+        EXPECT_NE(remedy(boulder).find("\"Golden CO\""), std::string::npos) << remedy(boulder);
+        EXPECT_EQ(remedy(boulder).find("ID\""), std::string::npos) << remedy(boulder);
+    }
+    EXPECT_EQ(remedy("Timbuktu").find("\"Tu"), std::string::npos) << remedy("Timbuktu");
+    EXPECT_NE(remedy("Timbuktu").find("give latitude and longitude"), std::string::npos);
+}
+
+TEST(places, the_nearest_rows_come_in_order_of_their_distance) {
+    const auto near = nearest_known_places({40.015 * degree, -105.27 * degree}, 3);  // Boulder CO
+    ASSERT_EQ(near.size(), 3u);
+    EXPECT_EQ(near[0].place.name, "Golden CO");
+    EXPECT_NEAR(near[0].distance / metre, 31.4e3, 1e3);  // 0.273 and 0.091 degrees, by hand
+    EXPECT_LE(near[0].distance, near[1].distance);
+    EXPECT_LE(near[1].distance, near[2].distance);
+    EXPECT_EQ(nearest_known_places({}, 1000).size(), known_places().size());
+}
+
 TEST(places, the_nearest_place_comes_with_its_distance) {
     const NearbyPlace near = nearest_known_place({41.88 * degree, -87.63 * degree});
     EXPECT_EQ(near.place.name, "Chicago IL");
