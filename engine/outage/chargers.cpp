@@ -149,7 +149,7 @@ scenario::Findings charger_findings(const scenario::Scenario& scenario,
         }
         const auto& rating = scenario.chargers[i].generator_rating;
         if (rating && charger.kind == ChargerKind::generator) {
-            const ApparentPower bears(*rating);
+            const ApparentPower bears = *rating;
             if (charger.apparent > bears)
                 find(Severity::stop,
                      fmt::format("it draws {} at {}, and the generator gives {}",

@@ -30,7 +30,7 @@ std::optional<Link> LinkForm::read(Reading& reading, const Spot& spot) const {
     constexpr std::string_view remedy =
         "give each link one of fuse, switch, wire, connector, outlet";
     if (spot.node->kind != Node::Kind::table) {
-        refuse_no_table(reading, spot, example());
+        refuse_no_table(reading, spot, example(), {});
         return std::nullopt;
     }
     std::vector<std::string_view> parts;

@@ -95,6 +95,20 @@ std::string_view without_per(std::string_view text, std::string_view per) {
     return same ? text.substr(0, slash) : text;
 }
 
+// Whether two texts are the same words: capitals, blanks, hyphens and underscores do not count.
+bool same_words(std::string_view a, std::string_view b) {
+    const auto letters = [](std::string_view text) {
+        std::string kept;
+        for (const char c : text) {
+            if (c != ' ' && c != '-' && c != '_') {
+                kept += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            }
+        }
+        return kept;
+    };
+    return letters(a) == letters(b);
+}
+
 // The first character of a text that acts or is not seen, as it is made visible; empty when there
 // is none.
 std::string first_unseen(std::string_view text) {
@@ -201,7 +215,9 @@ std::optional<int> WholeForm::read(Reading& reading, const Spot& spot) const {
         const bool little = node.whole < least;
         reading.refuse(
             spot, fmt::format("found {}, which is too {}", shown(node), little ? "little" : "much"),
-            range);
+            node.whole == 0 && !instead_of_nothing.empty()
+                ? fmt::format("{}; or {}", range, instead_of_nothing)
+                : range);
         return std::nullopt;
     }
     return static_cast<int>(node.whole);
@@ -280,13 +296,21 @@ Ends ends_of_words(const std::vector<std::string_view>& words) {
 }
 
 std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
-                                       const std::vector<std::string_view>& words) {
+                                       const std::vector<std::string_view>& words,
+                                       const std::vector<OtherWord>& others) {
     const Node& node = *spot.node;
     if (node.kind == Kind::text) {
         const auto chosen = std::ranges::find(words, node.text);
         if (chosen != words.end()) {
             return static_cast<std::size_t>(chosen - words.begin());
         }
+    }
+    const auto other = std::ranges::find_if(others, [&](const OtherWord& known) {
+        return node.kind == Kind::text && same_words(known.word, node.text);
+    });
+    if (other != others.end()) {
+        reading.refuse(spot, found_kind(node), std::string(other->remedy));
+        return std::nullopt;
     }
     const std::string_view nearest = node.kind == Kind::text ? nearest_word(node.text, words) : "";
     reading.refuse(spot, found_kind(node),
@@ -431,7 +455,7 @@ bool is_list_within(Reading& reading, const Spot& spot, std::size_t most,
                     std::string_view example) {
     const Node& node = *spot.node;
     if (node.kind != Kind::list) {
-        if (node.kind == Kind::text || node.kind == Kind::whole) {
+        if (node.kind == Kind::text || node.kind == Kind::whole || node.kind == Kind::table) {
             return true;
         }
         reading.refuse(spot, found_kind(node), fmt::format("give a list, such as {}", example));

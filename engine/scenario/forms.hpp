@@ -99,6 +99,7 @@ struct WholeForm {
     using Value = int;
     int least = 1;
     int most = 1000;
+    std::string_view instead_of_nothing = {};  // what to do who wrote 0, where 1 is the least
 
     [[nodiscard]] std::string example() const { return std::to_string(least); }
     [[nodiscard]] std::string limits() const;
@@ -131,8 +132,15 @@ struct WordsForm {
     [[nodiscard]] std::string print(const std::string& value) const;
 };
 
+// A word that people write in the place of one that is known, and what to give then.
+struct OtherWord {
+    std::string_view word;
+    std::string_view remedy;
+};
+
 [[nodiscard]] std::optional<std::size_t> read_choice(Reading&, const Spot&,
-                                                     const std::vector<std::string_view>& words);
+                                                     const std::vector<std::string_view>& words,
+                                                     const std::vector<OtherWord>& others = {});
 
 // One of a few words.
 template <class Kind>
@@ -140,12 +148,13 @@ struct ChoiceForm {
     using Value = Kind;
     std::vector<std::string_view> words;
     std::vector<Kind> kinds;
+    std::vector<OtherWord> others = {};
 
     [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
     [[nodiscard]] std::string limits() const { return limits_of_words(words); }
     [[nodiscard]] Ends ends() const { return ends_of_words(words); }
     [[nodiscard]] std::optional<Kind> read(Reading& reading, const Spot& spot) const {
-        const std::optional<std::size_t> chosen = read_choice(reading, spot, words);
+        const std::optional<std::size_t> chosen = read_choice(reading, spot, words, others);
         return chosen ? std::optional(kinds[*chosen]) : std::nullopt;
     }
     [[nodiscard]] std::string print(const Kind& value) const {
@@ -159,9 +168,10 @@ struct ChoiceForm {
 };
 
 template <class Kind>
-[[nodiscard]] ChoiceForm<Kind> one_of(
-    const std::vector<std::pair<std::string_view, Kind>>& choices) {
+[[nodiscard]] ChoiceForm<Kind> one_of(const std::vector<std::pair<std::string_view, Kind>>& choices,
+                                      std::vector<OtherWord> others = {}) {
     ChoiceForm<Kind> form;
+    form.others = std::move(others);
     for (const auto& [word, kind] : choices) {
         form.words.push_back(word);
         form.kinds.push_back(kind);

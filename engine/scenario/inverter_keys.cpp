@@ -6,6 +6,9 @@
 namespace scenario {
 namespace {
 
+// What is sold as a modified sine is a square wave with a pause.
+constexpr std::string_view stepped = "write quasi_square";
+
 // A multiple of the continuous rating: a share that goes beyond the whole.
 struct MultipleForm {
     using Value = units::Share;
@@ -144,7 +147,16 @@ const Description<Inverter>& describe<Inverter>() {
                 from_to(50.0 * units::volt, 500.0 * units::volt, "120 V")),
             key<&Inverter::waveform>({.name = "waveform"},
                                      one_of<Waveform>({{"sine", Waveform::sine},
-                                                       {"quasi_square", Waveform::quasi_square}})),
+                                                       {"quasi_square", Waveform::quasi_square}},
+                                                      {{"modified sine", stepped},
+                                                       {"modified sine wave", stepped},
+                                                       {"modified", stepped},
+                                                       {"square", stepped},
+                                                       {"stepped", stepped},
+                                                       {"pure sine", "write sine"},
+                                                       {"pure sine wave", "write sine"},
+                                                       {"true sine", "write sine"},
+                                                       {"sine wave", "write sine"}})),
             key<&Inverter::cable_resistance>(
                 {.name = "cable_resistance"},
                 from_to(units::Resistance(), 1.0 * units::ohm, "1 mohm")),

@@ -20,6 +20,7 @@ enum class Evidence { metered, label, guess };
 struct MeteredUse {
     units::Energy energy;
     units::Duration over;
+    std::optional<units::Temperature> room;  // mean warmth of its room while the meter ran
 };
 struct YearlyLabel {
     units::Power average;  // 450 kWh/yr is 51.3 W
@@ -67,6 +68,9 @@ struct Motor {
     std::optional<int> rope_layer;     // 1 is the first on the drum
 };
 
+// What a load keeps cold, for its draw follows the warmth of its room.
+enum class KeepsCold { nothing, refrigerator, refrigerator_freezer, freezer };
+
 struct Load {
     std::string name;
     Outlet from = Outlet::ac;
@@ -75,13 +79,17 @@ struct Load {
     std::vector<units::DailySpan> hours;  // empty: at all hours
     std::vector<int> days;                // days of the outage, 1 is the first; empty: every day
     int count = 1;
-    int priority = 3;  // 1 life and health … 5 work
+    int priority = 3;  // 1 life and health, 2 property, 3 word and light, 4 comfort, 5 work
     std::optional<Evidence> evidence;
     std::optional<units::PowerFactor> power_factor;
     std::optional<units::Efficiency> converter_efficiency;  // of a 12 V or USB adaptor
-    std::optional<bool> medical;
-    std::optional<std::string> like;  // a row of the appliance library
+    std::optional<bool> medical;  // that of its row of the appliance library, where silent
+    std::optional<KeepsCold> keeps_cold;
+    std::optional<units::Temperature> room;                  // in which it stands during the outage
+    std::optional<units::Duration> age;                      // since it was made
+    std::optional<std::string> like;                         // a row of the appliance library
     std::optional<units::Range<units::Power>> listed_power;  // of that row, where the draw is its
+    bool usual_hours = false;  // `hours` are those of that row: a guess, others are as likely
     std::optional<Motor> motor;
 };
 

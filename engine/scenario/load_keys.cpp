@@ -12,6 +12,55 @@ constexpr std::string_view give_a_draw =
     "plug-in "
     "meter; the rating belongs to [[circuit]], as links = [{fuse = \"15 A\"}]";
 
+constexpr std::string_view duty_is_a_cycle =
+    "the part of the time that a load is on is said by its cycle";
+constexpr std::string_view give_a_cycle =
+    "write runs = {on = \"15 min\", every = \"45 min\"}: 30 % is on for 13.5 min of every 45 min";
+
+// The mean of a yearly label. A year's energy without the year, or a month's, is shown as the label
+// would have it.
+struct YearlyLabelForm {
+    using Value = YearlyLabel;
+    OnlyMemberForm<YearlyLabel, QuantityForm<units::Power>> inner =
+        as<YearlyLabel>(positive_to(20'000.0 * units::watt, "450 kWh/yr"));
+
+    [[nodiscard]] std::string example() const { return inner.example(); }
+    [[nodiscard]] std::string limits() const { return inner.limits(); }
+    [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] std::string print(const Value& value) const { return inner.print(value); }
+    [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
+        if (spot.node->kind == Node::Kind::text && refused_with_its_year(reading, spot)) {
+            return std::nullopt;
+        }
+        return inner.read(reading, spot);
+    }
+
+  private:
+    static bool refused_with_its_year(Reading& reading, const Spot& spot) {
+        std::string_view text = spot.node->text;
+        double years = 1.0;
+        for (const std::string_view month : {"/month", "/mo", " a month", " per month"}) {
+            if (text.ends_with(month)) {
+                text.remove_suffix(month.size());
+                years = 12.0;
+                break;
+            }
+        }
+        const units::Result<units::Energy> energy = units::read<units::Energy>(text);
+        if (!energy) {
+            return false;
+        }
+        reading.refuse(spot,
+                       fmt::format("found {}, {}", shown(*spot.node),
+                                   years > 1.0 ? "which is energy in a month"
+                                               : "which does not say in what time"),
+                       fmt::format("write \"{:.6g} kWh/yr\" if it is what the label gives for a "
+                                   "year",
+                                   years * (*energy / (1000.0 * units::watt_hour))));
+        return true;
+    }
+};
+
 // A reading shorter than this may miss whole cycles, and the defrost of a refrigerator.
 //   common practice, no source
 constexpr units::Duration shortest_metering = 12.0 * units::hour;
@@ -50,6 +99,16 @@ void check_draw(Reading& reading, const Spot& spot, const Load& load) {
 
 void check_load(Reading& reading, const Spot& spot, const Load& load) {
     check_draw(reading, spot, load);
+    if (load.age && load.draw && !std::holds_alternative<YearlyLabel>(*load.draw)) {
+        reading.warn(spot.at(*spot.node->find("age"), "age"),
+                     "age counts only where the draw is that of a yearly label",
+                     "take it out, or give label in the place of the other figure");
+    }
+    if (load.priority == 1 && !load.medical && !load.like) {
+        reading.warn(spot.at(*spot.node->find("priority"), "priority"),
+                     "1 is life and health, and nothing says whether a medical device is meant",
+                     "add medical = true if somebody's health depends on it, otherwise false");
+    }
     const auto* metered = load.draw ? std::get_if<MeteredUse>(&*load.draw) : nullptr;
     const bool cycles = load.runs.has_value() || load.motor.has_value();
     if (metered != nullptr && cycles && metered->over < shortest_metering) {
@@ -91,7 +150,10 @@ const Description<MeteredUse>& describe<MeteredUse>() {
                 {.name = "energy", .demand = Demand::required},
                 from_to(0.001 * units::watt_hour, 1e6 * units::watt_hour, "1.9 kWh")),
             key<&MeteredUse::over>({.name = "over", .demand = Demand::required},
-                                   from_to(1.0 * units::minute, 366.0 * units::day, "31 h"))),
+                                   from_to(1.0 * units::minute, 366.0 * units::day, "31 h")),
+            key<&MeteredUse::room>(
+                {.name = "room", .silent = "22 degC, where what keeps cold was metered"},
+                from_to(units::celsius(0.0), units::celsius(50.0), "22 degC"))),
         .check = check_metered};
     return description;
 }
@@ -123,6 +185,7 @@ const Description<DutyCycle>& describe<DutyCycle>() {
                                    from_to(1.0 * units::second, 60.0 * units::day, "45 min")),
             key<&DutyCycle::starts_at>({.name = "starts_at"},
                                        from_to(units::Duration(), 60.0 * units::day, "10 min"))),
+        .mistakes = {{"duty", duty_is_a_cycle, give_a_cycle}},
         .check = check_runs};
     return description;
 }
@@ -182,9 +245,8 @@ const Description<Load>& describe<Load>() {
                                      as<StatedPower>(positive_to(100'000.0 * units::watt, "60 W"))),
             key_of_kind<&Load::draw>({.name = "metered", .silent = "its draw is given another way"},
                                      TableForm<MeteredUse>()),
-            key_of_kind<&Load::draw>(
-                {.name = "label", .silent = "its draw is given another way"},
-                as<YearlyLabel>(positive_to(20'000.0 * units::watt, "450 kWh/yr"))),
+            key_of_kind<&Load::draw>({.name = "label", .silent = "its draw is given another way"},
+                                     YearlyLabelForm()),
             key_of_kind<&Load::draw>(
                 {.name = "nameplate", .silent = "its draw is given another way"},
                 TableForm<Nameplate>()),
@@ -193,8 +255,12 @@ const Description<Load>& describe<Load>() {
             key<&Load::hours>({.name = "hours", .silent = "at all hours"}, list_of(SpanForm())),
             key<&Load::days>({.name = "days", .silent = "every day"},
                              list_of(WholeForm{1, 60}, 60)),
-            key<&Load::count>({.name = "count", .silent = "one"}, WholeForm{1, 1000}),
-            key<&Load::priority>({.name = "priority", .silent = "3, word and light"},
+            key<&Load::count>(
+                {.name = "count", .silent = "one"},
+                WholeForm{1, 1000, "take the load out of the file, or put a # before its lines"}),
+            key<&Load::priority>({.name = "priority",
+                                  .silent = "3; 1 is life and health, 2 property, 3 word and "
+                                            "light, 4 comfort, 5 work; 5 is switched off first"},
                                  WholeForm{1, 5}),
             key<&Load::evidence>({.name = "evidence", .silent = "as its draw is given"},
                                  one_of<Evidence>({{"metered", Evidence::metered},
@@ -206,13 +272,34 @@ const Description<Load>& describe<Load>() {
             key<&Load::converter_efficiency>(
                 {.name = "converter_efficiency"},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.9")),
-            key<&Load::medical>({.name = "medical", .silent = "not medical"}, TruthForm()),
+            key<&Load::medical>(
+                {.name = "medical",
+                 .silent = "as the appliance named by like; otherwise not medical, whatever its "
+                           "priority"},
+                TruthForm()),
+            key<&Load::keeps_cold>(
+                {.name = "keeps_cold",
+                 .silent = "as the appliance of the list named by like or by its own name; otherwise "
+                           "a refrigerator_freezer with a compressor_rsir or compressor_csir motor, "
+                           "nothing without"},
+                one_of<KeepsCold>({{"nothing", KeepsCold::nothing},
+                                   {"refrigerator", KeepsCold::refrigerator},
+                                   {"refrigerator_freezer", KeepsCold::refrigerator_freezer},
+                                   {"freezer", KeepsCold::freezer}})),
+            key<&Load::room>({.name = "room",
+                              .silent = "outage.room_temperature, or 22 degC; counts for what "
+                                        "keeps cold"},
+                             from_to(units::celsius(-40.0), units::celsius(60.0), "35 degC")),
+            key<&Load::age>({.name = "age", .silent = "new; counts beside label"},
+                            from_to(units::Duration(), 60.0 * 365.0 * units::day, "10 yr")),
             key<&Load::like>(
                 {.name = "like", .silent = "nothing is taken from the list of appliances"},
                 WordsForm{.sample = "refrigerator"}),
             key<&Load::motor>({.name = "motor", .silent = "no motor"}, TableForm<Motor>())),
         .mistakes = {{"fuse", fuse_is_a_limit, give_a_draw},
                      {"breaker", fuse_is_a_limit, give_a_draw},
+                     {"duty", duty_is_a_cycle, give_a_cycle},
+                     {"duty_cycle", duty_is_a_cycle, give_a_cycle},
                      {"fuse_rating", fuse_is_a_limit, give_a_draw},
                      {"breaker_rating", fuse_is_a_limit, give_a_draw}},
         .check = check_load};

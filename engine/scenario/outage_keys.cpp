@@ -7,6 +7,31 @@ namespace scenario {
 
 using units::celsius;
 
+namespace {
+
+// Plates of generators give volt-amperes or watts; a plate's watts are taken at power factor 1.
+struct PlateRatingForm {
+    using Value = units::ApparentPower;
+    QuantityForm<units::ApparentPower> inner =
+        from_to(units::ApparentPower(1.0 * units::watt),
+                units::ApparentPower(100'000.0 * units::watt), "2000 VA");
+
+    [[nodiscard]] std::string example() const { return inner.example(); }
+    [[nodiscard]] std::string limits() const { return inner.limits() + ", or in W"; }
+    [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] std::string print(const Value& value) const { return inner.print(value); }
+    [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
+        if (spot.node->kind == Node::Kind::text && units::read<units::Power>(spot.node->text)) {
+            const auto watts =
+                from_to(1.0 * units::watt, 100'000.0 * units::watt, "2000 W").read(reading, spot);
+            return watts ? std::optional(Value(*watts)) : std::nullopt;
+        }
+        return inner.read(reading, spot);
+    }
+};
+
+}  // namespace
+
 template <>
 const Description<Outage>& describe<Outage>() {
     static const Description<Outage> description = {
@@ -81,9 +106,7 @@ const Description<Charger>& describe<Charger>() {
             key<&Charger::power_factor>(
                 {.name = "power_factor"},
                 from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.65")),
-            key<&Charger::generator_rating>(
-                {.name = "generator_rating"},
-                from_to(1.0 * units::watt, 100'000.0 * units::watt, "2000 W")))};
+            key<&Charger::generator_rating>({.name = "generator_rating"}, PlateRatingForm()))};
     return description;
 }
 

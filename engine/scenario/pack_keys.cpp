@@ -30,6 +30,15 @@ struct AgeForm : ChoiceForm<Age> {
     }
 };
 
+constexpr std::string_view lithium =
+    "write lifepo4 where the cells are lithium iron phosphate (12.8 V a pack of four); other "
+    "lithium cells are not known here";
+constexpr std::string_view lead =
+    "write flooded where cells can be topped up, agm where the label says so or the case is sealed "
+    "with the acid in mats, gel where it says gel";
+constexpr std::string_view sealed =
+    "write agm or gel, as the label says; most sealed batteries are agm";
+
 // A test of one's own may find a little more than the label, and a worn-out pack little of it; what
 // lies further off is a slip of the pen. Common practice, no source; the same of the wells.
 void check_tested(Reading& reading, const Spot& spot, const Pack& pack) {
@@ -136,7 +145,21 @@ const Description<Pack>& describe<Pack>() {
                 one_of<Chemistry>({{"lifepo4", Chemistry::lifepo4},
                                    {"agm", Chemistry::agm},
                                    {"gel", Chemistry::gel},
-                                   {"flooded", Chemistry::flooded}})),
+                                   {"flooded", Chemistry::flooded}},
+                                  {{"lithium", lithium},
+                                   {"li-ion", lithium},
+                                   {"lithium-ion", lithium},
+                                   {"LFP", "write lifepo4"},
+                                   {"LiFePO", "write lifepo4"},
+                                   {"lithium iron phosphate", "write lifepo4"},
+                                   {"lead", lead},
+                                   {"lead acid", lead},
+                                   {"SLA", sealed},
+                                   {"VRLA", sealed},
+                                   {"sealed", sealed},
+                                   {"sealed lead acid", sealed},
+                                   {"wet", "write flooded"},
+                                   {"deep cycle", lead}})),
             key<&Pack::capacity>(
                 {.name = "capacity", .demand = Demand::required, .copied = relatives},
                 from_to(0.5 * units::ampere_hour, 10'000.0 * units::ampere_hour, "100 Ah")),

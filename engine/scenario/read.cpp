@@ -53,9 +53,8 @@ units::Errors unknown_on_the_command_line(const Reading& reading, const Overridd
     units::Errors errors;
     for (const units::Error& unknown : reading.unknown()) {
         for (std::size_t i = 0; i < overridden.paths.size(); ++i) {
-            const bool on_the_way = overridden.paths[i] == unknown.where ||
-                                    overridden.paths[i].starts_with(unknown.where + '.');
-            if (on_the_way) {
+            const std::string& path = overridden.paths[i];
+            if (path == unknown.where || path.starts_with(unknown.where + '.')) {
                 errors.push_back(unknown);
                 errors.back().file = written(overridden.made[i]);
                 errors.back().line = 0;
@@ -64,6 +63,22 @@ units::Errors unknown_on_the_command_line(const Reading& reading, const Overridd
         }
     }
     return errors;
+}
+
+bool is_of(const Overridden& overridden, const units::Error& unknown) {
+    return std::ranges::any_of(overridden.paths, [&](const std::string& path) {
+        return path == unknown.where || path.starts_with(unknown.where + '.');
+    });
+}
+
+// Whoever mends a file that is refused sees its misspelt words in the same list.
+void append_unknown_of_the_file(const Reading& reading, const Overridden& overridden,
+                                units::Errors& errors) {
+    for (const units::Error& unknown : reading.unknown()) {
+        if (!is_of(overridden, unknown)) {
+            errors.push_back(unknown);
+        }
+    }
 }
 
 bool is_blank(std::string_view bytes) {
@@ -115,6 +130,7 @@ units::Result<ReadScenario> read_scenario(std::string_view bytes, std::string fi
     std::ranges::move(reading.errors(), std::back_inserter(errors));
     std::ranges::move(unknown_on_the_command_line(reading, overridden), std::back_inserter(errors));
     if (!errors.empty()) {
+        append_unknown_of_the_file(reading, overridden, errors);
         std::ranges::stable_sort(errors, {}, &units::Error::line);
         return units::fail(std::move(errors));
     }

@@ -38,7 +38,7 @@ struct Charger {
     std::vector<int> days;
     std::optional<units::Efficiency> efficiency;
     std::optional<units::PowerFactor> power_factor;
-    std::optional<units::Power> generator_rating;
+    std::optional<units::ApparentPower> generator_rating;  // watts of a plate count as volt-amperes
 };
 
 struct Storage {

@@ -19,7 +19,41 @@ void warn_of_unknown_key(Reading& reading, const Spot& table, const Entry& entry
                                                           fmt::join(known, ", ")));
 }
 
-void refuse_no_table(Reading& reading, const Spot& spot, std::string_view example) {
+namespace {
+
+// "1.9 kWh / 31 h" or "120 V, 1.5 A" as the table that was meant; empty where the parts of the text
+// are not as many as the keys.
+std::string as_table(const Node& node, const std::vector<std::string_view>& required) {
+    if (node.kind != Node::Kind::text || required.size() < 2) {
+        return {};
+    }
+    std::vector<std::string> parts(1);
+    for (const char c : node.text) {
+        if (c == '/' || c == ',') {
+            parts.emplace_back();
+        } else if (c != ' ' || !parts.back().empty()) {
+            parts.back() += c;
+        }
+    }
+    if (parts.size() != required.size()) {
+        return {};
+    }
+    std::string table = "{";
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        parts[i].erase(parts[i].find_last_not_of(' ') + 1);
+        if (parts[i].empty()) {
+            return {};
+        }
+        table += fmt::format("{}{} = {}", i > 0 ? ", " : "", required[i],
+                             in_quotes(units::quote(parts[i])));
+    }
+    return table + '}';
+}
+
+}  // namespace
+
+void refuse_no_table(Reading& reading, const Spot& spot, std::string_view example,
+                     const std::vector<std::string_view>& required) {
     const bool doubled =
         spot.node->kind == Node::Kind::list && spot.node->form == Node::Form::header;
     if (doubled) {
@@ -27,8 +61,10 @@ void refuse_no_table(Reading& reading, const Spot& spot, std::string_view exampl
                        fmt::format("write [{}], once", spot.path));
         return;
     }
+    const std::string meant = as_table(*spot.node, required);
     reading.refuse(spot, fmt::format("found {}", shown(*spot.node)),
-                   fmt::format("give several keys together, such as {}", example));
+                   meant.empty() ? fmt::format("give several keys together, such as {}", example)
+                                 : fmt::format("write {}", meant));
 }
 
 bool is_list_of_tables(Reading& reading, const Spot& spot, std::string_view label,

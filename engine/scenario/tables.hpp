@@ -10,7 +10,9 @@ namespace scenario {
 
 void warn_of_unknown_key(Reading&, const Spot& table, const Entry&,
                          const std::vector<std::string_view>& known);
-void refuse_no_table(Reading&, const Spot&, std::string_view example);
+// A text whose parts could be the required keys is shown as the table it would be.
+void refuse_no_table(Reading&, const Spot&, std::string_view example,
+                     const std::vector<std::string_view>& required);
 [[nodiscard]] bool is_list_of_tables(Reading&, const Spot&, std::string_view label,
                                      std::size_t most);
 [[nodiscard]] std::string key_in_path(std::string_view name);  // in quotes where it needs them
@@ -153,7 +155,13 @@ struct TableForm {
     [[nodiscard]] Ends ends() const { return ends_inside<Table>(); }
     [[nodiscard]] std::optional<Table> read(Reading& reading, const Spot& spot) const {
         if (spot.node->kind != Node::Kind::table) {
-            refuse_no_table(reading, spot, example());
+            std::vector<std::string_view> required;
+            for (const AKey<Table>& key : describe<Table>().keys) {
+                if (key->words.demand == Demand::required) {
+                    required.push_back(key->words.name);
+                }
+            }
+            refuse_no_table(reading, spot, example(), required);
             return std::nullopt;
         }
         return read_table<Table>(reading, spot);

@@ -73,7 +73,7 @@ TEST(chargers, a_generator_too_small_for_its_charger_is_a_stop) {
     EXPECT_FALSE(says(outage::plan_outage(with(generator))->findings, scenario::Severity::stop,
                       "generator"));
     auto small = with(generator);
-    small.chargers[0].generator_rating = 400.0 * watt;
+    small.chargers[0].generator_rating = units::ApparentPower(400.0 * watt);
     EXPECT_TRUE(
         says(outage::plan_outage(small)->findings, scenario::Severity::stop, "generator gives"));
 }

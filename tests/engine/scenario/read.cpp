@@ -124,6 +124,9 @@ TEST(read, every_key_of_the_format_is_read) {
     // 450 kWh over the 8766 h of a mean year, or the 8760 h of a common one.
     EXPECT_NEAR(std::get<scenario::YearlyLabel>(plan.loads.at(0).draw.value()).average / watt,
                 51.35, 0.03);
+    EXPECT_EQ(plan.loads.at(0).keeps_cold, scenario::KeepsCold::freezer);
+    EXPECT_EQ(plan.loads.at(0).room, celsius(35.0));
+    EXPECT_EQ(plan.loads.at(0).age, 8.0 * 365.0 * day);
     EXPECT_EQ(std::get<scenario::Nameplate>(plan.loads.at(1).draw.value()).current, 9.8 * ampere);
     EXPECT_EQ(plan.loads.at(1).runs->starts_at, 5.0 * minute);
     // Half a horsepower of 745.7 W [NIST SP 811] B.8.
@@ -212,7 +215,7 @@ power = "minus two"
     EXPECT_EQ(errors[0].line, 4);
     EXPECT_EQ(errors[0].file, "plan.toml");
     EXPECT_EQ(errors[1].where, "pack[0].chemistry");
-    EXPECT_THAT(errors[1].remedy, HasSubstr("lifepo4, agm, gel, flooded"));
+    EXPECT_THAT(errors[1].remedy, HasSubstr("agm where the label says so"));
     EXPECT_EQ(errors[2].where, "pack[0].capacity");
     EXPECT_EQ(errors[2].line, 8);
     EXPECT_THAT(errors[2].found, HasSubstr("100 Wh, which is energy"));

@@ -202,6 +202,9 @@ priority = 2
 evidence = "label"
 power_factor = "0.7"
 medical = false
+keeps_cold = "freezer"
+room = "35 degC"
+age = "8 yr"
 
 [[load]]
 name = "pump"
