@@ -28,8 +28,12 @@ namespace {
 using report::Answer;
 using scenario::ReadScenario;
 
-Outcome unusable(const units::Errors& errors) {
+// In words beside the answer; a program that asked for JSON finds them in its place too.
+Outcome unusable(const units::Errors& errors, const Request& request) {
     Outcome outcome{.status = Status::unusable};
+    if (request.face == Face::json) {
+        outcome.output = report::in_json(request.file, errors);
+    }
     for (const auto& error : errors) {
         outcome.errors += units::print(error) + "\n";
     }
@@ -83,17 +87,18 @@ units::Errors no_folders(const std::vector<std::string>& named) {
 Outcome answer(const Request& request, const Surroundings& around) {
     auto read = read_request(request, around);
     if (!read) {
-        return unusable(read.error());
+        return unusable(read.error(), request);
     }
     warn_of_what_is_left_unsaid(*read);
     const auto answer = request.question->ask(*read, request);
     if (!answer) {
-        return unusable(scenario::placed(answer.error(), *read));
+        return unusable(scenario::placed(answer.error(), *read), request);
     }
     if (request.face == Face::svg && !answer->wiring) {
         return unusable({{.where = "--as",
                           .found = "this answer has no picture",
-                          .remedy = "ask for it as text, json, csv or html"}});
+                          .remedy = "ask for it as text, json, csv or html"}},
+                        request);
     }
     Outcome outcome{.status = report::holds_a_stop(*answer) ? Status::stop : Status::answered,
                     .output = in_face(*answer, *read, request, around),
@@ -147,7 +152,7 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
         request.progress = around.progress;
         request.arguments = arguments;
         if (const auto errors = no_folders(request.weather_from); !errors.empty()) {
-            return unusable(errors);
+            return unusable(errors, request);
         }
         const scenario::AlsoAllowed allowed(request.weather_from);
         return request.more_files.empty() ? answer(request, around) : answers(request, around);

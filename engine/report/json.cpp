@@ -168,7 +168,9 @@ std::string in_json_line(const std::string& file, const Answer& answer,
     return text_of(line, -1);
 }
 
-std::string in_json_line(const std::string& file, const units::Errors& errors) {
+namespace {
+
+Json refused(const std::string& file, const units::Errors& errors) {
     Json list = Json::array();
     for (const auto& error : errors) {
         list.push_back({{"where", error.where},
@@ -176,7 +178,17 @@ std::string in_json_line(const std::string& file, const units::Errors& errors) {
                         {"remedy", error.remedy},
                         {"line", error.line}});
     }
-    return text_of({{"file", file}, {"errors", std::move(list)}}, -1);
+    return {{"file", file}, {"errors", std::move(list)}};
+}
+
+}  // namespace
+
+std::string in_json_line(const std::string& file, const units::Errors& errors) {
+    return text_of(refused(file, errors), -1);
+}
+
+std::string in_json(const std::string& file, const units::Errors& errors) {
+    return text_of(refused(file, errors), 1);
 }
 
 std::string in_json(const Answer& answer, const std::optional<MadeBy>& made_by) {

@@ -25,4 +25,7 @@ namespace report {
                                        const std::optional<MadeBy>& made_by = {});
 [[nodiscard]] std::string in_json_line(const std::string& file, const units::Errors& errors);
 
+// The same of one file that cannot be used, with line breaks.
+[[nodiscard]] std::string in_json(const std::string& file, const units::Errors& errors);
+
 }  // namespace report
