@@ -5,7 +5,7 @@
 
 #include <boost/numeric/odeint.hpp>
 
-#include "motor/closed_form.hpp"
+#include "../support/start_without_load.hpp"
 #include "motor/start.hpp"
 
 namespace {

@@ -1,6 +1,7 @@
 // Start times and torques against worked examples.
+#include "support/start_without_load.hpp"
+
 #include "motor/appliances.hpp"
-#include "motor/closed_form.hpp"
 #include "motor/code_letter.hpp"
 #include "motor/direct_current.hpp"
 #include "motor/start.hpp"
@@ -108,24 +109,6 @@ TEST(motor_start, nine_tenths_of_the_voltage_leave_four_fifths_of_the_torque) {
     const Start dipped = start(motor, load, holding(0.9 * motor.rated_voltage));
     EXPECT_NEAR(rated.torque_used.value() / dipped.torque_used.value(), 0.81, 1e-6);
     EXPECT_NEAR(dipped.largest_current / rated.largest_current, 0.90, 0.02);  // -10 to -12 %
-}
-
-// t = WK2 * rpm / (308 * lb ft) in US units, [E161]; the constant without rounding is 307.24.
-TEST(motor_start, the_us_formula_of_constant_torque) {
-    constexpr double pound = 0.45359237;  // [NIST SP 811] B.8
-    constexpr double foot = 0.3048;
-    const auto inertia = pound * foot * foot * kilogram_square_metre;
-    const auto torque = pound * 9.80665 * foot * newton_metre;
-    const auto time = time_under(torque, inertia, per_minute(1.0));
-    expect_near_share(1.0 / (time / second), 307.24, half_percent);
-}
-
-// [Start time guide], from memory: 90 kW, 1,500 per minute, fan; 3.9 s printed.
-TEST(motor_start, a_fan_by_the_quick_estimate) {
-    const auto torque = mean_accelerating_torque(1563.0 * newton_metre, 1679.0 * newton_metre,
-                                                 620.0 * newton_metre, MeanLoadShare(1.0 / 3.0));
-    const auto time = time_under(torque, 31.4 * kilogram_square_metre, per_minute(1500.0));
-    expect_near_share(time / second, 3.94, half_percent);
 }
 
 // Fourier series of a quasi-square wave, by hand.

@@ -1,4 +1,4 @@
-#include "motor/closed_form.hpp"
+#include "support/start_without_load.hpp"
 
 #include "motor/start.hpp"
 
@@ -9,7 +9,7 @@ using units::ampere;
 using units::second;
 using units::volt;
 
-TEST(closed_form, the_integral_without_load_gives_the_same_time) {
+TEST(start, the_integral_without_load_gives_the_same_time) {
     InductionMotor motor{.synchronous_speed = per_minute(3600.0),
                          .full_load_slip = Slip(0.05),
                          .full_load_torque = 1.0 * newton_metre,
@@ -27,19 +27,6 @@ TEST(closed_form, the_integral_without_load_gives_the_same_time) {
     const auto closed = time_without_load(motor, Slip(1.0), breakdown_slip(motor));
     const Start found = start(motor, {}, holding(115.0 * volt));
     EXPECT_NEAR(*found.time_to_speed / closed, 1.0, 1e-7);
-}
-
-TEST(closed_form, no_torque_left_over_is_zero_and_not_less) {
-    EXPECT_EQ(mean_accelerating_torque(1.0 * newton_metre, 1.0 * newton_metre, 5.0 * newton_metre,
-                                       MeanLoadShare(1.0)),
-              0.0 * newton_metre);
-}
-
-TEST(closed_form, a_blower_at_half_the_speed_counts_a_quarter_of_its_inertia) {
-    EXPECT_NEAR(
-        inertia_at_shaft(0.4 * kilogram_square_metre, per_minute(862.5), per_minute(1725.0)) /
-            kilogram_square_metre,
-        0.1, 1e-12);
 }
 
 }  // namespace
