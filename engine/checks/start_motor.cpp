@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "motor/appliances.hpp"
 #include "motor/supply_voltage.hpp"
 
 namespace checks {
@@ -77,7 +78,7 @@ Result<StartingMotor> starting_motor(const scenario::Load& load, const std::stri
                            .where = where,
                            .locked = *std::move(locked),
                            .running = running,
-                           .medical = load.medical.value_or(load.priority == 1),
+                           .medical = motor::is_medical(load),
                            .sensitive_to_waveform = suffers_from_harmonics(load.motor->kind)};
     starting.assumptions = starting.locked.assumptions;
     starting.findings = starting.locked.findings;

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "motor/appliances.hpp"
+
 namespace checks {
 
 using namespace units;
@@ -94,7 +96,7 @@ LoadStart start_of(const scenario::Scenario& scenario, const StartScene& scene,
     LoadStart start{.name = load.name,
                     .where = fmt::format("load[{}]", index),
                     .refused = scene.refused[index],
-                    .medical = load.medical.value_or(load.priority == 1)};
+                    .medical = motor::is_medical(load)};
     if (start.refused) {
         start.judged.verdict = StartVerdict::will_not_start;
         start.judged.binding = Constraint::voltage_class;
@@ -206,8 +208,7 @@ void stagger(const scenario::Scenario& scenario, const StartScene& scene, StartP
 void tell_of_waveform(const scenario::Scenario& scenario, StartPlan& plan) {
     if (!plan.inverter || plan.inverter->model.waveform == scenario::Waveform::sine) return;
     for (const auto& load : scenario.loads) {
-        if (load.from != scenario::Outlet::ac || !load.medical.value_or(load.priority == 1))
-            continue;
+        if (load.from != scenario::Outlet::ac || !motor::is_medical(load)) continue;
         plan.findings.push_back(
             {.severity = scenario::Severity::stop,
              .where = "load " + load.name,
@@ -288,7 +289,7 @@ void tell_of_twelve_volt_loads(const scenario::Scenario& scenario, StartPlan& pl
     for (const auto& load : scenario.loads) {
         if (load.from == scenario::Outlet::ac || load.motor) continue;
         names += (names.empty() ? "" : ", ") + load.name;
-        medical = medical || load.medical.value_or(load.priority == 1);
+        medical = medical || motor::is_medical(load);
     }
     if (names.empty()) return;
     plan.findings.push_back(

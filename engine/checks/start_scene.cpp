@@ -80,7 +80,9 @@ void add_motor(const scenario::Load& load, const LoadRun& run, std::size_t index
 }  // namespace
 
 bool may_run_together(const scenario::Load& a, const scenario::Load& b) {
-    return hours_meet(a.hours, b.hours) && days_meet(a.days, b.days);
+    // Hours out of the list of appliances are a guess: at others they may meet.
+    const bool guessed = a.usual_hours || b.usual_hours;
+    return (guessed || hours_meet(a.hours, b.hours)) && days_meet(a.days, b.days);
 }
 
 Result<StartScene> start_scene(const scenario::Scenario& scenario, std::span<const LoadRun> runs) {

@@ -24,6 +24,14 @@ void say(LikenedLoad& likened, const std::string& where, std::string_view key, s
                                    likened.appliance.source});
 }
 
+units::Duration total_of(const std::vector<units::DailySpan>& hours) {
+    units::Duration sum{};
+    for (const units::DailySpan& span : hours) {
+        sum += units::length_of(span);
+    }
+    return sum;
+}
+
 void fill_in_use(LikenedLoad& likened, const std::string& where) {
     scenario::Load& load = likened.load;
     const Appliance& appliance = likened.appliance;
@@ -35,8 +43,20 @@ void fill_in_use(LikenedLoad& likened, const std::string& where) {
             fmt::format("{} when on ({} to {})", units::show(appliance.run.likely()),
                         units::show(appliance.run.low()), units::show(appliance.run.high())));
     }
-    const bool silent = !load.runs && load.hours.empty() && load.days.empty();
-    if (silent && appliance.duty && appliance.every && appliance.duty->likely().value() < 1.0) {
+    const bool cold = appliance.keeps_cold != scenario::KeepsCold::nothing;
+    const bool no_hours = load.hours.empty() && load.days.empty();
+    const bool cycles = !load.runs && (cold || no_hours);
+    if (!load.runs && no_hours && !appliance.hours.empty()) {
+        load.hours = appliance.hours;
+        load.usual_hours = true;
+        std::string hours;
+        for (const units::DailySpan& span : load.hours) {
+            hours += (hours.empty() ? "" : ", ") + units::print(span);
+        }
+        say(likened, where, "hours",
+            fmt::format("on {} a day, at {}", units::show(total_of(load.hours)), hours));
+    }
+    if (cycles && appliance.duty && appliance.every && appliance.duty->likely().value() < 1.0) {
         const units::Duration every = appliance.every->likely();
         const units::Duration on = appliance.duty->likely().value() * every;
         load.runs = scenario::DutyCycle{.on = on, .every = every, .starts_at = {}};
@@ -62,11 +82,22 @@ void fill_in_kind(LikenedLoad& likened, const std::string& where) {
     }
     if (!load.medical && appliance.medical) {
         load.medical = true;
-        say(likened, where, "medical", "somebody's health hangs on it");
+        say(likened, where, "medical", "somebody's health depends on it");
+    }
+    if (!load.keeps_cold) {
+        load.keeps_cold = appliance.keeps_cold;
     }
 }
 
 }  // namespace
+
+bool is_medical(const scenario::Load& load) {
+    if (load.medical || !load.like) {
+        return load.medical.value_or(false);
+    }
+    const auto found = find_appliance(*load.like);
+    return found && found->medical;
+}
 
 units::Result<LikenedLoad> filled_in(const scenario::Load& load, const std::string& where) {
     assert(load.like && "filled_in is for loads that say what they are like");

@@ -34,7 +34,9 @@ struct Appliance {
     std::optional<ListedStarts> listed_start;
     scenario::Outlet from = scenario::Outlet::ac;
     bool medical = false;
-    std::string note;  // may be empty
+    scenario::KeepsCold keeps_cold = scenario::KeepsCold::nothing;
+    std::vector<units::DailySpan> hours;  // in which it is usually on; empty: all
+    std::string note;                     // may be empty
     std::string source;
 };
 
@@ -48,14 +50,18 @@ struct Appliance {
 //   fails  with up to three names that come close
 [[nodiscard]] units::Result<Appliance> find_appliance(std::string_view name);
 
+// Stated so, or by its row in the list; never by its priority.
+[[nodiscard]] bool is_medical(const scenario::Load& load);
+
 struct LikenedLoad {
     scenario::Load load;  // with what it left open filled in
     Appliance appliance;
     scenario::Assumptions assumptions;
 };
 
-// What the load says itself stands; its draw, cycle, motor, power factor and medical use are filled
-// in where it is silent. A load with hours or a cycle of its own keeps them.
+// What the load says itself stands; its draw, cycle, usual hours, motor, power factor, medical use
+// and what it keeps cold are filled in where it is silent. A load with hours or a cycle of its own
+// keeps them; one that keeps something cold has its cycle within its hours.
 //   takes  a load that has `like`
 //   fails  at "<where>.like"
 [[nodiscard]] units::Result<LikenedLoad> filled_in(const scenario::Load& load,

@@ -49,9 +49,15 @@ constexpr std::array<Words<scenario::Outlet>, 3> outlets{{
     {"usb", scenario::Outlet::usb},
 }};
 
-constexpr std::array<std::string_view, 13> known_keys{
-    "name",   "also",         "run",  "power_factor", "duty", "every", "motor",
-    "drives", "listed_start", "from", "medical",      "note", "source"};
+constexpr std::array<Words<scenario::KeepsCold>, 3> kept_cold{{
+    {"refrigerator", scenario::KeepsCold::refrigerator},
+    {"refrigerator_freezer", scenario::KeepsCold::refrigerator_freezer},
+    {"freezer", scenario::KeepsCold::freezer},
+}};
+
+constexpr std::array<std::string_view, 15> known_keys{
+    "name",         "also", "run",     "power_factor", "duty",  "every", "motor", "drives",
+    "listed_start", "from", "medical", "keeps_cold",   "hours", "note",  "source"};
 
 int line_of(const toml::node& node) {
     return static_cast<int>(node.source().begin.line);
@@ -134,6 +140,21 @@ struct Reader {
         return std::nullopt;
     }
 
+    std::vector<units::DailySpan> hours() {
+        std::vector<units::DailySpan> spans;
+        const toml::array* array = table["hours"].as_array();
+        for (std::size_t i = 0; array != nullptr && i < array->size(); ++i) {
+            const auto span = units::read_daily_span(array->get(i)->value_or(std::string()));
+            if (span) {
+                spans.push_back(*span);
+            } else {
+                wrong(*array->get(i), "hours", span.error().front().found,
+                      span.error().front().remedy);
+            }
+        }
+        return spans;
+    }
+
     std::optional<scenario::Motor> motor() {
         const toml::table* motor = table["motor"].as_table();
         if (motor == nullptr) {
@@ -180,6 +201,9 @@ Appliance read_one(const toml::table& table, units::Errors& errors) {
     }
     appliance.from = reader.word(table.get("from"), "from", outlets).value_or(appliance.from);
     appliance.medical = table["medical"].value_or(false);
+    appliance.keeps_cold = reader.word(table.get("keeps_cold"), "keeps_cold", kept_cold)
+                               .value_or(appliance.keeps_cold);
+    appliance.hours = reader.hours();
     appliance.note = table["note"].value_or(std::string());
     appliance.source = table["source"].value_or(std::string());
     return appliance;

@@ -47,12 +47,16 @@ Duration phase_of(const scenario::Load& load, const std::string& where,
     return phase;
 }
 
-// Items of a cycling load start one after another, evenly over the cycle; very many of them in
-// groups, whose sum over a cycle is the same.
-std::vector<Strand> strands_of(const scenario::Load& load, const Spans& hours,
-                               const std::string& where, scenario::Assumptions& assumed) {
+// When a load of cycles starts its first one, and in how many groups its items do.
+struct Cycles {
+    Duration phase{};
+    int groups = 1;
+};
+
+Cycles cycles_of(const scenario::Load& load, const std::string& where,
+                 scenario::Assumptions& assumed) {
     if (!load.runs) {
-        return {{.items = load.count, .on = hours}};
+        return {};
     }
     const Duration phase = phase_of(load, where, assumed);
     const int groups = std::min(load.count, most_strands);
@@ -62,13 +66,41 @@ std::vector<Strand> strands_of(const scenario::Load& load, const Spans& hours,
                                        load.count, groups),
                            "common practice, no source"});
     }
+    return {.phase = phase, .groups = groups};
+}
+
+// Items of a cycling load start one after another, evenly over the cycle; very many of them in
+// groups, whose sum over a cycle is the same.
+std::vector<Strand> strands_of(const scenario::Load& load, const Cycles& cycles, const Spans& hours,
+                               Duration on) {
+    if (!load.runs) {
+        return {{.items = load.count, .on = hours}};
+    }
     std::vector<Strand> strands;
+    const int groups = cycles.groups;
     for (int group = 0; group < groups; ++group) {
         const Duration later =
             std::floor(group * (load.runs->every / units::second) / groups) * units::second;
+        strands.push_back({.items = (group + 1) * load.count / groups - group * load.count / groups,
+                           .on = cycle_spans(hours, on, load.runs->every, cycles.phase + later)});
+    }
+    return strands;
+}
+
+// Without pause until the cold is made up for, then in its cycle.
+std::vector<Strand> cold_strands(const scenario::Load& load, const Cycles& cycles,
+                                 const ColdPace& pace, const ColdCourse& course) {
+    std::vector<Strand> strands = strands_of(load, cycles, course.steady, pace.on);
+    const bool alike = pace.steady == pace.recovering;
+    for (Strand& strand : strands) {
+        strand.of_power = pace.steady;
+        if (alike) {
+            strand.on = either(strand.on, course.recovering);
+        }
+    }
+    if (!alike && !course.recovering.empty()) {
         strands.push_back(
-            {.items = (group + 1) * load.count / groups - group * load.count / groups,
-             .on = cycle_spans(hours, load.runs->on, load.runs->every, phase + later)});
+            {.items = load.count, .on = course.recovering, .of_power = pace.recovering});
     }
     return strands;
 }
@@ -96,6 +128,7 @@ PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::stri
         .has_motor = load.motor.has_value() && load.motor->kind != scenario::MotorKind::electronic,
         .power = std::move(power),
         .may_run = daily_spans(load.hours, load.days, outage.starts, outage.lasts),
+        .usual_hours = load.usual_hours,
         .refused = {},
         .unwoken = {},
         .strands = {}};
@@ -104,7 +137,21 @@ PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::stri
         served = common(result.may_run, demand.inverter_on);
         result.refused = without(result.may_run, demand.inverter_on);
     }
-    result.strands = strands_of(load, served, where, demand.assumptions);
+    const Cycles cycles = cycles_of(load, where, demand.assumptions);
+    auto plan = cold_plan(load, outage, where, demand.assumptions);
+    if (!plan) {
+        result.strands = strands_of(load, cycles, served, load.runs ? load.runs->on : Duration());
+        return result;
+    }
+    const auto at = [&](std::size_t end) {
+        const ColdPace& pace = plan->paces[end];
+        return cold_strands(load, cycles, pace, cold_course(pace.keeper, served, outage.lasts));
+    };
+    result.strands_low = at(0);
+    result.strands = at(1);
+    result.strands_high = at(2);
+    result.cold =
+        KeptCold{.plan = *plan, .course = cold_course(plan->paces[1].keeper, served, outage.lasts)};
     return result;
 }
 
@@ -134,7 +181,8 @@ struct Share {
 };
 
 Share share_of(const PlannedLoad& load, const Strand& strand, Case which) {
-    const Power useful = static_cast<double>(strand.items) * chosen(load.power, which);
+    const Power useful =
+        static_cast<double>(strand.items) * strand.of_power.value() * chosen(load.power, which);
     if (load.from != scenario::Outlet::ac) {
         const Power at_the_bus = useful / load.power.converter.value();
         return {&strand, {.direct = at_the_bus, .direct_useful = useful}};
@@ -147,7 +195,7 @@ Share share_of(const PlannedLoad& load, const Strand& strand, Case which) {
 std::vector<Share> shares_of(const Demand& demand, Case which) {
     std::vector<Share> shares;
     for (const PlannedLoad& load : demand.loads) {
-        for (const Strand& strand : load.strands) {
+        for (const Strand& strand : strands_at(load, which)) {
             shares.push_back(share_of(load, strand, which));
         }
     }
@@ -256,10 +304,10 @@ void append(std::vector<DemandStep>& steps, Duration from, const Draw& sum, bool
     steps.push_back(step);
 }
 
-std::size_t most_steps(const Demand& demand) {
+std::size_t most_steps(const Demand& demand, Case which) {
     std::size_t spans = demand.inverter_on.size();
     for (const PlannedLoad& load : demand.loads) {
-        for (const Strand& strand : load.strands) {
+        for (const Strand& strand : strands_at(load, which)) {
             spans += strand.on.size();
         }
     }
@@ -328,7 +376,7 @@ std::vector<DemandStep> demand_steps(const Demand& demand, Case which) {
     walks.emplace_back(demand.inverter_on);
     Switchboard board(walks.size());
     std::vector<DemandStep> steps;
-    steps.reserve(most_steps(demand));
+    steps.reserve(most_steps(demand, which));
     for (Duration now{}; now < demand.lasts; now = board.first()) {
         for (std::size_t block = 0; block < board.blocks(); ++block) {
             if (board.first_of(block) > now) {
@@ -354,15 +402,29 @@ std::vector<DemandStep> demand_steps(const Demand& demand, Case which) {
     return steps;
 }
 
+const std::vector<Strand>& strands_at(const PlannedLoad& load, Case which) {
+    const bool nothing = load.strands.empty();
+    if (which == Case::low && !nothing && !load.strands_low.empty()) {
+        return load.strands_low;
+    }
+    if (which == Case::high && !nothing && !load.strands_high.empty()) {
+        return load.strands_high;
+    }
+    return load.strands;
+}
+
 std::vector<LoadUse> load_uses(const Demand& demand) {
     std::vector<LoadUse> uses;
     for (const PlannedLoad& load : demand.loads) {
         const double count = load.count;
         Duration of_all_items{};
+        Duration at_full_power{};
         for (const Strand& strand : load.strands) {
-            of_all_items += static_cast<double>(strand.items) * total(strand.on);
+            const Duration on = static_cast<double>(strand.items) * total(strand.on);
+            of_all_items += on;
+            at_full_power += strand.of_power.value() * on;
         }
-        const units::Energy wanted = load.power.likely * of_all_items;
+        const units::Energy wanted = load.power.likely * at_full_power;
         uses.push_back({.name = load.name,
                         .from = load.from,
                         .priority = load.priority,

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "outage/demand_cold.hpp"
 #include "outage/demand_hours.hpp"
 #include "outage/demand_power.hpp"
 #include "outage/plan.hpp"
@@ -37,6 +38,13 @@ struct DemandStep {
 struct Strand {
     int items = 1;
     Spans on;
+    DrawRatio of_power{1.0};  // what each draws, of the load's power
+};
+
+// Of a load that keeps food cold.
+struct KeptCold {
+    ColdPlan plan;
+    ColdCourse course;  // at the likely draw
 };
 
 struct PlannedLoad {
@@ -48,9 +56,14 @@ struct PlannedLoad {
     bool has_motor = false;       // which must come up to speed each time it is switched on
     LoadPower power;              // of one item
     Spans may_run;                // by hours and days alone
+    bool usual_hours = false;     // those of its row of the appliance library, no more than a guess
     Spans refused;                // of may_run: the inverter is switched off
     Spans unwoken;                // of may_run: in search mode, all that runs does not wake it
     std::vector<Strand> strands;  // what is drawn; items of a cycling load follow one another
+    // The same at the ends of the range, where the warmth of a room changes the hours; empty else.
+    std::vector<Strand> strands_low;
+    std::vector<Strand> strands_high;
+    std::optional<KeptCold> cold;
 };
 
 struct Demand {
@@ -70,6 +83,9 @@ struct Demand {
 // Sorted, the first at 0; changes at one instant are one step; equal neighbours are joined.
 // The order of the loads is of no account, to the last bit.
 [[nodiscard]] std::vector<DemandStep> demand_steps(const Demand& demand, Case which);
+
+// What the load draws at this end; nothing where its `strands` were taken away.
+[[nodiscard]] const std::vector<Strand>& strands_at(const PlannedLoad& load, Case which);
 
 // Each load's part, from its hours and not from the steps; in the file's order.
 [[nodiscard]] std::vector<LoadUse> load_uses(const Demand& demand);

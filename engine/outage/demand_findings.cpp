@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 
 #include "motor/supply_voltage.hpp"
+#include "outage/cold_findings.hpp"
 #include "outage/search_mode.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
@@ -37,7 +38,8 @@ std::string names(const std::vector<std::string>& list) {
 void find_refused(const scenario::Scenario& scenario, const Demand& demand, Findings& findings) {
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
         const PlannedLoad& load = demand.loads[i];
-        if (load.refused.empty()) {
+        // What hours off are to food is told with its clock, in cold_findings.
+        if (load.refused.empty() || load.cold) {
             continue;
         }
         const Span& first = load.refused.front();
@@ -48,12 +50,9 @@ void find_refused(const scenario::Scenario& scenario, const Demand& demand, Find
              .where = of_load(load.name),
              .text = fmt::format(
                  "may run for {} in which the inverter is switched off, first from {} "
-                 "to {}; it gets nothing then{}",
+                 "to {}; it gets nothing then",
                  units::show(total(load.refused)), units::show_clock(starts + first.from),
-                 units::show_clock(starts + first.until),
-                 has_compressor(scenario.loads[i])
-                     ? ", and makes up for the missing cold when it runs again"
-                     : ""),
+                 units::show_clock(starts + first.until)),
              .mend = "change its hours or the inverter's, or run it from 12 V",
              .source = practice});
     }
@@ -119,8 +118,18 @@ void find_doubtful_draw(const scenario::Load& load, Findings& findings) {
 // The same loads with every cycle at its on-time: what may coincide.
 Demand at_their_worst(const Demand& demand) {
     Demand worst = demand;
+    const Spans whole{{.from = Duration(), .until = demand.lasts}};
     for (PlannedLoad& load : worst.loads) {
-        load.strands = {{.items = load.count, .on = without(load.may_run, load.refused)}};
+        DrawRatio most(1.0);
+        for (const Strand& strand : load.strands) {
+            most = std::max(most, strand.of_power);
+        }
+        const Spans& any = load.from == Outlet::ac ? demand.inverter_on : whole;
+        load.strands = {{.items = load.count,
+                         .on = load.usual_hours ? any : without(load.may_run, load.refused),
+                         .of_power = most}};
+        load.strands_low.clear();
+        load.strands_high.clear();
     }
     return worst;
 }
@@ -200,6 +209,9 @@ Findings demand_findings(const scenario::Scenario& scenario, const Demand& deman
     }
     for (const PlannedLoad& load : demand.loads) {
         find_never_running(load, findings);
+    }
+    for (Finding& finding : cold_findings(scenario, demand, inverter)) {
+        findings.push_back(std::move(finding));
     }
     return findings;
 }

@@ -26,12 +26,13 @@ struct LoadPower {
 //              x the highest power factor
 //   fails      at keys below `where`: nothing known of the draw, a time or power factor of nought
 //   assumes    evidence, power factor and adaptor efficiency where the file is silent
-//   source     widths of 5, 25 and 50 %: common practice, no source
+//   source     widths of 10, 25 and 50 %: demand_method.md, Assumptions; a label by its age:
+//              [Paul 2021]
 [[nodiscard]] units::Result<LoadPower> load_power(const scenario::Load& load,
                                                   const std::string& where,
                                                   scenario::Assumptions& assumed);
 
-// Stated so, or of the first priority, which is life and health.
+// Stated so, or by its row in the list of appliances; never by its priority.
 [[nodiscard]] bool is_medical(const scenario::Load& load);
 
 // How long it stays on when charge is short, 1 the longest: its priority, and 1 for what is

@@ -84,8 +84,8 @@ scenario::Findings idle_findings(const Demand& demand, const inverter::Model& in
         if (load.from != Outlet::ac) continue;
         Energy energy{};
         for (const Strand& strand : load.strands)
-            energy += static_cast<double>(strand.items) * load.power.likely *
-                      awake.within(common(strand.on, alone));
+            energy += static_cast<double>(strand.items) * strand.of_power.value() *
+                      load.power.likely * awake.within(common(strand.on, alone));
         if (energy > Energy{}) kept_on_by.push_back(load.name);
         useful += energy;
     }

@@ -175,4 +175,52 @@ TEST(demand, an_outage_of_no_time_is_refused) {
     EXPECT_FALSE(outage::plan_demand(scenario));
 }
 
+scenario::Scenario with_a_freezer(double room) {
+    scenario::Load freezer;
+    freezer.name = "box";
+    freezer.keeps_cold = scenario::KeepsCold::freezer;
+    freezer.draw = scenario::MeteredUse{1000.0 * units::watt_hour, 24.0 * units::hour, {}};
+    freezer.runs = scenario::DutyCycle{15.0 * units::minute, 60.0 * units::minute, {}};
+    freezer.room = units::celsius(room);
+    scenario::Scenario scenario;
+    scenario.outage.starts = units::LocalTime(20'000.0 * units::day);
+    scenario.outage.lasts = 10.0 * units::day;
+    scenario.inverter.emplace().continuous = 2400.0 * units::watt;
+    scenario.loads = {freezer};
+    return scenario;
+}
+
+// 1.4417 at 35 degC over 22 degC (tests/published/kept_cold.cpp): on for longer, at the same power.
+TEST(demand, a_warm_room_raises_the_hours_of_a_compressor_not_its_power) {
+    const auto cool = outage::plan_demand(with_a_freezer(22.0)).value();
+    const auto warm = outage::plan_demand(with_a_freezer(35.0)).value();
+    const auto use = [](const outage::Demand& demand) { return outage::load_uses(demand)[0]; };
+    EXPECT_NEAR(use(warm).wanted / use(cool).wanted, 1.4417, 1e-4);
+    EXPECT_EQ(use(warm).running, use(cool).running);
+    EXPECT_NEAR(use(warm).on_time / use(cool).on_time, 1.4417, 1e-4);
+    EXPECT_FALSE(warm.loads[0].strands_high.empty());
+}
+
+TEST(demand, what_no_cycle_is_told_of_draws_more_in_a_warm_room) {
+    scenario::Scenario scenario = with_a_freezer(35.0);
+    scenario.loads[0].runs.reset();
+    const auto use = outage::load_uses(outage::plan_demand(scenario).value())[0];
+    EXPECT_NEAR(use.per_day / units::watt_hour, 1441.7, 0.1);
+}
+
+TEST(demand, an_appliance_of_the_list_has_usual_hours_and_they_are_told) {
+    scenario::Scenario scenario = with_a_freezer(22.0);
+    scenario.loads[0] = scenario::Load{.name = "oven"};
+    scenario.loads[0].like = "microwave oven";
+    const auto demand = outage::plan_demand(scenario).value();
+    EXPECT_NEAR(outage::load_uses(demand)[0].on_time / units::minute, 200.0, 1e-6);
+    EXPECT_TRUE(std::ranges::any_of(demand.assumptions, [](const auto& assumed) {
+        return assumed.where == "load[0].hours" &&
+               assumed.text.find("20 min a day") != std::string::npos;
+    }));
+    scenario.loads[0].hours = {{.from = 0.0 * units::hour, .until = 1.0 * units::hour}};
+    EXPECT_NEAR(outage::load_uses(outage::plan_demand(scenario).value())[0].on_time / units::hour,
+                10.0, 1e-9);
+}
+
 }  // namespace

@@ -39,8 +39,8 @@ TEST(load_power, a_meter_tells_the_mean) {
     const outage::LoadPower power =
         power_of(drawing(scenario::MeteredUse{1900.0 * watt_hour, 31.0 * hour}));
     EXPECT_NEAR(power.likely / watt, 61.2903, 1e-4);
-    EXPECT_NEAR(power.low / power.likely, 0.95, 1e-12);
-    EXPECT_NEAR(power.high / power.likely, 1.05, 1e-12);
+    EXPECT_NEAR(power.low / power.likely, 0.90, 1e-12);
+    EXPECT_NEAR(power.high / power.likely, 1.10, 1e-12);
 }
 
 TEST(load_power, a_cycle_turns_the_mean_into_running_power) {
@@ -60,7 +60,7 @@ TEST(load_power, a_stated_power_is_the_running_power_whatever_the_cycle) {
 TEST(load_power, the_evidence_sets_the_width) {
     scenario::Load load = drawing(scenario::StatedPower{100.0 * watt});
     for (const auto& [evidence, width] :
-         {std::pair(scenario::Evidence::metered, 5.0), std::pair(scenario::Evidence::label, 25.0),
+         {std::pair(scenario::Evidence::metered, 10.0), std::pair(scenario::Evidence::label, 25.0),
           std::pair(scenario::Evidence::guess, 50.0)}) {
         load.evidence = evidence;
         EXPECT_NEAR(power_of(load).low / watt, 100.0 - width, 1e-9);
@@ -141,13 +141,28 @@ TEST(load_power, what_cannot_be_used_is_refused_at_its_key) {
                                         "load[0].runs"}));
 }
 
-TEST(load_power, life_and_health_is_medical_unless_denied) {
+TEST(load_power, medical_is_what_says_so_or_the_list_never_a_priority) {
     scenario::Load load;
-    EXPECT_FALSE(outage::is_medical(load));
     load.priority = 1;
-    EXPECT_TRUE(outage::is_medical(load));
-    load.medical = false;
     EXPECT_FALSE(outage::is_medical(load));
+    load.medical = true;
+    EXPECT_TRUE(outage::is_medical(load));
+    scenario::Load listed;
+    listed.like = "home ventilator";
+    EXPECT_TRUE(outage::is_medical(listed));
+    listed.medical = false;
+    EXPECT_FALSE(outage::is_medical(listed));
+}
+
+// 27 % after 16 years [Paul 2021]: 1.7 % a year.
+TEST(load_power, a_label_grows_with_age) {
+    scenario::Load load = drawing(scenario::YearlyLabel{50.0 * watt});
+    load.keeps_cold = scenario::KeepsCold::freezer;
+    EXPECT_NEAR(power_of(load).likely / watt, 50.0, 1e-9);
+    load.age = 16.0 * 365.0 * units::day;
+    EXPECT_NEAR(power_of(load).likely / watt, 1.27 * 50.0, 0.002 * 50.0 + 1e-9);
+    load.draw = scenario::MeteredUse{1200.0 * watt_hour, 24.0 * hour};
+    EXPECT_NEAR(power_of(load).likely / watt, 50.0, 1e-9);
 }
 
 }  // namespace

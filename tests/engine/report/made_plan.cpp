@@ -44,6 +44,7 @@ scenario::Scenario scenario() {
     scenario::Load breathing_aid;
     breathing_aid.name = "breathing aid";
     breathing_aid.priority = 1;
+    breathing_aid.medical = true;
     scenario::Load lights;
     lights.name = "cabin lights";
     lights.from = scenario::Outlet::twelve_volt;
