@@ -79,18 +79,18 @@ Frequency global_rate(Angle hour_angle, Angle sunset) {
     return std::max(0.0, a + b * std::cos(hour_angle / radian)) * diffuse_rate(hour_angle, sunset);
 }
 
-Clearness clear_sky(Length elevation) {  // [FAO-56] eq. 37, from memory
+Clearness clear_sky(Length elevation) {  // [FAO-56] eq. 37
     return Clearness(0.75 + 2e-5 * (elevation / metre));
 }
 
 Clearness clearness_from_sunshine(Duration sunshine, Duration daylight) {
     if (!(daylight > Duration{})) return Clearness(0.25);
     const double fraction = std::clamp(double(sunshine / daylight), 0.0, 1.0);
-    return Clearness(0.25 + 0.50 * fraction);  // [FAO-56] eq. 35, from memory
+    return Clearness(0.25 + 0.50 * fraction);  // [FAO-56] eq. 35
 }
 
 Clearness clearness_from_temperature_range(TemperatureDifference daily_range, bool on_a_coast) {
-    // [FAO-56] eq. 50, from memory; never above a clear sky at sea level, ours
+    // [FAO-56] eq. 50; never above a clear sky at sea level, ours
     const double k = on_a_coast ? 0.19 : 0.16;
     return Clearness(std::min(0.75, k * std::sqrt(std::max(0.0, double(daily_range / kelvin)))));
 }

@@ -231,7 +231,7 @@ Clearness Site::mean_clearness(LocalTime day) const {
     return clearness[month_index(day)];
 }
 
-int mean_day_of_month(int month) {  // [Klein 1977] in [Duffie Beckman] table 1.6.1, from memory
+int mean_day_of_month(int month) {  // [Klein 1977] in [Duffie Beckman] table 1.6.1
     static constexpr std::array<int, 12> days{17,  47,  75,  105, 135, 162,
                                               198, 228, 258, 288, 318, 344};
     return days[std::size_t(month - 1)];

@@ -53,7 +53,7 @@ PlaneLight light_on_plane(const LevelLight& level, double cos_incidence, Angle t
 
 Share through_glass(double cos_incidence) {
     if (cos_incidence <= cos_80_degrees) return Share(0.0);
-    return Share(1.0 - 0.05 * (1.0 / cos_incidence - 1.0));  // [Souka Safwat 1966], from memory
+    return Share(1.0 - 0.05 * (1.0 / cos_incidence - 1.0));  // [Souka Safwat 1966]
 }
 
 Share through_glass_from_all_sides() {
