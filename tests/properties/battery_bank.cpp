@@ -230,7 +230,8 @@ TEST(battery_bank_properties, charging_changes_its_efficiency_where_a_pack_alone
                 << i;
         const double packs = 2.0 * group.count;
         ASSERT_NEAR(together.energy.in_charging / (packs * joule), alone.energy.in_charging / joule,
-                    1e-4 * (alone.energy.in_charging / joule) + 1.0)
+                    // near full a charging curve of its own heats, by the mean of each substep
+                    3e-4 * (alone.energy.in_charging / joule) + 1.0)
             << i;
         const Charge filled = group.at_start.removed - alone.wells.removed;
         passed += filled > to_edge ? 1 : 0;

@@ -62,24 +62,20 @@ Recharge recharge(const PackModel& model, double from, double to) {
 
 // [Stevens 1996]: 91 % of what is put in from empty to 84 % is stored (abstract, from memory). Ours
 // is the other sources' law and comes to 95 %; within 5 points, as these sources stand apart.
+// It was measured on a flooded battery; sealed ones lose less, battery_charging.
 TEST(published_charge_efficiency, up_to_84_percent_is_near_that_of_a_measurement) {
-    for (const Chemistry chemistry : lead) {
-        const auto [in, stored] = recharge(model_of(chemistry), 0.0, 0.84);
-        EXPECT_NEAR(stored / in, 0.91, 0.05) << defaults_of(chemistry).name;
-    }
+    const auto [in, stored] = recharge(model_of(Chemistry::flooded), 0.0, 0.84);
+    EXPECT_NEAR(stored / in, 0.91, 0.05);
 }
 
-// To put a discharged battery back to full takes 110 to 120 % of what was drawn: common practice,
-// no source.
+// To put a discharged flooded battery back to full takes 110 to 120 % of what was drawn: common
+// practice, no source.
 TEST(published_charge_efficiency, a_recharge_takes_a_tenth_to_a_fifth_more_than_was_drawn) {
-    for (const Chemistry chemistry : lead) {
-        const auto [in, stored] = recharge(model_of(chemistry), 0.20, 0.999);
-        const double needed = in / stored;
-        std::printf("%s: %.1f %% of the charge drawn\n",
-                    std::string(defaults_of(chemistry).name).c_str(), 100.0 * needed);
-        EXPECT_GT(needed, 1.10);
-        EXPECT_LT(needed, 1.20);
-    }
+    const auto [in, stored] = recharge(model_of(Chemistry::flooded), 0.20, 0.999);
+    const double needed = in / stored;
+    std::printf("flooded: %.1f %% of the charge drawn\n", 100.0 * needed);
+    EXPECT_GT(needed, 1.10);
+    EXPECT_LT(needed, 1.20);
 }
 
 }  // namespace
