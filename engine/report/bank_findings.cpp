@@ -71,6 +71,17 @@ bool ends_the_supply(EventKind kind) {
     return kind == EventKind::packs_over_current || kind == EventKind::fuse_opens;
 }
 
+std::string mend_of(const Event& first, bool on_current) {
+    if (first.kind == EventKind::one_fuse_opens && first.current < units::Current())
+        return "Charge with less at a time, so that no pack's share is more than its fuse bears; a "
+               "larger fuse only where its wires and the pack allow it.";
+    if (on_current)
+        return "Make the leads alike, so that the packs share the draw; or drop a large load at "
+               "this hour.";
+    return "The packs differ in charge, age or leads: the weakest one ends first. Charge them "
+           "alike, or add to it.";
+}
+
 }  // namespace
 
 std::string after_words(const Event& event) {
@@ -120,11 +131,7 @@ std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario, con
                                                         : scenario::Severity::caution,
                          .where = name_of(plan, first->pack),
                          .text = text,
-                         .mend = on_current
-                                     ? "Make the leads alike, so that the packs share the draw; or "
-                                       "drop a large load at this hour."
-                                     : "The packs differ in charge, age or leads: the weakest one "
-                                       "ends first. Charge them alike, or add to it.",
+                         .mend = mend_of(*first, on_current),
                          .source = "hour by hour over the outage; battery method.md (26)"},
              .at = first->at,
              .when = weekday_and_time(scenario.outage.starts + first->at)}};

@@ -42,6 +42,7 @@ const std::vector<Stop>& stops() {
     const auto lead = of("lead");
     const auto main_path = of("\"main path\"");
     static const std::string few_amperes = "pack.expansion.current_limit=5 A";
+    static const std::string twelve_amperes = "pack.expansion.current_limit=12 A";
     static const std::vector<Stop> all = {
         // start
         {"a medical device is not for a quasi-square wave",
@@ -212,10 +213,25 @@ const std::vector<Stop>& stops() {
         {"the others go on", Of::lead, {"outage", few_amperes}},
         {"The fuse of pack expansion opens on ", Of::lead, {"outage", "pack.expansion.fuse=5 A"}},
         {"the bus is dead", Of::lead, {"outage", few_amperes, "pack.main.current_limit=20 A"}},
+        {"then pack expansion gives again at ", Of::lead, {"outage", twelve_amperes}},
+        {"then pack expansion opens on low voltage at ",
+         Of::lead,
+         {"outage", twelve_amperes, "pack.expansion.cutoff_voltage=12.4 V", "panel.count=0"}},
+        {"and so on; the others go on",
+         Of::lead,
+         {"outage", "pack.expansion.current_limit=6 A", "load.refrigerator.power=200 W",
+          "load.refrigerator.runs={on=\"15 min\", every=\"45 min\"}"}},
+        {"The fuse of pack expansion opens on 12 A of charge",
+         Of::lithium,
+         {"outage", "pack.expansion.fuse=5 A", "charger.\"garage charger\".current=50 A"}},
         // outage: starts
         {"Does not start, not even the first time: ",
          Of::lithium,
          {"outage", "load.refrigerator.motor={kind=\"capacitor_start\", horsepower=\"5 hp\"}"}},
+        {"Starts until ",
+         Of::lithium,
+         {"outage", "outage.lasts=6 d", "panel.count=0", "pack.main.resistance=40 mohm",
+          "load.refrigerator.motor={kind=\"capacitor_start\", horsepower=\"1/4 hp\"}"}},
         {"Does not start 2 of 64 times, first ", Of::lead, {"outage", few_amperes}},
         // outage: loads
         {"Life and health: refrigerator has no supply",

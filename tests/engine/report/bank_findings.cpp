@@ -58,6 +58,8 @@ TEST(bank_findings, packs_that_end_within_half_an_hour_of_all_are_no_news) {
     EXPECT_EQ(found.front().finding.severity, Severity::stop);
     EXPECT_THAT(found.front().finding.text,
                 HasSubstr("The fuse of pack expansion opens on 60 A of charge"));
+    // dropping a load would not help
+    EXPECT_THAT(found.front().finding.mend, HasSubstr("Charge with less at a time"));
 }
 
 }  // namespace
