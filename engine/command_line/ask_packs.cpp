@@ -56,22 +56,75 @@ units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
     return errors;
 }
 
+// Under how many weathers builds are tried, and under how many of them those that do not last
+// through are timed.
+struct Weathers {
+    int tried = 0;
+    int timed = 0;
+};
+
+Weathers with_their_timed(const sizing::Design& design, int tried) {
+    return {.tried = tried, .timed = std::min(design.all_alike() ? 256 : 32, (tried + 2) / 3)};
+}
+
+// The fewest, and the fewest where those take too long as well.
+constexpr int fewest_weathers = 64;
+constexpr Weathers scarce{.tried = 32, .timed = 6};
+
+// Steps that the packs and panels may take by themselves: under five seconds at 0.12 us a step,
+// measured over packs that differ in an outage of 60 days.
+constexpr double most_steps = 40e6;
+
+// A step of one of many lanes, in steps of the clock; measured, DEVELOPERS.md.
+double cost_of_a_step(const sizing::Design& design) {
+    return design.all_alike() ? 0.012 : 1.0;
+}
+
+double cells_of(const sizing::Design& design) {
+    return static_cast<double>(design.most_packs) * design.most_panels;
+}
+
+// At most, in steps of the clock: what the walk meets, and the cells that are timed. Without panels
+// every weather is the same.
+double steps_under(const sizing::Design& design, const Weathers& weathers) {
+    const int tried = design.most_panels > 0 ? weathers.tried : 1;
+    const double walks = static_cast<double>(tried) * (design.most_packs + design.most_panels);
+    const double runs = walks + weathers.timed * cells_of(design);
+    return outage::steps_of_a_run(*design.ready) * cost_of_a_step(design) * runs;
+}
+
 // As many as the question takes by itself: fewer where a run is long.
-int usual_weathers(const sizing::Design& design) {
-    constexpr int fewest = 64;
-    // A step of one of many lanes, in steps of the clock; measured, DEVELOPERS.md.
-    const double step = design.all_alike() ? 0.012 : 1.0;
+Weathers usual_weathers(const sizing::Design& design) {
+    if (steps_under(design, with_their_timed(design, fewest_weathers)) > most_steps) return scarce;
     // What the walk meets, and a part of the cells for how long they last.
-    const double cells = static_cast<double>(design.most_packs) * design.most_panels;
-    const double runs = step * (design.most_packs + design.most_panels + 0.25 * cells);
-    return outage::weathers_within_reach(
-        *design.ready, design.all_alike() ? weathers_of_alike : weathers_of_unlike, fewest, runs);
+    const double runs =
+        cost_of_a_step(design) * (design.most_packs + design.most_panels + 0.25 * cells_of(design));
+    const int usual = design.all_alike() ? weathers_of_alike : weathers_of_unlike;
+    return with_their_timed(
+        design, outage::weathers_within_reach(*design.ready, usual, fewest_weathers, runs));
+}
+
+// What takes too long under the fewest weathers is left to those who ask for it.
+units::Errors too_long(const Request& request, const sizing::Design& design) {
+    const double all = steps_under(design, scarce);
+    if (request.weathers || all <= most_steps) return {};
+    return {{.where = "outage.lasts",
+             .found = fmt::format("found an outage of {:.0f} steps; to try up to {} packs with up "
+                                  "to {} panels under {} weathers takes {:.0f} million",
+                                  outage::steps_of_a_run(*design.ready), design.most_packs,
+                                  design.most_panels, scarce.tried, all / 1e6),
+             .remedy = fmt::format(
+                 "at most {:.0f} million are worked through unasked: give longer cycles in "
+                 "runs.every, packs that are alike, a shorter outage.lasts, or smaller numbers "
+                 "for --most-packs and --most-panels; or wait for it with --weathers {}",
+                 most_steps / 1e6, scarce.tried)}};
 }
 
 sizing::SweepAsked asked_for(const Request& request, const sizing::Design& design) {
-    const int weathers = request.weathers.value_or(usual_weathers(design));
-    return {.sequences = weathers,
-            .timed = std::min(design.all_alike() ? 256 : 32, (weathers + 2) / 3),
+    const Weathers weathers =
+        request.weathers ? with_their_timed(design, *request.weathers) : usual_weathers(design);
+    return {.sequences = weathers.tried,
+            .timed = weathers.timed,
             .seed = request.seed,
             .threads = request.threads,
             .progress = request.progress};
@@ -124,6 +177,8 @@ units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
     const auto starts = report::planned_starts(scenario);
     if (!design || !starts) return units::fail(errors_of(design, starts));
     if (auto errors = too_many_loads(*design->ready); !errors.empty())
+        return units::fail(std::move(errors));
+    if (auto errors = too_long(request, *design); !errors.empty())
         return units::fail(std::move(errors));
     auto swept = sizing::sweep(*design, asked_for(request, *design));
     if (!swept) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});

@@ -69,6 +69,37 @@ TEST(Bounds, fewer_weathers_are_looked_at_where_a_run_is_long) {
     EXPECT_EQ(outage::weathers_within_reach(*lengthy, 2000, 20, 1e9), 20);
 }
 
+command_line::Outcome packs_of(std::vector<std::string> more) {
+    std::vector<std::string> arguments = {"packs", "-", "--threads", "1"};
+    arguments.insert(arguments.end(), more.begin(), more.end());
+    command_line::Surroundings around;
+    around.columns = 4000;
+    around.standard_input = [] {
+        return units::Result<std::string>(std::string(key_trials::bases().front().text));
+    };
+    return command_line::run(arguments, around);
+}
+
+TEST(Bounds, packs_over_the_longest_outage_are_tried_under_fewer_weathers) {
+    const auto outcome = packs_of({"--set", "outage.lasts=60 d"});
+    EXPECT_NE(outcome.status, command_line::Status::unusable) << outcome.errors;
+    EXPECT_THAT(outcome.output, testing::HasSubstr("of 32 weathers"));
+}
+
+// Both keys within their limits, together more than can be worked through.
+TEST(Bounds, packs_that_take_too_long_are_refused_unless_weathers_are_asked_for) {
+    const std::vector<std::string> much = {
+        "--set", "outage.lasts=60 d", "--set",
+        "load.refrigerator.runs={on = \"1 min\", every = \"5 min\"}"};
+    const auto refused = packs_of(much);
+    EXPECT_EQ(refused.status, command_line::Status::unusable);
+    EXPECT_THAT(refused.errors, testing::AllOf(testing::HasSubstr("outage.lasts: found"),
+                                               testing::HasSubstr("--weathers 32")));
+    auto asked = much;
+    asked.insert(asked.end(), {"--weathers", "1", "--most-packs", "2", "--most-panels", "1"});
+    EXPECT_NE(packs_of(asked).status, command_line::Status::unusable);
+}
+
 TEST(Bounds, of_many_panels_not_every_count_is_looked_at) {
     const auto ready = outage::make_ready(base_with({{"panel.count", "57"}}));
     ASSERT_TRUE(ready);
