@@ -221,7 +221,7 @@ const std::vector<Stop>& stops() {
          Of::lead,
          {"outage", "pack.expansion.current_limit=6 A", "load.refrigerator.power=200 W",
           "load.refrigerator.runs={on=\"15 min\", every=\"45 min\"}"}},
-        {"The fuse of pack expansion opens on 12 A of charge",
+        {" A of charge; the others go on",
          Of::lithium,
          {"outage", "pack.expansion.fuse=5 A", "charger.\"garage charger\".current=50 A"}},
         // outage: starts
