@@ -31,7 +31,7 @@ class Substeps {
     void run() {
         double length = time_;
         while (met_at_once(), course_.ending == Ending::completed && course_.time < time_) {
-            const double left = time_ - course_.time;
+            const double left = std::min(time_ - course_.time, refilling_);
             const double before = course_.state.removed;
             ++course_.substeps;
             if (brimming())
@@ -53,6 +53,7 @@ class Substeps {
     Level fall_;
     double rise_;
     int idle_steps_ = 0;  // in a row, each without time passing
+    double refilling_ = std::numeric_limits<double>::infinity();  // s, from an empty well on
 
     const Piece& available_piece() const {
         return pack_.open_circuit->piece(course_.state.available_piece);
@@ -69,10 +70,12 @@ class Substeps {
     void met_at_once() {
         const double voltage = rested();
         const double removed = course_.state.removed;
+        refilling_ = std::numeric_limits<double>::infinity();
         if (demand_.amount > 0.0) {
-            if (!drawn(pack_, demand_, voltage, pack_.resistance).possible)
+            const Drawn now = drawn(pack_, demand_, voltage, pack_.resistance);
+            if (!now.possible)
                 course_.ending = Ending::cannot_be_delivered;
-            else if (voltage <= fall_.voltage)
+            else if (voltage <= fall_.voltage && !refills(voltage, now.current))
                 course_.ending = fall_.ending;
             else if (removed >= pack_.removed_above)
                 course_.ending = Ending::usable_limit;
@@ -82,6 +85,21 @@ class Substeps {
             course_.ending = Ending::voltage_restored;
         else if (charging() && removed <= pack_.removed_below)
             course_.ending = Ending::charge_restored;
+    }
+
+    // Whether an empty well is refilled faster than it is drawn from: then it is no ending, and
+    // for half of the time that it rises nothing need be looked for below. method.md (5)
+    bool refills(double voltage, double current) {
+        if (fall_.ending != Ending::available_well_empty || !(pack_.exchange > 0.0)) return false;
+        if (voltage < fall_.voltage - step::beneath_empty) return false;
+        const double rising = pack_.rate * pack_.bound *
+                              (course_.state.head - current * pack_.head_gain / pack_.rate) /
+                              current;
+        if (!(rising > 1.0)) return false;
+        refilling_ = 0.5 * std::log(rising) / pack_.rate;
+        if (refilling_ > step::least_refilling) return true;
+        refilling_ = std::numeric_limits<double>::infinity();
+        return false;
     }
 
     // At the far end while resting or charging; a hair of rounding is forgiven.
@@ -341,7 +359,8 @@ void Substeps<Demand>::before_crossings(Trial& trial) {
     if (!stuck && two_wells && state.bound_piece < last)
         meets(0, 1, Ending::completed,
               [&](const Trial& t) { return t.bound - (bound.high + slack); });
-    meets(0, 0, fall_.ending, [&](const Trial& t) { return fall_.voltage - voltage(t); });
+    if (!std::isfinite(refilling_))
+        meets(0, 0, fall_.ending, [&](const Trial& t) { return fall_.voltage - voltage(t); });
     if (rising() && pack_.voltage_above <= pack_.absorption && pack_.charge_floor < 0.0)
         meets(0, 0, Ending::voltage_restored,
               [&](const Trial& t) { return voltage_after(t) - pack_.voltage_above; });

@@ -489,7 +489,11 @@ Bank::Threshold Bank::first_met(double power, bool at_trial_end) const {
             worst = {Ending::current_limit, i, current - member.pack.current_above};
         }
         if (worst_ratio > 0.0) continue;
-        if (now_[i].rested <= member.pack.empty_voltage)
+        // An empty well that is refilled faster than it is drawn from is no ending. method.md (5)
+        const double head = at_trial_end ? member.head : member.state.head;
+        const bool refilled = current < member.pack.exchange * head &&
+                              now_[i].rested > member.pack.empty_voltage - step::beneath_empty;
+        if (now_[i].rested <= member.pack.empty_voltage && !refilled)
             worst = {Ending::available_well_empty, i, 0.0};
         else if (now_[i].rested - current * member.pack.inner <= member.pack.pack_cut_off)
             worst = {Ending::pack_cut_off, i, 0.0};

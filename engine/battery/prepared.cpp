@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "battery/with_cut_off.hpp"
+
 namespace battery {
 
 using namespace units;
@@ -22,7 +24,7 @@ double lowest_current(const Charging& charging) {
 // the power cannot be delivered before.
 void add_glance(Prepared& pack) {
     pack.near_voltage = std::max(pack.cut_off, pack.pack_cut_off);
-    if (pack.near_voltage > 0.0) pack.near_per_watt = pack.resistance / pack.near_voltage;
+    pack.near_per_watt = pack.near_voltage > 0.0 ? pack.resistance / pack.near_voltage : 0.0;
     const double drop = pack.resistance * pack.current_above;
     const double full = pack.open_circuit->voltage(StateOfCharge(1.0)) / volt;
     if (std::isfinite(pack.current_above) && drop <= 0.5 * full) {
@@ -104,6 +106,11 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
     add_efficiency(result, arrangement.charging.coulombic);
     add_glance(result);
     return result;
+}
+
+void set_cut_off(Prepared& pack, Voltage cut_off) {
+    pack.cut_off = cut_off / volt;
+    add_glance(pack);
 }
 
 }  // namespace battery

@@ -44,6 +44,13 @@ inline constexpr double found_within = 1e-10;
 // s. A bank, whose currents are solved anew for each instant tried. Chosen.
 inline constexpr double found_within_in_bank = 1e-7;
 
+// V. So far beneath its empty level a well may be found that has just come to it; one that lies
+// deeper was locked by the cold and gives nothing. Chosen.
+inline constexpr double beneath_empty = 1e-5;
+// s. A well that is refilled faster than it is drawn from, but for a shorter time, is as good as
+// empty. Chosen.
+inline constexpr double least_refilling = 1.0;
+
 // ---- of a fill
 
 // By this a piece goes on beyond its end. 2.571 W out of 109 Ah of AGM for 16,413 s turned round at
