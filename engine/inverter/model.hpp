@@ -18,6 +18,7 @@ struct Model {
     units::Power asleep{};  // drawn in search mode while nothing wakes it; 0 without such a mode
     units::Voltage cutoff_voltage{};   // at its own terminals, under load
     units::Voltage restart_voltage{};  // above cutoff_voltage
+    scenario::Restart restart = scenario::Restart::by_hand;
     units::Duration cutoff_delay{};
     units::Voltage output_voltage{};
     scenario::Waveform waveform = scenario::Waveform::sine;

@@ -20,6 +20,10 @@ enum class Waveform { sine, quasi_square };
 // voltage so that the current stays at its limit, or let its output fall with the bank's voltage.
 enum class WhenOverloaded { trips, folds_back, sags };
 
+// How it comes back after its low-voltage cut-off: somebody switches it off and on, or it does so
+// itself at its restart voltage.
+enum class Restart { by_hand, by_itself };
+
 // So long it holds this share of its continuous rating.
 struct HeldOverload {
     units::Share at;  // above 1
@@ -35,6 +39,7 @@ struct Inverter {
     std::vector<EfficiencyPoint> efficiency;
     std::optional<units::Voltage> cutoff_voltage;
     std::optional<units::Voltage> restart_voltage;
+    std::optional<Restart> restart;
     std::optional<units::Duration> cutoff_delay;
     std::optional<units::Voltage> output_voltage;
     std::optional<Waveform> waveform;

@@ -140,6 +140,9 @@ const Description<Inverter>& describe<Inverter>() {
             key<&Inverter::restart_voltage>(
                 {.name = "restart_voltage"},
                 from_to(1.0 * units::volt, 100.0 * units::volt, "12.5 V")),
+            key<&Inverter::restart>({.name = "restart", .silent = "by hand"},
+                                    one_of<Restart>({{"by hand", Restart::by_hand},
+                                                     {"by itself", Restart::by_itself}})),
             key<&Inverter::cutoff_delay>({.name = "cutoff_delay"},
                                          from_to(units::Duration(), 1.0 * units::hour, "5 s")),
             key<&Inverter::output_voltage>(

@@ -83,6 +83,7 @@ struct Load {
     std::optional<Evidence> evidence;
     std::optional<units::PowerFactor> power_factor;
     std::optional<units::Efficiency> converter_efficiency;  // of a 12 V or USB adaptor
+    std::optional<units::Voltage> lowest_voltage;           // of a 12 V or USB load, at its plug
     std::optional<bool> medical;  // that of its row of the appliance library, where silent
     std::optional<KeepsCold> keeps_cold;
     std::optional<units::Temperature> room;                  // in which it stands during the outage

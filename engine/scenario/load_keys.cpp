@@ -117,6 +117,12 @@ void check_load(Reading& reading, const Spot& spot, const Load& load) {
             fmt::format("a load that cycles was metered for only {}", units::show(metered->over)),
             "meter it for a day or more, defrost included");
     }
+    if (load.lowest_voltage && load.from == Outlet::ac) {
+        reading.refuse(spot.at(*spot.node->find("lowest_voltage"), "lowest_voltage"),
+                       fmt::format("found {} of a load that the inverter feeds",
+                                   units::print(*load.lowest_voltage)),
+                       "give it for 12V and usb loads; the inverter has inverter.cutoff_voltage");
+    }
 }
 
 void check_metered(Reading& reading, const Spot& spot, const MeteredUse& metered) {
@@ -272,6 +278,8 @@ const Description<Load>& describe<Load>() {
             key<&Load::converter_efficiency>(
                 {.name = "converter_efficiency"},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.9")),
+            key<&Load::lowest_voltage>({.name = "lowest_voltage", .silent = "10.5 V of a 12 V bus"},
+                                       from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
             key<&Load::medical>(
                 {.name = "medical",
                  .silent = "as the appliance named by like; otherwise not medical, whatever its "

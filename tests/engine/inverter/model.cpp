@@ -66,9 +66,9 @@ TEST(inverter_model, an_assumed_idle_is_a_range) {
 TEST(inverter_model, low_voltage_defaults_follow_the_bank) {
     const scenario::Inverter silent = rated(3000.0);
     EXPECT_EQ(model(silent, 12.0).cutoff_voltage, 10.5 * volt);
-    EXPECT_EQ(model(silent, 12.8).restart_voltage, 12.5 * volt);
+    EXPECT_EQ(model(silent, 12.8).restart_voltage, 12.0 * volt);
     EXPECT_EQ(model(silent, 24.0).cutoff_voltage, 21.0 * volt);
-    EXPECT_EQ(model(silent, 25.6).restart_voltage, 25.0 * volt);
+    EXPECT_EQ(model(silent, 25.6).restart_voltage, 24.0 * volt);
     EXPECT_EQ(model(silent, 51.2).cutoff_voltage, 42.0 * volt);
 }
 

@@ -76,6 +76,7 @@ std::vector<std::string> others_than(const std::string& value) {
                              "\"inverter\"",
                              "\"Chicago IL\"",
                              "\"IP67\"",
+                             "\"by hand\"",
                              "\"refrigerator\"",
                              "\"another\"",
                              "[\"another\"]",

@@ -144,6 +144,7 @@ idle = "18 W"
 efficiency = [{at = "10 %", is = 0.86}, {at = "100 %", is = "88 %"}]
 cutoff_voltage = "10.5 V"
 restart_voltage = "12.6 V"
+restart = "by itself"
 cutoff_delay = "5 s"
 output_voltage = "120 V"
 waveform = "quasi_square"
@@ -217,6 +218,7 @@ motor = {kind = "capacitor_start", horsepower = "1/2 hp", code_letter = "K", ful
 name = "phone"
 from = "usb"
 like = "phone"
+lowest_voltage = "11 V"
 converter_efficiency = "0.9"
 
 [[circuit]]
