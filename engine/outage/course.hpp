@@ -1,6 +1,8 @@
 // What happened, or would happen, over one outage: the plain result of running the clock once.
 #pragma once
 
+#include <limits>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,7 +11,9 @@
 namespace outage {
 
 // What ended the supply first.
-enum class LimitedBy { none, charge, low_voltage, pack_limit, fuse, inverter_limit };
+//   charge  the available well is empty, or too low for what is asked
+//   usable  the share that a person allows: nothing is switched off by it
+enum class LimitedBy { none, charge, low_voltage, pack_limit, fuse, inverter_limit, usable };
 
 // Every joule of one outage. All entries are at least zero except residual.
 //   identity  method.md (3)
@@ -68,14 +72,17 @@ enum class EventKind {
     inverter_overload_over,
     inverter_switched_off,  // by its daily hours
     inverter_switched_on,
-    packs_empty,  // the available well
+    packs_empty,  // the available well, and not even the least could be met after a rest
     packs_at_usable_limit,
     packs_cut_off,  // the pack's own low-voltage protection
     packs_over_current,
     fuse_opens,
-    main_fuse_opens,  // between the bus and the inverter; what hangs at the bus goes on
+    main_fuse_opens,      // between the bus and the inverter; what hangs at the bus goes on
     cannot_be_delivered,  // no operating point: more power than the packs can give
     supply_back,
+    load_off,       // a 12 V load, at its own lowest voltage or because the packs cannot carry it
+    load_on_again,  // likewise
+    inverter_off_empty,  // the available well is empty, and other loads go on or a rest would help
     packs_full,
     one_empty,         // of banks that differ: its available well; the others go on
     one_cut_off,       // its own low-voltage protection
@@ -93,6 +100,7 @@ struct Event {
     units::Power at_most{};    // what could have been delivered, for cannot_be_delivered
     units::Current current{};  // per pack, where that matters
     std::size_t pack = 0;      // which bank, where it is about one: 0 is the unit's first
+    std::size_t load = 0;      // which load of the demand, where it is about one
     units::Duration after{};   // how long it stood more than `above` before it opened
     units::Current above{};
 };
@@ -102,6 +110,27 @@ struct Strain {
     units::Duration longest{};  // at a stretch
     units::Current above{};     // what it bears for ever, or for longer
     units::Current most{};
+};
+
+// What a stretch without supply is about: a load of the demand by its place, or one of these.
+inline constexpr std::size_t everything = std::numeric_limits<std::size_t>::max();
+inline constexpr std::size_t the_inverter = everything - 1;
+
+// A part of the supply that gave nothing, whether or not somebody wanted it to.
+struct Without {
+    std::size_t part = everything;
+    units::Duration from{};
+    units::Duration to{};
+    LimitedBy why{};
+};
+
+// A part that went out and would have run again after a rest, had somebody asked; or would not.
+//   lasts   so long then, at least ten minutes; zero where rest alone does not bring it back
+struct AfterRest {
+    std::size_t part = everything;
+    units::Duration out{};
+    units::Duration from{};
+    units::Duration lasts{};
 };
 
 struct Course {
@@ -115,6 +144,9 @@ struct Course {
     units::Voltage lowest_voltage{};
     units::Current highest_pack_current{};
     Strain strain;
+    std::vector<Without> out;           // with the trace; in the order in which they begin
+    std::vector<AfterRest> after_rest;  // likewise, the first few
+    std::optional<units::Duration> crosses_usable_at;  // first
     units::Duration without{};  // time in which at least one appliance went without
 };
 

@@ -127,6 +127,7 @@ PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::stri
         .count = load.count,
         .has_motor = load.motor.has_value() && load.motor->kind != scenario::MotorKind::electronic,
         .power = std::move(power),
+        .lowest = load.lowest_voltage,
         .may_run = daily_spans(load.hours, load.days, outage.starts, outage.lasts),
         .usual_hours = load.usual_hours,
         .refused = {},

@@ -27,9 +27,10 @@ struct DemandStep {
     units::Power direct{};               // at the bus: 12 V and USB loads with their adaptors
     units::Power direct_useful{};        // the part of `direct` that reaches the loads
     units::Power in_branches{};          // the part of `direct` lost in the circuits to them
-    bool inverter_on = false;            // by its daily hours; `ac` is zero while it is off
-    bool asleep = false;                 // in search mode: switched on, and nothing wakes it
-    units::Power charger{};              // offered at the bus by chargers other than the sun
+    units::Voltage lowest{};   // at the bus, below which the first of these 12 V loads goes out
+    bool inverter_on = false;  // by its daily hours; `ac` is zero while it is off
+    bool asleep = false;       // in search mode: switched on, and nothing wakes it
+    units::Power charger{};    // offered at the bus by chargers other than the sun
 
     friend bool operator==(const DemandStep&, const DemandStep&) = default;
 };
@@ -55,6 +56,7 @@ struct PlannedLoad {
     int count = 1;
     bool has_motor = false;       // which must come up to speed each time it is switched on
     LoadPower power;              // of one item
+    std::optional<units::Voltage> lowest = {};  // of a 12 V or USB load, at its plug
     Spans may_run;                // by hours and days alone
     bool usual_hours = false;     // those of its row of the appliance library, no more than a guess
     Spans refused;                // of may_run: the inverter is switched off

@@ -72,9 +72,10 @@ bool is_on(const Strand& strand, Duration moment) {
     return after != strand.on.begin() && (after - 1)->from < moment && (after - 1)->until > moment;
 }
 
-bool brings_supply(EventKind kind) {
-    return kind == EventKind::inverter_on_again || kind == EventKind::supply_back ||
-           kind == EventKind::inverter_overload_over;
+bool brings_supply(const Event& event, std::size_t load) {
+    if (event.kind == EventKind::load_on_again) return event.load == load;
+    return event.kind == EventKind::inverter_on_again || event.kind == EventKind::supply_back ||
+           event.kind == EventKind::inverter_overload_over;
 }
 
 }  // namespace
@@ -90,7 +91,7 @@ std::vector<MotorStart> motor_starts(const Ready& ready, const Course& course) {
                 for (int item = 0; item < strand.items; ++item)
                     add_start(ready, course, i, span.from, false, starts);
             for (const auto& event : course.events)
-                if (brings_supply(event.kind) && is_on(strand, event.at))
+                if (brings_supply(event, i) && is_on(strand, event.at))
                     for (int item = 0; item < strand.items; ++item)
                         add_start(ready, course, i, event.at, true, starts);
         }

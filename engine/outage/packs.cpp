@@ -1,5 +1,11 @@
 #include "outage/packs.hpp"
 
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "battery/with_cut_off.hpp"
+
 namespace outage {
 
 using namespace units;
@@ -7,6 +13,7 @@ using namespace units;
 namespace {
 
 constexpr double charge_to_come_back = 0.05;  // of the rated charge; common practice, no source
+constexpr Charge rounding = 1e-6 * coulomb;
 
 }  // namespace
 
@@ -24,27 +31,106 @@ LikePacks::LikePacks(const Unit& unit)
 
 void LikePacks::prepare() {
     inner_share_ = bank_.setup.inner / (bank_.setup.inner + bank_.setup.path);
-    serving_.direct = serving(bank_, unit_.inverter, false);
-    serving_.ac = serving(bank_, unit_.inverter, true);
-    auto stops = protection(bank_);
-    if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
-    serving_.inverter_rested = prepared(stops);
-    idle_ = prepared({.filled_to = counts_as_full * bank_.rated});
-    waiting_ = prepared({.removed_below = waits_below_, .filled_to = counts_as_full * bank_.rated});
-    overloaded_.clear();
-    if (!overload_.timed()) return;
-    for (std::size_t passed = 1; passed <= overload_.levels(); ++passed) {
-        Serving beyond;
-        stops = protection(bank_);
-        stops.current_above = overload_.watched(passed);
-        beyond.direct = prepared(stops);
+    const auto serving_with = [&](battery::Stops stops) {
+        Serving made;
+        stops.cut_off = cut_off_of(unit_.inverter, false, lowest_);
+        made.direct = prepared(stops);
         if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
-        beyond.inverter_rested = prepared(stops);
+        made.inverter_rested = prepared(stops);
         stops.voltage_above.reset();
-        if (unit_.inverter) stops.cut_off = unit_.inverter->cutoff_voltage;
-        beyond.ac = prepared(stops);
-        overloaded_.push_back(beyond);
+        stops.cut_off = cut_off_of(unit_.inverter, true, lowest_);
+        made.ac = prepared(stops);
+        return made;
+    };
+    auto stops = protection(bank_);
+    serving_ = serving_with(stops);
+    idle_ = prepared({.filled_to = counts_as_full * bank_.rated});
+    waiting_ = idle_;
+    overloaded_.clear();
+    for (std::size_t passed = 1; overload_.timed() && passed <= overload_.levels(); ++passed) {
+        stops.current_above = overload_.watched(passed);
+        overloaded_.push_back(serving_with(stops));
     }
+    set_limits();
+}
+
+template <class Visit>
+void LikePacks::each_serving(Visit visit) {
+    const auto visit_all = [&](Serving& serving) {
+        visit(serving.ac, true);
+        visit(serving.direct, false);
+        visit(serving.inverter_rested, false);
+    };
+    visit_all(serving_);
+    for (Serving& beyond : overloaded_)
+        visit_all(beyond);
+}
+
+// The charge at which a leg ends, as the packs stand now.
+void LikePacks::set_limits() {
+    constexpr Charge never = std::numeric_limits<double>::infinity() * coulomb;
+    const Charge above = usable_passed_ ? never : bank_.usable;
+    Charge below = waits_below_.value_or(-never);
+    if (usable_passed_) below = std::max(below, bank_.usable - charge_to_come_back * bank_.rated);
+    each_serving([&](battery::Prepared& pack, bool) {
+        pack.removed_above = above / coulomb;
+        pack.removed_below = below / coulomb;
+    });
+    waiting_.removed_below = below / coulomb;
+}
+
+void LikePacks::lowest_is(Voltage lowest) {
+    if (lowest == lowest_) return;
+    lowest_ = lowest;
+    each_serving([&](battery::Prepared& pack, bool through_inverter) {
+        battery::set_cut_off(pack, cut_off_of(unit_.inverter, through_inverter, lowest));
+    });
+}
+
+void LikePacks::pass_usable() {
+    usable_passed_ = true;
+    set_limits();
+}
+
+Restored LikePacks::restored() {
+    Restored restored;
+    const Charge back = charge_to_come_back * bank_.rated;
+    restored.usable = usable_passed_ && wells_.removed <= bank_.usable - back + rounding;
+    restored.charge = waits_below_ && wells_.removed <= *waits_below_ + rounding;
+    if (restored.usable) usable_passed_ = false;
+    if (restored.charge) waits_below_.reset();
+    set_limits();
+    return restored;
+}
+
+bool LikePacks::nothing_left() const {
+    const Charge total = bank_.setup.kinetics.total;
+    return wells_.removed >= (bank_.setup.reachable.value() - nothing_worth) * total;
+}
+
+bool LikePacks::may_rise(Power power) const {
+    if (power <= Power{}) return true;
+    const auto& pack = serving_.direct;
+    const double out = operating_point(Duty::serving_direct, power).current / count_ / ampere;
+    return pack.exchange * (wells_.head_difference / coulomb) > out;
+}
+
+bool LikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
+    const auto point = operating_point(duty, power);
+    if (!point.possible || point.voltage <= above) return false;
+    if (power <= Power{}) return true;
+    const Current out = point.current / count_;
+    const auto limit = first_limit(bank_);
+    if (borne && limit && out >= *limit) return false;
+    const auto& pack = at(duty);
+    return voltage_at_rest(duty) / volt > pack.empty_voltage + 1e-6 ||
+           pack.exchange * (wells_.head_difference / coulomb) > out / ampere;
+}
+
+bool LikePacks::gives_rested(Duty duty, Power power, Voltage above) const {
+    LikePacks rested = *this;
+    rested.wells_.head_difference = Charge{};
+    return rested.gives(duty, power, above, false);
 }
 
 void LikePacks::begin_day(std::size_t day) {
@@ -143,9 +229,8 @@ StateOfCharge LikePacks::charge() const {
 }
 
 void LikePacks::wait_for_charge() {
-    waits_below_ =
-        std::min(wells_.removed, most_removed(bank_)) - charge_to_come_back * bank_.rated;
-    waiting_ = prepared({.removed_below = waits_below_, .filled_to = counts_as_full * bank_.rated});
+    waits_below_ = wells_.removed - charge_to_come_back * bank_.rated;
+    set_limits();
 }
 
 namespace {
@@ -185,16 +270,15 @@ UnlikePacks::UnlikePacks(const Unit& unit)
       bank_(groups_of(banks_), unit.shared),
       states_(banks_.size(), State::closed),
       opened_at_(banks_.size()),
-      overloads_(overloads_of(banks_)) {
+      overloads_(overloads_of(banks_)),
+      tried_(banks_.size(), false) {
     for (const Bank& bank : banks_) {
         charging_.push_back(Overload::of_charging(bank));
         watched_ = watched_ || charging_.back().levels() > 0;
         usable_ += static_cast<double>(bank.count) * bank.usable;
         rated_ += static_cast<double>(bank.count) * bank.rated;
     }
-    if (!unit.inverter) return;
-    cut_off_ = unit.inverter->cutoff_voltage;
-    restart_ = unit.inverter->restart_voltage;
+    if (unit.inverter) restart_ = unit.inverter->restart_voltage;
 }
 
 Charge UnlikePacks::most_removed_of_all() const {
@@ -210,12 +294,95 @@ StateOfCharge UnlikePacks::charge() const {
 
 battery::BankStops UnlikePacks::stops(Duty duty) const {
     battery::BankStops stops{.filled_to = counts_as_full * rated_};
-    if (duty == Duty::waiting) stops.removed_below = waits_below_;
-    if (duty == Duty::waiting || duty == Duty::idle) return stops;
-    stops.removed_above = usable_;
-    if (duty == Duty::serving_ac) stops.cut_off = cut_off_;
+    if (duty == Duty::idle) return stops;
+    stops.removed_below = ends_below();
+    if (duty == Duty::waiting) return stops;
+    if (!usable_passed_) stops.removed_above = usable_;
+    const Voltage cut_off = cut_off_of(unit_.inverter, duty == Duty::serving_ac, lowest_);
+    if (cut_off > Voltage{}) stops.cut_off = cut_off;
     if (duty == Duty::inverter_rested) stops.voltage_above = restart_;
     return stops;
+}
+
+std::optional<Charge> UnlikePacks::ends_below() const {
+    auto below = waits_below_;
+    const Charge of_usable = usable_ - charge_to_come_back * rated_;
+    if (usable_passed_) below = below ? std::max(*below, of_usable) : of_usable;
+    return below;
+}
+
+Restored UnlikePacks::restored() {
+    Restored restored;
+    const Charge removed = bank_.removed();
+    restored.usable =
+        usable_passed_ && removed <= usable_ - charge_to_come_back * rated_ + rounding;
+    restored.charge = waits_below_ && removed <= *waits_below_ + rounding;
+    if (restored.usable) usable_passed_ = false;
+    if (restored.charge) waits_below_.reset();
+    return restored;
+}
+
+bool UnlikePacks::nothing_left() const {
+    Charge left{};
+    Charge total{};
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        if (states_[i] == State::blown || states_[i] == State::low) continue;
+        const double count = banks_[i].count;
+        const Charge all = banks_[i].setup.kinetics.total;
+        total += count * all;
+        left += count * std::max(Charge{},
+                                 banks_[i].setup.reachable.value() * all - bank_.wells(i).removed);
+    }
+    return left <= nothing_worth * total;
+}
+
+bool UnlikePacks::may_rise(Power power) const {
+    if (power <= Power{}) return true;
+    for (std::size_t i = 0; i < banks_.size(); ++i)
+        if (bank_.wells(i).head_difference > Charge{}) return true;
+    return false;
+}
+
+bool UnlikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
+    if (!bank_.any_gives() && power > Power{}) return false;
+    const auto point = operating_point(duty, power);
+    if (!point.possible || point.voltage <= above) return false;
+    bool from_a_well = power <= Power{};
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        if (states_[i] != State::closed) continue;
+        const auto limit = first_limit(banks_[i]);
+        if (borne && limit && current_of(i) >= *limit) return false;
+        const auto& kinetics = banks_[i].setup.kinetics;
+        const double locked = banks_[i].setup.reachable.complement().value();
+        from_a_well = from_a_well ||
+                      battery::available_fill(kinetics, bank_.wells(i)).value() > locked + 1e-6;
+    }
+    return from_a_well;
+}
+
+// Each levels within itself; what then flows from one to another is left out.
+bool UnlikePacks::gives_rested(Duty duty, Power power, Voltage above) const {
+    UnlikePacks rested = *this;
+    const Duration long_enough = 1.0 * day;
+    rested.ask_again();
+    (void)rested.step(Duty::idle, Power{}, long_enough);
+    rested.ask_again();
+    return rested.gives(duty, power, above, false);
+}
+
+// Of packs that stopped giving because a well was empty, those whose other well has filled it.
+void UnlikePacks::ask_again() {
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        if (states_[i] != State::empty || tried_[i]) continue;
+        const auto& kinetics = banks_[i].setup.kinetics;
+        const bool fills = kinetics.available < Share(1.0) && kinetics.rate > Frequency{};
+        const double locked = banks_[i].setup.reachable.complement().value();
+        const auto wells = bank_.wells(i);
+        if (!fills || !(wells.head_difference > Charge{})) continue;
+        if (battery::fill(kinetics, wells).value() <= locked + nothing_worth) continue;
+        set(i, State::closed);
+        tried_[i] = true;
+    }
 }
 
 Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
@@ -243,6 +410,11 @@ Leg UnlikePacks::advance(Duty duty, Power power, Duration time) {
         leg = stand(leg, duty, power, time);
         look_who_runs();
     }
+    for (std::size_t i = 0; leg.time > Duration{} && i < tried_.size(); ++i)
+        if (tried_[i]) {
+            tried_[i] = false;
+            closed_again_.push_back(i);
+        }
     if (leg.ending == battery::Ending::pack_restored) {
         set(leg.pack, State::closed);
         closed_again_.push_back(leg.pack);
@@ -336,10 +508,11 @@ battery::OperatingPoint UnlikePacks::operating_point(Duty, Power power) {
 void UnlikePacks::set(std::size_t bank, State state) {
     states_[bank] = state;
     const bool closed = state == State::closed;
-    bank_.let(bank, closed, closed || state == State::empty);
+    const bool discharged = state == State::empty || state == State::low;
+    bank_.let(bank, closed, closed || discharged);
     overloads_[bank].forget();
     refit(bank);
-    if (state == State::empty)
+    if (discharged)
         bank_.restore_below(bank,
                             bank_.wells(bank).removed - charge_to_come_back * banks_[bank].rated);
     else
@@ -347,22 +520,35 @@ void UnlikePacks::set(std::size_t bank, State state) {
 }
 
 Opened UnlikePacks::open(const Leg& leg, Power demanded) {
+    opened_again_ = tried_[leg.pack];
+    tried_[leg.pack] = false;
     if (leg.ending == battery::Ending::current_limit) {
         set(leg.pack, leg.opens.fuse ? State::blown : State::over_current);
         opened_at_[leg.pack] = demanded;
     } else {
-        set(leg.pack, State::empty);
+        set(leg.pack, leg.ending == battery::Ending::pack_cut_off ? State::low : State::empty);
     }
     return bank_.any_gives() ? Opened::one : Opened::all;
 }
 
 void UnlikePacks::wait_for_charge() {
-    waits_below_ = std::min(bank_.removed(), most_removed_of_all()) - charge_to_come_back * rated_;
+    waits_below_ = bank_.removed() - charge_to_come_back * rated_;
 }
 
 void UnlikePacks::come_back() {
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        if (states_[i] == State::closed || states_[i] == State::blown) continue;
+        set(i, State::closed);
+        closed_again_.push_back(i);
+    }
+}
+
+void UnlikePacks::close_after_current() {
     for (std::size_t i = 0; i < banks_.size(); ++i)
-        if (states_[i] != State::blown) set(i, State::closed);
+        if (states_[i] == State::over_current) {
+            set(i, State::closed);
+            closed_again_.push_back(i);
+        }
 }
 
 void UnlikePacks::demand_is(Power demanded) {

@@ -34,9 +34,20 @@ struct Leg {
 
 // What becomes of a pack that ended a leg.
 enum class Opened {
-    all,  // it was the last that gave: the supply ends
+    all,  // it was the last that gave: what is asked cannot be met
     one,  // others go on
 };
+
+// What has been charged back so far that it counts: below the usable limit, and since the time
+// that wait_for_charge was called last.
+struct Restored {
+    bool usable = false;
+    bool charge = false;
+};
+
+// Of the charge that can be had, a unit with no more than this is empty for everybody: the last of
+// it lies where the voltage falls away. Ours; 2.8 V a cell, "about 3 %".
+inline constexpr double nothing_worth = 0.03;
 
 class LikePacks {
   public:
@@ -49,16 +60,39 @@ class LikePacks {
     }
     [[nodiscard]] units::Energy stored() const;
     [[nodiscard]] units::StateOfCharge charge() const;
-    [[nodiscard]] bool beyond_usable() const { return wells_.removed >= most_removed(bank_); }
+    [[nodiscard]] bool beyond_usable() const { return wells_.removed >= bank_.usable; }
+    [[nodiscard]] bool starts_empty() const { return wells_.removed >= most_removed(bank_); }
     // What the ending of a leg by a pack opens; likewise for a current beyond a limit.
     Opened open(const Leg& leg, units::Power) {
         blown_ = leg.opens.fuse;
         watched_ = watched_ || blown_;
         return Opened::all;
     }
+    // The opening was tried a moment ago and is no news.
+    [[nodiscard]] bool opened_again() const { return false; }
+    // The usable limit ends no leg until a twentieth of the charge beneath it is back.
+    void pass_usable();
+    // A twentieth of the charge from now on is worth an ending.
     void wait_for_charge();
+    [[nodiscard]] Restored restored();
     void come_back() { overload_.forget(); }
+    // Protections that opened on their current close, for what was too much is gone.
+    void close_after_current() { overload_.forget(); }
+    // Packs whose wells have come back while less was drawn give again.
+    void ask_again() {}
+    [[nodiscard]] bool any_gives() const { return true; }
     void demand_is(units::Power) {}
+    // The voltage at the bus that 12 V loads bear.
+    void lowest_is(units::Voltage lowest);
+    // Not even the least could be met for long, not after a rest either.
+    [[nodiscard]] bool nothing_left() const;
+    // Whether the voltage may rise while this is drawn: by charge, or from well to well.
+    [[nodiscard]] bool may_rise(units::Power power) const;
+    // Whether this can be had for more than a moment, at more than this voltage.
+    //   borne   and for ever, by protections and fuses
+    [[nodiscard]] bool gives(Duty duty, units::Power power, units::Voltage above, bool borne);
+    // The same after a rest without end.
+    [[nodiscard]] bool gives_rested(Duty duty, units::Power power, units::Voltage above) const;
     // The unit's day of this number: its temperature from now on.
     void begin_day(std::size_t day);
     // Banks that have come back of themselves since this was asked last.
@@ -84,9 +118,14 @@ class LikePacks {
     std::vector<Serving> overloaded_;  // by levels passed, from one
     battery::Prepared idle_;
     battery::Prepared waiting_;
+    units::Voltage lowest_{};
+    bool usable_passed_ = false;
     std::optional<units::Charge> waits_below_;
 
     void prepare();
+    void set_limits();
+    template <class Visit>
+    void each_serving(Visit visit);
     [[nodiscard]] battery::Prepared prepared(const battery::Stops& stops) const;
     [[nodiscard]] Leg step(const battery::Prepared& pack, units::Power power, units::Duration time);
     [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
@@ -123,11 +162,23 @@ class UnlikePacks {
     }
     [[nodiscard]] units::Energy stored() const { return bank_.stored_to_rounding(); }
     [[nodiscard]] units::StateOfCharge charge() const;
-    [[nodiscard]] bool beyond_usable() const { return bank_.removed() >= most_removed_of_all(); }
+    [[nodiscard]] bool beyond_usable() const { return bank_.removed() >= usable_; }
+    [[nodiscard]] bool starts_empty() const { return bank_.removed() >= most_removed_of_all(); }
     Opened open(const Leg& leg, units::Power demanded);
+    [[nodiscard]] bool opened_again() const { return opened_again_; }
+    void pass_usable() { usable_passed_ = true; }
     void wait_for_charge();
+    [[nodiscard]] Restored restored();
+    void ask_again();
+    [[nodiscard]] bool any_gives() const { return bank_.any_gives(); }
+    void lowest_is(units::Voltage lowest) { lowest_ = lowest; }
+    [[nodiscard]] bool nothing_left() const;
+    [[nodiscard]] bool may_rise(units::Power power) const;
+    [[nodiscard]] bool gives(Duty duty, units::Power power, units::Voltage above, bool borne);
+    [[nodiscard]] bool gives_rested(Duty duty, units::Power power, units::Voltage above) const;
     // Everything that is not blown gives again.
     void come_back();
+    void close_after_current();
     // Packs that opened on more than this close again.
     void demand_is(units::Power demanded);
     void begin_day(std::size_t day);
@@ -136,12 +187,13 @@ class UnlikePacks {
     [[nodiscard]] const Strain& strain() const;
 
   private:
-    enum class State { closed, empty, over_current, blown };
+    enum class State { closed, empty, low, over_current, blown };
 
     const Unit& unit_;
     std::vector<Bank> banks_;
-    std::optional<units::Voltage> cut_off_;
     std::optional<units::Voltage> restart_;
+    units::Voltage lowest_{};
+    bool usable_passed_ = false;
     battery::Bank bank_;
     std::vector<State> states_;
     std::vector<units::Power> opened_at_;
@@ -150,7 +202,9 @@ class UnlikePacks {
     bool watched_ = false;            // some fuse may carry too much of it
     bool any_running_ = false;  // of these; looked at again after each time something is stood
     std::vector<std::size_t> closed_again_;
-    units::Charge waits_below_{};
+    std::vector<bool> tried_;  // closed again by ask_again, and has not given yet
+    bool opened_again_ = false;
+    std::optional<units::Charge> waits_below_;
     units::Charge usable_{};  // of all packs, likewise the next
     units::Charge rated_{};
 
@@ -161,6 +215,7 @@ class UnlikePacks {
     [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
     void refit(std::size_t bank);
     void set(std::size_t bank, State state);
+    [[nodiscard]] std::optional<units::Charge> ends_below() const;
 };
 
 // ---- LikePacks, inline: the clock's inner loop.

@@ -1,10 +1,12 @@
 #include "outage/plan.hpp"
 
+#include <algorithm>
 #include <map>
 
 #include "outage/freezing_findings.hpp"
 #include "outage/idle_findings.hpp"
 #include "outage/ready.hpp"
+#include "outage/who_goes_without.hpp"
 #include "solar/sun_position.hpp"
 
 namespace outage {
@@ -102,6 +104,48 @@ void add_freezing(Plan& plan, const Ready& ready) {
     }
 }
 
+// Whether clocks on the wall may be an hour ahead of standard time: from the second Sunday of March
+// to the first of November at the widest [US law, from memory], half a year off in the south.
+bool in_summer_time(const Ready& ready, LocalTime when) {
+    const auto date = date_of(when);
+    const auto month = static_cast<unsigned>(date.month());
+    const auto day = static_cast<unsigned>(date.day());
+    const bool north = !ready.site || ready.site->at.latitude >= Angle{};
+    if (!north) return month >= 9 || month <= 4;
+    return (month > 3 || (month == 3 && day >= 8)) && (month < 11 || (month == 11 && day <= 7));
+}
+
+void add_summer_time(Plan& plan, const Ready& ready) {
+    const auto starts = ready.outage.starts;
+    if (!in_summer_time(ready, starts) && !in_summer_time(ready, starts + ready.outage.lasts))
+        return;
+    plan.findings.push_back({.severity = scenario::Severity::note,
+                             .where = "outage.starts",
+                             .text = "times are standard time; clocks that are put forward show an "
+                                     "hour later in summer",
+                             .mend = "add the hour when reading them, or take it off when giving "
+                                     "outage.starts and the hours of loads",
+                             .source = "solar/method.md"});
+}
+
+// The same course with the inverter's other way to come back.
+void add_other_restart(Plan& plan, const Ready& ready) {
+    const auto likely = static_cast<std::size_t>(End::likely);
+    if (!ready.units[likely].inverter) return;
+    plan.by_hand = ready.units[likely].inverter->restart == scenario::Restart::by_hand;
+    const bool went_off = std::ranges::any_of(plan.likely.out, [](const Without& out) {
+        return out.part == the_inverter &&
+               (out.why == LimitedBy::charge || out.why == LimitedBy::low_voltage);
+    });
+    if (!went_off) return;
+    Unit other = ready.units[likely];
+    other.inverter->restart =
+        plan.by_hand ? scenario::Restart::by_itself : scenario::Restart::by_hand;
+    plan.without_otherwise = run(other, ready.steps[likely], ready.sun[likely], ready.outage.lasts,
+                                 ready.midnight, {.trace = false}, nullptr, &ready.parts[likely])
+                                 .without;
+}
+
 bool differ(const Course& a, const Course& b) {
     return abs(a.lasts - b.lasts) > 1.0 * second || a.survives != b.survives ||
            abs(a.ledger.stored_at_end - b.ledger.stored_at_end) > 1.0 * watt_hour;
@@ -122,6 +166,9 @@ Plan plan_outage(const Ready& ready) {
     add_sun_events(plan.likely, ready);
     plan.uncertain = differ(plan.earliest, plan.likely) || differ(plan.latest, plan.likely);
     plan.loads = load_uses(ready.demand);
+    tell_who_goes_without(plan.loads, ready.demand, plan.likely);
+    plan.ladder = ladder_of(ready, plan.likely);
+    add_other_restart(plan, ready);
     plan.sun = sun_days(days);
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
     if (unit.inverter) plan.inverter_idle = unit.inverter->losses.idle;
@@ -136,6 +183,7 @@ Plan plan_outage(const Ready& ready) {
         plan.findings.insert(plan.findings.end(), idle.begin(), idle.end());
     }
     add_freezing(plan, ready);
+    add_summer_time(plan, ready);
     plan.assumptions = ready.assumptions;
     return plan;
 }

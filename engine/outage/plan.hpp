@@ -1,6 +1,7 @@
 // The outage plan: the likely course, and an earliest and a latest one when inputs are uncertain.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,14 @@ namespace outage {
 
 struct Ready;
 
+// A stretch in which a load asks and gets nothing: from the first moment of it at which it is on to
+// the last.
+struct Gap {
+    units::Duration from{};
+    units::Duration to{};
+    LimitedBy why{};
+};
+
 // One load's part in the likely course.
 struct LoadUse {
     std::string name;
@@ -29,6 +38,15 @@ struct LoadUse {
     units::Energy per_day{};    // mean day of the outage, likely
     units::Duration on_time{};  // over the whole outage
     std::string from_what;      // "metered 1.9 kWh over 31 h", in words
+    units::Duration fed{};      // of on_time
+    std::vector<Gap> goes_without;
+};
+
+// How long the loads of this rank and those before it last when the others are off from the start.
+struct LadderStep {
+    int priority = 1;
+    units::Duration lasts{};
+    bool survives = false;
 };
 
 // What the sun gives on each local day of the outage.
@@ -56,6 +74,11 @@ struct Plan {
     std::vector<MotorStart> starts;  // in the likely course
     std::vector<SunDay> sun;
     units::Power inverter_idle{};
+    std::vector<LadderStep> ladder;  // by rank; no later one lasts longer
+    // Time in which something goes without, had the inverter the other restart than the file's;
+    // when it went off at all.
+    std::optional<units::Duration> without_otherwise;
+    bool by_hand = true;  // that the inverter comes back
     // What more packs like these would do; empty when the likely course survives.
     std::vector<MorePacks> more_packs;
     int packs = 0;                        // all kinds together

@@ -1,6 +1,9 @@
 #include "outage/ready.hpp"
 
+#include <algorithm>
+
 #include "unit/built.hpp"
+#include <fmt/format.h>
 
 #include "battery/advance.hpp"
 #include "battery/percent.hpp"
@@ -10,6 +13,7 @@
 #include "outage/demand_findings.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
+#include "units/text.hpp"
 
 namespace outage {
 
@@ -91,14 +95,35 @@ void make_units(Ready& ready, const scenario::Scenario& scenario,
     latest = inverter::with_idle(*inverter, inverter->idle_low);
 }
 
+Case case_of(End end) {
+    return end == End::earliest ? Case::high : end == End::latest ? Case::low : Case::likely;
+}
+
+void add_lowest_assumption(Ready& ready) {
+    const bool silent = std::ranges::any_of(ready.demand.loads, [](const PlannedLoad& load) {
+        return load.from != scenario::Outlet::ac && !load.lowest;
+    });
+    if (!silent) return;
+    ready.assumptions.push_back(
+        {.where = "load.lowest_voltage",
+         .text = fmt::format("12 V and USB loads go out below {} at their plug and come on again "
+                             "0.3 V higher, where the file gives no lowest_voltage",
+                             show(usual_lowest(ready.nominal))),
+         .source = "common practice, no source"});
+}
+
 void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& errors) {
     auto demand = or_errors(plan_demand(scenario), errors);
     if (!demand) return;
     ready.demand = std::move(*demand);
     append(ready.findings, branch_findings(ready.demand, ready.branches, ready.nominal));
     append(ready.assumptions, ready.demand.assumptions);
-    for (const auto end : {End::earliest, End::likely, End::latest})
-        ready.steps[static_cast<std::size_t>(end)] = steps_of(ready, ready.demand, end);
+    for (const auto end : {End::earliest, End::likely, End::latest}) {
+        const auto index = static_cast<std::size_t>(end);
+        ready.steps[index] = steps_of(ready, ready.demand, end);
+        ready.parts[index] = parts_of(ready.demand, case_of(end), ready.branches, ready.nominal);
+    }
+    add_lowest_assumption(ready);
 }
 
 // The voltage at which rested packs half charged take this current, shared by all of them.
@@ -147,11 +172,10 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
 }
 
 std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End end) {
-    const auto which = end == End::earliest ? Case::high
-                       : end == End::latest ? Case::low
-                                            : Case::likely;
-    auto steps =
-        with_branches(demand_steps(demand, which), demand, which, ready.branches, ready.nominal);
+    const auto which = case_of(end);
+    auto steps = with_lowest(
+        with_branches(demand_steps(demand, which), demand, which, ready.branches, ready.nominal),
+        parts_of(demand, which, ready.branches, ready.nominal));
     return ready.chargers.empty() ? steps : with_chargers(steps, ready.chargers);
 }
 
@@ -165,7 +189,7 @@ Unit with_packs(const Ready& ready, End end, int count) {
 Course run(const Ready& ready, End end, Keep keep, std::vector<SunOfDay>* days) {
     const auto index = static_cast<std::size_t>(end);
     return run(ready.units[index], ready.steps[index], ready.sun[index], ready.outage.lasts,
-               ready.midnight, keep, days);
+               ready.midnight, keep, days, &ready.parts[index]);
 }
 
 }  // namespace outage

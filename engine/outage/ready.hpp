@@ -12,6 +12,7 @@
 #include "outage/chargers.hpp"
 #include "outage/clock.hpp"
 #include "outage/demand.hpp"
+#include "outage/parts.hpp"
 #include "outage/sky.hpp"
 #include "scenario/scenario.hpp"
 #include "solar/site.hpp"
@@ -43,6 +44,7 @@ struct Ready {
     Demand demand;
     std::vector<ChargerRuns> chargers;             // other than the sun
     std::array<std::vector<DemandStep>, 3> steps;  // by End; with what the chargers offer
+    std::array<Parts, 3> parts;                    // by End; the 12 V loads of the demand
     std::array<std::vector<SunChange>, 3> sun;     // by End
     std::optional<solar::Site> site;
     std::shared_ptr<const SkyModels> sky;       // none without panels

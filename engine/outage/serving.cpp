@@ -55,11 +55,16 @@ battery::Stops protection(const Bank& bank) {
     return stops;
 }
 
+Voltage cut_off_of(const std::optional<inverter::Model>& inverter, bool through_inverter,
+                   Voltage lowest) {
+    return through_inverter && inverter ? std::max(lowest, inverter->cutoff_voltage) : lowest;
+}
+
 battery::Prepared serving(const Bank& bank, const std::optional<inverter::Model>& inverter,
-                          bool through_inverter) {
+                          bool through_inverter, Voltage lowest) {
     auto setup = bank.setup;
     setup.stops = protection(bank);
-    if (through_inverter && inverter) setup.stops.cut_off = inverter->cutoff_voltage;
+    setup.stops.cut_off = cut_off_of(inverter, through_inverter, lowest);
     return battery::prepare(setup);
 }
 

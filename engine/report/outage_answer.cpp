@@ -123,12 +123,53 @@ void add_recharge(Members& values, const Scenario& scenario,
              {"weathers", "weathers tried", {static_cast<std::int64_t>(recharge->weathers)}}}}});
 }
 
+Value crossing(const Scenario& scenario, const Course& course) {
+    if (!course.crosses_usable_at) return {Absent{"the usable share is not used up"}};
+    return {time_in_iso(scenario.outage.starts + *course.crosses_usable_at)};
+}
+
+Value ladder(const Scenario& scenario, const Plan& plan) {
+    List steps;
+    for (const auto& step : plan.ladder) {
+        Members members = ending(scenario, step.lasts, step.survives);
+        members.insert(members.begin(),
+                       {"priority", "up to priority", {std::int64_t(step.priority)}});
+        steps.push_back({std::move(members)});
+    }
+    return {std::move(steps)};
+}
+
+// The first of a load's gaps: a course of months may have many.
+Value per_load(const Scenario& scenario, const Plan& plan) {
+    constexpr std::size_t most_gaps = 200;
+    List loads;
+    for (const auto& load : plan.loads) {
+        List gaps;
+        for (const auto& gap : load.goes_without) {
+            if (gaps.size() == most_gaps) break;
+            gaps.push_back(
+                {Members{{"from", "from", {time_in_iso(scenario.outage.starts + gap.from)}},
+                         {"to", "to", {time_in_iso(scenario.outage.starts + gap.to)}},
+                         {"why", "why", {std::string(word_for(gap.why))}}}});
+        }
+        loads.push_back({Members{{"name", "load", {load.name}},
+                                 {"wanted_for", "wanted for", value_of(load.on_time)},
+                                 {"fed", "fed for", value_of(load.fed)},
+                                 {"goes_without", "goes without", {std::move(gaps)}}}});
+    }
+    return {std::move(loads)};
+}
+
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
                   const std::optional<Chances>& chances,
                   const std::optional<solar::Recharge>& recharge) {
     const Course& likely = plan.likely;
     Members values = ending(scenario, likely.lasts, likely.survives);
     values.push_back({"limited_by", "limited by", {std::string(word_for(likely.limited_by))}});
+    values.push_back(
+        {"crosses_usable_at", "uses up the usable share at", crossing(scenario, likely)});
+    values.push_back({"ladder", "with the loads up to a priority alone", ladder(scenario, plan)});
+    values.push_back({"per_load", "load by load", per_load(scenario, plan)});
     values.push_back({"earliest",
                       "if every doubtful figure turns out badly",
                       {ending(scenario, plan.earliest.lasts, plan.earliest.survives)}});

@@ -21,7 +21,6 @@ using outage::Course;
 using outage::Event;
 using outage::EventKind;
 using outage::Plan;
-using scenario::Outlet;
 using scenario::Scenario;
 using scenario::Severity;
 using units::Duration;
@@ -171,6 +170,13 @@ void find_hot_parts(Finder& finder) {
 }
 
 void find_low_voltage(Finder& finder) {
+    if (const Event* event = finder.first(EventKind::inverter_off_empty)) {
+        finder.add(
+            Severity::caution, "inverter",
+            fmt::format("The packs cannot carry {} any more; what draws less goes on{}.",
+                        in_words(event->power), finder.how_often(EventKind::inverter_off_empty)),
+            "Add a pack, or drop the largest load at this hour.", event->at);
+    }
     if (const Event* event = finder.first(EventKind::inverter_off_low_voltage)) {
         finder.add(Severity::caution, "inverter",
                    fmt::format("The inverter switches off on low voltage{}.",
@@ -187,7 +193,8 @@ void find_empty_packs(Finder& finder) {
     };
     constexpr std::array endings{
         Ending{EventKind::packs_empty, "The packs are empty"},
-        Ending{EventKind::packs_at_usable_limit, "The packs reach the share you allow to be used"},
+        Ending{EventKind::packs_at_usable_limit,
+               "The packs reach the share you allow to be used; nothing is switched off by that"},
         Ending{EventKind::packs_cut_off, "The packs' own low-voltage protection opens"}};
     for (const auto& ending : endings) {
         if (const Event* event = finder.first(ending.kind)) {
@@ -202,51 +209,29 @@ void find_empty_packs(Finder& finder) {
 
 // ---- Who goes without.
 
-bool cuts(EventKind kind, Outlet from) {
-    switch (kind) {
-        case EventKind::packs_empty:
-        case EventKind::packs_at_usable_limit:
-        case EventKind::packs_cut_off:
-        case EventKind::packs_over_current:
-        case EventKind::fuse_opens:
-            return true;
-        case EventKind::inverter_off_low_voltage:
-        case EventKind::main_fuse_opens:
-        case EventKind::inverter_overload:
-        case EventKind::cannot_be_delivered:
-            return from == Outlet::ac;
-        default:
-            return false;
-    }
-}
-
-std::optional<Duration> supply_lost(const Course& course, Outlet from) {
-    const auto event = std::ranges::find_if(
-        course.events, [from](const Event& candidate) { return cuts(candidate.kind, from); });
-    return event == course.events.end() ? std::nullopt : std::optional(event->at);
-}
-
 void find_loads_without(Finder& finder) {
     const Course& course = finder.plan.likely;
-    if (course.survives) {
-        return;
-    }
     std::vector<std::string> others;
-    for (const auto& load : finder.scenario.loads) {
-        const auto lost = supply_lost(course, load.from);
-        if (!lost) {
+    Duration first = finder.scenario.outage.lasts;
+    for (std::size_t i = 0; i < finder.plan.loads.size(); ++i) {
+        const auto& use = finder.plan.loads[i];
+        if (use.goes_without.empty()) {
             continue;
         }
-        if (outage::is_medical(load)) {
-            finder.add(Severity::stop, "load " + load.name,
+        const auto& gap = use.goes_without.front();
+        const bool medical =
+            i < finder.scenario.loads.size() && outage::is_medical(finder.scenario.loads[i]);
+        if (medical) {
+            finder.add(Severity::stop, "load " + use.name,
                        fmt::format("Life and health: {} has no supply from this hour on, or for a "
                                    "part of what follows.",
-                                   load.name),
+                                   use.name),
                        "Plan a second way for it before anything else, and add packs until it "
                        "lasts.",
-                       std::max(*lost, course.lasts));
+                       gap.from);
         } else {
-            others.push_back(load.name);
+            others.push_back(use.name);
+            first = std::min(first, gap.from);
         }
     }
     if (!others.empty()) {
@@ -254,8 +239,49 @@ void find_loads_without(Finder& finder) {
                    fmt::format("Without supply for {} in all, {} not served: {}.",
                                in_words(course.without, 2), in_words(course.ledger.unserved),
                                fmt::join(others, ", ")),
-                   "See how far more packs carry, or drop what can wait.", course.lasts);
+                   "See how far more packs carry, or drop what can wait.", first);
     }
+}
+
+std::string part_in_words(const Plan& plan, std::size_t part) {
+    if (part == outage::the_inverter) return "What the inverter feeds";
+    return part < plan.loads.size() ? plan.loads[part].name : "The 12 V loads";
+}
+
+// What a rest would bring back, though nobody asks for it.
+void find_rests(Finder& finder) {
+    const auto starts = finder.scenario.outage.starts;
+    for (const auto& rest : finder.plan.likely.after_rest) {
+        const auto who = part_in_words(finder.plan, rest.part);
+        if (rest.lasts > Duration{})
+            finder.add(Severity::note, "loads",
+                       fmt::format("{}: out at {}; after a rest, from {}, it would run for {}.",
+                                   who, weekday_and_time(starts + rest.out),
+                                   weekday_and_time(starts + rest.from), in_words(rest.lasts, 2)),
+                       "Switch it on again then, should you need it.", rest.out,
+                       "hour by hour over the outage; outage/method.md (15)");
+        else
+            finder.add(Severity::note, "loads",
+                       fmt::format("{}: out at {}; no rest brings it back, only charge does.", who,
+                                   weekday_and_time(starts + rest.out)),
+                       "Charge the packs, or draw less.", rest.out,
+                       "hour by hour over the outage; outage/method.md (15)");
+    }
+}
+
+// Which way the inverter comes back was assumed: what the other way gives.
+void find_other_restart(Finder& finder) {
+    const auto& plan = finder.plan;
+    const bool silent = finder.scenario.inverter && !finder.scenario.inverter->restart;
+    if (!plan.without_otherwise || !silent) {
+        return;
+    }
+    finder.add(Severity::note, "inverter",
+               fmt::format("After it goes off it is taken to be switched off and on by hand: "
+                           "something goes without for {} in all. If it comes back by itself at "
+                           "its restart voltage, for {}.",
+                           in_words(plan.likely.without, 2), in_words(*plan.without_otherwise, 2)),
+               "Give inverter.restart, \"by hand\" or \"by itself\", as its manual says.");
 }
 
 void find_early_end(Finder& finder) {
@@ -392,6 +418,8 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
         finder.findings.push_back({.finding = std::move(finding)});
     }
     find_loads_without(finder);
+    find_rests(finder);
+    find_other_restart(finder);
     find_overload(finder);
     find_undeliverable(finder);
     find_over_current(finder);
@@ -413,6 +441,8 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     sort_by_weight(finder.findings);
     return std::move(finder.findings);
 }
+
+namespace {
 
 std::string_view words_for(EventKind kind) {
     switch (kind) {
@@ -444,6 +474,12 @@ std::string_view words_for(EventKind kind) {
             return "more is asked than the packs can give";
         case EventKind::supply_back:
             return "the supply is back";
+        case EventKind::load_off:
+            return "a 12 V load goes out";
+        case EventKind::load_on_again:
+            return "a 12 V load is on again";
+        case EventKind::inverter_off_empty:
+            return "the packs cannot carry the inverter any more";
         case EventKind::packs_full:
             return "the packs are full";
         case EventKind::one_empty:
@@ -462,6 +498,16 @@ std::string_view words_for(EventKind kind) {
             return "sunset";
     }
     return "";
+}
+
+}  // namespace
+
+std::string words_for(const Plan& plan, const Event& event) {
+    const bool of_load =
+        event.kind == EventKind::load_off || event.kind == EventKind::load_on_again;
+    if (!of_load || event.load >= plan.loads.size()) return std::string(words_for(event.kind));
+    return fmt::format("{}: {}", event.kind == EventKind::load_off ? "out" : "on again",
+                       plan.loads[event.load].name);
 }
 
 }  // namespace report

@@ -1,6 +1,7 @@
 // What a person should know before relying on an outage plan, each pinned to its hour.
 #pragma once
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -14,8 +15,8 @@ namespace report {
 [[nodiscard]] std::vector<PinnedFinding> outage_findings(const scenario::Scenario& scenario,
                                                          const outage::Plan& plan);
 
-// "the inverter switches off on low voltage"
-[[nodiscard]] std::string_view words_for(outage::EventKind kind);
+// "the inverter switches off on low voltage", "out: lamp"
+[[nodiscard]] std::string words_for(const outage::Plan& plan, const outage::Event& event);
 
 // Whether much of what the packs take is not stored, as in lead-acid near full; and what to do.
 [[nodiscard]] bool gasses_away(const outage::Ledger& ledger);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "report/clock_words.hpp"
 #include "report/shown.hpp"
@@ -25,6 +26,8 @@ std::string_view what_happens_then(LimitedBy limit) {
     switch (limit) {
         case LimitedBy::charge:
             return "then the packs are empty";
+        case LimitedBy::usable:
+            return "then the packs reach the share you allow to be used";
         case LimitedBy::low_voltage:
             return "then the inverter switches off on low voltage";
         case LimitedBy::pack_limit:
@@ -37,6 +40,17 @@ std::string_view what_happens_then(LimitedBy limit) {
             break;
     }
     return "then something goes without";
+}
+
+// "The packs are empty" is said only where nothing could be met.
+std::string_view what_happens_then(const Course& course) {
+    if (course.limited_by != LimitedBy::charge) return what_happens_then(course.limited_by);
+    const bool empty = std::ranges::any_of(course.events, [&](const outage::Event& event) {
+        return event.kind == outage::EventKind::packs_empty &&
+               event.at - course.lasts < units::minute;
+    });
+    return empty || course.events.empty() ? what_happens_then(LimitedBy::charge)
+                                          : "then the packs cannot carry all of it any more";
 }
 
 bool differs_much(const Plan& plan) {
@@ -72,11 +86,58 @@ std::string ending(const scenario::Outage& outage, const Plan& plan) {
     const Course& course = plan.likely;
     if (course.lasts < units::minute) {
         return fmt::format("Does not carry these loads from the start: {}.",
-                           what_happens_then(course.limited_by).substr(5));
+                           what_happens_then(course).substr(5));
     }
     return fmt::format("Lasts until {}{}; {}.", end_in_words(outage.starts, course.lasts),
-                       differs_much(plan) ? range(outage, plan) : "",
-                       what_happens_then(course.limited_by));
+                       differs_much(plan) ? range(outage, plan) : "", what_happens_then(course));
+}
+
+units::Duration missing(const outage::LoadUse& load) {
+    return load.on_time - load.fed;
+}
+
+std::string from_when(const scenario::Outage& outage, Duration when) {
+    const auto at = outage.starts + when;
+    const auto words = weekday_and_time(at);
+    const bool same_day = at - units::midnight_before(outage.starts) < units::day;
+    return same_day ? words.substr(words.rfind(' ') + 1) : words;
+}
+
+// "Without supply: heater from 19:06 (8 min missing). Everything else lasts; 19 % is left."
+std::string who_goes_without(const scenario::Outage& outage, const Plan& plan) {
+    constexpr std::size_t most_named = 3;
+    std::vector<const outage::LoadUse*> gone;
+    for (const auto& load : plan.loads)
+        if (!load.goes_without.empty()) gone.push_back(&load);
+    if (gone.empty() || gone.size() > most_named) return "";
+    std::ranges::stable_sort(gone, {}, [](const auto* load) { return load->goes_without[0].from; });
+    std::vector<std::string> told;
+    for (const auto* load : gone)
+        told.push_back(fmt::format("{} from {} ({} missing)", load->name,
+                                   from_when(outage, load->goes_without[0].from),
+                                   length_in_words(missing(*load))));
+    std::string text = fmt::format("Without supply: {}.", fmt::join(told, ", "));
+    if (gone.size() < plan.loads.size())
+        text += fmt::format(" Everything else lasts; {} is left.", charge_left(plan.likely));
+    return text;
+}
+
+// After the promise has ended: what the packs could still carry.
+std::string beyond_usable(const scenario::Outage& outage, const Plan& plan) {
+    const bool all_fed =
+        std::ranges::all_of(plan.loads, [](const auto& load) { return load.goes_without.empty(); });
+    if (all_fed)
+        return fmt::format(
+            "Nothing is switched off by that: the packs could carry everything to "
+            "the end; {} is left then.",
+            charge_left(plan.likely));
+    Duration first = outage.lasts;
+    for (const auto& load : plan.loads)
+        if (!load.goes_without.empty()) first = std::min(first, load.goes_without[0].from);
+    return fmt::format(
+        "Nothing is switched off by that: the packs could carry everything until "
+        "{}.",
+        end_in_words(outage.starts, first));
 }
 
 std::string packs_that_carry(int more) {
@@ -124,6 +185,10 @@ std::vector<std::string> outage_sentences(const scenario::Scenario& scenario, co
     if (!more.empty()) {
         sentences.push_back(with_more_packs(outage, plan, more));
     }
+    if (plan.likely.limited_by == LimitedBy::usable)
+        sentences.push_back(beyond_usable(outage, plan));
+    if (auto who = who_goes_without(outage, plan); !who.empty())
+        sentences.push_back(std::move(who));
     return sentences;
 }
 
@@ -141,6 +206,8 @@ std::string_view word_for(LimitedBy limit) {
             return "fuse";
         case LimitedBy::inverter_limit:
             return "inverter_limit";
+        case LimitedBy::usable:
+            return "usable";
     }
     return "none";
 }

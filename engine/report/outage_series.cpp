@@ -30,7 +30,7 @@ std::string events_between(const Plan& plan, Duration from, Duration to) {
     std::string text;
     for (const auto& event : plan.likely.events) {
         if (event.at >= from && event.at < to) {
-            text += (text.empty() ? "" : "; ") + std::string(words_for(event.kind));
+            text += (text.empty() ? "" : "; ") + words_for(plan, event);
         }
     }
     return text;
@@ -94,7 +94,7 @@ Series events_table(const Scenario& scenario, const Plan& plan) {
         column("at", "after the start", events.size(),
                [&](std::size_t row) { return events[row].at; }),
         column("event", "event", events.size(),
-               [&](std::size_t row) { return std::string(words_for(events[row].kind)); }),
+               [&](std::size_t row) { return words_for(plan, events[row]); }),
         column("power", "asked for", events.size(),
                [&](std::size_t row) { return events[row].power; }),
         column("at_most", "possible at most", events.size(),
@@ -168,6 +168,8 @@ std::optional<scenario::Severity> weight_of(EventKind kind) {
         case EventKind::cannot_be_delivered:
             return scenario::Severity::stop;
         case EventKind::inverter_off_low_voltage:
+        case EventKind::inverter_off_empty:
+        case EventKind::load_off:
         case EventKind::packs_empty:
         case EventKind::packs_at_usable_limit:
         case EventKind::packs_cut_off:
@@ -181,7 +183,8 @@ std::optional<scenario::Severity> weight_of(EventKind kind) {
 }
 
 // The first of each kind: a chart with every repetition could not be read.
-std::vector<Marker> markers_of(const Scenario& scenario, const Course& course) {
+std::vector<Marker> markers_of(const Scenario& scenario, const Plan& plan) {
+    const Course& course = plan.likely;
     std::vector<Marker> markers;
     std::vector<EventKind> seen;
     for (const auto& event : course.events) {
@@ -194,7 +197,7 @@ std::vector<Marker> markers_of(const Scenario& scenario, const Course& course) {
             {.at = event.at / units::hour,
              .sign = static_cast<char>('a' + static_cast<int>(markers.size())),
              .label = fmt::format("{} {}", weekday_and_time(scenario.outage.starts + event.at),
-                                  words_for(event.kind)),
+                                  words_for(plan, event)),
              .severity = *weight});
     }
     return markers;
@@ -305,7 +308,7 @@ DaysChart days_chart(const Scenario& scenario, const Plan& plan) {
     }
     chart.hours = hours_of(plan);
     chart.nights = nights_of(plan.likely, chart.lasts);
-    chart.markers = markers_of(scenario, plan.likely);
+    chart.markers = markers_of(scenario, plan);
     return chart;
 }
 

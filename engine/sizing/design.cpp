@@ -17,13 +17,13 @@ using namespace units;
 
 constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 
-ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day) {
+ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day, Voltage lowest) {
     const auto bank = outage::on_day(unit, 0, day);
     return {.count = bank.count,
             .timed = outage::Overload(bank).timed(),
             .charge_borne = outage::charge_borne(bank),
-            .with_inverter = outage::serving(bank, unit.inverter, true),
-            .direct = outage::serving(bank, unit.inverter, false)};
+            .with_inverter = outage::serving(bank, unit.inverter, true, lowest),
+            .direct = outage::serving(bank, unit.inverter, false, lowest)};
 }
 
 // Counts of packs that differ have no lane; what stands in their place is not looked at.
@@ -33,10 +33,12 @@ LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& uni
     const auto first = outage::on_day(unit, 0, 0);
     LaneWorld made{.at_start = first.at_start, .already_empty = outage::starts_empty(first)};
     made.main_fuse_may_open = outage::main_fuse_may_open(unit, ready.steps[likely]);
+    const auto lowest =
+        std::ranges::max(ready.steps[likely], {}, &outage::DemandStep::lowest).lowest;
     for (std::size_t day = 0; day < std::max<std::size_t>(1, unit.days.size()); ++day) {
         auto& packs = made.days.emplace_back();
         for (const auto& of_count : units)
-            packs.push_back(ready_packs(of_count, day));
+            packs.push_back(ready_packs(of_count, day, lowest));
     }
     made.segments = segments(unit, ready.steps[likely], skies, ready.outage.lasts,
                              made.days.front().front().direct);

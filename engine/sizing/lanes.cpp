@@ -6,6 +6,7 @@
 #include <cstdint>
 
 #include "battery/advance.hpp"
+#include "battery/with_cut_off.hpp"
 
 namespace sizing {
 
@@ -139,7 +140,9 @@ class Block {
     // The general step: knots, turns, thresholds. Ends the lane at the first failure.
     void take_alone(std::size_t lane, const Segment& segment) {
         const auto& packs = packs_of(lane);
-        const Prepared& pack = segment.through_inverter ? packs.with_inverter : packs.direct;
+        Prepared pack = segment.through_inverter ? packs.with_inverter : packs.direct;
+        if (pack.cut_off != segment.cut_off)
+            battery::set_cut_off(pack, segment.cut_off * units::volt);
         const double offered = state_.sun[lane] + segment.charger;
         const units::Power power = (segment.taken - offered) / state_.count[lane] * units::watt;
         battery::Wells wells{.removed = wells_[now_].removed[lane] * units::coulomb,

@@ -15,7 +15,8 @@
 
 namespace sizing {
 
-// One number of packs, ready to serve: through the inverter, and to 12 V loads alone.
+// One number of packs, ready to serve: through the inverter, and to 12 V loads alone; with the
+// highest voltage that cuts off in any segment, so that what is far from it is far from each.
 //   timed          a current above what they bear for ever is stood for a time: the clock's business
 //   charge_borne   likewise what is offered beyond it, which a fuse may not bear
 struct ReadyPacks {

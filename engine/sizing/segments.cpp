@@ -1,6 +1,7 @@
 #include "sizing/segments.hpp"
 
 #include "inverter/model.hpp"
+#include "outage/serving.hpp"
 
 namespace sizing {
 
@@ -57,6 +58,9 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
                  .sun_step = static_cast<int>(light),
                  .day = static_cast<int>(today),
                  .through_inverter = load.through_inverter,
+                 .cut_off =
+                     outage::cut_off_of(unit.inverter, load.through_inverter, demand[step].lowest) /
+                     volt,
                  .decayed = decayed,
                  .fill_per_ampere = time * (0.5 + pack.bound_gain * decayed.twice) * pack.per_total,
                  .begins = now / second,

@@ -21,6 +21,7 @@ struct Segment {
     int sun_step = 0;      // which of the sun's steps
     int day = 0;           // which of the unit's days
     bool through_inverter = false;
+    double cut_off = 0.0;  // V at the bus that ends a discharge; 0: none
     battery::Decay decayed;        // of the head difference over the time
     double fill_per_ampere = 0.0;  // mean fill of the available well lost an ampere
     double begins = 0.0;           // s after the outage starts

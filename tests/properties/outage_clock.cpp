@@ -275,4 +275,26 @@ TEST(outage_properties, more_load_never_lengthens_an_outage) {
     EXPECT_GT(held, 7000);
 }
 
+// Told in order: a pack that opened by itself is told to give again before it opens once more.
+TEST(outage_properties, a_pack_that_opens_twice_came_back_in_between) {
+    int openings = 0;
+    EXPECT_TRUE(tested::holds_for(1'000, [&openings] {
+        const auto generated = any_outage();
+        const auto course = outage::run(generated.unit, generated.demand, generated.sun,
+                                        generated.lasts, 6.0 * hour);
+        std::vector<bool> open(generated.unit.others.size() + 1, false);
+        for (const auto& event : course.events) {
+            if (event.kind == outage::EventKind::one_back) open.at(event.pack) = false;
+            if (event.kind != outage::EventKind::one_empty &&
+                event.kind != outage::EventKind::one_cut_off &&
+                event.kind != outage::EventKind::one_over_current)
+                continue;
+            ++openings;
+            RC_ASSERT(!open.at(event.pack));
+            open.at(event.pack) = true;
+        }
+    }));
+    EXPECT_GT(openings, 100);
+}
+
 }  // namespace

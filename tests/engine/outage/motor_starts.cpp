@@ -85,10 +85,11 @@ TEST(motor_starts, nothing_starts_once_the_supply_is_gone) {
     text.replace(text.find("\"600 W\""), 7, "\"300 W\"");
     text.replace(text.find("\"6 h\""), 5, "\"60 h\"");
     const auto plan = planned(text);
-    ASSERT_EQ(plan.likely.limited_by, LimitedBy::charge);  // and nothing charges it again
-    ASSERT_FALSE(plan.likely.survives);
+    ASSERT_EQ(plan.likely.limited_by, LimitedBy::usable);
+    ASSERT_FALSE(plan.likely.out.empty());  // and nothing charges it again
     for (const auto& start : plan.starts)
-        EXPECT_LE(start.at, plan.likely.lasts);
+        for (const auto& out : plan.likely.out)
+            EXPECT_FALSE(start.at > out.from && start.at < out.to);
 }
 
 TEST(motor_starts, a_load_like_one_of_the_list_is_planned_with_its_range) {

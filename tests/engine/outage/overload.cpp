@@ -118,7 +118,7 @@ TEST(overload, a_cascade_is_told_in_its_order_and_at_its_times) {
     auto far = lithium(0.006 * ohm);
     far.name = "far";
     const auto course = run(unit_of(far, {near}), {{{}, 50.0 * watt}, {1.0 * hour, 2300.0 * watt}});
-    ASSERT_EQ(course.events.size(), 2u);
+    ASSERT_EQ(course.events.size(), 4u);
     EXPECT_EQ(course.events[0].kind, EventKind::one_over_current);
     EXPECT_EQ(course.events[0].pack, 1u);
     EXPECT_NEAR(course.events[0].at / hour, 1.5, 1e-8);
@@ -129,6 +129,10 @@ TEST(overload, a_cascade_is_told_in_its_order_and_at_its_times) {
     EXPECT_EQ(course.events[1].at, course.events[0].at);
     EXPECT_EQ(course.events[1].after, Duration{});
     EXPECT_GT(course.events[1].current, 200.0 * ampere);
+    // the load is gone then, and both close
+    EXPECT_EQ(course.events[2].kind, EventKind::one_back);
+    EXPECT_EQ(course.events[3].kind, EventKind::one_back);
+    EXPECT_EQ(course.events[3].at, course.events[0].at);
     EXPECT_EQ(course.limited_by, LimitedBy::pack_limit);
     EXPECT_LT(course.ledger.relative_residual, 1e-10);
 }

@@ -27,8 +27,22 @@ std::vector<PinnedFinding> with_event(Event event) {
     return outage_findings(made::scenario(), plan);
 }
 
+// Every load of the scenario, each without supply from the plan's end on.
+outage::Plan plan_where_all_go_without(const scenario::Scenario& scenario) {
+    auto plan = made::plan();
+    plan.loads.resize(scenario.loads.size(), plan.loads.front());
+    for (std::size_t i = 0; i < plan.loads.size(); ++i) {
+        plan.loads[i].name = scenario.loads[i].name;
+        plan.loads[i].from = scenario.loads[i].from;
+        plan.loads[i].goes_without = {{.from = plan.likely.lasts,
+                                       .to = scenario.outage.lasts,
+                                       .why = outage::LimitedBy::charge}};
+    }
+    return plan;
+}
+
 TEST(outage_findings, a_life_and_health_load_that_goes_without_is_a_stop_at_its_hour) {
-    const auto plan = made::plan();
+    const auto plan = plan_where_all_go_without(made::scenario());
     const auto findings = outage_findings(made::scenario(), plan);
     const auto* found = about(findings, "breathing aid has no supply");
     ASSERT_NE(found, nullptr);
@@ -39,7 +53,7 @@ TEST(outage_findings, a_life_and_health_load_that_goes_without_is_a_stop_at_its_
 TEST(outage_findings, other_loads_that_go_without_are_one_caution) {
     auto scenario = made::scenario();
     scenario.loads[1].priority = 3;
-    const auto findings = outage_findings(scenario, made::plan());
+    const auto findings = outage_findings(scenario, plan_where_all_go_without(scenario));
     const auto* found = about(findings, "Without supply");
     ASSERT_NE(found, nullptr);
     EXPECT_EQ(found->finding.severity, Severity::caution);
@@ -47,14 +61,39 @@ TEST(outage_findings, other_loads_that_go_without_are_one_caution) {
     EXPECT_EQ(about(findings, "Life and health"), nullptr);
 }
 
-TEST(outage_findings, twelve_volt_loads_stay_on_when_only_the_inverter_goes_off) {
-    auto plan = made::plan();
-    plan.likely.events = {{.at = 5.0 * hour, .kind = EventKind::inverter_off_low_voltage}};
-    plan.likely.lasts = 5.0 * hour;
+TEST(outage_findings, only_loads_with_a_gap_are_told_as_without_supply) {
+    auto plan = plan_where_all_go_without(made::scenario());
+    plan.loads[2].goes_without.clear();
     const auto findings = outage_findings(made::scenario(), plan);
     ASSERT_NE(about(findings, "Without supply"), nullptr);
     EXPECT_EQ(about(findings, "Without supply")->finding.text.find("cabin lights"),
               std::string::npos);
+}
+
+TEST(outage_findings, a_rest_that_would_bring_a_load_back_is_a_note_with_its_time) {
+    const auto scenario = made::scenario();
+    auto plan = plan_where_all_go_without(scenario);
+    plan.likely.after_rest = {
+        {.part = 2, .out = 1.0 * hour, .from = 70.0 * units::minute, .lasts = 15.0 * units::minute},
+        {.part = outage::the_inverter, .out = 2.0 * hour}};
+    const auto findings = outage_findings(scenario, plan);
+    const auto* found = about(findings, "from Wednesday 19:10, it would run for 15 min");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::note);
+    EXPECT_NE(about(findings, "What the inverter feeds: out at Wednesday 20:00; no rest"), nullptr);
+}
+
+TEST(outage_findings, the_other_way_of_an_inverter_to_come_back_is_told_where_it_is_assumed) {
+    auto scenario = made::scenario();
+    auto plan = plan_where_all_go_without(scenario);
+    plan.likely.without = 3.0 * hour;
+    plan.without_otherwise = 9.0 * hour;
+    EXPECT_NE(about(outage_findings(scenario, plan),
+                    "goes without for 3 h in all. If it comes back by itself at its restart "
+                    "voltage, for 9 h"),
+              nullptr);
+    scenario.inverter->restart = scenario::Restart::by_hand;
+    EXPECT_EQ(about(outage_findings(scenario, plan), "If it comes back by itself"), nullptr);
 }
 
 TEST(outage_findings, a_unit_that_lasts_with_much_left_has_no_stop_and_no_caution) {

@@ -62,7 +62,8 @@ TEST(outage_sentences, the_fewest_packs_that_carry_it_through_are_named) {
 TEST(outage_sentences, packs_that_are_not_enough_are_told_as_such) {
     const std::vector<MorePacks> more{{.packs = 2, .lasts = 20.0 * hour, .survives = false}};
     EXPECT_EQ(outage_sentences(made::scenario(), ending(9.0, 9.0, 9.0), more)[1],
-              "On likely figures one more pack carries you to Thursday 14:00, which is still short of Sunday 18:00.");
+              "On likely figures one more pack carries you to Thursday 14:00, which is still short "
+              "of Sunday 18:00.");
 }
 
 TEST(outage_sentences, packs_that_change_nothing_are_not_recommended) {
@@ -79,10 +80,42 @@ TEST(outage_sentences, a_unit_that_lasts_tells_what_is_left_and_when_power_retur
 }
 
 TEST(outage_sentences, a_unit_that_lasts_only_likely_tells_the_bad_end_too) {
-    EXPECT_THAT(outage_sentences(made::scenario(), ending(84.0, 96.0, 96.0), {}),
-                ElementsAre(HasSubstr("Lasts the whole outage"),
-                            "If every doubtful figure turns out badly it lasts until the morning of "
-                            "Sunday."));
+    EXPECT_THAT(
+        outage_sentences(made::scenario(), ending(84.0, 96.0, 96.0), {}),
+        ElementsAre(HasSubstr("Lasts the whole outage"),
+                    "If every doubtful figure turns out badly it lasts until the morning of "
+                    "Sunday."));
+}
+
+TEST(outage_sentences, who_goes_without_is_told_and_what_goes_on) {
+    auto plan = ending(1.1, 1.1, 1.1);
+    plan.likely.events = {{.at = 1.1 * hour, .kind = outage::EventKind::load_off}};
+    plan.likely.trace.push_back({.at = 96.0 * hour, .charge = units::StateOfCharge(0.19)});
+    plan.loads = {{.name = "heater", .on_time = 75.0 * units::minute, .fed = 66.0 * units::minute},
+                  {.name = "lamp", .on_time = 96.0 * hour, .fed = 96.0 * hour}};
+    plan.loads[0].goes_without = {{1.1 * hour, 1.25 * hour, outage::LimitedBy::charge}};
+    EXPECT_THAT(
+        outage_sentences(made::scenario(), plan, {}),
+        ElementsAre(
+            "Lasts until Wednesday 19:05; then the packs cannot carry all of it "
+            "any more.",
+            "Without supply: heater from 19:06 (9 min missing). Everything else lasts; 19 % "
+            "is left."));
+}
+
+TEST(outage_sentences, the_usable_share_ends_the_promise_and_switches_nothing_off) {
+    auto plan = ending(9.0, 9.0, 9.0);
+    plan.likely.limited_by = outage::LimitedBy::usable;
+    plan.likely.trace.push_back({.at = 96.0 * hour, .charge = units::StateOfCharge(0.03)});
+    plan.loads = {{.name = "heater"}};
+    EXPECT_THAT(outage_sentences(made::scenario(), plan, {}),
+                ElementsAre("Lasts until Thursday 03:00; then the packs reach the share you allow "
+                            "to be used.",
+                            "Nothing is switched off by that: the packs could carry everything to "
+                            "the end; 3 % is left then."));
+    plan.loads[0].goes_without = {{11.0 * hour, 96.0 * hour, outage::LimitedBy::charge}};
+    EXPECT_THAT(outage_sentences(made::scenario(), plan, {})[1],
+                HasSubstr("could carry everything until Thursday 05:00."));
 }
 
 TEST(outage_sentences, a_unit_that_cannot_begin_says_so) {
