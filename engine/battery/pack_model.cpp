@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -322,6 +323,19 @@ Wells wells_at_start(const Pack& pack, const PackModel& model, Taken& taken) {
                                                 lowest_charge(model.kinetics, model.capacity)));
 }
 
+// The same table without a curve of its own for charging.
+OpenCircuit as_rested(const OpenCircuit& table) {
+    if (table.charges_as_rested_to() == StateOfCharge(1.0)) return table;
+    std::vector<Knot> knots;
+    for (int index = 0; index < table.pieces(); ++index) {
+        const StateOfCharge low(table.piece(index).low);
+        knots.push_back({.fill = low, .voltage = table.voltage(low)});
+    }
+    const StateOfCharge full(1.0);
+    knots.push_back({.fill = full, .voltage = table.voltage(full)});
+    return OpenCircuit::through(knots).value();
+}
+
 }  // namespace
 
 Arrangement arranged(const PackModel& model, Resistance shared, const Stops& stops) {
@@ -362,6 +376,8 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     model.open_circuit = open_circuit_of(pack.chemistry)
                              .scaled(series)
                              .from_lowest(lowest_charge(model.kinetics, model.capacity));
+    // Of two wells the surface charge is the fuller one's, and no curve of its own.
+    if (model.kinetics.available < Share(1.0)) model.open_circuit = as_rested(model.open_circuit);
     model.nominal = nominal;
     model.usable = usable_of(pack, defaults, taken).value() * model.capacity;
     // Depth and cold both count, [IEEE 485]; that of LiFePO4 depends on the rate of the draw too,
