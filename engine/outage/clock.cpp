@@ -774,6 +774,10 @@ class Clock {
     }
 
     void cannot_be_delivered(const Leg& step, const DemandStep& demand, Power net) {
+        if (packs_.nothing_left() || packs_.all_ended()) {  // empty, and no voltage collapses
+            goes_out(demand, LimitedBy::charge, net);
+            return;
+        }
         look_at_parts(demand);
         const Part* part = first_to_go(demand);
         if (part == nullptr || !part->tried)

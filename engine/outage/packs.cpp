@@ -336,6 +336,11 @@ bool UnlikePacks::nothing_left() const {
     return left <= nothing_worth * total;
 }
 
+bool UnlikePacks::all_ended() const {
+    return std::ranges::all_of(
+        states_, [](State state) { return state == State::empty || state == State::low; });
+}
+
 bool UnlikePacks::may_rise(Power power) const {
     if (power <= Power{}) return true;
     for (std::size_t i = 0; i < banks_.size(); ++i)

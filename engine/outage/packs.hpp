@@ -81,6 +81,7 @@ class LikePacks {
     // Packs whose wells have come back while less was drawn give again.
     void ask_again() {}
     [[nodiscard]] bool any_gives() const { return true; }
+    [[nodiscard]] bool all_ended() const { return false; }  // a leg ends before that
     void demand_is(units::Power) {}
     // The voltage at the bus that 12 V loads bear.
     void lowest_is(units::Voltage lowest);
@@ -171,6 +172,8 @@ class UnlikePacks {
     [[nodiscard]] Restored restored();
     void ask_again();
     [[nodiscard]] bool any_gives() const { return bank_.any_gives(); }
+    // Each is empty or open on low voltage, and has not come back.
+    [[nodiscard]] bool all_ended() const;
     void lowest_is(units::Voltage lowest) { lowest_ = lowest; }
     [[nodiscard]] bool nothing_left() const;
     [[nodiscard]] bool may_rise(units::Power power) const;
