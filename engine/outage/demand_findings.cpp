@@ -38,13 +38,13 @@ std::string names(const std::vector<std::string>& list) {
 void find_refused(const scenario::Scenario& scenario, const Demand& demand, Findings& findings) {
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
         const PlannedLoad& load = demand.loads[i];
+        const bool medical = is_medical(scenario.loads[i]);
         // What hours off are to food is told with its clock, in cold_findings.
-        if (load.refused.empty() || load.cold) {
+        if (load.refused.empty() || (load.cold && !medical)) {
             continue;
         }
         const Span& first = load.refused.front();
         const units::LocalTime starts = scenario.outage.starts;
-        const bool medical = is_medical(scenario.loads[i]);
         findings.push_back(
             {.severity = medical ? Severity::stop : Severity::caution,
              .where = of_load(load.name),
