@@ -193,7 +193,8 @@ TEST(unit_keys_and_circuits, give_the_same_answer_to_every_question) {
 
 // The main wire, or the leads of all packs at once. One lead alone may do either, since its pack
 // then takes more than its share; so may leads of unlike packs that gain unlike amounts, but by
-// the losses alone: half a per cent.
+// the losses alone: half a per cent. Steps are cut where the charging resistance has moved by so
+// much, at other moments with other wire: a few seconds in a day.
 TEST(unit_keys_and_circuits, better_wire_never_shortens_the_outage) {
     Draw draw(7);
     for (int i = 0; i < 300; ++i) {
@@ -219,7 +220,7 @@ TEST(unit_keys_and_circuits, better_wire_never_shortens_the_outage) {
         }
         const double kept = main || made.packs.size() == 1 ? 1.0 : 0.995;
         for (const auto end : {outage::End::earliest, outage::End::latest}) {
-            ASSERT_GE(lasts(better, end) / second, kept * (lasts(made, end) / second) - 0.5);
+            ASSERT_GE(lasts(better, end) / second, kept * (lasts(made, end) / second) - 5.0);
         }
     }
 }

@@ -42,6 +42,7 @@ scenario::Scenario drawing(scenario::Scenario scenario, double watts) {
     scenario.loads.clear();
     scenario.panels.clear();
     scenario.loads.push_back({.name = "heater", .draw = scenario::StatedPower{watts * watt}});
+    scenario.inverter->cutoff_voltage = 8.0 * volt;  // that it stays on behind the thin wire
     return scenario;
 }
 

@@ -21,6 +21,7 @@ scenario::Inverter stated() {
                             {units::Share(1.0), units::Efficiency(0.88)}};
     described.cutoff_voltage = 10.8 * volt;
     described.restart_voltage = 12.4 * volt;
+    described.restart = scenario::Restart::by_itself;
     described.cutoff_delay = 1.0 * units::second;
     described.output_voltage = 115.0 * volt;
     described.waveform = scenario::Waveform::quasi_square;
@@ -49,7 +50,7 @@ TEST(inverter_model, what_the_file_states_leaves_no_assumption) {
 TEST(inverter_model, every_default_leaves_an_assumption_with_a_source) {
     scenario::Assumptions assumed;
     ASSERT_TRUE(inverter::model_of(rated(3000.0), 12.8 * volt, assumed));
-    EXPECT_EQ(assumed.size(), 9U);
+    EXPECT_EQ(assumed.size(), 10U);
     for (const scenario::Assumption& each : assumed) {
         EXPECT_EQ(each.where.substr(0, 9), "inverter.");
         EXPECT_FALSE(each.text.empty());

@@ -97,6 +97,7 @@ TEST(appliances, what_a_load_says_itself_stands) {
     scenario::Load load;
     load.like = "CPAP";
     load.draw = scenario::StatedPower{22.0 * watt};
+    load.hours = {{.from = 21.0 * units::hour, .until = 7.0 * units::hour}};
     load.evidence = scenario::Evidence::metered;
     load.medical = false;
     const auto filled = filled_in(load, "load[0]");
@@ -104,6 +105,8 @@ TEST(appliances, what_a_load_says_itself_stands) {
     EXPECT_EQ(std::get<scenario::StatedPower>(*filled->load.draw).power, 22.0 * watt);
     EXPECT_EQ(filled->load.evidence, scenario::Evidence::metered);
     EXPECT_EQ(filled->load.medical, false);
+    EXPECT_EQ(filled->load.hours.front().from, 21.0 * units::hour);
+    EXPECT_FALSE(filled->load.usual_hours);
     EXPECT_THAT(filled->assumptions, SizeIs(0));
 }
 

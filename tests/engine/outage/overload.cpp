@@ -190,7 +190,7 @@ TEST(overload, a_fuse_is_looked_at_often_enough_as_its_current_rises) {
         const auto closely = run(unit_of(bank), cut);
         ASSERT_EQ(whole.limited_by, LimitedBy::fuse);
         ASSERT_EQ(closely.limited_by, LimitedBy::fuse);
-        EXPECT_GT(closely.lasts, 3.0 * minute);
+        EXPECT_GT(closely.lasts, 2.0 * minute);
         EXPECT_LE(whole.lasts / second, closely.lasts / second + 1.0);
         EXPECT_GE(whole.lasts, 0.985 * closely.lasts) << watts;
     }

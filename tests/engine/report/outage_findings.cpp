@@ -53,6 +53,7 @@ TEST(outage_findings, a_life_and_health_load_that_goes_without_is_a_stop_at_its_
 TEST(outage_findings, other_loads_that_go_without_are_one_caution) {
     auto scenario = made::scenario();
     scenario.loads[1].priority = 3;
+    scenario.loads[1].medical = false;
     const auto findings = outage_findings(scenario, plan_where_all_go_without(scenario));
     const auto* found = about(findings, "Without supply");
     ASSERT_NE(found, nullptr);

@@ -92,7 +92,14 @@ TEST(text, the_energy_of_chargers_has_a_row_where_there_is_any) {
 }
 
 TEST(text, severities_are_words) {
-    EXPECT_THAT(text({}), HasSubstr("STOP"));
+    auto plan = made::plan();
+    plan.loads.resize(2, plan.loads.front());
+    plan.loads[1].goes_without = {{.from = plan.likely.lasts,
+                                   .to = made::scenario().outage.lasts,
+                                   .why = outage::LimitedBy::charge}};
+    const auto told = in_text(outage_answer(made::scenario(), plan, more), {});
+    EXPECT_THAT(told, HasSubstr("STOP"));  // of the breathing aid
+    EXPECT_THAT(told, HasSubstr("Caution"));
 }
 
 TEST(text, hazards_are_named_on_the_first_screen) {

@@ -55,7 +55,8 @@ TEST(wiring_answer, the_answer_has_the_keys_scripts_rely_on) {
     EXPECT_EQ(std::get<std::string>(value_at(lamps, "weakest_link")->held), "5 A switch");
     const auto& link = std::get<Members>(std::get<List>(value_at(lamps, "links")->held)[1].held);
     EXPECT_EQ(std::get<Quantity>(value_at(link, "derated")->held).value, 5.0);
-    EXPECT_NEAR(std::get<Quantity>(value_at(link, "carries")->held).value, 3.6, 1e-9);
+    EXPECT_NEAR(std::get<Quantity>(value_at(link, "carries")->held).value, 36.0 * 1.1 / 10.5,
+                1e-9);  // metered: 10 % more, at the lowest voltage
 }
 
 TEST(wiring_answer, what_the_file_does_not_name_is_asked_for) {
@@ -87,7 +88,7 @@ TEST(wiring_draws, loads_that_run_for_hours_are_told_from_those_that_do_not) {
     const auto draws = draws_of(read("swap/as_planned.toml").scenario);
     ASSERT_TRUE(draws);
     const auto& lamps = draws->circuits[3];
-    EXPECT_NEAR(lamps.at_bus.continuous / units::watt, 37.8, 1e-9);  // metered: 5 % more
+    EXPECT_NEAR(lamps.at_bus.continuous / units::watt, 39.6, 1e-9);  // metered: 10 % more
     EXPECT_EQ(lamps.at_bus.further, units::Power());
     const auto& refrigerator = draws->circuits[2];
     EXPECT_EQ(refrigerator.at_outlet.continuous, units::Power());  // 15 of 45 min
