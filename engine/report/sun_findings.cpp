@@ -83,8 +83,8 @@ void find_snow(Finder& finder) {
                            "take about {} % of their energy, {} % if they lay flat",
                            100.0 * (solar::snow_of_the_example / units::metre),
                            percent(example->as_it_stands), percent(example->flat)),
-               "Brush them off after each fall, stand them steeply, or name the days in "
-               "panel.covered_days",
+               "Brush them off after each fall, stand them steeply, or give the panel's "
+               "covered_days",
                "[Townsend Powers 2011]; the snowy month is ours");
 }
 
