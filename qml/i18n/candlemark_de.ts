@@ -2003,6 +2003,18 @@
         <translation>dann sind die Akkus leer</translation>
     </message>
     <message>
+        <source>then the packs reach the share you allow to be used</source>
+        <translation>dann ist der Teil der Ladung verbraucht, den Sie freigeben</translation>
+    </message>
+    <message>
+        <source>Nothing is switched off by that: the packs could carry everything to the end; %1 is left then.</source>
+        <translation>Dadurch wird nichts abgeschaltet: Die Akkus könnten alles bis zum Ende versorgen; dann bleiben %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is switched off by that: the packs could carry everything until %1.</source>
+        <translation>Dadurch wird nichts abgeschaltet: Die Akkus könnten alles bis %1 versorgen.</translation>
+    </message>
+    <message>
         <source>then the inverter switches off on low voltage</source>
         <translation>dann schaltet der Wechselrichter wegen Unterspannung ab</translation>
     </message>

@@ -121,8 +121,10 @@ QString time_again(const QString& english) {
 namespace {
 
 QString what_then_again(const QString& english) {
-    const std::array<std::pair<const char*, QString>, 6> endings{
+    const std::array<std::pair<const char*, QString>, 7> endings{
         {{"then the packs are empty", QObject::tr("then the packs are empty")},
+         {"then the packs reach the share you allow to be used",
+          QObject::tr("then the packs reach the share you allow to be used")},
          {"then the inverter switches off on low voltage",
           QObject::tr("then the inverter switches off on low voltage")},
          {"then a pack's own protection opens", QObject::tr("then a pack's own protection opens")},
@@ -206,6 +208,21 @@ const QList<Saying>& sentences() {
                    return QObject::tr(
                               "Lasts the whole outage; %1 is left when the power returns on %2.")
                        .arg(c[1], time_again(c[2]));
+               }),
+        saying("Nothing is switched off by that: the packs could carry everything to the end; "
+               "(.+) is left then\\.",
+               [](const Captured& c) {
+                   return QObject::tr(
+                              "Nothing is switched off by that: the packs could carry everything "
+                              "to the end; %1 is left then.")
+                       .arg(c[1]);
+               }),
+        saying("Nothing is switched off by that: the packs could carry everything until (.+)\\.",
+               [](const Captured& c) {
+                   return QObject::tr(
+                              "Nothing is switched off by that: the packs could carry everything "
+                              "until %1.")
+                       .arg(time_again(c[1]));
                }),
         saying("Does not carry these loads from the start: (.+)\\.",
                [](const Captured& c) {

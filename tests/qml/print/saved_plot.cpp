@@ -61,7 +61,7 @@ TEST(saved_plot, the_builds_are_saved_with_their_intervals) {
     EXPECT_EQ(head,
               "packs [1],panels [1],packs and panels weigh [kg],chance of lasting [%],"
               "\"at least, 19 times in 20 [%]\",\"at most, 19 times in 20 [%]\",what it is");
-    EXPECT_TRUE(weight->numbers.contains("\r\n10,3,158,"));
+    EXPECT_TRUE(weight->numbers.contains("\r\n9,3,144,"));
     EXPECT_TRUE(weight->numbers.contains(",answer\r\n"));
     // A point or two, the interval of each, and the goal.
     EXPECT_GE(weight->drawing.shapes.size(), 2);
