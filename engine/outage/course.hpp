@@ -45,7 +45,7 @@ struct Ledger {
 struct TracePoint {
     units::Duration at{};           // after the outage starts
     units::Energy stored{};         // in all packs, as a state of their wells
-    units::StateOfCharge charge{};  // rested charge over rated charge, all packs; may start above 1
+    units::StateOfCharge charge{};  // rested charge over rated charge, all packs; never below 0
     units::Voltage voltage{};       // at the bus
     units::Voltage rested{};        // of all packs, were nothing drawn at this moment
     units::Current current{};       // out of all packs together; negative while charging

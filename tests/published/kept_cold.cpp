@@ -1,5 +1,5 @@
-// A refrigerator by room warmth and by hours: values worked by hand and, for every one of them, a
-// second time by integrating dy/dt in steps of a second.
+// A refrigerator by room warmth and by hours: values worked by hand. The standard's line is taken a
+// second time in degrees Fahrenheit, and one course a second time in steps of a second.
 #include "outage/kept_cold.hpp"
 
 #include <array>
