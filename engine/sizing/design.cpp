@@ -17,7 +17,7 @@ using namespace units;
 
 constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 
-ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day, Voltage lowest) {
+abreast::ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day, Voltage lowest) {
     const auto bank = outage::on_day(unit, 0, day);
     return {.count = bank.count,
             .timed = outage::Overload(bank).timed(),
@@ -27,11 +27,12 @@ ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day, Voltage lowest
 }
 
 // Counts of packs that differ have no lane; what stands in their place is not looked at.
-LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& units,
-                const Skies& skies) {
+abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& units,
+                         const Skies& skies) {
     const auto& unit = ready.units[likely];
     const auto first = outage::on_day(unit, 0, 0);
-    LaneWorld made{.at_start = first.at_start, .already_empty = outage::starts_empty(first)};
+    abreast::LaneWorld made{.at_start = first.at_start,
+                            .already_empty = outage::starts_empty(first)};
     made.main_fuse_may_open = outage::main_fuse_may_open(unit, ready.steps[likely]);
     const auto lowest =
         std::ranges::max(ready.steps[likely], {}, &outage::DemandStep::lowest).lowest;
@@ -40,13 +41,13 @@ LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& uni
         for (const auto& of_count : units)
             packs.push_back(ready_packs(of_count, day, lowest));
     }
-    made.segments = segments(unit, ready.steps[likely], skies, ready.outage.lasts,
-                             made.days.front().front().direct);
+    made.segments = abreast::segments(unit, ready.steps[likely], skies.from(), ready.outage.lasts,
+                                      made.days.front().front().direct);
     return made;
 }
 
 // By the clock of the single outage.
-LaneEnding run_alone(const Design& design, const LaneJob& job) {
+abreast::LaneEnding run_alone(const Design& design, const abreast::LaneJob& job) {
     const auto& ready = *design.ready;
     std::vector<outage::SunChange> sun;
     for (std::size_t i = 0; i < job.sun.size(); ++i)
@@ -58,7 +59,8 @@ LaneEnding run_alone(const Design& design, const LaneJob& job) {
 }
 
 // Whether so much may be offered that a fuse could open on the charge.
-bool may_open_on_charge(const Design& design, const LaneWorld& world, const LaneJob& job) {
+bool may_open_on_charge(const Design& design, const abreast::LaneWorld& world,
+                        const abreast::LaneJob& job) {
     const auto& packs = world.days.front()[static_cast<std::size_t>(job.packs - 1)];
     if (!std::isfinite(packs.charge_borne / watt)) return false;
     Power most = job.sun.empty() ? Power{} : *std::ranges::max_element(job.sun) * watt;
@@ -70,14 +72,14 @@ bool may_open_on_charge(const Design& design, const LaneWorld& world, const Lane
 
 }  // namespace
 
-void run_outages(const Design& design, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
-                 LaneCost* cost) {
-    assert(jobs.size() <= lanes && endings.size() == jobs.size());
-    std::array<LaneJob, lanes> together;
-    std::array<LaneEnding, lanes> ended;
-    std::array<std::size_t, lanes> whose;
+void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
+                 std::span<abreast::LaneEnding> endings, abreast::LaneCost* cost) {
+    assert(jobs.size() <= abreast::lanes && endings.size() == jobs.size());
+    std::array<abreast::LaneJob, abreast::lanes> together;
+    std::array<abreast::LaneEnding, abreast::lanes> ended;
+    std::array<std::size_t, abreast::lanes> whose;
     // Those with panels and those without have their own segments.
-    for (const LaneWorld* world : {&design.lit, &design.dark}) {
+    for (const abreast::LaneWorld* world : {&design.lit, &design.dark}) {
         std::size_t count = 0;
         for (std::size_t i = 0; i < jobs.size(); ++i) {
             if (jobs[i].sun.empty() != (world == &design.dark)) continue;
@@ -90,7 +92,8 @@ void run_outages(const Design& design, std::span<const LaneJob> jobs, std::span<
             whose[count++] = i;
         }
         if (count == 0) continue;
-        run_lanes(*world, std::span(together).first(count), std::span(ended).first(count), cost);
+        abreast::run_lanes(*world, std::span(together).first(count), std::span(ended).first(count),
+                           cost);
         for (std::size_t i = 0; i < count; ++i)
             endings[whose[i]] = ended[i].undecided ? run_alone(design, together[i]) : ended[i];
     }

@@ -7,9 +7,10 @@
 #include <string>
 #include <vector>
 
+#include "abreast/lanes.hpp"
+
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
-#include "sizing/lanes.hpp"
 #include "sizing/skies.hpp"
 #include "units/result.hpp"
 
@@ -22,8 +23,8 @@ namespace sizing {
 struct Design {
     std::shared_ptr<const outage::Ready> ready;
     Skies skies;
-    LaneWorld lit;
-    LaneWorld dark;
+    abreast::LaneWorld lit;
+    abreast::LaneWorld dark;
     int most_packs = 16;
     int most_panels = 12;  // 0 where the scenario describes no panel
     int packs = 1;         // as the scenario has them
@@ -49,7 +50,7 @@ struct Design {
 
 // Runs up to `lanes` outages, through the lanes where their packs are alike and by the clock where
 // they are not; endings one a job. The sun of a job without panels is empty.
-void run_outages(const Design& design, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
-                 LaneCost* cost = nullptr);
+void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
+                 std::span<abreast::LaneEnding> endings, abreast::LaneCost* cost = nullptr);
 
 }  // namespace sizing

@@ -79,7 +79,7 @@ class BlockSweep {
         if (fewest(sequence, panels) <= packs) return design_.ready->outage.lasts;
         return met_[std::size_t(sequence)].lasts[index(packs, panels)];
     }
-    [[nodiscard]] const LaneCost& cost() const { return cost_; }
+    [[nodiscard]] const abreast::LaneCost& cost() const { return cost_; }
     [[nodiscard]] std::size_t outages_run() const { return outages_run_; }
 
   private:
@@ -89,7 +89,7 @@ class BlockSweep {
     BlockSkies skies_;
     std::vector<int> fewest_;  // by sequence, within it by panels; most_packs + 1: none
     std::vector<Met> met_;
-    LaneCost cost_;
+    abreast::LaneCost cost_;
     std::size_t outages_run_ = 0;
 
     [[nodiscard]] std::size_t cells_across() const { return std::size_t(design_.most_panels) + 1; }
@@ -98,9 +98,9 @@ class BlockSweep {
     }
 
     // Runs a batch of cells, one a sequence, and notes how each ended.
-    std::array<LaneEnding, lanes> run(std::span<const Walker> batch) {
-        std::array<LaneJob, lanes> jobs;
-        std::array<LaneEnding, lanes> endings;
+    std::array<abreast::LaneEnding, abreast::lanes> run(std::span<const Walker> batch) {
+        std::array<abreast::LaneJob, abreast::lanes> jobs;
+        std::array<abreast::LaneEnding, abreast::lanes> endings;
         for (std::size_t i = 0; i < batch.size(); ++i)
             jobs[i] = {.packs = batch[i].packs,
                        .sun = skies_.sun(batch[i].sequence, batch[i].panels)};
@@ -157,21 +157,21 @@ class BlockSweep {
 };
 
 // Without panels every weather is the same.
-std::vector<LaneEnding> without_panels(const Design& design, LaneCost& cost) {
-    std::vector<LaneEnding> endings;
-    std::vector<LaneJob> jobs;
-    for (int packs = 1; packs <= design.most_packs; packs += lanes) {
+std::vector<abreast::LaneEnding> without_panels(const Design& design, abreast::LaneCost& cost) {
+    std::vector<abreast::LaneEnding> endings;
+    std::vector<abreast::LaneJob> jobs;
+    for (int packs = 1; packs <= design.most_packs; packs += abreast::lanes) {
         jobs.clear();
-        for (int i = packs; i < packs + lanes && i <= design.most_packs; ++i)
+        for (int i = packs; i < packs + abreast::lanes && i <= design.most_packs; ++i)
             jobs.push_back({.packs = i});
-        std::array<LaneEnding, lanes> ended;
+        std::array<abreast::LaneEnding, abreast::lanes> ended;
         run_outages(design, jobs, std::span(ended).first(jobs.size()), &cost);
         endings.insert(endings.end(), ended.begin(), ended.begin() + std::ptrdiff_t(jobs.size()));
     }
     return endings;
 }
 
-void add(LaneCost& to, const LaneCost& more) {
+void add(abreast::LaneCost& to, const abreast::LaneCost& more) {
     to.steps += more.steps;
     to.one_by_one += more.one_by_one;
 }
@@ -181,16 +181,16 @@ void add(LaneCost& to, const LaneCost& more) {
 std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked) {
     const int sequences =
         design.most_panels > 0 ? std::clamp(asked.sequences, 1, design.most_weathers) : 1;
-    const int blocks = (sequences + lanes - 1) / lanes;
+    const int blocks = (sequences + abreast::lanes - 1) / abreast::lanes;
     std::vector<std::optional<BlockSweep>> swept(static_cast<std::size_t>(blocks));
     std::mutex telling;
     int done = 0;
     std::atomic<bool> stopped{false};
     outage::for_each_number(blocks, asked.threads, [&](int block) {
         if (stopped) return;
-        const int first = block * lanes;
+        const int first = block * abreast::lanes;
         auto& mine = swept[static_cast<std::size_t>(block)];
-        mine.emplace(design, asked, first, std::min(lanes, sequences - first));
+        mine.emplace(design, asked, first, std::min(abreast::lanes, sequences - first));
         mine->run();
         if (!asked.progress) return;
         const std::scoped_lock lock(telling);
@@ -221,10 +221,10 @@ std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked) {
             int lasted = 0;
             std::vector<Duration> times;
             for (int i = 0; i < sequences; ++i) {
-                const auto& block = *swept[std::size_t(i / lanes)];
-                if (block.fewest(i % lanes, panels) <= packs) ++lasted;
-                if (i % lanes < block.timed())
-                    times.push_back(block.lasts(i % lanes, packs, panels));
+                const auto& block = *swept[std::size_t(i / abreast::lanes)];
+                if (block.fewest(i % abreast::lanes, panels) <= packs) ++lasted;
+                if (i % abreast::lanes < block.timed())
+                    times.push_back(block.lasts(i % abreast::lanes, packs, panels));
             }
             cell.chance = counted(lasted, sequences);
             if (!times.empty()) cell.lasts = spread_of(times);
@@ -236,24 +236,25 @@ std::optional<Sweep> sweep(const Design& design, const SweepAsked& asked) {
 Suns suns_in(const Design& design, int panels, int first, int sequences, std::uint64_t seed,
              unsigned threads) {
     Suns suns(static_cast<std::size_t>(sequences));
-    const int blocks = (sequences + lanes - 1) / lanes;
+    const int blocks = (sequences + abreast::lanes - 1) / abreast::lanes;
     outage::for_each_number(blocks, threads, [&](int block) {
-        for (int i = block * lanes; i < std::min(sequences, (block + 1) * lanes); ++i)
+        for (int i = block * abreast::lanes; i < std::min(sequences, (block + 1) * abreast::lanes);
+             ++i)
             design.skies.offered(design.skies.weather(seed, first + i), panels,
                                  suns[std::size_t(i)]);
     });
     return suns;
 }
 
-std::vector<LaneEnding> endings_under(const Design& design, int packs, const Suns& suns,
-                                      unsigned threads) {
-    std::vector<LaneEnding> all(suns.size());
+std::vector<abreast::LaneEnding> endings_under(const Design& design, int packs, const Suns& suns,
+                                               unsigned threads) {
+    std::vector<abreast::LaneEnding> all(suns.size());
     const int sequences = static_cast<int>(suns.size());
-    const int blocks = (sequences + lanes - 1) / lanes;
+    const int blocks = (sequences + abreast::lanes - 1) / abreast::lanes;
     outage::for_each_number(blocks, threads, [&](int block) {
-        const int from = block * lanes;
-        const int count = std::min(lanes, sequences - from);
-        std::array<LaneJob, lanes> jobs;
+        const int from = block * abreast::lanes;
+        const int count = std::min(abreast::lanes, sequences - from);
+        std::array<abreast::LaneJob, abreast::lanes> jobs;
         for (int i = 0; i < count; ++i)
             jobs[std::size_t(i)] = {.packs = packs, .sun = suns[std::size_t(from + i)]};
         run_outages(design, std::span(jobs).first(std::size_t(count)),
@@ -264,7 +265,7 @@ std::vector<LaneEnding> endings_under(const Design& design, int packs, const Sun
 
 int lasted_under(const Design& design, int packs, const Suns& suns, unsigned threads) {
     const auto all = endings_under(design, packs, suns, threads);
-    return static_cast<int>(std::ranges::count_if(all, &LaneEnding::survives));
+    return static_cast<int>(std::ranges::count_if(all, &abreast::LaneEnding::survives));
 }
 
 int lasted_in(const Design& design, int packs, int panels, int first, int sequences,

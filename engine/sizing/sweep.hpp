@@ -35,7 +35,7 @@ struct Sweep {
     int most_packs = 0;
     int most_panels = 0;
     std::vector<Cell> cells;  // by packs from 1, within them by panels from 0
-    LaneCost cost;
+    abreast::LaneCost cost;
     std::size_t outages_run = 0;
 
     [[nodiscard]] const Cell& at(int packs, int panels) const {
@@ -53,8 +53,9 @@ using Suns = std::vector<std::vector<double>>;
                            std::uint64_t seed, unsigned threads = 0);
 
 // How they end with so many packs.
-[[nodiscard]] std::vector<LaneEnding> endings_under(const Design& design, int packs,
-                                                    const Suns& suns, unsigned threads = 0);
+[[nodiscard]] std::vector<abreast::LaneEnding> endings_under(const Design& design, int packs,
+                                                             const Suns& suns,
+                                                             unsigned threads = 0);
 [[nodiscard]] int lasted_under(const Design& design, int packs, const Suns& suns,
                                unsigned threads = 0);
 

@@ -24,7 +24,8 @@ const std::map<std::string, std::set<std::string>>& may_include() {
     static const auto over_physics = joined(physics, {"scenario"});
     static const auto over_unit = joined(over_physics, {"unit"});
     static const auto over_clock = joined(over_unit, {"checks", "outage"});
-    static const auto over_sizing = joined(over_clock, {"sizing"});
+    static const auto over_abreast = joined(over_clock, {"abreast"});
+    static const auto over_sizing = joined(over_abreast, {"sizing"});
     static const std::map<std::string, std::set<std::string>> table = {
         {"units", {}},
         {"scenario", {}},
@@ -36,7 +37,8 @@ const std::map<std::string, std::set<std::string>>& may_include() {
         {"unit", over_physics},
         {"checks", over_unit},
         {"outage", over_unit},
-        {"sizing", over_clock},
+        {"abreast", joined(over_unit, {"outage"})},
+        {"sizing", over_abreast},
         {"report", over_sizing},
         {"command_line", joined(over_sizing, {"report"})},
     };

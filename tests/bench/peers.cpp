@@ -34,7 +34,7 @@ struct Plant {
     std::vector<double> filled_to, stored;  // efficiency of charging up to each fill
 };
 
-Plant plant_of(const sizing::ReadyPacks& packs) {
+Plant plant_of(const abreast::ReadyPacks& packs) {
     const auto& with = packs.with_inverter;
     Plant plant{.total = with.total,
                 .width = with.width,
@@ -306,9 +306,9 @@ int main(int count, char** arguments) {
         };
     };
     const auto lane = timed(all, 5, [&](const One& one) {
-        const sizing::LaneJob job{.packs = one.packs, .sun = one.sun};
-        sizing::LaneEnding ending;
-        sizing::run_lanes(design->lit, {&job, 1}, {&ending, 1});
+        const abreast::LaneJob job{.packs = one.packs, .sun = one.sun};
+        abreast::LaneEnding ending;
+        abreast::run_lanes(design->lit, {&job, 1}, {&ending, 1});
         return ending.lasts / second;
     });
     const auto tell = [&](const char* name, const Timed& run) {

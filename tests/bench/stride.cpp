@@ -11,7 +11,7 @@
 namespace {
 
 using namespace sizing;
-using namespace sizing::lanes_detail;
+using namespace abreast::lanes_detail;
 
 template <class Work>
 double ns_a_step(const Work& work) {

@@ -76,19 +76,19 @@ double capacity() {
 }
 
 void by_width(const sizing::Design& design) {
-    std::vector<sizing::LaneJob> jobs;
-    std::vector<std::vector<double>> suns(sizing::lanes);
-    for (int i = 0; i < sizing::lanes; ++i) {
+    std::vector<abreast::LaneJob> jobs;
+    std::vector<std::vector<double>> suns(abreast::lanes);
+    for (int i = 0; i < abreast::lanes; ++i) {
         design.skies.offered(design.skies.weather(1, i), 6, suns[std::size_t(i)]);
         jobs.push_back({.packs = 16, .sun = suns[std::size_t(i)]});
     }
-    std::vector<sizing::LaneEnding> endings(jobs.size());
-    const auto ns = [&](std::size_t count, std::optional<sizing::Width> width) {
-        sizing::LaneCost cost;
+    std::vector<abreast::LaneEnding> endings(jobs.size());
+    const auto ns = [&](std::size_t count, std::optional<abreast::Width> width) {
+        abreast::LaneCost cost;
         const double time = processor_ms([&] {
             cost = {};
-            sizing::run_lanes(design.lit, std::span(jobs).first(count),
-                              std::span(endings).first(count), &cost, width);
+            abreast::run_lanes(design.lit, std::span(jobs).first(count),
+                               std::span(endings).first(count), &cost, width);
         });
         return 1e6 * time / double(cost.steps);
     };
@@ -102,12 +102,12 @@ void by_width(const sizing::Design& design) {
                               ready.midnight, {.trace = false, .after_failure = false});
         }) /
         double(design.lit.segments.all.size());
-    const double alone = ns(1, sizing::Width::two);
+    const double alone = ns(1, abreast::Width::two);
     std::printf("a step of one outage: by the clock with its ledger %.1f ns, in one lane %.1f ns\n",
                 clock, alone);
     constexpr const char* names[] = {"2", "4", "8"};
-    for (const auto width : sizing::widths_here()) {
-        const double wide = ns(sizing::lanes, width);
+    for (const auto width : abreast::widths_here()) {
+        const double wide = ns(abreast::lanes, width);
         std::printf("  64 lanes, %s at once: %.2f ns a lane step, %.1f times one lane\n",
                     names[int(width)], wide, alone / wide);
     }

@@ -44,15 +44,15 @@ outage::Ending single_run(const sizing::Design& design, int packs, int panels, i
     return {.lasts = course.lasts, .survives = course.survives};
 }
 
-sizing::LaneEnding swept_run(const sizing::Design& design, int packs, int panels, int number,
-                             std::optional<sizing::Width> width = {}) {
+abreast::LaneEnding swept_run(const sizing::Design& design, int packs, int panels, int number,
+                              std::optional<abreast::Width> width = {}) {
     std::vector<double> sun;
     design.skies.offered(design.skies.weather(1, number), panels, sun);
-    const sizing::LaneJob job{.packs = packs, .sun = sun};
-    sizing::LaneEnding ending;
+    const abreast::LaneJob job{.packs = packs, .sun = sun};
+    abreast::LaneEnding ending;
     if (width)
-        sizing::run_lanes(panels > 0 ? design.lit : design.dark, {&job, 1}, {&ending, 1}, nullptr,
-                          width);
+        abreast::run_lanes(panels > 0 ? design.lit : design.dark, {&job, 1}, {&ending, 1}, nullptr,
+                           width);
     else
         sizing::run_outages(design, {&job, 1}, {&ending, 1});
     return ending;
@@ -167,10 +167,10 @@ TEST(sweep, knows_days_of_their_own_temperature_and_leaves_pulses_to_the_clock) 
     for (int number = 0; number < 30; ++number) {
         std::vector<double> sun;
         design.skies.offered(design.skies.weather(1, number), 7, sun);
-        const sizing::LaneJob job{.packs = 1 + number % 9, .sun = sun};
-        sizing::LaneEnding by_lane;
-        sizing::run_lanes(design.lit, {&job, 1}, {&by_lane, 1});
-        sizing::LaneEnding decided;
+        const abreast::LaneJob job{.packs = 1 + number % 9, .sun = sun};
+        abreast::LaneEnding by_lane;
+        abreast::run_lanes(design.lit, {&job, 1}, {&by_lane, 1});
+        abreast::LaneEnding decided;
         sizing::run_outages(design, {&job, 1}, {&decided, 1});
         undecided += by_lane.undecided ? 1 : 0;
         late += decided.lasts > by_lane.lasts ? 1 : 0;
@@ -187,8 +187,8 @@ TEST(sweep, gives_the_same_bits_at_every_width_of_the_processor) {
         for (int i = 0; i < 300; ++i) {
             const int packs = 1 + (i * 5) % 9;
             const int panels = (i * 3) % 8;
-            const auto narrow = swept_run(design, packs, panels, i, sizing::Width::two);
-            for (const auto width : sizing::widths_here()) {
+            const auto narrow = swept_run(design, packs, panels, i, abreast::Width::two);
+            for (const auto width : abreast::widths_here()) {
                 const auto wide = swept_run(design, packs, panels, i, width);
                 ASSERT_EQ(narrow.lasts / second, wide.lasts / second);
                 ASSERT_EQ(narrow.survives, wide.survives);

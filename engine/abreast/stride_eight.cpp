@@ -1,8 +1,8 @@
 // Eight lanes at once; CMakeLists.txt says what this file is compiled for.
-#include "sizing/stride_lanes.hpp"
+#include "abreast/stride_lanes.hpp"
 
-namespace sizing::lanes_detail {
+namespace abreast::lanes_detail {
 
 template Stride* stride_for<step::Eight>(const Prepared&, bool);
 
-}  // namespace sizing::lanes_detail
+}  // namespace abreast::lanes_detail

@@ -1,4 +1,4 @@
-#include "sizing/lanes.hpp"
+#include "abreast/lanes.hpp"
 
 #include <algorithm>
 #include <bit>
@@ -8,7 +8,7 @@
 #include "battery/advance.hpp"
 #include "battery/with_cut_off.hpp"
 
-namespace sizing {
+namespace abreast {
 
 namespace {
 
@@ -182,4 +182,4 @@ void run_lanes(const LaneWorld& world, std::span<const LaneJob> jobs, std::span<
     block.finish();
 }
 
-}  // namespace sizing
+}  // namespace abreast

@@ -1,8 +1,8 @@
-#include "sizing/stride.hpp"
+#include "abreast/stride.hpp"
 
-#include "sizing/stride_lanes.hpp"
+#include "abreast/stride_lanes.hpp"
 
-namespace sizing {
+namespace abreast {
 
 namespace lanes_detail {
 
@@ -26,4 +26,4 @@ std::vector<Width> widths_here() {
     return widths;
 }
 
-}  // namespace sizing
+}  // namespace abreast

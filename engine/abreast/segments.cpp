@@ -1,9 +1,9 @@
-#include "sizing/segments.hpp"
+#include "abreast/segments.hpp"
 
 #include "inverter/model.hpp"
 #include "outage/serving.hpp"
 
-namespace sizing {
+namespace abreast {
 
 namespace {
 
@@ -30,8 +30,8 @@ Load load_of(const outage::Unit& unit, const outage::DemandStep& demand) {
 }  // namespace
 
 Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> demand,
-                  const Skies& skies, Duration lasts, const battery::Prepared& pack) {
-    const auto& sun_from = skies.from();
+                  std::span<const Duration> sun_from, Duration lasts,
+                  const battery::Prepared& pack) {
     Segments made{.horizon = lasts};
     made.all.reserve(demand.size() + sun_from.size() + unit.days.size());
     std::size_t step = 0;
@@ -79,4 +79,4 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
     return made;
 }
 
-}  // namespace sizing
+}  // namespace abreast

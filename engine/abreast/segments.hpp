@@ -8,10 +8,9 @@
 #include "battery/decay.hpp"
 #include "outage/demand.hpp"
 #include "outage/unit.hpp"
-#include "sizing/skies.hpp"
 #include "units/quantities.hpp"
 
-namespace sizing {
+namespace abreast {
 
 // Plain SI numbers for the inner loop.
 struct Segment {
@@ -21,7 +20,7 @@ struct Segment {
     int sun_step = 0;      // which of the sun's steps
     int day = 0;           // which of the unit's days
     bool through_inverter = false;
-    double cut_off = 0.0;  // V at the bus that ends a discharge; 0: none
+    double cut_off = 0.0;          // V at the bus that ends a discharge; 0: none
     battery::Decay decayed;        // of the head difference over the time
     double fill_per_ampere = 0.0;  // mean fill of the available well lost an ampere
     double begins = 0.0;           // s after the outage starts
@@ -37,10 +36,11 @@ struct Segments {
 };
 
 //   demand     in order of time, the first at 0
-//   skies      for when each step of the sun begins; of no panels, none
+//   sun_from   when each step of the sun begins; none without panels
 //   pack       for its wells; any number of packs and any day gives the same
 [[nodiscard]] Segments segments(const outage::Unit& unit,
-                                std::span<const outage::DemandStep> demand, const Skies& skies,
-                                units::Duration lasts, const battery::Prepared& pack);
+                                std::span<const outage::DemandStep> demand,
+                                std::span<const units::Duration> sun_from, units::Duration lasts,
+                                const battery::Prepared& pack);
 
-}  // namespace sizing
+}  // namespace abreast

@@ -7,18 +7,19 @@
 #include <span>
 #include <vector>
 
+#include "abreast/segments.hpp"
+#include "abreast/stride.hpp"
+
 #include "battery/prepared.hpp"
 #include "battery/two_well.hpp"
-#include "sizing/segments.hpp"
-#include "sizing/stride.hpp"
 #include "units/quantities.hpp"
 
-namespace sizing {
+namespace abreast {
 
 // One number of packs, ready to serve: through the inverter, and to 12 V loads alone; with the
 // highest voltage that cuts off in any segment, so that what is far from it is far from each.
-//   timed          a current above what they bear for ever is stood for a time: the clock's business
-//   charge_borne   likewise what is offered beyond it, which a fuse may not bear
+//   timed          a current above what they bear for ever is stood for a time: the clock's
+//   business charge_borne   likewise what is offered beyond it, which a fuse may not bear
 struct ReadyPacks {
     int count = 1;
     bool timed = false;
@@ -64,4 +65,4 @@ struct LaneCost {
 void run_lanes(const LaneWorld& world, std::span<const LaneJob> jobs, std::span<LaneEnding> endings,
                LaneCost* cost = nullptr, std::optional<Width> width = {});
 
-}  // namespace sizing
+}  // namespace abreast

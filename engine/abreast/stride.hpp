@@ -5,11 +5,12 @@
 #include <cstddef>
 #include <vector>
 
+#include "abreast/segments.hpp"
+
 #include "battery/advance.hpp"
 #include "battery/prepared.hpp"
-#include "sizing/segments.hpp"
 
-namespace sizing {
+namespace abreast {
 
 inline constexpr int lanes = 64;
 
@@ -79,4 +80,4 @@ void stride(Width width, const LaneWells& from, LaneWells& to, State& state, con
 
 }  // namespace lanes_detail
 
-}  // namespace sizing
+}  // namespace abreast

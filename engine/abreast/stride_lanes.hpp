@@ -4,10 +4,11 @@
 
 #include <cmath>
 
-#include "battery/step/quiet.hpp"
-#include "sizing/stride.hpp"
+#include "abreast/stride.hpp"
 
-namespace sizing::lanes_detail {
+#include "battery/step/quiet.hpp"
+
+namespace abreast::lanes_detail {
 
 namespace step = battery::step;
 
@@ -200,4 +201,4 @@ extern template Stride* stride_for<step::Two>(const Prepared&, bool);
 extern template Stride* stride_for<step::Four>(const Prepared&, bool);
 extern template Stride* stride_for<step::Eight>(const Prepared&, bool);
 
-}  // namespace sizing::lanes_detail
+}  // namespace abreast::lanes_detail
