@@ -95,7 +95,7 @@ struct Ageing {
     double resistance = 1.0;
 };
 
-// End of life at 80 % of the capacity: [IEEE 485] (from memory); the rest from memory, weak.
+// End of life at 80 % of the capacity: [IEEE 485]; the rest from memory, weak.
 Ageing ageing_of(Age age) {
     switch (age) {
         case Age::fresh:

@@ -22,8 +22,8 @@ constexpr units::Range<units::Duration> inertia(double low, double likely, doubl
     return units::spanning<units::Duration>(low * second, likely * second, high * second);
 }
 
-// Torque: common practice, no source. Inertia constants of compressors, pumps and fans:
-// [WECC load model], inertia from memory; of the others common practice, no source.
+// Torque: common practice, no source. Inertia of fans: [WECC load model]; of compressors and pumps
+// the same, from memory; of the others common practice, no source.
 constexpr DrivenLoadTraits centrifugal_pump{"centrifugal pump", pump_curve,
                                             inertia(0.05, 0.1, 0.15)};
 constexpr DrivenLoadTraits fan{"fan on the shaft", pump_curve, inertia(0.3, 0.5, 1.0)};

@@ -35,7 +35,7 @@ struct InductionMotor {
     units::PowerFactor running_power_factor;
 };
 
-// Where the Kloss curve has its peak, method.md (5); source [Pillai], [Dubey], from memory.
+// Where the Kloss curve has its peak, method.md (5); source [Pillai], [Dubey].
 [[nodiscard]] Slip breakdown_slip(const InductionMotor& motor);
 
 // Torque at rated voltage with the start winding in or out; goes with the square of the voltage.

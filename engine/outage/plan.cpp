@@ -105,7 +105,7 @@ void add_freezing(Plan& plan, const Ready& ready) {
 }
 
 // Whether clocks on the wall may be an hour ahead of standard time: from the second Sunday of March
-// to the first of November at the widest [US law, from memory], half a year off in the south.
+// to the first of November at the widest [tz database], half a year off in the south.
 bool in_summer_time(const Ready& ready, LocalTime when) {
     const auto date = date_of(when);
     const auto month = static_cast<unsigned>(date.month());

@@ -412,7 +412,7 @@ std::optional<units::DailySpan> SpanForm::read(Reading& reading, const Spot& spo
 
 namespace {
 
-// 40 AWG has 0.005 mm2; the largest conductor of [IEC 60228] has 2500 mm2 (both from memory).
+// 40 AWG has 0.005 mm2, [NBS 100]; the largest conductor of [IEC 60228] 2500 mm2 (from memory).
 constexpr double least_square_millimetres = 0.005;
 constexpr double most_square_millimetres = 2500.0;
 

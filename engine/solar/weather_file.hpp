@@ -1,5 +1,5 @@
 // Hourly weather files a person brings along: TMY3 comma-separated text and EPW.
-//   formats  [TMY3 manual], layout read; [EPW], positions read, missing codes from memory
+//   formats  [TMY3 manual], [EPW]: positions and codes of what is missing
 #pragma once
 
 #include <array>

@@ -15,7 +15,7 @@ using units::Temperature;
 using units::WireSize;
 
 constexpr double copper_resistivity = 1.7241e-8;  // ohm m at 20 degC; [IEC 60028]
-constexpr double copper_coefficient = 0.00393;    // per K at 20 degC; [IEC 60028], from memory
+constexpr double copper_coefficient = 0.00393;    // per K at 20 degC; [IEC 60028]
 constexpr double stranding = 1.0215;              // longer by its lay; method.md (4)
 constexpr double square_metre_per_circular_mil = 5.0671e-10;
 

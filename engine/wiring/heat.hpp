@@ -10,7 +10,7 @@
 namespace wiring {
 
 // From what a shut case loses through its walls, W/(m2 K): plastic 3.5, painted steel 5.5.
-//   source  common enclosure tables, from memory
+//   source  [Enclosure sheets]; plastic from memory, on the cautious side of them
 [[nodiscard]] HeatTransfer heat_transfer_of(bool steel);
 
 // What an inverter turns into heat at this output.

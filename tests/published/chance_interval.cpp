@@ -1,5 +1,5 @@
 // The interval told beside a chance, against the worked examples of [Newcombe 1998], table I,
-// method 3 (score without continuity correction), four digits as printed; from memory.
+// method 3 (score without continuity correction), four digits as printed.
 #include "report/outage_answer.hpp"
 
 namespace {

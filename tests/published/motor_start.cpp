@@ -145,7 +145,7 @@ TEST(motor_start, current_of_a_winch_by_its_pull) {
     EXPECT_GE(high(2000.0), 185.0);
 }
 
-// [10 CFR 430.32] asks 10.9 Btu/Wh of 10,000 Btu/h, from memory: 917 W.
+// [10 CFR 430.32] asks 10.9 Btu/Wh of 10,000 Btu/h: 917 W.
 TEST(motor_start, a_room_air_conditioner_of_the_library_draws_what_its_rating_makes) {
     const auto found = find_appliance("window air conditioner 10,000 Btu/h");
     ASSERT_TRUE(found);

@@ -8,7 +8,7 @@
 // From slip `from` down to `to` at rated voltage on the Kloss curve alone, without a start winding:
 // t = (tau/2) [(s1^2 - s2^2)/(2 s_k) + s_k ln(s1/s2)], tau = J omega_s/T_BD.
 //   takes   0 < to < from <= 1
-//   source  [Pillai], [Dubey], from memory
+//   source  [Pillai], [Dubey], derived again from the Kloss curve
 inline units::Duration time_without_load(const motor::InductionMotor& motor, motor::Slip from,
                                          motor::Slip to) {
     const double s_k = breakdown_slip(motor).value();

