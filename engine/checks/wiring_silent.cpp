@@ -239,11 +239,11 @@ struct Charged {
 Charged charged_to(scenario::Chemistry chemistry) {
     switch (chemistry) {
         case scenario::Chemistry::flooded:
-            return {14.4, 15.5, "[T-105 sheet]; equalising from memory"};
+            return {14.4, 15.5, "[T-105 sheet]; boost charge [Deep-cycle guide]"};
         case scenario::Chemistry::agm:
             return {14.4, 15.0, "[MA12-100 sheet], 14.4 to 15.0 V"};
         case scenario::Chemistry::gel:
-            return {14.1, 14.4, "from memory, 14.1 to 14.4 V"};
+            return {14.1, 14.4, "[Gel regimen] 14.1 V, [Deep-cycle guide] 14.4 V"};
         case scenario::Chemistry::lifepo4:
             break;
     }

@@ -53,7 +53,7 @@ const Caution electric_shock = {
     .text =
         "The inverter's outlets can kill like those of the wall. Keep the case closed and dry, "
         "use cords with a ground pin, and a ground-fault outlet outdoors or where it is damp.",
-    .source = "[NEC] 210.8, from memory"};
+    .source = "[NEC] 210.8"};
 
 const Caution fault_current = {
     .hazard = "Fire",

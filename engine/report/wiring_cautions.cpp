@@ -42,7 +42,7 @@ const Caution not_for_shipping = {
 const Caution over_fifty_volts = {
     .hazard = "Electric shock from the packs",
     .text = "While charging the packs reach 50 V or more: guard every live part.",
-    .source = "OSHA 1910.303(g), from memory"};
+    .source = "[OSHA 1910.303](g)(2)(i)"};
 
 const Caution who_decides = {
     .hazard = "For a licensed electrician",

@@ -285,8 +285,7 @@ Result<Site> site(const scenario::Place& place, scenario::Assumptions& assumptio
     if (place.ground_reflectance)
         made.ground = Albedo(place.ground_reflectance->value());
     else
-        work.assume("place.ground_reflectance", "0.20; fresh snow has 0.7",
-                    "[Liu Jordan 1963], from memory");
+        work.assume("place.ground_reflectance", "0.20; fresh snow has 0.7", "[Liu Jordan 1963]");
     if (!work.errors.empty()) return fail(work.errors);
     return made;
 }

@@ -88,7 +88,7 @@ Surroundings surroundings_of(const Scenario& scenario, const Unit& unit) {
         if (!enclosure.material)
             around.assumptions.push_back({.where = "case.material",
                                           .text = "plastic, which sheds 3.5 W/(m2 K)",
-                                          .source = "common enclosure tables, from memory"});
+                                          .source = "from memory; [Enclosure sheets] make it 4.6"});
     }
     if (enclosure.lid == "closed" && around.shut) {
         around.inside = std::min(*around.shut, units::celsius(warmest_reckoned));
