@@ -25,6 +25,6 @@ if(CANDLEMARK_TOUCH)
         qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts qml6-module-qtquick-window
         qml6-module-qtquick-dialogs qml6-module-qtquick-shapes qml6-module-qtcharts qml6-module-qtcore
         qml6-module-qt-labs-folderlistmodel
-        libqt6svg6 fonts-dejavu-core)
+        "qt6-svg-plugins | libqt6svg6 (<< 6.5)" fonts-dejavu-core)
 endif()
 include(CPack)
