@@ -1,7 +1,7 @@
 // However a pack or a bank is used, a call of the clock takes few substeps, so that it always ends:
 // small powers, at which wells turn round slowly and may do so at a knot, and large ones, at which
 // the voltage gives way. CANDLEMARK_STEPS=100000000 draws as many steps of packs, and a hundredth
-// of that of banks.
+// of that of banks; CANDLEMARK_DRAWS=7 draws others.
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
@@ -24,6 +24,11 @@ constexpr int most_substeps = 1000;
 long steps_to_draw() {
     const char* wished = std::getenv("CANDLEMARK_STEPS");
     return wished != nullptr ? std::atol(wished) : 200'000;
+}
+
+unsigned which_draws() {
+    const char* wished = std::getenv("CANDLEMARK_DRAWS");
+    return wished != nullptr ? static_cast<unsigned>(std::strtoul(wished, nullptr, 10)) : 1;
 }
 
 class Drawn {
@@ -92,7 +97,7 @@ class Drawn {
 };
 
 TEST(battery_substeps, a_step_of_a_pack_takes_few) {
-    Drawn from(1);
+    Drawn from(which_draws());
     struct Ready {
         Kinetics kinetics;
         Prepared pack;
@@ -124,7 +129,7 @@ TEST(battery_substeps, a_step_of_a_pack_takes_few) {
 }
 
 TEST(battery_substeps, a_step_of_a_bank_takes_few) {
-    Drawn from(2);
+    Drawn from(which_draws() + 1);
     int most = 0;
     const long steps = std::max(2000L, steps_to_draw() / 100);
     for (long step = 0; step < steps;) {
