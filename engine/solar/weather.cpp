@@ -5,6 +5,8 @@
 
 #include <boost/math/special_functions/erf.hpp>
 
+#include "solar/drawn_days.hpp"
+
 namespace solar {
 
 namespace {
@@ -69,32 +71,39 @@ double uniform(SequenceName sequence, std::uint32_t day, std::uint32_t purpose) 
     return (double(bits) + 0.5) * 0x1p-52;
 }
 
-std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, int days,
-                                       const WeatherModel& model, SequenceName sequence) {
+std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, const WeatherModel& model,
+                                       double climate_drawn, std::span<const double> days_drawn) {
     const double spread = model.climate_error;
-    const double climate = std::exp(spread * normal_score(uniform(sequence, 0, of_the_climate)) -
-                                    0.5 * spread * spread);
+    const double climate = std::exp(spread * normal_score(climate_drawn) - 0.5 * spread * spread);
     std::vector<Clearness> clearness;
-    clearness.reserve(std::size_t(std::max(0, days)));
+    clearness.reserve(days_drawn.size());
     const double fresh = std::sqrt(1.0 - model.persistence * model.persistence);
     const LocalTime midnight = midnight_before(first);
     double score = 0.0;
     std::optional<ClearnessDistribution> distribution;
     Clearness of_the_month{};
-    for (int number = 0; number < days; ++number) {
+    for (std::size_t number = 0; number < days_drawn.size(); ++number) {
         const Clearness mean = site.mean_clearness(midnight + double(number) * day);
         if (!distribution || mean != of_the_month) {
             of_the_month = mean;
             distribution.emplace(Clearness(mean.value() * climate), site.elevation);
         }
-        const double drawn = uniform(sequence, std::uint32_t(number), of_a_day);
-        if (number == 0 || (model.first_sky != FirstSky::unknown && number < model.first_days))
+        const double drawn = days_drawn[number];
+        if (number == 0 || (model.first_sky != FirstSky::unknown && int(number) < model.first_days))
             score = first_score(model.first_sky, drawn);
         else
             score = model.persistence * score + fresh * normal_score(drawn);
         clearness.push_back(distribution->quantile(Probability(probability_of(score))));
     }
     return clearness;
+}
+
+std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, int days,
+                                       const WeatherModel& model, SequenceName sequence) {
+    std::vector<double> drawn;
+    for (int number = 0; number < days; ++number)
+        drawn.push_back(uniform(sequence, std::uint32_t(number), of_a_day));
+    return daily_clearness(site, first, model, uniform(sequence, 0, of_the_climate), drawn);
 }
 
 }  // namespace solar
