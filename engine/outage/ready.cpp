@@ -13,6 +13,7 @@
 #include "outage/demand_findings.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
+#include "outage/warmth.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -61,11 +62,15 @@ std::vector<unit::TemperatureFrom> days_of(const scenario::Outage& outage,
     return days;
 }
 
+unit::Warmth unit_warmth(const scenario::Outage& outage, const std::optional<PackWarmth>& warmth,
+                         scenario::Assumptions& assumptions) {
+    return {.packs = battery_temperature(outage, warmth, assumptions),
+            .days = days_of(outage, warmth)};
+}
+
 void make_units(Ready& ready, const scenario::Scenario& scenario,
                 const std::optional<PackWarmth>& warmth, Errors& errors) {
-    const unit::Warmth packs{
-        .packs = battery_temperature(scenario.outage, warmth, ready.assumptions),
-        .days = days_of(scenario.outage, warmth)};
+    const unit::Warmth packs = unit_warmth(scenario.outage, warmth, ready.assumptions);
     ready.warmth = packs.days;
     if (ready.warmth.empty()) ready.warmth.push_back({.from = {}, .temperature = packs.packs});
     const auto built = or_errors(unit::built(scenario, packs), errors);
@@ -149,6 +154,12 @@ void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
 }
 
 }  // namespace
+
+unit::Warmth warmth_of(const scenario::Scenario& scenario, const std::string& folder,
+                       scenario::Assumptions& assumptions) {
+    return unit_warmth(scenario.outage, warmth_of_packs(scenario, folder, assumptions),
+                       assumptions);
+}
 
 Result<Ready> make_ready(const scenario::Scenario& written, const std::string& folder) {
     auto likened = motor::with_appliances(written);
