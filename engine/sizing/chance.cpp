@@ -4,19 +4,16 @@
 #include <cassert>
 #include <cmath>
 
+#include "chance/figures.hpp"
+
 namespace sizing {
 
 Chance counted(int lasted, int outages) {
     assert(outages >= 1 && lasted >= 0 && lasted <= outages);
-    constexpr double z = 1.959964;  // 19 times in 20 of a normal distribution
-    const double n = outages;
-    const double p = lasted / n;
-    const double middle = (p + z * z / (2.0 * n)) / (1.0 + z * z / n);
-    const double half =
-        z * std::sqrt(p * (1.0 - p) / n + z * z / (4.0 * n * n)) / (1.0 + z * z / n);
-    return {.of = units::Probability(p),
-            .low = units::Probability(std::max(0.0, middle - half)),
-            .high = units::Probability(std::min(1.0, middle + half)),
+    const auto interval = ::chance::wilson(lasted, outages);
+    return {.of = units::Probability(lasted / double(outages)),
+            .low = interval.low,
+            .high = interval.high,
             .outages = outages};
 }
 

@@ -24,8 +24,8 @@ const std::map<std::string, std::set<std::string>>& may_include() {
     static const auto over_physics = joined(physics, {"scenario"});
     static const auto over_unit = joined(over_physics, {"unit"});
     static const auto over_clock = joined(over_unit, {"checks", "outage"});
-    static const auto over_abreast = joined(over_clock, {"abreast"});
-    static const auto over_sizing = joined(over_abreast, {"sizing"});
+    static const auto over_chance = joined(over_clock, {"abreast", "chance"});
+    static const auto over_sizing = joined(over_chance, {"sizing"});
     static const std::map<std::string, std::set<std::string>> table = {
         {"units", {}},
         {"scenario", {}},
@@ -38,7 +38,8 @@ const std::map<std::string, std::set<std::string>>& may_include() {
         {"checks", over_unit},
         {"outage", over_unit},
         {"abreast", joined(over_unit, {"outage"})},
-        {"sizing", over_abreast},
+        {"chance", over_clock},
+        {"sizing", over_chance},
         {"report", over_sizing},
         {"command_line", joined(over_sizing, {"report"})},
     };

@@ -1,0 +1,157 @@
+#include "chance/figures.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <cmath>
+
+#include "chance/draw.hpp"
+#include <boost/math/distributions/students_t.hpp>
+
+namespace chance {
+
+namespace {
+
+using namespace units;
+
+constexpr double rounding = 1e-9;       // of sums of shares
+constexpr double few = 10.0;            // members on a side below which a spread says little
+constexpr std::size_t year_parts = 10;  // of a weather file's start dates
+
+double students(std::size_t values) {
+    const boost::math::students_t spread(double(values) - 1.0);
+    return boost::math::quantile(spread, 0.975);
+}
+
+Interval around(double middle, double half) {
+    return {.low = Probability(std::clamp(middle - half, 0.0, 1.0)),
+            .high = Probability(std::clamp(middle + half, 0.0, 1.0))};
+}
+
+std::vector<int> lasted_in_blocks(std::span<const Outcome> outcomes) {
+    std::vector<int> lasted;
+    for (std::size_t i = 0; i < outcomes.size(); ++i) {
+        if (i % std::size_t(lanes) == 0) lasted.push_back(0);
+        lasted.back() += outcomes[i].survives ? 1 : 0;
+    }
+    return lasted;
+}
+
+// The chance without each tenth of the dates; of the whole where nothing else is left.
+std::array<double, year_parts> without_each_part(std::span<const Outcome> outcomes,
+                                                 std::span<const int> dates, int date_count,
+                                                 double of) {
+    std::array<double, year_parts> without{};
+    for (std::size_t part = 0; part < year_parts; ++part) {
+        double lasted = 0.0;
+        double all = 0.0;
+        for (std::size_t i = 0; i < outcomes.size(); ++i) {
+            if (std::size_t(dates[i]) * year_parts / std::size_t(date_count) == part) continue;
+            all += outcomes[i].weight;
+            lasted += outcomes[i].survives ? outcomes[i].weight : 0.0;
+        }
+        without[part] = all > 0.0 ? lasted / all : of;
+    }
+    return without;
+}
+
+}  // namespace
+
+Interval wilson(double lasted, double tried) {
+    assert(tried >= 1.0 && lasted >= 0.0 && lasted <= tried);
+    constexpr double z = 1.959964;  // 19 times in 20 of a normal distribution
+    const double p = lasted / tried;
+    const double middle = (p + z * z / (2.0 * tried)) / (1.0 + z * z / tried);
+    const double half = z * std::sqrt(p * (1.0 - p) / tried + z * z / (4.0 * tried * tried)) /
+                        (1.0 + z * z / tried);
+    // The share itself lies within, whatever rounding says.
+    return {.low = Probability(std::clamp(middle - half, 0.0, p)),
+            .high = Probability(std::clamp(middle + half, p, 1.0))};
+}
+
+Interval interval_of_blocks(std::span<const int> lasted) {
+    assert(!lasted.empty());
+    double sum = 0.0;
+    for (const int count : lasted)
+        sum += count;
+    const double blocks = double(lasted.size());
+    const double members = blocks * lanes;
+    if (lasted.size() < 2 || sum < few || members - sum < few) return wilson(sum, members);
+    const double of = sum / members;
+    double squares = 0.0;
+    for (const int count : lasted)
+        squares += (count / double(lanes) - of) * (count / double(lanes) - of);
+    return around(of, students(lasted.size()) * std::sqrt(squares / (blocks * (blocks - 1.0))));
+}
+
+double half_width_of_one_year(std::span<const double> without, double of) {
+    assert(without.size() >= 2);
+    const double parts = double(without.size());
+    double squares = 0.0;
+    for (const double share : without)
+        squares += (share - of) * (share - of);
+    return students(without.size()) * std::sqrt((parts - 1.0) / parts * squares);
+}
+
+Duration time_of(std::span<const Outcome> sorted, double share) {
+    assert(!sorted.empty());
+    double ended = 0.0;
+    for (const Outcome& outcome : sorted) {
+        ended += outcome.weight;
+        if (ended > share + rounding) return outcome.lasts;
+    }
+    return sorted.back().lasts;
+}
+
+double effective(std::span<const Outcome> outcomes) {
+    double squares = 0.0;
+    for (const Outcome& outcome : outcomes)
+        squares += outcome.weight * outcome.weight;
+    return 1.0 / squares;
+}
+
+double share_that_survives(std::span<const Outcome> outcomes) {
+    double survive = 0.0;
+    double all = 0.0;
+    for (const Outcome& outcome : outcomes) {
+        all += outcome.weight;
+        survive += outcome.survives ? outcome.weight : 0.0;
+    }
+    return survive / all;
+}
+
+bool Figures::meets_the_goal() const {
+    return of.value() >= goal.value() - rounding;
+}
+
+Figures figures_of(std::span<const Outcome> outcomes, Probability goal, std::span<const int> dates,
+                   int date_count) {
+    assert(!outcomes.empty());
+    std::vector<Outcome> sorted(outcomes.begin(), outcomes.end());
+    std::ranges::stable_sort(sorted, {}, &Outcome::lasts);
+    const double of = share_that_survives(outcomes);
+    Interval interval = interval_of_blocks(lasted_in_blocks(outcomes));
+    if (!dates.empty()) {
+        const double year =
+            half_width_of_one_year(without_each_part(outcomes, dates, date_count, of), of);
+        interval = {
+            .low = Probability(std::max(0.0, of - std::hypot(of - interval.low.value(), year))),
+            .high = Probability(std::min(1.0, of + std::hypot(interval.high.value() - of, year)))};
+    }
+    double at_once = 0.0;
+    for (const Outcome& outcome : outcomes)
+        if (!outcome.survives && outcome.lasts < minute) at_once += outcome.weight;
+    return {.of = Probability(of),
+            .low = interval.low,
+            .high = interval.high,
+            .members = int(outcomes.size()),
+            .effective = effective(outcomes),
+            .nine_in_ten = time_of(sorted, 0.1),
+            .half = time_of(sorted, 0.5),
+            .one_in_ten = time_of(sorted, 0.9),
+            .goal = goal,
+            .count_on = time_of(sorted, goal.complement().value()),
+            .at_once = Probability(std::min(1.0, at_once))};
+}
+
+}  // namespace chance

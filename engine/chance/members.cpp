@@ -1,0 +1,98 @@
+#include "chance/members.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <map>
+
+#include "outage/clock.hpp"
+#include "outage/in_threads.hpp"
+#include "solar/recharge.hpp"
+
+namespace chance {
+
+namespace {
+
+using namespace units;
+
+constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
+
+}  // namespace
+
+Asked as_it_is(const World& world) {
+    return {.packs = world.packs(), .panels = world.panels()};
+}
+
+MemberEnd end_in(const outage::Course& course) {
+    return {.lasts = course.lasts, .survives = course.survives, .limited_by = course.limited_by};
+}
+
+Members::Members(World world, std::uint64_t seed, int blocks)
+    : world_(std::move(world)), seed_(seed), blocks_(blocks) {
+    assert(blocks >= 1);
+    const auto& names = world_.names();
+    values_.resize(std::size_t(count()) * names.size());
+    for (int block = 0; block < blocks; ++block)
+        for (std::size_t name = 0; name < names.size(); ++name) {
+            const Column column =
+                drawn({.seed = seed, .number = std::uint32_t(block)}, names[name]);
+            for (std::size_t lane = 0; lane < column.size(); ++lane)
+                values_[(std::size_t(block * lanes) + lane) * names.size() + name] = column[lane];
+        }
+}
+
+Values Members::values(int number) const {
+    const std::size_t names = world_.names().size();
+    return Values(values_).subspan(std::size_t(number) * names, names);
+}
+
+std::vector<double> Members::redrawn(int number, const std::vector<std::size_t>& places) const {
+    constexpr std::uint32_t anew = 0x80000000;  // blocks that no question reaches
+    const auto own = values(number);
+    std::vector<double> values(own.begin(), own.end());
+    for (const std::size_t place : places)
+        values[place] = drawn({.seed = seed_, .number = anew + std::uint32_t(number / lanes)},
+                              world_.names()[place])[std::size_t(number % lanes)];
+    return values;
+}
+
+MemberEnd Members::end_of(int number, const Asked& asked) const {
+    const Lived lived = world_.lived(values(number), asked.off);
+    const auto sun =
+        asked.panels == world_.panels() ? lived.sun : world_.sun(values(number), asked.panels);
+    return end_in(world_.run(lived, asked.packs, sun, to_the_first_failure));
+}
+
+std::vector<MemberEnd> Members::ends(const Asked& asked, unsigned threads) const {
+    std::vector<MemberEnd> ends(static_cast<std::size_t>(count()));
+    outage::for_each_number(count(), threads, [&](int number) {
+        ends[static_cast<std::size_t>(number)] = end_of(number, asked);
+    });
+    return ends;
+}
+
+Figures Members::figures(const std::vector<MemberEnd>& ends, Probability goal) const {
+    std::vector<Outcome> outcomes;
+    std::vector<int> dates;
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        outcomes.push_back({.lasts = ends[i].survives ? world_.ready().outage.lasts : ends[i].lasts,
+                            .survives = ends[i].survives,
+                            .weight = 1.0 / double(ends.size())});
+        if (const auto date = world_.start_date(values(int(i)))) dates.push_back(*date);
+    }
+    return figures_of(outcomes, goal, dates, solar::start_dates);
+}
+
+outage::LimitedBy mostly_limited_by(const std::vector<MemberEnd>& ends) {
+    std::map<outage::LimitedBy, int> counts;
+    int early = 0;
+    for (const MemberEnd& end : ends)
+        if (!end.survives) {
+            ++early;
+            ++counts[end.limited_by];
+        }
+    for (const auto& [limit, count] : counts)
+        if (2 * count > early) return limit;
+    return outage::LimitedBy::none;
+}
+
+}  // namespace chance

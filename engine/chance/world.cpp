@@ -1,0 +1,437 @@
+#include "chance/world.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <mutex>
+#include <numbers>
+#include <numeric>
+
+#include "unit/built.hpp"
+#include <fmt/format.h>
+
+#include "battery/percent.hpp"
+#include "checks/gauge.hpp"
+#include "inverter/model.hpp"
+#include "motor/appliances.hpp"
+#include "outage/panel_counts.hpp"
+#include "outage/warmth.hpp"
+#include "outage/weathers.hpp"
+#include "solar/drawn_days.hpp"
+#include "solar/recharge.hpp"
+
+namespace chance {
+
+using namespace units;
+
+namespace {
+
+constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
+
+// ---- Loads.
+
+// Local days that the outage touches, as spans of it.
+std::vector<outage::Span> local_days(const outage::Ready& ready) {
+    std::vector<outage::Span> days;
+    Duration from{};
+    for (Duration until = ready.midnight; from < ready.outage.lasts; until += day) {
+        if (until > from) days.push_back({.from = from, .until = until});
+        from = until;
+    }
+    return days;
+}
+
+// The load on one day alone.
+outage::PlannedLoad on_day(const outage::PlannedLoad& load, const outage::Span& of_day) {
+    outage::PlannedLoad made = load;
+    made.strands.clear();
+    made.strands_low.clear();
+    made.strands_high.clear();
+    for (outage::Strand strand : load.strands) {
+        strand.on = outage::common(strand.on, {of_day});
+        if (!strand.on.empty()) made.strands.push_back(std::move(strand));
+    }
+    return made;
+}
+
+std::string place_of_day(DayKind kind, const std::string& load, std::size_t number) {
+    switch (kind) {
+        case DayKind::warm:
+            return fmt::format("day/{}/warm", number);
+        case DayKind::cold:
+            return fmt::format("day/{}/cold", number);
+        case DayKind::own:
+            break;
+    }
+    return fmt::format("load/{}/day/{}", load, number);
+}
+
+// ---- Packs.
+
+constexpr double told_full = 0.995;
+constexpr double of_a_told_charge = 0.05 / 1.2816;  // four times in five; common practice
+constexpr Voltage of_a_meter = 0.02 * volt;         // common practice, no source
+
+// A voltage read at rest leaves what the gauge makes of it.
+StartSpread start_of(const scenario::Scenario& scenario, const scenario::Pack& pack,
+                     double charge) {
+    if (!pack.rested_voltage) {
+        if (charge >= told_full) return {};
+        return {.told_full = false, .above = of_a_told_charge, .below = of_a_told_charge};
+    }
+    const auto read = checks::gauge(scenario, {.reads = *pack.rested_voltage,
+                                               .error = of_a_meter,
+                                               .rested_for = pack.rested_for,
+                                               .pack = pack.name});
+    if (!read) return {.told_full = false, .above = of_a_told_charge, .below = of_a_told_charge};
+    constexpr double four_in_five = 1.2816;
+    return {.told_full = false,
+            .above = std::max(0.0, read->high.value() - charge) / four_in_five,
+            .below = std::max(0.0, charge - read->low.value()) / four_in_five};
+}
+
+double charge_at(const StartSpread& spread, double charge, double value) {
+    if (spread.told_full) return charge * (1.0 - 0.02 * value);
+    const double score = score_of(value);
+    return std::clamp(charge - (score > 0.0 ? spread.below : spread.above) * score,
+                      std::min(0.0, charge), std::max(1.0, charge));
+}
+
+struct PackFactors {
+    double charge = 1.0;
+    double resistance = 1.0;
+    double charging = 1.0;  // of the resistance that charging meets
+};
+
+// A pack that holds so much more charge bears no more current. method.md (4)
+std::shared_ptr<const battery::PackModel> varied(const battery::PackModel& model,
+                                                 const PackFactors& factors,
+                                                 const StartSpread& start, double start_value) {
+    auto made = std::make_shared<battery::PackModel>(model);
+    made->kinetics.total *= factors.charge;
+    made->capacity *= factors.charge;
+    made->usable *= factors.charge;
+    made->inner *= factors.resistance;
+    made->charging.resistance.when_empty *= factors.charging;
+    made->charging.resistance.rated *= factors.charge;
+    const double charge = battery::charge_left(model.capacity, model.at_start).value();
+    made->at_start.removed = (1.0 - charge_at(start, charge, start_value)) * made->capacity;
+    made->at_start.head_difference *= factors.charge;
+    return made;
+}
+
+// ---- Warmth.
+
+constexpr TemperatureDifference warmth_step = 0.5 * kelvin;
+// What a model can be made for.
+constexpr Temperature coldest_pack = celsius(-79.0);
+constexpr Temperature warmest_pack = celsius(99.0);
+
+Temperature moved(Temperature temperature, TemperatureDifference by) {
+    return std::clamp(temperature + by, coldest_pack, warmest_pack);
+}
+
+unit::Warmth moved(unit::Warmth warmth, TemperatureDifference by) {
+    warmth.packs = moved(warmth.packs, by);
+    for (auto& of_day : warmth.days)
+        of_day.temperature = moved(of_day.temperature, by);
+    return warmth;
+}
+
+// The kinds as they are at another warmth.
+//   of   the unknowns of each
+outage::PackKinds kinds_at(const scenario::Scenario& scenario, const unit::Warmth& warmth,
+                           outage::PackKinds kinds, const std::vector<PackUnknowns>& of) {
+    const auto built = unit::built(scenario, warmth);
+    if (!built) return kinds;
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+        for (const unit::Packs& packs : built->packs)
+            if (packs.index == of[i].index) {
+                kinds[i].model = packs.model;
+                kinds[i].days = packs.days;
+            }
+    return kinds;
+}
+
+// ---- Sun.
+
+// Start dates of a weather file, those that offer most first.
+std::vector<int> brightest_first(const outage::Ready& ready) {
+    std::vector<double> offered;
+    for (int number = 0; number < solar::start_dates; ++number) {
+        const auto& sky = *ready.sky;
+        offered.push_back(
+            solar::sum(sky.track.under(outage::sky_of(ready, 1, number), sky.controller)).offered /
+            joule);
+    }
+    std::vector<int> order(offered.size());
+    std::iota(order.begin(), order.end(), 0);
+    std::ranges::stable_sort(order, std::greater{},
+                             [&](int number) { return offered[std::size_t(number)]; });
+    return order;
+}
+
+// Panels that give `scale` times as much, before the controller's limits.
+outage::SunChange scaled(const solar::SunStep& step, LocalTime starts, double scale) {
+    return {.from = step.start - starts,
+            .offered = scale * step.offered,
+            .clipped = scale * step.clipped};
+}
+
+solar::ControllerModel limits_over(solar::ControllerModel controller, double scale) {
+    if (controller.input_limit) *controller.input_limit /= scale;
+    if (controller.output_limit) *controller.output_limit /= scale;
+    return controller;
+}
+
+}  // namespace
+
+// The packs by steps from their likely warmth, each made when it is first asked for.
+class KindsByWarmth {
+  public:
+    KindsByWarmth(scenario::Scenario scenario, unit::Warmth usual, outage::PackKinds likely,
+                  std::vector<PackUnknowns> unknowns)
+        : scenario_(std::move(scenario)),
+          usual_(std::move(usual)),
+          likely_(std::move(likely)),
+          unknowns_(std::move(unknowns)) {}
+
+    outage::PackKinds at(int level) {
+        if (level == 0) return likely_;
+        const std::scoped_lock lock(making_);
+        const auto [found, added] = made_.try_emplace(level);
+        if (added)
+            found->second =
+                kinds_at(scenario_, moved(usual_, double(level) * warmth_step), likely_, unknowns_);
+        return found->second;
+    }
+
+  private:
+    scenario::Scenario scenario_;
+    unit::Warmth usual_;
+    outage::PackKinds likely_;
+    std::vector<PackUnknowns> unknowns_;
+    std::mutex making_;
+    std::map<int, outage::PackKinds> made_;
+};
+
+// What any number of panels stands under, each made when it is first asked for.
+class PanelsLit {
+  public:
+    explicit PanelsLit(std::shared_ptr<const outage::Ready> ready) : ready_(std::move(ready)) {}
+
+    std::shared_ptr<const outage::SkyModels> with(int panels) {
+        const std::scoped_lock lock(making_);
+        const auto [found, added] = made_.try_emplace(panels);
+        if (added) found->second = outage::with_panels(*ready_, panels).sky;
+        return found->second;
+    }
+
+  private:
+    std::shared_ptr<const outage::Ready> ready_;
+    std::mutex making_;
+    std::map<int, std::shared_ptr<const outage::SkyModels>> made_;
+};
+
+std::size_t Names::place_of(const std::string& name) {
+    const auto [found, added] = places_.try_emplace(name, all_.size());
+    if (added) all_.push_back(name);
+    return found->second;
+}
+
+Result<World> World::of(const scenario::Scenario& written, const std::string& folder,
+                        std::shared_ptr<const outage::Ready> ready) {
+    auto likened = motor::with_appliances(written);
+    if (!likened) return fail(std::move(likened.error()));
+    World world;
+    world.scenario_ = std::move(likened->scenario);
+    scenario::Assumptions told_already;
+    const auto warmth = outage::warmth_of(world.scenario_, folder, told_already);
+    world.ready_ = std::move(ready);
+    world.take_loads();
+    world.take_packs();
+    world.kinds_ =
+        std::make_shared<KindsByWarmth>(world.scenario_, warmth, world.ready_->kinds, world.packs_);
+    world.take_sun();
+    return world;
+}
+
+void World::take_loads() {
+    const auto& demand = ready_->demand;
+    by_day_ = demand;  // with what holds for all loads
+    by_day_.loads.clear();
+    by_day_.assumptions.clear();
+    const auto days = local_days(*ready_);
+    for (std::size_t i = 0; i < demand.loads.size(); ++i) {
+        const auto& load = scenario_.loads[i];
+        draws_.push_back(chance::draw_of(load, demand.loads[i].power));
+        const DayKind kind = day_kind_of(load);
+        const std::size_t draw = names_.place_of(fmt::format("load/{}/draw", load.name));
+        for (std::size_t number = 0; number < days.size(); ++number) {
+            auto made = on_day(demand.loads[i], days[number]);
+            if (made.strands.empty()) continue;
+            by_day_.loads.push_back(std::move(made));
+            day_draws_.push_back({.load = i,
+                                  .draw = draw,
+                                  .day = names_.place_of(place_of_day(kind, load.name, number + 1)),
+                                  .day_deviation = day_deviation(kind)});
+        }
+    }
+    if (!scenario_.inverter) return;
+    idle_ = names_.place_of("inverter/idle");
+    idle_deviation_ = idle_deviation(*scenario_.inverter);
+}
+
+void World::take_packs() {
+    for (const auto& kind : ready_->kinds) {
+        const auto named = std::ranges::find(scenario_.packs, kind.name, &scenario::Pack::name);
+        assert(named != scenario_.packs.end());
+        const scenario::Pack& pack = *named;
+        const auto place = [&](const char* what) {
+            return names_.place_of(fmt::format("pack/{}/{}", kind.name, what));
+        };
+        const double charge =
+            battery::charge_left(kind.model->capacity, kind.model->at_start).value();
+        packs_.push_back({.index = std::size_t(named - scenario_.packs.begin()),
+                          .capacity = place("capacity"),
+                          .resistance = place("resistance"),
+                          .charging = place("charging"),
+                          .start = place("start"),
+                          .capacity_deviation = capacity_deviation(pack),
+                          .start_spread = start_of(scenario_, pack, charge)});
+    }
+    warmth_ = names_.place_of("pack/warmth");
+    warmth_deviation_ = warmth_deviation(scenario_.outage.battery_temperature.has_value());
+}
+
+void World::take_sun() {
+    if (!ready_->sky) return;
+    lit_ = std::make_shared<PanelsLit>(ready_);
+    panels_ = names_.place_of("sun/scale");
+    if (ready_->sky->hours) {
+        file_start_ = names_.place_of("sky/start");
+        dates_ = brightest_first(*ready_);
+        return;
+    }
+    climate_ = names_.place_of("sun/climate");
+    for (std::size_t number = 1; number <= ready_->sky->track.days().size(); ++number)
+        skies_.push_back(names_.place_of(fmt::format("sky/{}", number)));
+}
+
+int World::warmth_level(Values values) const {
+    const TemperatureDifference colder = warmth_deviation_ * score_of(values[warmth_]);
+    return -static_cast<int>(std::lround(colder / warmth_step));
+}
+
+outage::PackKinds World::varied_kinds(Values values) const {
+    outage::PackKinds kinds = kinds_->at(warmth_level(values));
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+        const PackUnknowns& unknown = packs_[i];
+        const PackFactors factors{
+            .charge = std::exp(-unknown.capacity_deviation * score_of(values[unknown.capacity])),
+            .resistance = std::exp(resistance_deviation * score_of(values[unknown.resistance])),
+            .charging = std::exp(charging_deviation * score_of(values[unknown.charging]))};
+        const auto of = [&](const battery::PackModel& model) {
+            return varied(model, factors, unknown.start_spread, values[unknown.start]);
+        };
+        kinds[i].model = of(*kinds[i].model);
+        for (auto& of_day : kinds[i].days)
+            of_day.model = of(*of_day.model);
+    }
+    return kinds;
+}
+
+bool World::feeds_nothing(const SwitchedOff& off) const {
+    if (!ready_->units[likely].inverter || std::ranges::find(off, true) == off.end()) return false;
+    const auto& loads = ready_->demand.loads;
+    for (std::size_t i = 0; i < loads.size(); ++i)
+        if (!off[i] && loads[i].from == scenario::Outlet::ac) return false;
+    return true;
+}
+
+std::vector<outage::DemandStep> World::steps(Values values, const SwitchedOff& off) const {
+    outage::Demand demand = by_day_;
+    for (std::size_t i = 0; i < demand.loads.size(); ++i) {
+        const DayDraw& draw = day_draws_[i];
+        if (!off.empty() && off[draw.load]) {
+            demand.loads[i].strands.clear();
+            continue;
+        }
+        demand.loads[i].power.likely *= factor_at(draws_[draw.load], score_of(values[draw.draw])) *
+                                        std::exp(draw.day_deviation * score_of(values[draw.day]));
+    }
+    if (feeds_nothing(off)) demand.inverter_on.clear();
+    return outage::steps_of(*ready_, demand, outage::End::likely);
+}
+
+std::vector<double> World::corner(double score) const {
+    const double at = 0.5 * std::erfc(-score / std::numbers::sqrt2);
+    std::vector<double> values;
+    for (const std::string& name : names_.all()) {
+        const bool of_a_day = name.starts_with("day/") || name.find("/day/") != std::string::npos;
+        values.push_back(of_a_day ? 0.5 : at);
+    }
+    return values;
+}
+
+std::optional<int> World::start_date(Values values) const {
+    if (dates_.empty()) return std::nullopt;
+    const auto rank = static_cast<std::size_t>(values[file_start_] * double(dates_.size()));
+    return dates_[std::min(rank, dates_.size() - 1)];
+}
+
+std::vector<outage::SunChange> World::sun(Values values, int panels) const {
+    const auto models = lit_ ? lit_->with(panels) : nullptr;
+    if (!models) return {};
+    const double scale = std::exp(-panels_deviation * score_of(values[panels_]) -
+                                  0.5 * panels_deviation * panels_deviation);
+    solar::Sky sky;
+    if (const auto date = start_date(values)) {
+        sky = solar::from_start_date(models->hours, *date);
+    } else {
+        std::vector<double> bright;
+        for (const std::size_t place : skies_)
+            bright.push_back(1.0 - values[place]);
+        sky = solar::GivenSky{solar::daily_clearness(
+            *ready_->site, ready_->outage.starts, models->weather, 1.0 - values[climate_], bright)};
+    }
+    std::vector<outage::SunChange> changes;
+    for (const auto& step : models->track.under(sky, limits_over(models->controller, scale)))
+        changes.push_back(scaled(step, ready_->outage.starts, scale));
+    return changes;
+}
+
+int World::packs() const {
+    return outage::count_of(ready_->kinds);
+}
+
+int World::panels() const {
+    int panels = 0;
+    if (ready_->sky)
+        for (const auto& group : ready_->sky->groups)
+            panels += group.count;
+    return panels;
+}
+
+Lived World::lived(Values values, const SwitchedOff& off) const {
+    assert(values.size() == names().size());
+    Lived made{.kinds = varied_kinds(values),
+               .inverter = ready_->units[likely].inverter,
+               .steps = steps(values, off),
+               .sun = sun(values, panels())};
+    if (auto& inverter = made.inverter)
+        inverter = inverter::with_idle(
+            *inverter, std::exp(idle_deviation_ * score_of(values[idle_])) * inverter->losses.idle);
+    return made;
+}
+
+outage::Course World::run(const Lived& lived, int packs, const std::vector<outage::SunChange>& sun,
+                          outage::Keep keep) const {
+    const auto kinds = outage::with_count(lived.kinds, packs);
+    outage::Unit unit = outage::unit_of(kinds, ready_->shared_path);
+    unit.inverter = lived.inverter;
+    unit.main_fuse = ready_->units[likely].main_fuse;
+    return outage::run(unit, lived.steps, sun, ready_->outage.lasts, ready_->midnight, keep);
+}
+
+}  // namespace chance
