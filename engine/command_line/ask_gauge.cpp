@@ -7,10 +7,12 @@
 #include "checks/gauge.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
-#include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "report/gauge_answer.hpp"
 #include "scenario/file.hpp"
+#include "sizing/builds.hpp"
+#include "sizing/member_runs.hpp"
+#include "sizing/members_of.hpp"
 
 namespace command_line {
 
@@ -78,7 +80,8 @@ checks::Reading reading_of(const Request& request, units::Errors& errors) {
 units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
                                          const checks::Reading& reading,
                                          const checks::ChargeRead& read, LocalTime now,
-                                         const std::string& folder) {
+                                         const std::string& folder, std::uint64_t seed) {
+    constexpr int members_run = 64;  // at each of three charges
     auto later = scenario;
     const auto end = scenario.outage.starts + scenario.outage.lasts;
     if (now < scenario.outage.starts || !(now < end)) {
@@ -91,25 +94,34 @@ units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
     later.outage.starts = now;
     later.outage.lasts = end - now;
     report::FromNow from{.now = now, .left = end - now};
-    const auto run = [&](units::StateOfCharge charge, units::Duration& lasts, bool& survives) {
-        const auto ready = outage::make_ready(checks::at_charge(later, reading, charge), folder);
+    const auto goal = sizing::goal_of(scenario);
+    // What the chance makes of a start at this charge.
+    const auto figures_at = [&](units::StateOfCharge charge) -> units::Result<chance::Figures> {
+        const auto told = checks::at_charge(later, reading, charge);
+        auto ready = outage::make_ready(told, folder);
         if (!ready) {
-            return ready.error();
+            return units::fail(std::move(ready.error()));
         }
-        const auto course =
-            outage::run(*ready, outage::End::likely, {.trace = false, .after_failure = false});
-        lasts = course.lasts;
-        survives = course.survives;
-        return units::Errors{};
+        const auto members = sizing::members_of(
+            told, folder, std::make_shared<const outage::Ready>(std::move(*ready)), seed,
+            members_run);
+        sizing::MemberRuns runs(members);
+        return members.figures(runs.ends(), goal);
     };
-    for (const auto& [charge, lasts, survives] :
-         {std::tuple{read.low, &from.lasts_low, &from.survives_low},
-          std::tuple{read.likely, &from.lasts, &from.survives},
-          std::tuple{read.high, &from.lasts_high, &from.survives_high}}) {
-        if (auto errors = run(charge, *lasts, *survives); !errors.empty()) {
-            return units::fail(std::move(errors));
+    const auto low = figures_at(read.low);
+    const auto likely = figures_at(read.likely);
+    const auto high = figures_at(read.high);
+    for (const auto* figures : {&low, &likely, &high}) {
+        if (!*figures) {
+            return units::fail(figures->error());
         }
     }
+    from.lasts_low = low->count_on;
+    from.survives_low = low->meets_the_goal();
+    from.lasts = likely->half;
+    from.survives = likely->half >= later.outage.lasts;
+    from.lasts_high = high->one_in_ten;
+    from.survives_high = high->one_in_ten >= later.outage.lasts;
     return from;
 }
 
@@ -152,8 +164,8 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
     }
     std::optional<report::FromNow> from_now;
     if (now) {
-        auto planned =
-            plan_from(room.scenario(), reading, *charge, *now, scenario::folder_of(read.file_name));
+        auto planned = plan_from(room.scenario(), reading, *charge, *now,
+                                 scenario::folder_of(read.file_name), request.seed);
         if (!planned) {
             return units::fail(planned.error());
         }

@@ -6,22 +6,13 @@
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
-#include "outage/work.hpp"
 #include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
+#include "sizing/members_of.hpp"
 
 namespace command_line {
 
 namespace {
-
-// Enough for a chance within 7 points, where they take no longer than a reader notices.
-int usual_weathers(const outage::Ready& ready) {
-    constexpr int usual = 200;
-    constexpr int too_few = 30;  // say too little of a chance
-    const bool soon = ready.sky && ready.outage.lasts <= 10.0 * units::day;
-    const int reached = soon ? outage::weathers_within_reach(ready, usual, 0) : 0;
-    return reached < too_few ? 0 : reached;
-}
 
 // A day's yield is cheap: percentiles to a point or two.
 constexpr int weathers_of_recharge = 2000;
@@ -30,9 +21,10 @@ constexpr int weathers_of_recharge = 2000;
 
 void add_outage_options(CLI::App& command, Request& request) {
     command
-        .add_option("--weathers", request.weathers,
-                    "Runs the outage under this many chance weathers and tells\n"
-                    "how many of them it lasts through, such as 200")
+        .add_option("--members,--weathers", request.members,
+                    "Runs the outage for at least this many members of the\n"
+                    "chance, each with its own draws, packs and sky, by 64;\n"
+                    "0 runs the likely figures alone and tells no chance")
         ->check(CLI::Range(0, 100000))
         ->type_name("N");
     command.add_flag("--after-storage", request.after_storage,
@@ -51,21 +43,20 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
         scenario = checks::after_storage(std::move(scenario), *stored);
         from_storage = stored->assumptions;
     }
-    const auto ready = outage::make_ready(scenario, scenario::folder_of(read.file_name));
-    if (!ready) {
-        return units::fail(ready.error());
+    const auto folder = scenario::folder_of(read.file_name);
+    auto made = outage::make_ready(scenario, folder);
+    if (!made) {
+        return units::fail(made.error());
     }
+    const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     const auto plan = outage::plan_outage(*ready);
-    std::optional<report::Chances> chances;
-    const int weathers = request.weathers.value_or(usual_weathers(*ready));
-    if (weathers > 0) {
-        chances = report::chances_in_weathers(scenario, *ready, weathers, request.seed);
-    }
-    if (chances && ready->sky && ready->sky->hours) {
-        chances->of = "start dates of the weather file";
+    std::optional<report::OutageChance> chance;
+    if (request.members.value_or(1) > 0) {
+        chance = report::chance_of_outage(
+            scenario, sizing::members_of(scenario, folder, ready, request.seed, request.members));
     }
     auto answer =
-        report::outage_answer(scenario, plan, plan.more_packs, chances,
+        report::outage_answer(scenario, plan, plan.more_packs, chance,
                               outage::recharge_of(*ready, weathers_of_recharge, request.seed));
     answer.assumptions.insert(answer.assumptions.end(), from_storage.begin(), from_storage.end());
     return answer;

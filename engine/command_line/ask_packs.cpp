@@ -10,16 +10,9 @@
 #include "report/start_answer.hpp"
 #include "scenario/file.hpp"
 #include "scenario/most.hpp"
+#include "sizing/members_of.hpp"
 
 namespace command_line {
-
-namespace {
-
-// Packs that differ are run one by one, which takes ten times as long and more.
-constexpr int weathers_of_alike = 1000;
-constexpr int weathers_of_unlike = 300;
-
-}  // namespace
 
 void add_packs_options(CLI::App& command, Request& request) {
     command.add_option("MORE", request.more_files,
@@ -30,8 +23,9 @@ void add_packs_options(CLI::App& command, Request& request) {
         ->check(CLI::Range(0, 1024))
         ->type_name("N");
     command
-        .add_option("--weathers", request.weathers,
-                    "Counts the chances over this many weathers (1,000)")
+        .add_option("--members,--weathers", request.members,
+                    "Runs each build for at least this many members of the\n"
+                    "chance, by 64 (256; 512 where the goal is 99 in 100)")
         ->check(CLI::Range(1, 100000))
         ->type_name("N");
     command.add_option("--most-packs", request.most_packs, "Looks at up to this many packs (16)")
@@ -56,78 +50,35 @@ units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
     return errors;
 }
 
-// Under how many weathers builds are tried, and under how many of them those that do not last
-// through are timed.
-struct Weathers {
-    int tried = 0;
-    int timed = 0;
-};
-
-Weathers with_their_timed(const sizing::Design& design, int tried) {
-    return {.tried = tried, .timed = std::min(design.all_alike() ? 256 : 32, (tried + 2) / 3)};
-}
-
-// The fewest, and the fewest where those take too long as well.
-constexpr int fewest_weathers = 64;
-constexpr Weathers scarce{.tried = 32, .timed = 6};
-
-// Steps that the packs and panels may take by themselves: under five seconds at 0.12 us a step,
-// measured over packs that differ in an outage of 60 days.
+// Steps that the question may take by itself: under five seconds at 0.12 us a step, measured over
+// packs that differ in an outage of 60 days.
 constexpr double most_steps = 40e6;
 
-// A step of one of many lanes, in steps of the clock; measured, DEVELOPERS.md.
-double cost_of_a_step(const sizing::Design& design) {
-    return design.all_alike() ? 0.012 : 1.0;
+// What the staircases meet at most; each rung of the ladder, and what matters, about as much as a
+// build or two each.
+double runs_of(const Request& request, const outage::Ready& ready) {
+    return request.most_packs + (ready.sky ? request.most_panels : 0) + 4.0 +
+           2.0 * static_cast<double>(std::min<std::size_t>(ready.demand.loads.size(), 8));
 }
 
-double cells_of(const sizing::Design& design) {
-    return static_cast<double>(design.most_packs) * design.most_panels;
+double steps_of(const Request& request, const outage::Ready& ready, int members) {
+    return outage::steps_of_a_run(ready) * members * runs_of(request, ready);
 }
 
-// At most, in steps of the clock: what the walk meets, and the cells that are timed. Without panels
-// every weather is the same.
-double steps_under(const sizing::Design& design, const Weathers& weathers) {
-    const int tried = design.most_panels > 0 ? weathers.tried : 1;
-    const double walks = static_cast<double>(tried) * (design.most_packs + design.most_panels);
-    const double runs = walks + weathers.timed * cells_of(design);
-    return outage::steps_of_a_run(*design.ready) * cost_of_a_step(design) * runs;
-}
-
-// As many as the question takes by itself: fewer where a run is long.
-Weathers usual_weathers(const sizing::Design& design) {
-    if (steps_under(design, with_their_timed(design, fewest_weathers)) > most_steps) return scarce;
-    // What the walk meets, and a part of the cells for how long they last.
-    const double runs =
-        cost_of_a_step(design) * (design.most_packs + design.most_panels + 0.25 * cells_of(design));
-    const int usual = design.all_alike() ? weathers_of_alike : weathers_of_unlike;
-    return with_their_timed(
-        design, outage::weathers_within_reach(*design.ready, usual, fewest_weathers, runs));
-}
-
-// What takes too long under the fewest weathers is left to those who ask for it.
-units::Errors too_long(const Request& request, const sizing::Design& design) {
-    const double all = steps_under(design, scarce);
-    if (request.weathers || all <= most_steps) return {};
+// What takes too long for one block of members is left to those who ask for it.
+units::Errors too_long(const Request& request, const outage::Ready& ready) {
+    const double all = steps_of(request, ready, chance::lanes);
+    if (request.members || all <= most_steps) return {};
     return {{.where = "outage.lasts",
              .found = fmt::format("found an outage of {:.0f} steps; to try up to {} packs with up "
-                                  "to {} panels under {} weathers takes {:.0f} million",
-                                  outage::steps_of_a_run(*design.ready), design.most_packs,
-                                  design.most_panels, scarce.tried, all / 1e6),
+                                  "to {} panels for {} members takes {:.0f} million",
+                                  outage::steps_of_a_run(ready), request.most_packs,
+                                  request.most_panels, chance::lanes, all / 1e6),
              .remedy = fmt::format(
                  "at most {:.0f} million are worked through unasked: give longer cycles in "
                  "runs.every, packs that are alike, a shorter outage.lasts, or smaller numbers "
-                 "for --most-packs and --most-panels; or wait for it with --weathers {}",
-                 most_steps / 1e6, scarce.tried)}};
-}
-
-sizing::SweepAsked asked_for(const Request& request, const sizing::Design& design) {
-    const Weathers weathers =
-        request.weathers ? with_their_timed(design, *request.weathers) : usual_weathers(design);
-    return {.sequences = weathers.tried,
-            .timed = weathers.timed,
-            .seed = request.seed,
-            .threads = request.threads,
-            .progress = request.progress};
+                 "for --most-packs and --most-panels; or wait for it with --members {}",
+                 most_steps / 1e6, chance::lanes)}};
 }
 
 // Each load is looked at by itself, so that loads times steps is what takes the time.
@@ -147,20 +98,51 @@ units::Errors too_many_loads(const outage::Ready& ready) {
                                most / 1e6)}};
 }
 
-// The build that was found, looked at more closely.
-void look_closer(report::PacksFound& found, const scenario::Scenario& scenario,
-                 const sizing::Design& design, const Request& request) {
-    const auto& build = found.builds.with_these_panels;
-    if (!build) return;
-    // Where its chance is near the goal.
-    const int usual = design.all_alike() ? weathers_of_alike : weathers_of_unlike;
-    const int most = outage::weathers_within_reach(*design.ready, 8 * usual, usual / 4,
-                                                   design.all_alike() ? 0.3 : 1.0);
-    found.at_the_goal = sizing::counted_to_the_goal(design, *build, found.builds.goal, request.seed,
-                                                    most, request.threads);
-    found.with_inputs = sizing::chances_over_inputs(
-        scenario, design, {{build->packs, build->panels}, {build->packs + 1, build->panels}},
-        request.seed, request.threads);
+// How long each build lasts that is named by itself; running it may move its chance by a member
+// where packs differ, and with it the name.
+void name_builds(report::PacksFound& found, const scenario::Scenario& scenario,
+                 sizing::MemberRuns& runs, const sizing::GridAsked& asked) {
+    const auto time = [&](int packs, int panels) {
+        sizing::time_cell(found.grid, runs, asked, packs, panels);
+    };
+    if (found.packs >= 1 && found.packs <= asked.most_packs && found.panels <= asked.most_panels) {
+        time(found.packs, found.panels);
+        found.of_the_file = sizing::build_at(scenario, found.grid, found.packs, found.panels);
+    }
+    bool all_timed = false;
+    for (int turn = 0; !all_timed && turn < 4; ++turn) {
+        found.builds = sizing::builds_of(scenario, found.panels, found.grid, found.starts->packs);
+        all_timed = true;
+        for (const auto& build : sizing::named_of(found.builds)) {
+            all_timed = all_timed && build.timed;
+            time(build.packs, build.panels);
+        }
+    }
+}
+
+// The loads one by one, for fewer members where there are many.
+sizing::Ladder ladder_of(const Request& request, const scenario::Scenario& scenario,
+                         const std::string& folder,
+                         const std::shared_ptr<const outage::Ready>& ready,
+                         const chance::Members& members, units::Probability goal) {
+    constexpr double of_a_rung = 3.0;
+    const double steps = outage::steps_of_a_run(*ready) * members.count() * of_a_rung *
+                         static_cast<double>(ready->demand.loads.size());
+    if (steps <= most_steps)
+        return sizing::ration_ladder(members, request.most_packs, goal, request.threads);
+    return sizing::ration_ladder(
+        sizing::members_of(scenario, folder, ready, request.seed, chance::lanes),
+        request.most_packs, goal, request.threads);
+}
+
+void look_closer(report::PacksFound& found, const chance::Members& members,
+                 sizing::MemberRuns& runs, unsigned threads) {
+    const auto& build =
+        found.builds.with_these_panels ? found.builds.with_these_panels : found.builds.best_chance;
+    const int packs = build ? build->packs : found.packs;
+    const int panels = build ? build->panels : found.panels;
+    found.influences =
+        sizing::influences(members, runs.ends(packs, panels, threads), packs, panels, threads);
 }
 
 }  // namespace
@@ -172,26 +154,33 @@ units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
         return units::fail({.where = "load",
                             .found = "no load is described, so that any number of packs is enough",
                             .remedy = "add a [[load]] for each appliance that is to run"});
-    auto design = sizing::make_design(scenario, scenario::folder_of(read.file_name),
-                                      request.most_packs, request.most_panels);
+    const auto folder = scenario::folder_of(read.file_name);
+    auto made = outage::make_ready(scenario, folder);
     const auto starts = report::planned_starts(scenario);
-    if (!design || !starts) return units::fail(errors_of(design, starts));
-    if (auto errors = too_many_loads(*design->ready); !errors.empty())
+    if (!made || !starts) return units::fail(errors_of(made, starts));
+    const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
+    if (auto errors = too_many_loads(*ready); !errors.empty())
         return units::fail(std::move(errors));
-    if (auto errors = too_long(request, *design); !errors.empty())
+    if (auto errors = too_long(request, *ready); !errors.empty())
         return units::fail(std::move(errors));
-    auto swept = sizing::sweep(*design, asked_for(request, *design));
-    if (!swept) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});
-    report::PacksFound found{.sweep = std::move(*swept),
+    const auto members = sizing::members_of(scenario, folder, ready, request.seed, request.members);
+    sizing::MemberRuns runs(members);
+    const sizing::GridAsked asked{.most_packs = request.most_packs,
+                                  .most_panels = ready->sky ? request.most_panels : 0,
+                                  .goal = sizing::goal_of(scenario),
+                                  .threads = request.threads,
+                                  .progress = request.progress};
+    auto grid = sizing::grid_of(runs, asked);
+    if (!grid) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});
+    report::PacksFound found{.grid = std::move(*grid),
                              .starts = report::start_needs(starts->plan),
-                             .packs = design->packs,
-                             .panels = design->panels,
+                             .packs = members.world().packs(),
+                             .panels = members.world().panels(),
                              .seed = request.seed};
-    found.builds = sizing::builds_of(scenario, *design, found.sweep, found.starts->packs);
-    look_closer(found, starts->scenario, *design, request);
-    found.influences = sizing::influences(*design->ready);
-    found.ladder = sizing::ration_ladder(*design->ready, design->most_packs);
-    return report::packs_answer(scenario, *design->ready, found);
+    name_builds(found, scenario, runs, asked);
+    look_closer(found, members, runs, request.threads);
+    found.ladder = ladder_of(request, scenario, folder, ready, members, asked.goal);
+    return report::packs_answer(scenario, *ready, found);
 }
 
 }  // namespace command_line

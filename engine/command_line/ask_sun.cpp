@@ -10,8 +10,16 @@
 namespace command_line {
 
 void add_sun_options(CLI::App& command, Request& request) {
-    command.add_option("--weathers", request.weathers, "How many chance weathers are drawn (2000)")
+    command
+        .add_option("--weathers", request.weathers,
+                    "How many chance weathers the recharge is drawn from (2000)")
         ->check(CLI::Range(10, 100000))
+        ->type_name("N");
+    command
+        .add_option("--members", request.members,
+                    "Runs the outage for at least this many members of the\n"
+                    "chance, by 64 (256; 512 where the goal is 99 in 100)")
+        ->check(CLI::Range(1, 100000))
         ->type_name("N");
     command
         .add_option("--panels", request.panels,
@@ -26,6 +34,7 @@ units::Result<report::Answer> ask_sun(const scenario::ReadScenario& read, const 
         read.scenario, {.folder = scenario::folder_of(read.file_name),
                         .seed = request.seed,
                         .weathers = request.weathers.value_or(report::usual_sun_weathers),
+                        .members = request.members,
                         .most_panels = request.panels});
     if (!results) {
         return units::fail(results.error());

@@ -15,6 +15,8 @@
 #include "command_line/version.hpp"
 #include "outage/ready.hpp"
 #include "scenario/file.hpp"
+#include "sizing/builds.hpp"
+#include "sizing/members_of.hpp"
 #include "sizing/ration.hpp"
 #include "units/clock.hpp"
 
@@ -120,17 +122,24 @@ void add_joins(report::CardAnswers& answers, const ReadScenario& read) {
     }
 }
 
+units::Result<sizing::Ration> ration_of(const ReadScenario& read, std::uint64_t seed) {
+    const auto folder = scenario::folder_of(read.file_name);
+    auto ready = outage::make_ready(read.scenario, folder);
+    if (!ready) return units::fail(std::move(ready.error()));
+    const auto members = sizing::members_of(
+        read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)), seed);
+    return sizing::ration(members, sizing::goal_of(read.scenario));
+}
+
 }  // namespace
 
 report::CardAnswers card_answers(const ReadScenario& read, std::uint64_t seed) {
     Request request;
     request.seed = seed;
-    report::CardAnswers answers{
-        .outage = ask_outage(read, request),
-        .ration = outage::make_ready(read.scenario, scenario::folder_of(read.file_name))
-                      .map(sizing::ration),
-        .wiring = ask_wiring(read, request),
-        .storage = ask_storage(read, request)};
+    report::CardAnswers answers{.outage = ask_outage(read, request),
+                                .ration = ration_of(read, seed),
+                                .wiring = ask_wiring(read, request),
+                                .storage = ask_storage(read, request)};
     add_readings(answers, read);
     add_joins(answers, read);
     return answers;

@@ -25,8 +25,8 @@ struct Request {
     std::vector<std::string> weather_from;  // folders a weather file may lie in besides FILE's own
 
     // Of single questions.
-    std::optional<int>
-        weathers;               // outage, sun, packs; absent: as many as the question usually takes
+    std::optional<int> members;  // outage, sun, packs; absent: as many as sizing::usual_blocks says
+    std::optional<int> weathers;         // sun: of the recharge
     std::optional<int> panels;  // sun: tried up to this many
     bool after_storage = false;          // outage
     std::optional<std::string> pack;     // join, gauge: a name; the others below as written

@@ -7,6 +7,7 @@
 #include "outage/idle_findings.hpp"
 #include "outage/ready.hpp"
 #include "outage/who_goes_without.hpp"
+#include "outage/work.hpp"
 #include "solar/sun_position.hpp"
 
 namespace outage {
@@ -20,12 +21,6 @@ constexpr int more_packs_tried = 16;
 
 // The ends of the band are drawn, not summed.
 constexpr Duration band_step = 15.0 * minute;
-
-// A quarter of an hour where a person looks closely; so long an outage that this would be a
-// thousand intervals goes by the hour.
-Duration interval_of(Duration lasts) {
-    return lasts > 10.0 * day ? 1.0 * hour : 15.0 * minute;
-}
 
 // So that a course of months with loads that cycle by the minute keeps a bounded trace.
 constexpr double most_trace_points = 50'000.0;

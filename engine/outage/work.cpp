@@ -44,6 +44,10 @@ double steps_of_a_run(const Ready& ready) {
     return changes * (1.0 + (further > 0.0 ? 1.0 + a_further_kind * further : 0.0));
 }
 
+Duration interval_of(Duration lasts) {
+    return lasts > 10.0 * day ? 1.0 * hour : 15.0 * minute;
+}
+
 int weathers_within_reach(const Ready& ready, int wanted, int fewest, double runs) {
     const double reached = most_steps / (steps_of_a_run(ready) * runs);
     return std::min(wanted, std::max(fewest, static_cast<int>(std::min(1e9, reached))));

@@ -17,6 +17,10 @@ inline constexpr int most_strands = 32;
 // differ make each of them cost (tests/bench/unlike_packs).
 [[nodiscard]] double steps_of_a_run(const Ready& ready);
 
+// Length of the account's intervals: a quarter of an hour where a person looks closely, an hour in
+// so long an outage that those would be a thousand.
+[[nodiscard]] units::Duration interval_of(units::Duration lasts);
+
 // As many weathers as a question would like, or fewer where a run is long.
 //   runs       how many runs of the clock each weather takes, positive
 //   gives      at least `fewest`

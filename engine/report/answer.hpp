@@ -104,9 +104,9 @@ struct DaysChart {
     double top = 0.0;     // W.h, what all packs hold when full
     double usable = 0.0;  // W.h, what may be used of it at the start
     std::vector<double> at = {};
-    std::vector<double> earliest = {};  // stored, every uncertain input at its hungry end
-    std::vector<double> likely = {};    // stored
-    std::vector<double> latest = {};    // stored, every uncertain input at its frugal end
+    std::vector<double> nine_in_ten = {};  // stored, by nine members in ten at least
+    std::vector<double> likely = {};       // stored
+    std::vector<double> one_in_ten = {};   // stored, by one member in ten at least
     // What flowed in an hour of the likely course; the last may be shorter. What is stored at its
     // end is stored_before + sun_taken + charger_taken - served - lost. All in W.h.
     struct Hour {
@@ -120,8 +120,8 @@ struct DaysChart {
         double served = 0.0;
         double lost = 0.0;  // in inverter, adaptors, wiring and packs
         double stored = 0.0;
-        double earliest = 0.0;  // stored at its end, every uncertain input at its hungry end
-        double latest = 0.0;
+        double nine_in_ten = 0.0;  // stored at its end, by nine members in ten at least
+        double one_in_ten = 0.0;
         double mean(double energy) const { return to > from ? energy / (to - from) : 0.0; }  // W
     };
     std::vector<Hour> hours = {};
@@ -198,8 +198,8 @@ struct BuildPoint {
     double chance = 0.0;  // %, as are low and high, between which it lies 19 times in 20
     double low = 0.0;
     double high = 0.0;
-    int weathers = 0;              // tried; 1 where no sun is counted on
-    std::string chance_words;      // "99 % (98 to 100, of 1000 weathers)"
+    int members = 0;               // of the chance, that were run
+    std::string chance_words;      // "93 times in 100 (90 to 95)"
     std::optional<double> weight;  // kg
     std::optional<double> price;   // in the money of the file
     bool answers = false;          // the build that the first sentence names

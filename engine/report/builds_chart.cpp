@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "report/chance_words.hpp"
 #include "report/columns.hpp"
 #include "report/packs_sentences.hpp"
 #include "report/shown.hpp"
@@ -18,26 +19,27 @@ double percent(units::Probability chance) {
     return 100.0 * chance.value();
 }
 
-BuildPoint point_of(const Build& build, const sizing::Chance& chance) {
+BuildPoint point_of(const Build& build) {
+    const auto& figures = build.figures;
     BuildPoint point{.packs = build.packs,
                      .panels = build.panels,
-                     .chance = percent(chance.of),
-                     .low = percent(chance.low),
-                     .high = percent(chance.high),
-                     .weathers = chance.outages,
-                     .chance_words = chance_in_words(chance)};
+                     .chance = percent(figures.of),
+                     .low = percent(figures.low),
+                     .high = percent(figures.high),
+                     .members = figures.members,
+                     .chance_words = chance_and_interval(figures)};
     if (build.bill.weight) point.weight = shown(*build.bill.weight).value;
     if (build.bill.price) point.price = build.bill.price->amount();
     return point;
 }
 
 // The point of that build, added where the frontier does not hold it.
-BuildPoint& point_at(BuildsChart& chart, const Build& build, const sizing::Chance& chance) {
+BuildPoint& point_at(BuildsChart& chart, const Build& build) {
     const auto found = std::ranges::find_if(chart.points, [&](const BuildPoint& point) {
         return point.packs == build.packs && point.panels == build.panels;
     });
     if (found != chart.points.end()) return *found;
-    return chart.points.emplace_back(point_of(build, chance));
+    return chart.points.emplace_back(point_of(build));
 }
 
 // Steps of 1, 2 or 5 that make a handful over the span.
@@ -86,28 +88,23 @@ void add_view(BuildsChart& chart, BuildsView view, std::optional<double> BuildPo
 
 }  // namespace
 
-std::optional<BuildsChart> builds_chart(const scenario::Scenario& scenario,
-                                        const PacksFound& found) {
+std::optional<BuildsChart> builds_chart(const PacksFound& found) {
     const auto& builds = found.builds;
     BuildsChart chart{.goal = percent(builds.goal)};
     for (const Build& build : builds.frontier)
-        chart.points.push_back(point_of(build, build.chance));
+        chart.points.push_back(point_of(build));
     if (chart.points.empty()) return std::nullopt;
     if (const auto& named = builds.with_these_panels) {
-        const auto& chance = found.at_the_goal.value_or(named->chance);
-        BuildPoint& point = point_at(chart, *named, chance);
-        point = point_of(*named, chance);
+        BuildPoint& point = point_at(chart, *named);
+        point = point_of(*named);
         point.answers = true;
     }
-    const auto& sweep = found.sweep;
-    if (found.packs >= 1 && found.packs <= sweep.most_packs && found.panels <= sweep.most_panels) {
-        const auto& cell = sweep.at(found.packs, found.panels);
-        const Build of_file{.packs = cell.packs,
-                            .panels = cell.panels,
-                            .chance = cell.chance,
-                            .lasts = cell.lasts,
-                            .bill = sizing::bill(scenario, cell.packs, cell.panels)};
-        point_at(chart, of_file, cell.chance).of_file = true;
+    if (const auto& of_file = found.of_the_file) {
+        BuildPoint& point = point_at(chart, *of_file);
+        const bool answers = point.answers;
+        point = point_of(*of_file);
+        point.answers = answers;
+        point.of_file = true;
     }
     add_view(chart, {.name = "weight", .heading = "packs and panels weigh", .unit = "kg"},
              &BuildPoint::weight);

@@ -44,7 +44,7 @@ struct Slice {
 
 bool has_band(const DaysChart& chart) {
     for (std::size_t point = 0; point < chart.at.size(); ++point) {
-        if (chart.latest[point] - chart.earliest[point] > 0.02 * chart.top) {
+        if (chart.one_in_ten[point] - chart.nine_in_ten[point] > 0.02 * chart.top) {
             return true;
         }
     }
@@ -58,8 +58,8 @@ std::vector<Slice> slices(const DaysChart& chart, int columns) {
         const auto after = std::ranges::lower_bound(chart.at, middle);
         const auto point =
             std::min(static_cast<std::size_t>(after - chart.at.begin()), chart.at.size() - 1);
-        const double low = std::min(chart.earliest[point], chart.likely[point]);
-        const double high = std::max(chart.latest[point], chart.likely[point]);
+        const double low = std::min(chart.nine_in_ten[point], chart.likely[point]);
+        const double high = std::max(chart.one_in_ten[point], chart.likely[point]);
         const bool night = std::ranges::any_of(chart.nights, [middle](const DaysChart::Span& span) {
             return middle >= span.from && middle < span.to;
         });
@@ -184,7 +184,7 @@ std::string plot_key(const DaysChart& chart, const Look& look) {
     const std::string_view gap = roomy ? "  " : " ";
     std::string key = roomy ? "Stored in the packs" : "Stored";
     if (has_band(chart)) {
-        key = fmt::format("{}{} at least{}{} likely{}{} at best", roomy ? key + ": " : "",
+        key = fmt::format("{}{} 9 in 10{}{} likely{}{} 1 in 10", roomy ? key + ": " : "",
                           signs.sure, gap, signs.likely, gap, signs.at_best);
     }
     if (!chart.nights.empty()) {

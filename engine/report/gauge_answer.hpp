@@ -10,7 +10,8 @@
 
 namespace report {
 
-// How long the rest of the outage is lasted from now, at both ends of the reading.
+// How long the rest of the outage is lasted from now: at the low end of the reading what may be
+// counted on, at its middle what half of the members last, at its high end what one in ten does.
 struct FromNow {
     units::LocalTime now;
     units::Duration left{};  // of the outage

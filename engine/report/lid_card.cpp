@@ -1,9 +1,11 @@
 #include "report/lid_card.hpp"
 
 #include <algorithm>
+#include <cctype>
 
 #include <fmt/format.h>
 
+#include "report/chance_words.hpp"
 #include "report/checked.hpp"
 #include "report/clock_words.hpp"
 #include "report/lid_card_parts.hpp"
@@ -49,6 +51,23 @@ std::string basis(const Scenario& scenario) {
         warmth ? fmt::format(", packs at {}", units::show(*warmth)) : "", sky(scenario));
 }
 
+// "93 times in 100."
+std::string how_surely(const chance::Figures& figures) {
+    std::string words = chance_in_words(figures) + ".";
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    return words;
+}
+
+// "Nine times in ten; half the time 42 h; to the end 35 times in 100."
+std::string at_the_goal(const chance::Figures& figures) {
+    std::string words = goal_in_words(figures.goal);
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    const std::string half = figures.of >= units::Probability(0.5)
+                                 ? ""
+                                 : fmt::format("; half the time {}", lasting(figures.half, false));
+    return fmt::format("{}{}; to the end {}.", words, half, chance_in_words(figures));
+}
+
 // The first thing that stands in the way of the plan; a card must not be quieter than the answer.
 void add_stops(LidCard& card, const Answer& outage) {
     int stops = 0;
@@ -79,13 +98,11 @@ LidCard lid_card(const Scenario& scenario, const CardAnswers& answers, std::stri
         card.answer = "Not answered";
         card.basis = {reason_in(answers.outage.error())};
     } else if (answers.ration) {
-        const sizing::RationStep& all = answers.ration->all_on;
-        card.answer = fmt::format("Everything on: {}", lasting(all.lasts, all.survives));
-        if (!(all.survives_low)) {
-            card.basis.insert(card.basis.begin(),
-                              fmt::format("{} if every doubtful figure turns out badly.",
-                                          lasting(all.lasts_low, all.survives_low)));
-        }
+        const chance::Figures& all = answers.ration->all_on.figures;
+        const bool lasts = all.meets_the_goal();
+        card.answer = lasts ? "Everything on: to the end"
+                            : fmt::format("Everything on: {}", lasting(all.count_on, false));
+        card.basis.insert(card.basis.begin(), lasts ? how_surely(all) : at_the_goal(all));
     }
     if (answers.outage) {
         if (const auto back = given_back(*answers.outage); !back.empty()) {

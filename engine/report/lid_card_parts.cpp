@@ -8,6 +8,7 @@
 #include "battery/chemistry.hpp"
 #include "battery/freezing.hpp"
 #include "battery/temperature.hpp"
+#include "report/chance_words.hpp"
 #include "report/shown.hpp"
 
 namespace report {
@@ -52,6 +53,13 @@ std::string span_of(double low, double high, bool survives_low, bool survives_hi
            : std::floor(high + 1e-6) > least
                ? fmt::format("{:.0f} to {:.0f} h", least, std::floor(high + 1e-6))
                : fmt::format("{:.0f} h", least);
+}
+
+// Of 100, downwards: "35 of 100".
+std::string in_short(units::Probability of) {
+    return of > units::Probability(0.99)   ? "> 99 of 100"
+           : of < units::Probability(0.01) ? "< 1 of 100"
+                                           : fmt::format("{} of 100", whole_hundredths(of));
 }
 
 std::string step_in_words(std::size_t number, const sizing::RationStep& step) {
@@ -105,15 +113,17 @@ CardPart ration_part(const CardAnswers& answers) {
     if (ration.steps.empty()) {
         part.lines = {"All loads are of one rank: nothing goes before anything else."};
     } else {
-        part.table = {.headings = {"in this order", "saves a day", "lasts", "at worst"},
-                      .rows = {},
-                      .answers = 2};
+        part.table = {
+            .headings = {"in this order", "saves a day",
+                         "lasts " + goal_in_words(ration.all_on.figures.goal), "to the end"},
+            .rows = {},
+            .answers = 2};
     }
     for (std::size_t step = 0; step < ration.steps.size(); ++step) {
         const sizing::RationStep& each = ration.steps[step];
         part.table.rows.push_back({step_in_words(step + 1, each), in_words(each.spared, 2),
-                                   lasting(each.lasts, each.survives),
-                                   lasting(each.lasts_low, each.survives_low)});
+                                   lasting(each.figures.count_on, each.figures.meets_the_goal()),
+                                   in_short(each.figures.of)});
     }
     if (!ration.kept.empty()) {
         part.after = {fmt::format("{}: {}.",

@@ -12,7 +12,6 @@
 #include "report/outage_series.hpp"
 #include "report/outage_working.hpp"
 #include "report/shown.hpp"
-#include "report/start_dates_chance.hpp"
 #include "sizing/builds.hpp"
 
 namespace report {
@@ -76,28 +75,62 @@ Value next_packs(const Scenario& scenario, const Plan& plan, const std::vector<M
     return {std::move(list)};
 }
 
-void add_chances(Members& values, const std::optional<Chances>& chances) {
-    if (!chances) {
-        const Absent reason{"one course of weather was run, not many; ask with --weathers 200"};
-        values.push_back({"likely", "over many weathers", {reason}});
-        values.push_back({"chance_of_lasting", "chance of lasting", {reason}});
+void add_more_packs(Members& values, const OutageChance& told) {
+    if (!told.more || told.more->more == 0) {
+        const Absent reason{
+            told.more
+                ? fmt::format("up to {} more packs do not make it sure enough", told.more->tried)
+                : "it is as sure as is asked for"};
+        values.push_back({"more_packs", "more packs, for the chance that is asked for", {reason}});
         return;
     }
     values.push_back(
-        {"likely",
-         "over many weathers",
-         {Members{{"p10", "nine in ten last longer", value_of(chances->p10)},
-                  {"p50", "half last longer", value_of(chances->p50)},
-                  {"p90", "one in ten lasts longer", value_of(chances->p90)},
-                  {"outages", "outages tried", {static_cast<std::int64_t>(chances->outages)}}}}});
-    values.push_back({"chance_of_lasting", "chance of lasting", value_of(chances->of_lasting)});
-    values.push_back({"chance_low", "at least, 19 times in 20", value_of(chances->low)});
-    values.push_back({"chance_high", "at most, 19 times in 20", value_of(chances->high)});
-    if (chances->surer && chances->surer->more > 0)
-        values.push_back({"surer_packs",
-                          "more packs, for the chance that is asked for",
-                          {Members{{"more", "more", {std::int64_t(chances->surer->more)}},
-                                   {"chance", "chance", value_of(chances->surer->of_lasting)}}}});
+        {"more_packs",
+         "more packs, for the chance that is asked for",
+         {Members{{"more", "more", {std::int64_t(told.more->more)}},
+                  {"packs", "packs in all", {std::int64_t(told.packs + told.more->more)}},
+                  {"chance", "chance", value_of(told.more->of)}}}});
+}
+
+void add_chance(Members& values, const Scenario& scenario,
+                const std::optional<OutageChance>& told) {
+    if (!told) {
+        const Absent reason{"only the course on likely figures was run; ask with --members 256"};
+        for (const auto& [key, label] :
+             {std::pair{"chance", "chance to the end"}, std::pair{"count_on", "may be counted on"},
+              std::pair{"over_chances", "over all that is not known"},
+              std::pair{"corner", "if everything turns out badly, or well"},
+              std::pair{"chance_of_lasting", "chance of lasting"}})
+            values.push_back({key, label, {reason}});
+        return;
+    }
+    const chance::Figures& figures = told->figures;
+    values.push_back({"chance",
+                      "chance to the end",
+                      {Members{{"of", "chance", value_of(figures.of)},
+                               {"low", "at least, 19 times in 20", value_of(figures.low)},
+                               {"high", "at most, 19 times in 20", value_of(figures.high)},
+                               {"members", "members run", {std::int64_t(figures.members)}},
+                               {"effective",
+                                "as many of equal weight",
+                                {std::int64_t(std::lround(figures.effective))}}}}});
+    Members count_on = ending(scenario, figures.count_on, figures.meets_the_goal());
+    count_on.insert(count_on.begin(), {"chance", "with a chance of", value_of(figures.goal)});
+    values.push_back({"count_on", "may be counted on", {std::move(count_on)}});
+    values.push_back(
+        {"over_chances",
+         "over all that is not known",
+         {Members{{"nine_in_ten", "nine in ten last longer", value_of(figures.nine_in_ten)},
+                  {"half", "half last longer", value_of(figures.half)},
+                  {"one_in_ten", "one in ten lasts longer", value_of(figures.one_in_ten)}}}});
+    values.push_back({"chance_of_lasting", "chance of lasting", value_of(figures.of)});
+    values.push_back(
+        {"corner",
+         "if everything turns out badly, or well",
+         {Members{{"bad", "badly", {ending(scenario, told->bad.lasts, told->bad.survives)}},
+                  {"good", "well", {ending(scenario, told->good.lasts, told->good.survives)}}}},
+         true});
+    add_more_packs(values, *told);
 }
 
 Members range_of(const solar::DayRange& range, double share = 1.0) {
@@ -161,7 +194,7 @@ Value per_load(const Scenario& scenario, const Plan& plan) {
 }
 
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                  const std::optional<Chances>& chances,
+                  const std::optional<OutageChance>& chance,
                   const std::optional<solar::Recharge>& recharge) {
     const Course& likely = plan.likely;
     Members values = ending(scenario, likely.lasts, likely.survives);
@@ -170,14 +203,8 @@ Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<
         {"crosses_usable_at", "uses up the usable share at", crossing(scenario, likely)});
     values.push_back({"ladder", "with the loads up to a priority alone", ladder(scenario, plan)});
     values.push_back({"per_load", "load by load", per_load(scenario, plan)});
-    values.push_back({"earliest",
-                      "if every doubtful figure turns out badly",
-                      {ending(scenario, plan.earliest.lasts, plan.earliest.survives)}});
-    values.push_back({"latest",
-                      "if every doubtful figure turns out well",
-                      {ending(scenario, plan.latest.lasts, plan.latest.survives)}});
     values.push_back({"energy", "energy", {energy(likely.ledger)}});
-    add_chances(values, chances);
+    add_chance(values, scenario, chance);
     add_recharge(values, scenario, recharge);
     values.push_back({"packs", "packs", {static_cast<std::int64_t>(plan.packs)}});
     values.push_back({"next_packs", "with more packs", next_packs(scenario, plan, more)});
@@ -208,40 +235,16 @@ std::optional<std::string> defect_of(const Plan& plan) {
     return std::nullopt;
 }
 
-}  // namespace
+const std::optional<sizing::Fan> no_fan;
 
-namespace {
-
-std::string with_surer_packs(const Chances& chances) {
-    if (!chances.surer) return "";
-    const auto& surer = *chances.surer;
-    if (surer.more == 0)
-        return fmt::format("; up to {} more packs do not make it sure enough", surer.tried);
-    return fmt::format("; {} more {} through {:.0f} %", number_in_words(surer.more),
-                       surer.more == 1 ? "pack lasts" : "packs last",
-                       std::floor(100.0 * surer.of_lasting.value()));
+// The chance, then what becomes of each load.
+std::vector<std::string> chance_and_course(const Scenario& scenario, const Plan& plan,
+                                           const OutageChance& chance) {
+    auto sentences = chance_sentences(scenario.outage, chance);
+    for (auto& sentence : course_sentences(scenario, plan))
+        sentences.push_back(std::move(sentence));
+    return sentences;
 }
-
-}  // namespace
-
-std::string chance_sentence(const Chances& chances) {
-    const double percent = 100.0 * chances.of_lasting.value();
-    const std::string spread =
-        fmt::format("{:.0f} to {:.0f} in a hundred", std::floor(100.0 * chances.low.value()),
-                    std::ceil(100.0 * chances.high.value()));
-    const std::string more = with_surer_packs(chances);
-    if (chances.of_lasting <= units::Probability(0.0)) {
-        return fmt::format("It lasts through none of {} {}{}.", chances.outages, chances.of, more);
-    }
-    if (chances.of_lasting >= units::Probability(1.0)) {
-        return fmt::format("It lasts through all of {} {} ({}).", chances.outages, chances.of,
-                           spread);
-    }
-    return fmt::format("Of {} {} it lasts through {:.0f} % ({}){}.", chances.outages, chances.of,
-                       std::floor(percent), spread, more);
-}
-
-namespace {
 
 std::string recharge_sentence(const Scenario& scenario, const solar::Recharge& recharge) {
     const double days = std::max<double>(scenario.outage.lasts / units::day, 1.0);
@@ -253,65 +256,21 @@ std::string recharge_sentence(const Scenario& scenario, const solar::Recharge& r
 
 }  // namespace
 
-Chances chances_of(std::vector<outage::Ending> endings) {
-    std::vector<units::Duration> lasts;
-    int lasted = 0;
-    for (const auto& ending : endings) {
-        lasts.push_back(ending.lasts);
-        lasted += ending.survives ? 1 : 0;
-    }
-    const auto chance = sizing::counted(lasted, static_cast<int>(endings.size()));
-    const auto spread = sizing::spread_of(lasts);
-    return {.p10 = spread.p10,
-            .p50 = spread.p50,
-            .p90 = spread.p90,
-            .of_lasting = chance.of,
-            .low = chance.low,
-            .high = chance.high,
-            .outages = chance.outages};
-}
-
-Chances chances_in_weathers(const Scenario& scenario, const outage::Ready& ready, int weathers,
-                            std::uint64_t seed) {
-    constexpr int most_more = 12;
-    constexpr std::size_t few_weathers = 64;
-    if (!ready.sky) return chances_of(outage::endings_in_weathers(ready, weathers, seed));
-    int panels = 0;
-    for (const auto& group : ready.sky->groups)
-        panels += group.count;
-    const int packs = outage::count_of(ready.kinds);
-    const auto design =
-        sizing::design_of(std::make_shared<const outage::Ready>(ready), packs + most_more, panels);
-    auto suns = sizing::suns_in(design, panels, 0, std::min(weathers, design.most_weathers), seed);
-    std::vector<outage::Ending> endings;
-    for (const auto& ending : sizing::endings_under(design, packs, suns))
-        endings.push_back({.lasts = ending.lasts, .survives = ending.survives});
-    auto chances = chances_of(std::move(endings));
-    if (ready.sky->hours) chances = of_start_dates(std::move(chances), ready.outage.lasts);
-    const auto goal = sizing::goal_of(scenario);
-    if (chances.of_lasting >= goal) return chances;
-    // Packs that differ are run one by one: under the first few of these weathers.
-    if (!design.all_alike() && suns.size() > few_weathers) suns.resize(few_weathers);
-    const auto enough = sizing::fewest_packs(design, packs + 1, goal, suns);
-    chances.surer = SurerPacks{.more = enough ? enough->packs - packs : 0,
-                               .tried = most_more,
-                               .of_lasting = enough ? enough->chance.of : units::Probability{}};
-    return chances;
-}
-
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                     const std::optional<Chances>& chances,
+                     const std::optional<OutageChance>& chance,
                      const std::optional<solar::Recharge>& recharge) {
+    const auto& fan = chance ? chance->fan : no_fan;
     Answer answer{.question = "outage",
                   .title = scenario.title,
-                  .sentences = outage_sentences(scenario, plan, more),
-                  .values = values_of(scenario, plan, more, chances, recharge),
+                  .sentences = chance ? chance_and_course(scenario, plan, *chance)
+                                      : outage_sentences(scenario, plan, more),
+                  .values = values_of(scenario, plan, more, chance, recharge),
                   .findings = outage_findings(scenario, plan),
                   .working = outage_working(plan),
                   .assumptions = plan.assumptions,
                   .cautions = cautions_for(scenario),
-                  .series = outage_series(scenario, plan, recharge),
-                  .days = days_chart(scenario, plan),
+                  .series = outage_series(scenario, plan, recharge, fan),
+                  .days = days_chart(scenario, plan, fan),
                   .closing = std::string(closing_line),
                   .defect = defect_of(plan)};
     const Ledger& ledger = plan.likely.ledger;
@@ -319,9 +278,6 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
         answer.sentences.push_back(fmt::format("Chargers give {} of the {} they offer.",
                                                in_words(ledger.charger_taken),
                                                in_words(ledger.charger_offered)));
-    }
-    if (chances && chances->outages > 1) {
-        answer.sentences.push_back(chance_sentence(*chances));
     }
     if (recharge && recharge->whole.high > 1.0 * units::watt_hour) {
         answer.sentences.push_back(recharge_sentence(scenario, *recharge));

@@ -284,18 +284,6 @@ void find_other_restart(Finder& finder) {
                "Give inverter.restart, \"by hand\" or \"by itself\", as its manual says.");
 }
 
-void find_early_end(Finder& finder) {
-    const Plan& plan = finder.plan;
-    if (plan.uncertain && plan.likely.survives && !plan.earliest.survives) {
-        finder.add(Severity::caution, "loads",
-                   fmt::format("If every doubtful figure turns out badly, it lasts {} instead of "
-                               "the whole outage.",
-                               in_words(plan.earliest.lasts)),
-                   "Measure the largest load with a plug-in meter for a day, or add a pack.",
-                   plan.earliest.lasts);
-    }
-}
-
 // ---- What is lost or close.
 
 // Below this much charge at the end, a little more cold or cloud ends it early.
@@ -431,7 +419,6 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     }
     find_low_voltage(finder);
     find_empty_packs(finder);
-    find_early_end(finder);
     find_low_margin(finder);
     find_cold_charging(finder);
     find_unused_sun(finder);

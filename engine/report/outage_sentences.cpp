@@ -1,6 +1,7 @@
 #include "report/outage_sentences.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -169,6 +170,20 @@ std::string at_the_hungry_end(const scenario::Outage& outage, const Course& earl
 }
 
 }  // namespace
+
+std::vector<std::string> course_sentences(const scenario::Scenario& scenario, const Plan& plan) {
+    std::vector<std::string> sentences;
+    if (plan.likely.survives) return sentences;
+    if (plan.likely.limited_by == LimitedBy::usable)
+        sentences.push_back(beyond_usable(scenario.outage, plan));
+    if (auto who = who_goes_without(scenario.outage, plan); !who.empty())
+        sentences.push_back(std::move(who));
+    for (auto& sentence : sentences) {
+        sentence.front() = static_cast<char>(std::tolower(sentence.front()));
+        sentence = "On likely figures " + sentence;
+    }
+    return sentences;
+}
 
 std::vector<std::string> outage_sentences(const scenario::Scenario& scenario, const Plan& plan,
                                           const std::vector<MorePacks>& more) {

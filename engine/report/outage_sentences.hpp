@@ -16,6 +16,11 @@ namespace report {
                                                         const outage::Plan& plan,
                                                         const std::vector<outage::MorePacks>& more);
 
+// What becomes of the loads beside the chance: "On likely figures without supply: heater from 19:06
+// (8 min missing). Everything else lasts; 19 % is left."
+[[nodiscard]] std::vector<std::string> course_sentences(const scenario::Scenario& scenario,
+                                                        const outage::Plan& plan);
+
 // "charge", "low_voltage" …: the word a script reads.
 [[nodiscard]] std::string_view word_for(outage::LimitedBy limit);
 

@@ -42,15 +42,42 @@ std::string date_time(units::LocalTime time) {
     return text.substr(0, 16);
 }
 
+// What so large a share of the members has at least, at a moment; what the likely course has where
+// there is no fan.
+class Stored {
+  public:
+    Stored(const Plan& plan, const std::optional<sizing::Fan>& fan) : plan_(plan), fan_(fan) {}
+
+    [[nodiscard]] units::Energy nine_in_ten(Duration at) const { return of(0, at); }
+    [[nodiscard]] units::Energy one_in_ten(Duration at) const {
+        return of(sizing::fan_shares.size() - 1, at);
+    }
+
+  private:
+    const Plan& plan_;
+    const std::optional<sizing::Fan>& fan_;
+
+    [[nodiscard]] units::Energy of(std::size_t share, Duration at) const {
+        if (!fan_ || fan_->at.empty()) return likely(at);
+        const auto after = std::ranges::lower_bound(fan_->at, at - 1e-6 * units::second);
+        const auto place = std::min(after, fan_->at.end() - 1) - fan_->at.begin();
+        return fan_->stored[share][std::size_t(place)];
+    }
+    [[nodiscard]] units::Energy likely(Duration at) const {
+        for (const auto& interval : plan_.likely.intervals)
+            if (interval.to >= at - 1e-6 * units::second)
+                return at > Duration{} ? interval.flows.stored_at_end
+                                       : interval.flows.stored_at_start;
+        return plan_.likely.ledger.stored_at_end;
+    }
+};
+
 // The rows are the clock's own account of each hour, so the columns of means sum to the ledger.
-Series hours_table(const Scenario& scenario, const Plan& plan) {
+Series hours_table(const Scenario& scenario, const Plan& plan,
+                   const std::optional<sizing::Fan>& fan) {
     const auto hours = outage::joined(plan.likely.intervals, 1.0 * units::hour);
-    const auto earliest = outage::joined(plan.earliest.intervals, 1.0 * units::hour);
-    const auto latest = outage::joined(plan.latest.intervals, 1.0 * units::hour);
     const auto rows = hours.size();
-    const auto stored = [](const std::vector<outage::Interval>& of) {
-        return [&of](std::size_t row) { return of.at(row).flows.stored_at_end; };
-    };
+    const Stored stored(plan, fan);
     const auto mean = [&hours](auto energy) {
         return [&hours, energy](std::size_t row) -> units::Power {
             return std::invoke(energy, hours[row].flows) / (hours[row].to - hours[row].from);
@@ -65,9 +92,8 @@ Series hours_table(const Scenario& scenario, const Plan& plan) {
     series.columns = {
         column("from", "from, local standard time", rows, time(&outage::Interval::from)),
         column("to", "to", rows, time(&outage::Interval::to)),
-        column("stored", "stored at the end", rows, stored(hours)),
-        column("stored_earliest", "stored at the end, badly", rows, stored(earliest)),
-        column("stored_latest", "stored at the end, well", rows, stored(latest)),
+        column("stored", "stored at the end", rows,
+               [&](std::size_t row) { return hours[row].flows.stored_at_end; }),
         column("charge", "how full at the end", rows,
                [&](std::size_t row) { return hours[row].charge; }),
         column("voltage", "voltage at the end", rows,
@@ -82,6 +108,13 @@ Series hours_table(const Scenario& scenario, const Plan& plan) {
         column("events", "what happens", rows, [&](std::size_t row) {
             return events_between(plan, hours[row].from, hours[row].to);
         })};
+    if (!fan) return series;
+    const std::vector<Column> of_members{
+        column("stored_nine_in_ten", "stored at the end, nine times in ten at least", rows,
+               [&](std::size_t row) { return stored.nine_in_ten(hours[row].to); }),
+        column("stored_one_in_ten", "stored at the end, one time in ten at least", rows,
+               [&](std::size_t row) { return stored.one_in_ten(hours[row].to); })};
+    series.columns.insert(series.columns.begin() + 3, of_members.begin(), of_members.end());
     return series;
 }
 
@@ -204,11 +237,14 @@ std::vector<Marker> markers_of(const Scenario& scenario, const Plan& plan) {
 }
 
 // Energy in all packs when full, as the trace relates energy to charge.
-double full_store(const Plan& plan) {
+double full_store(const Plan& plan, const std::optional<sizing::Fan>& fan) {
     double top = 0.0;
-    for (const auto* course : {&plan.earliest, &plan.likely, &plan.latest}) {
-        for (const auto& point : course->trace) {
-            top = std::max(top, number(point.stored));
+    for (const auto& point : plan.likely.trace) {
+        top = std::max(top, number(point.stored));
+    }
+    if (fan) {
+        for (const auto stored : fan->stored.back()) {
+            top = std::max(top, number(stored));
         }
     }
     const auto& start = plan.likely.trace.front();
@@ -221,8 +257,9 @@ double full_store(const Plan& plan) {
 }  // namespace
 
 std::vector<Series> outage_series(const Scenario& scenario, const Plan& plan,
-                                  const std::optional<solar::Recharge>& recharge) {
-    std::vector<Series> series{hours_table(scenario, plan), events_table(scenario, plan),
+                                  const std::optional<solar::Recharge>& recharge,
+                                  const std::optional<sizing::Fan>& fan) {
+    std::vector<Series> series{hours_table(scenario, plan, fan), events_table(scenario, plan),
                                loads_table(plan.loads)};
     if (!plan.sun.empty()) {
         series.push_back(sun_table(plan, recharge));
@@ -258,10 +295,8 @@ Series loads_table(const std::vector<outage::LoadUse>& loads) {
 namespace {
 
 // The hours of the account, for whoever shows an hour's balance.
-std::vector<DaysChart::Hour> hours_of(const Plan& plan) {
+std::vector<DaysChart::Hour> hours_of(const Plan& plan, const Stored& stored) {
     const auto likely = outage::joined(plan.likely.intervals, 1.0 * units::hour);
-    const auto earliest = outage::joined(plan.earliest.intervals, 1.0 * units::hour);
-    const auto latest = outage::joined(plan.latest.intervals, 1.0 * units::hour);
     std::vector<DaysChart::Hour> hours;
     for (std::size_t row = 0; row < likely.size(); ++row) {
         const Ledger& flows = likely[row].flows;
@@ -275,38 +310,36 @@ std::vector<DaysChart::Hour> hours_of(const Plan& plan) {
                          .served = number(flows.loads),
                          .lost = number(outage::lost(flows)),
                          .stored = number(flows.stored_at_end),
-                         .earliest = number(earliest.at(row).flows.stored_at_end),
-                         .latest = number(latest.at(row).flows.stored_at_end)});
+                         .nine_in_ten = number(stored.nine_in_ten(likely[row].to)),
+                         .one_in_ten = number(stored.one_in_ten(likely[row].to))});
     }
     return hours;
 }
 
 }  // namespace
 
-DaysChart days_chart(const Scenario& scenario, const Plan& plan) {
+DaysChart days_chart(const Scenario& scenario, const Plan& plan,
+                     const std::optional<sizing::Fan>& fan) {
     constexpr std::size_t most_steps = 960;
+    const Stored stored(plan, fan);
     DaysChart chart{.starts = scenario.outage.starts,
                     .lasts = scenario.outage.lasts / units::hour,
-                    .top = full_store(plan),
+                    .top = full_store(plan, fan),
                     .usable = number(plan.usable_at_start)};
     const auto& intervals = plan.likely.intervals;
-    const auto add_point = [&chart](Duration at, units::Energy earliest, units::Energy likely,
-                                    units::Energy latest) {
+    const auto add_point = [&](Duration at, units::Energy likely) {
         chart.at.push_back(at / units::hour);
-        chart.earliest.push_back(number(earliest));
+        chart.nine_in_ten.push_back(number(stored.nine_in_ten(at)));
         chart.likely.push_back(number(likely));
-        chart.latest.push_back(number(latest));
+        chart.one_in_ten.push_back(number(stored.one_in_ten(at)));
     };
-    add_point({}, plan.earliest.ledger.stored_at_start, plan.likely.ledger.stored_at_start,
-              plan.latest.ledger.stored_at_start);
+    add_point({}, plan.likely.ledger.stored_at_start);
     const std::size_t together = (intervals.size() + most_steps - 1) / most_steps;
     for (std::size_t i = 0; i < intervals.size(); ++i) {
         if ((i + 1) % together != 0 && i + 1 < intervals.size()) continue;
-        add_point(intervals[i].to, plan.earliest.intervals.at(i).flows.stored_at_end,
-                  intervals[i].flows.stored_at_end,
-                  plan.latest.intervals.at(i).flows.stored_at_end);
+        add_point(intervals[i].to, intervals[i].flows.stored_at_end);
     }
-    chart.hours = hours_of(plan);
+    chart.hours = hours_of(plan, stored);
     chart.nights = nights_of(plan.likely, chart.lasts);
     chart.markers = markers_of(scenario, plan);
     return chart;

@@ -7,6 +7,7 @@
 #include "outage/plan.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
+#include "sizing/fan.hpp"
 #include "solar/recharge.hpp"
 
 namespace report {
@@ -14,15 +15,19 @@ namespace report {
 // "hours" (one row an hour: what flowed in it, what is stored at its end), "events", "loads" and
 // "sun_days", in this order.
 //   recharge   adds the range of each day's sun to "sun_days"
-[[nodiscard]] std::vector<Series> outage_series(
-    const scenario::Scenario& scenario, const outage::Plan& plan,
-    const std::optional<solar::Recharge>& recharge = {});
+//   fan        adds what is stored over the members to "hours"; at least one moment an hour
+[[nodiscard]] std::vector<Series> outage_series(const scenario::Scenario& scenario,
+                                                const outage::Plan& plan,
+                                                const std::optional<solar::Recharge>& recharge = {},
+                                                const std::optional<sizing::Fan>& fan = {});
 
 // What each load draws, how often, and how that is known.
 [[nodiscard]] Series loads_table(const std::vector<outage::LoadUse>& loads);
 
 // Curves at the ends of the course's intervals, at most 961 points; its hours; nights; markers of
 // what switches or runs out.
-[[nodiscard]] DaysChart days_chart(const scenario::Scenario& scenario, const outage::Plan& plan);
+//   fan   its ends are the curves beside the likely one; without it there is no band
+[[nodiscard]] DaysChart days_chart(const scenario::Scenario& scenario, const outage::Plan& plan,
+                                   const std::optional<sizing::Fan>& fan = {});
 
 }  // namespace report

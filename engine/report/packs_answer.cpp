@@ -7,6 +7,7 @@
 #include "outage/demand_power.hpp"
 #include "report/builds_chart.hpp"
 #include "report/cautions.hpp"
+#include "report/chance_words.hpp"
 #include "report/clock_words.hpp"
 #include "report/packs_sentences.hpp"
 #include "report/packs_series.hpp"
@@ -30,29 +31,25 @@ Value value_of(Written quantity) {
     return quantity_or_reason(shown(quantity), "the number is not finite");
 }
 
-void add_chance(Members& members, const sizing::Chance& chance) {
-    members.push_back({"chance", "chance of lasting", value_of(chance.of)});
-    members.push_back({"chance_low", "at least, 19 times in 20", value_of(chance.low)});
-    members.push_back({"chance_high", "at most, 19 times in 20", value_of(chance.high)});
-    members.push_back({"weathers", "weathers tried", whole(chance.outages)});
-}
-
-void add_lasts(Members& members, const std::optional<sizing::Spread>& lasts) {
-    const auto add = [&](const char* key, const char* label, auto of) {
+void add_figures(Members& members, const chance::Figures& figures, bool timed) {
+    members.push_back({"chance", "chance of lasting", value_of(figures.of)});
+    members.push_back({"chance_low", "at least, 19 times in 20", value_of(figures.low)});
+    members.push_back({"chance_high", "at most, 19 times in 20", value_of(figures.high)});
+    members.push_back({"members", "members run", whole(figures.members)});
+    const auto add = [&](const char* key, const char* label, units::Duration time) {
         members.push_back(
-            {key, label,
-             lasts ? value_of((*lasts).*of) : Value{Absent{"only the chance was counted"}}});
+            {key, label, timed ? value_of(time) : Value{Absent{"only the chance was counted"}}});
     };
-    add("lasts_p10", "nine in ten last longer than", &sizing::Spread::p10);
-    add("lasts_p50", "half last longer than", &sizing::Spread::p50);
-    add("lasts_p90", "one in ten lasts longer than", &sizing::Spread::p90);
+    add("count_on", "may be counted on for, with the chance asked for", figures.count_on);
+    add("nine_in_ten", "nine in ten last longer", figures.nine_in_ten);
+    add("half", "half last longer", figures.half);
+    add("one_in_ten", "one in ten lasts longer", figures.one_in_ten);
 }
 
-Members members_of(const Build& build, const sizing::Chance& chance) {
+Members members_of(const Build& build) {
     Members members{{"packs", "packs", whole(build.packs)},
                     {"panels", "panels", whole(build.panels)}};
-    add_chance(members, chance);
-    add_lasts(members, build.lasts);
+    add_figures(members, build.figures, build.timed);
     members.push_back({"weight", "packs and panels weigh",
                        build.bill.weight ? value_of(*build.bill.weight)
                                          : Value{Absent{"some pack or panel has no weight"}}});
@@ -70,44 +67,37 @@ Members members_of(const Build& build, const sizing::Chance& chance) {
 
 Value build_or_reason(const std::optional<Build>& build, const char* reason) {
     if (!build) return {Absent{reason}};
-    return {members_of(*build, build->chance)};
+    return {members_of(*build)};
 }
 
-Value grid(const sizing::Sweep& sweep) {
+Value grid(const sizing::Grid& all) {
     List list;
-    for (const Cell& cell : sweep.cells) {
+    for (const Cell& cell : all.cells) {
         Members members{{"packs", "packs", whole(cell.packs)},
                         {"panels", "panels", whole(cell.panels)}};
-        add_chance(members, cell.chance);
-        add_lasts(members, cell.lasts);
+        add_figures(members, cell.figures, cell.timed);
         list.push_back({std::move(members)});
     }
     return {std::move(list)};
 }
 
-Value with_inputs(const PacksFound& found) {
-    if (!found.with_inputs) return {Absent{"no load's draw has a range"}};
-    Members members;
-    add_chance(members, found.with_inputs->front());
-    return {std::move(members)};
-}
-
-Members values_of(const PacksFound& found) {
+Members values_of(const scenario::Scenario& scenario, const PacksFound& found) {
     const auto& builds = found.builds;
     Members values;
     values.push_back({"feasible", "something meets the goal", {builds.feasible}});
     values.push_back({"goal", "chance asked for", value_of(builds.goal)});
     if (builds.with_these_panels) {
         const auto& build = *builds.with_these_panels;
-        for (auto& member : members_of(build, found.at_the_goal.value_or(build.chance)))
+        for (auto& member : members_of(build))
             values.push_back(std::move(member));
+        values.push_back({"to_build", "packs to build beside those in the case",
+                          whole(packs_to_build(scenario, build.packs))});
     } else {
         const Absent reason{"no number of packs meets the goal with these panels"};
         for (const char* key : {"packs", "chance", "weight", "price"})
             values.push_back({key, key, {reason}});
         values.push_back({"panels", "panels", whole(found.panels)});
     }
-    values.push_back({"with_inputs", "with the loads' draw varied too", with_inputs(found)});
     if (found.starts)
         values.push_back(
             {"packs_to_start", "packs that the motors need to start", whole(found.starts->packs)});
@@ -115,12 +105,14 @@ Members values_of(const PacksFound& found) {
     const auto aside = [&](const char* key, const char* label, Value value) {
         values.push_back({key, label, std::move(value), true});
     };
+    aside("of_the_file", "as the file has it",
+          build_or_reason(found.of_the_file, "it lies beyond the builds looked at"));
     aside("one_fewer", "one pack fewer", build_or_reason(builds.one_fewer, none));
     aside("one_more", "one pack more", build_or_reason(builds.one_more, none));
     aside("cheapest", "cheapest", build_or_reason(builds.cheapest, none));
     aside("lightest", "lightest", build_or_reason(builds.lightest, none));
     aside("fewest_trips", "fewest walks", build_or_reason(builds.fewest_trips, none));
-    aside("grid", "every build tried", grid(found.sweep));
+    aside("grid", "every build tried", grid(found.grid));
     return values;
 }
 
@@ -134,30 +126,14 @@ void add(std::vector<PinnedFinding>& findings, Severity severity, std::string wh
 }
 
 void add_close_call(std::vector<PinnedFinding>& findings, const PacksFound& found) {
-    if (!found.at_the_goal) return;
-    const auto& chance = *found.at_the_goal;
-    if (chance.low > found.builds.goal) return;
+    if (!found.builds.with_these_panels) return;
+    const auto& figures = found.builds.with_these_panels->figures;
+    if (figures.low > found.builds.goal) return;
     add(findings, Severity::note, "packs",
-        fmt::format("It is close: {} against a goal of {:.0f} %. Weather alone may put it on "
-                    "either side.",
-                    chance_in_words(chance), 100.0 * found.builds.goal.value()),
-        "build one pack more, or one panel more", "sizing/method.md (4)");
-}
-
-void add_inputs(std::vector<PinnedFinding>& findings, const PacksFound& found) {
-    if (!found.with_inputs) return;
-    const auto& chance = found.with_inputs->front();
-    if (chance.of >= found.builds.goal) return;
-    add(findings, Severity::caution, "load",
-        fmt::format(
-            "The chance above takes every load at its likely draw. With each anywhere in "
-            "its range it is {}{}.",
-            chance_in_words(chance),
-            found.with_inputs->size() > 1
-                ? fmt::format("; with one pack more {}", chance_in_words(found.with_inputs->back()))
-                : ""),
-        "put a plug-in meter on the load that matters most, or build one pack more",
-        "sizing/method.md (8), (9)");
+        fmt::format("It is close: {} against a goal of {}. More members may put it on either "
+                    "side.",
+                    chance_and_interval(figures), goal_in_words(found.builds.goal)),
+        "build one pack more, or one panel more", "chance/method.md (11)");
 }
 
 void add_starts(std::vector<PinnedFinding>& findings, const PacksFound& found) {
@@ -238,8 +214,8 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
     if (!found.builds.feasible)
         add(findings, Severity::stop, "goal.chance",
             fmt::format("No build up to {} pack{} and {} panel{}{} meets the goal.",
-                        found.sweep.most_packs, found.sweep.most_packs == 1 ? "" : "s",
-                        found.sweep.most_panels, found.sweep.most_panels == 1 ? "" : "s",
+                        found.grid.most_packs, found.grid.most_packs == 1 ? "" : "s",
+                        found.grid.most_panels, found.grid.most_panels == 1 ? "" : "s",
                         spending_is_bounded(scenario) ? " for what may be spent" : ""),
             "leave out loads from the bottom of the list of priorities, plan for a shorter time, "
             "or add another source",
@@ -251,7 +227,6 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
                 : "More packs alone do not meet the goal; the sun must give more back.",
             "add panels, or see which loads the list switches off first", "sizing/method.md (3)");
     add_close_call(findings, found);
-    add_inputs(findings, found);
     add_starts(findings, found);
     add_unknown_figures(findings, scenario);
     add_food(findings, scenario);
@@ -262,19 +237,19 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
 }
 
 std::vector<WorkingRow> working_of(const PacksFound& found) {
-    const auto& sweep = found.sweep;
+    const auto& grid = found.grid;
     const auto count = [](double number) {
         return Quantity{number, "1", fmt::format("{:.0f}", number)};
     };
-    std::vector<WorkingRow> rows{{"Sweep", "builds looked at", count(double(sweep.cells.size())),
+    std::vector<WorkingRow> rows{{"Builds", "builds looked at", count(double(grid.cells.size())),
                                   "sizing method.md (3)", ""},
-                                 {"Sweep", "outages run for them", count(double(sweep.outages_run)),
-                                  "sizing method.md (3)", "the same weathers for each build"}};
+                                 {"Builds", "outages run for them", count(double(grid.outages_run)),
+                                  "sizing method.md (3)", "the same members for each build"}};
     if (const auto& build = found.builds.with_these_panels) {
-        rows.push_back({"Chance", "weathers tried", count(build->chance.outages),
-                        "solar method.md (40) to (43)", fmt::format("seed {}", found.seed)});
-        rows.push_back({"Chance", "of these lasted through, share", shown(build->chance.of),
-                        "sizing method.md (4)", ""});
+        rows.push_back({"Chance", "members run", count(build->figures.members),
+                        "chance method.md (1) to (4)", fmt::format("seed {}", found.seed)});
+        rows.push_back({"Chance", "of these lasted to the end, share", shown(build->figures.of),
+                        "chance method.md (10)", ""});
     }
     return rows;
 }
@@ -288,11 +263,7 @@ scenario::Assumptions assumptions_of(const scenario::Scenario& scenario, const o
                                    ? "somebody's health hangs on it: 99 times in a hundred"
                                    : "nine times in ten is enough",
                                "ours"});
-    assumptions.push_back({"goal.chance",
-                           "the chance counts the weather; loads and the unit are at their likely "
-                           "figures, and the table of what matters most tells what they change",
-                           "sizing/method.md"});
-    if (found.sweep.most_panels == 0)
+    if (found.grid.most_panels == 0)
         assumptions.push_back(
             {"panel", "no panel is described, so none is counted", "add a [[panel]] table"});
     return assumptions;
@@ -318,14 +289,14 @@ Answer packs_answer(const scenario::Scenario& scenario, const outage::Ready& rea
     return {.question = "packs",
             .title = scenario.title,
             .sentences = packs_sentences(scenario, found),
-            .values = values_of(found),
+            .values = values_of(scenario, found),
             .findings = findings_of(scenario, ready, found),
             .working = working_of(found),
             .assumptions = assumptions_of(scenario, ready, found),
             .cautions = cautions_for(scenario),
             .series = packs_series(found),
             .closing = std::string(closing_line),
-            .builds = builds_chart(scenario, found)};
+            .builds = builds_chart(found)};
 }
 
 }  // namespace report

@@ -5,16 +5,13 @@
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 #include "sizing/builds.hpp"
-#include "sizing/inputs.hpp"
 #include "sizing/ration.hpp"
 #include "sizing/what_matters.hpp"
 
 namespace report {
 
 // All that was worked out for the question.
-//   at_the_goal  the chance of builds.with_these_panels, counted until it is clear of the goal
-//   with_inputs  chances with what is not well known of the loads varied too: of
-//                builds.with_these_panels, and of one pack more
+//   of_the_file  the unit as it is; nothing where it lies beyond the grid
 //   starts       packs with which every motor surely starts by itself, and which motor asks for
 //                most; `never`: those that no number of packs makes sure
 struct StartNeeds {
@@ -25,13 +22,12 @@ struct StartNeeds {
 [[nodiscard]] StartNeeds start_needs(const checks::StartPlan& plan);
 
 struct PacksFound {
-    sizing::Sweep sweep;
-    sizing::Builds builds;
-    std::optional<sizing::Chance> at_the_goal;
-    std::optional<std::vector<sizing::Chance>> with_inputs;
-    std::optional<StartNeeds> starts;
-    std::vector<sizing::Influence> influences;
-    sizing::Ladder ladder;
+    sizing::Grid grid = {};
+    sizing::Builds builds = {};
+    std::optional<sizing::Build> of_the_file = {};
+    std::optional<StartNeeds> starts = {};
+    std::vector<sizing::Influence> influences = {};
+    sizing::Ladder ladder = {};
     int packs = 1;  // as the scenario has them
     int panels = 0;
     std::uint64_t seed = 1;

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "report/chance_words.hpp"
 #include "report/clock_words.hpp"
 #include "report/shown.hpp"
 
@@ -21,7 +22,9 @@ std::string capital(std::string words) {
 }
 
 std::string to_the_end(const scenario::Outage& outage) {
-    return "to the end, " + weekday_and_time(outage.starts + outage.lasts);
+    const auto end = outage.starts + outage.lasts;
+    return "to the end, " +
+           (outage.lasts < 7.0 * units::day ? weekday_and_time(end) : date_and_time(end));
 }
 
 std::string with(const Build& build) {
@@ -48,49 +51,54 @@ std::string weight_of(const Build& build) {
     return weight_in_words(build.bill);
 }
 
-std::string percent_of(units::Probability chance) {
-    return fmt::format("{:.0f} %", std::floor(100.0 * chance.value()));
+// What is to be made, and what stands there then.
+std::string to_build(const scenario::Scenario& scenario, const Build& build) {
+    const int more = packs_to_build(scenario, build.packs);
+    const std::string panels =
+        build.panels > 0 ? fmt::format(" and {}", panels_in_words(build.panels)) : "";
+    if (more == build.packs) return fmt::format("Build {}{}", packs_in_words(more), panels);
+    const int there = build.packs - more;
+    if (more == 0)
+        return fmt::format("Build no further pack: {} in the case{}",
+                           there == 1 ? "the one" : "the " + number_in_words(there), panels);
+    return fmt::format("Build {} expansion pack{} ({} with {} in the case){}",
+                       number_in_words(more), more == 1 ? "" : "s", packs_in_words(build.packs),
+                       there == 1 ? "the one" : "the " + number_in_words(there), panels);
 }
 
 // The fewest packs with the panels there are.
 std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) {
     const auto& builds = found.builds;
     const Build& build = *builds.with_these_panels;
-    const auto& chance = found.at_the_goal.value_or(build.chance);
-    std::string words = capital(fmt::format("{} last{} {} with a chance of {}{}{}", with(build),
-                                            build.packs == 1 && build.panels == 0 ? "s" : "",
-                                            to_the_end(scenario.outage), chance_in_words(chance),
-                                            weight_of(build), price_of(build)));
+    std::string words =
+        fmt::format("{}: lasts {}, {}{}{}", to_build(scenario, build), to_the_end(scenario.outage),
+                    chance_in_words(build.figures), weight_of(build), price_of(build));
     if (builds.one_fewer)
-        words += fmt::format("; {} with {}", number_in_words(builds.one_fewer->packs),
-                             chance_in_words(builds.one_fewer->chance));
+        words += fmt::format("; {} in all, {}", number_in_words(builds.one_fewer->packs),
+                             chance_in_words(builds.one_fewer->figures));
     return words + ".";
 }
 
 std::string not_with_these_panels(const PacksFound& found) {
     const auto& most =
-        found.sweep.at(found.sweep.most_packs, std::min(found.panels, found.sweep.most_panels));
-    return capital(fmt::format(
-        "no number of packs up to {} reaches a chance of {} with {}: {} "
-        "reach{} {}.",
-        found.sweep.most_packs, percent_of(found.builds.goal),
-        found.panels == 1   ? "one panel"
-        : found.panels == 0 ? "no panel"
-                            : number_in_words(found.panels) + " panels",
-        number_in_words(most.packs), most.packs == 1 ? "es" : "", chance_in_words(most.chance)));
+        found.grid.at(found.grid.most_packs, std::min(found.panels, found.grid.most_panels));
+    return capital(fmt::format("no number of packs up to {} lasts to the end {} with {}: {} {} {}.",
+                               found.grid.most_packs, goal_in_words(found.builds.goal),
+                               found.panels == 0 ? "no panel" : panels_in_words(found.panels),
+                               packs_in_words(most.packs), most.packs == 1 ? "does" : "do",
+                               chance_in_words(most.figures)));
 }
 
 std::string not_feasible(const scenario::Scenario& scenario, const PacksFound& found) {
     const Build& best = *found.builds.best_chance;
     const auto& spend = scenario.goal ? scenario.goal->spend_at_most : std::nullopt;
-    return fmt::format(
-        "Not feasible: nothing up to {} and {}{} lasts {} with a chance "
-        "of {}; {} reach{} {}{}{}.",
-        counted(found.sweep.most_packs, "pack"), counted(found.sweep.most_panels, "panel"),
-        spend ? fmt::format(" for at most {:.0f}", spend->amount()) : "",
-        to_the_end(scenario.outage), percent_of(found.builds.goal), with(best),
-        best.packs == 1 && best.panels == 0 ? "es" : "", chance_in_words(best.chance),
-        weight_of(best), price_of(best));
+    return fmt::format("Not feasible: nothing up to {} and {}{} lasts {}, {}; {} {}{}{}{}.",
+                       counted(found.grid.most_packs, "pack"),
+                       counted(found.grid.most_panels, "panel"),
+                       spend ? fmt::format(" for at most {:.0f}", spend->amount()) : "",
+                       to_the_end(scenario.outage), goal_in_words(found.builds.goal), with(best),
+                       best.packs == 1 && best.panels == 0 ? "does, " : "do, ",
+                       chance_in_words(best.figures), weight_of(best), price_of(best));
 }
 
 std::string trade(const PacksFound& found) {
@@ -99,28 +107,29 @@ std::string trade(const PacksFound& found) {
     if (builds.cheapest)
         words = fmt::format("Cheapest: {}{}{} ({}).", with(*builds.cheapest),
                             price_of(*builds.cheapest), weight_of(*builds.cheapest),
-                            chance_in_words(builds.cheapest->chance));
+                            chance_in_words(builds.cheapest->figures));
     const bool another = !builds.cheapest || !builds.lightest ||
                          builds.lightest->packs != builds.cheapest->packs ||
                          builds.lightest->panels != builds.cheapest->panels;
     if (builds.lightest && another)
         words += fmt::format("{}Lightest: {}{}{} ({}).", words.empty() ? "" : " ",
                              with(*builds.lightest), weight_of(*builds.lightest),
-                             price_of(*builds.lightest), chance_in_words(builds.lightest->chance));
+                             price_of(*builds.lightest), chance_in_words(builds.lightest->figures));
     return words;
 }
 
-// The first rung of the ladder at which some number of packs carries the likely course.
+// The first rung of the ladder at which some number of packs meets the goal.
 std::string fewer_loads(const scenario::Scenario& scenario, const PacksFound& found) {
     std::vector<std::string> off;
     for (const auto& rung : found.ladder.rungs) {
         off.push_back(rung.off.name);
         if (rung.packs_so_far == 0) continue;
         const auto bill = sizing::bill(scenario, rung.packs_so_far, found.panels);
-        return fmt::format("Without {}, {} carr{} the likely course through{}{}.",
-                           fmt::join(off, ", "), build_in_words(rung.packs_so_far, found.panels),
-                           rung.packs_so_far == 1 && found.panels == 0 ? "ies" : "y",
-                           weight_in_words(bill), price_in_words(bill));
+        return fmt::format("Without {}, {} last{} to the end {}{}{}.", fmt::join(off, ", "),
+                           build_in_words(rung.packs_so_far, found.panels),
+                           rung.packs_so_far == 1 && found.panels == 0 ? "s" : "",
+                           goal_in_words(found.builds.goal), weight_in_words(bill),
+                           price_in_words(bill));
     }
     return "Leaving loads out alone does not make it last: plan for another source besides.";
 }
@@ -128,41 +137,42 @@ std::string fewer_loads(const scenario::Scenario& scenario, const PacksFound& fo
 // How long the best build of the grid would do for.
 std::string a_shorter_time(const scenario::Scenario& scenario, const PacksFound& found) {
     const Build& best = *found.builds.best_chance;
-    if (!best.lasts || best.lasts->p10 >= scenario.outage.lasts) return "";
+    if (!best.timed || best.figures.count_on >= scenario.outage.lasts) return "";
     return capital(
-        fmt::format("{} last {} nine times in ten.", with(best), length_in_words(best.lasts->p10)));
+        fmt::format("{} last{} {} {}.", with(best), best.packs == 1 && best.panels == 0 ? "s" : "",
+                    length_in_words(best.figures.count_on), goal_in_words(found.builds.goal)));
 }
 
 std::string one_measurement(const PacksFound& found) {
+    constexpr double worth_it = 0.05;  // of verdicts; ours
     for (const auto& influence : found.influences) {
-        if (!(influence.spread() > 1.0 * units::hour)) break;
+        if (influence.flips < units::Probability(worth_it)) break;
         if (influence.is_load)
             return fmt::format(
-                "The load that matters most: {}. Between the least and the most it may draw "
-                "lie {}; put a plug-in meter on it for a day.",
-                influence.input, length_in_words(influence.spread()));
+                "The load that matters most: {}. What is not known of it decides {} whether it "
+                "lasts; put a plug-in meter on it for a day.",
+                influence.input, times_in_100(influence.flips));
     }
     return "";
 }
 
 }  // namespace
 
-std::string chance_in_words(const sizing::Chance& chance) {
-    if (chance.outages == 1)
-        return chance.of > units::Probability(0.5) ? "100 % (no sun counted on)"
-                                                   : "0 % (no sun counted on)";
-    return fmt::format("{:.0f} % ({:.0f} to {:.0f}, of {} weathers)",
-                       std::floor(100.0 * chance.of.value()),
-                       std::floor(100.0 * chance.low.value()),
-                       std::ceil(100.0 * chance.high.value()), chance.outages);
+int packs_to_build(const scenario::Scenario& scenario, int packs) {
+    const int in_the_case = scenario.packs.size() > 1 ? scenario.packs.front().count : 0;
+    return std::max(0, packs - in_the_case);
+}
+
+std::string packs_in_words(int packs) {
+    return packs == 1 ? "one pack" : number_in_words(packs) + " packs";
+}
+
+std::string panels_in_words(int panels) {
+    return panels == 1 ? "one panel" : number_in_words(panels) + " panels";
 }
 
 std::string build_in_words(int packs, int panels) {
-    std::string words = packs == 1 ? "one pack" : number_in_words(packs) + " packs";
-    if (panels > 0)
-        words +=
-            panels == 1 ? " and one panel" : fmt::format(" and {} panels", number_in_words(panels));
-    return words;
+    return packs_in_words(packs) + (panels > 0 ? " and " + panels_in_words(panels) : "");
 }
 
 std::vector<std::string> packs_sentences(const scenario::Scenario& scenario,

@@ -11,10 +11,13 @@ namespace report {
 [[nodiscard]] std::vector<std::string> packs_sentences(const scenario::Scenario& scenario,
                                                        const PacksFound& found);
 
-// "93 % (91 to 95, of 1,000 weathers)"; never a bare percentage.
-[[nodiscard]] std::string chance_in_words(const sizing::Chance& chance);
+// Of so many in all, those that are made beside what the case holds: the packs of the first entry,
+// where there is more than one.
+[[nodiscard]] int packs_to_build(const scenario::Scenario& scenario, int packs);
 
-// "7 packs and 3 panels", "one pack".
+// "seven packs", "one panel", "seven packs and three panels": packs in all.
+[[nodiscard]] std::string packs_in_words(int packs);
+[[nodiscard]] std::string panels_in_words(int panels);
 [[nodiscard]] std::string build_in_words(int packs, int panels);
 
 }  // namespace report

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "report/chance_words.hpp"
 #include "report/clock_words.hpp"
 #include "report/columns.hpp"
 #include "report/packs_sentences.hpp"
@@ -13,25 +14,25 @@ namespace report {
 
 namespace {
 
-using sizing::Sweep;
+using sizing::Grid;
 
 // One row a number of packs, one column a number of panels.
 template <class Function>
-Series by_packs_and_panels(std::string name, std::string title, const Sweep& sweep, bool brief,
+Series by_packs_and_panels(std::string name, std::string title, const Grid& grid, bool brief,
                            Function of_cell) {
     Series series{.name = std::move(name), .title = std::move(title), .brief = brief};
-    const auto rows = static_cast<std::size_t>(sweep.most_packs);
+    const auto rows = static_cast<std::size_t>(grid.most_packs);
     series.columns.push_back(
         column("packs", "packs", rows, [](std::size_t row) { return double(row + 1); }));
-    for (int panels = 0; panels <= sweep.most_panels; ++panels)
+    for (int panels = 0; panels <= grid.most_panels; ++panels)
         series.columns.push_back(
             column(fmt::format("panels_{}", panels), fmt::format("{}", panels), rows,
-                   [&](std::size_t row) { return of_cell(sweep.at(int(row) + 1, panels)); }));
+                   [&](std::size_t row) { return of_cell(grid.at(int(row) + 1, panels)); }));
     return series;
 }
 
 std::string percent(const sizing::Cell& cell) {
-    return fmt::format("{:.0f}", std::floor(100.0 * cell.chance.of.value()));
+    return fmt::format("{:.0f}", std::floor(100.0 * cell.figures.of.value()));
 }
 
 template <class Written>
@@ -59,7 +60,7 @@ Series frontier_table(std::string name, std::string title, const std::vector<siz
                    return b.bill.trips ? fmt::format("{}", *b.bill.trips) : std::string("-");
                })),
         column("chance", "chance of lasting", rows,
-               each([](const auto& b) { return chance_in_words(b.chance); }))};
+               each([](const auto& b) { return chance_in_words(b.figures); }))};
     return series;
 }
 
@@ -68,18 +69,13 @@ Series influence_table(const std::vector<sizing::Influence>& influences) {
         return [&influences, of_one](std::size_t row) { return of_one(influences[row]); };
     };
     Series series{.name = "influences",
-                  .title = "What matters most: how long it lasts at either end of what is known",
+                  .title = "What matters most: how often it alone decides whether it lasts",
                   .brief = true};
     const std::size_t rows = influences.size();
     series.columns = {
-        column("input", "input", rows, each([](const auto& i) { return i.input; })),
-        column("spread", "difference", rows,
-               each([](const auto& i) { return length_in_words(i.spread()); })),
-        column("at_worst", "at worst", rows,
-               each([](const auto& i) { return length_in_words(i.at_worst); })),
-        column("at_best", "at best", rows,
-               each([](const auto& i) { return length_in_words(i.at_best); })),
-        column("what", "moved from, to", rows, each([](const auto& i) { return i.what; }))};
+        column("input", "not known of", rows, each([](const auto& i) { return i.input; })),
+        column("flips", "decides", rows, each([](const auto& i) { return times_in_100(i.flips); })),
+        column("what", "what it may be", rows, each([](const auto& i) { return i.what; }))};
     return series;
 }
 
@@ -87,7 +83,7 @@ std::string packs_or_none(int packs) {
     return packs > 0 ? fmt::format("{}", packs) : "too few";
 }
 
-Series ladder_table(const sizing::Ladder& ladder) {
+Series ladder_table(const sizing::Ladder& ladder, units::Probability goal) {
     const auto each = [&](auto of_one) {
         return [&ladder, of_one](std::size_t row) { return of_one(ladder.rungs[row]); };
     };
@@ -95,19 +91,18 @@ Series ladder_table(const sizing::Ladder& ladder) {
                   .title = "Switched off in this order, each with those above it",
                   .brief = true};
     const std::size_t rows = ladder.rungs.size();
-    series.columns = {column("load", "load", rows, each([](const auto& r) { return r.off.name; })),
-                      column("priority", "priority", rows,
-                             each([](const auto& r) { return double(r.priority); })),
-                      column("spared", "spares a day", rows,
-                             each([](const auto& r) { return in_words(r.off.spared); })),
-                      column("gains_alone", "alone gains", rows, each([&](const auto& r) {
-                                 return length_in_words(
-                                     std::max(units::Duration{}, r.lasts_alone - ladder.lasts));
-                             })),
-                      column("lasts_so_far", "then lasts", rows,
-                             each([](const auto& r) { return length_in_words(r.lasts_so_far); })),
-                      column("packs_so_far", "packs", rows,
-                             each([](const auto& r) { return packs_or_none(r.packs_so_far); }))};
+    series.columns = {
+        column("load", "load", rows, each([](const auto& r) { return r.off.name; })),
+        column("priority", "priority", rows,
+               each([](const auto& r) { return double(r.priority); })),
+        column("spared", "spares a day", rows,
+               each([](const auto& r) { return in_words(r.off.spared); })),
+        column("lasts_so_far", "then lasts " + goal_in_words(goal), rows,
+               each([](const auto& r) { return length_in_words(r.figures.count_on); })),
+        column("chance", "to the end", rows,
+               each([](const auto& r) { return chance_in_words(r.figures); })),
+        column("packs_so_far", "packs in all", rows,
+               each([](const auto& r) { return packs_or_none(r.packs_so_far); }))};
     return series;
 }
 
@@ -116,7 +111,7 @@ std::vector<sizing::Build> near_the_goal(const sizing::Builds& builds) {
     constexpr std::size_t most = 8;
     std::vector<sizing::Build> near;
     for (const auto& build : builds.frontier)
-        if (build.chance.of.value() >= builds.goal.value() - 0.05 && near.size() < most)
+        if (build.chance().value() >= builds.goal.value() - 0.05 && near.size() < most)
             near.push_back(build);
     return near;
 }
@@ -125,12 +120,16 @@ std::vector<sizing::Build> near_the_goal(const sizing::Builds& builds) {
 
 std::vector<Series> packs_series(const PacksFound& found) {
     std::vector<Series> series;
+    series.push_back(
+        by_packs_and_panels("grid",
+                            "Times in 100 that it lasts to the end: packs in all down, "
+                            "panels across",
+                            found.grid, true, percent));
     series.push_back(by_packs_and_panels(
-        "grid", "Chance of lasting in %: packs down, panels across", found.sweep, true, percent));
-    series.push_back(by_packs_and_panels(
-        "lasts", "Half of the outages last so many hours: packs down, panels across", found.sweep,
-        false,
-        [](const sizing::Cell& cell) { return cell.lasts ? cell.lasts->p50 : units::Duration{}; }));
+        "lasts", "Half of the members last so long, where that was looked at", found.grid, false,
+        [](const sizing::Cell& cell) {
+            return cell.timed ? length_in_words(cell.figures.half) : std::string();
+        }));
     const auto near = near_the_goal(found.builds);
     if (!near.empty())
         series.push_back(frontier_table(
@@ -138,7 +137,8 @@ std::vector<Series> packs_series(const PacksFound& found) {
     series.push_back(frontier_table("frontier", "No other build is lighter, cheaper and as sure",
                                     found.builds.frontier, false));
     if (!found.influences.empty()) series.push_back(influence_table(found.influences));
-    if (!found.ladder.rungs.empty()) series.push_back(ladder_table(found.ladder));
+    if (!found.ladder.rungs.empty())
+        series.push_back(ladder_table(found.ladder, found.builds.goal));
     return series;
 }
 

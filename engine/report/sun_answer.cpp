@@ -95,34 +95,32 @@ Value counts_of(const Scenario& scenario, const SunAndUnit& unit) {
     List list;
     for (std::size_t i = 0; i < unit.counts.size(); ++i) {
         const auto& count = unit.counts[i];
-        const auto chances = chances_of(count.endings);
+        const auto& figures = count.figures;
         list.push_back(
             {Members{{"panels", "panels", value_of(count.panels)},
                      {"per_day", "a day", {range_of(count.offered, per_day)}},
                      {"taken", "taken a day", value_of(count.taken * per_day)},
                      {"unused", "not taken a day", value_of(count.unused * per_day)},
                      {"clipped", "turned away a day", value_of(count.clipped * per_day)},
-                     {"lasts_p10", "lasts at least", value_of(chances.p10)},
-                     {"lasts_p50", "lasts", value_of(chances.p50)},
-                     {"lasts_p90", "lasts at best", value_of(chances.p90)},
+                     {"count_on", "may be counted on for", value_of(figures.count_on)},
+                     {"nine_in_ten", "nine in ten last longer", value_of(figures.nine_in_ten)},
+                     {"half", "half last longer", value_of(figures.half)},
+                     {"one_in_ten", "one in ten lasts longer", value_of(figures.one_in_ten)},
                      {"days_gained", "days gained", number_of(days_gained(unit.counts, i), 1)},
-                     {"chance", "chance of lasting", value_of(chances.of_lasting)},
-                     {"weathers", "weathers", value_of(chances.outages)}}});
+                     {"chance", "chance of lasting", value_of(figures.of)},
+                     {"members", "members run", value_of(figures.members)}}});
     }
     return {std::move(list)};
 }
 
 Value enough_of(const SunAndUnit& unit) {
-    const auto enough = outage::enough_panels(unit.counts);
+    const auto enough = sizing::enough_panels(unit.counts);
     if (!enough) {
         return {Absent{
             fmt::format("each further panel up to {} still helps", unit.counts.back().panels)}};
     }
     return {Members{{"panels", "panels", value_of(enough->panels)},
-                    {"limited_by",
-                     "beyond that, limited by",
-                     {std::string(enough->why == outage::PanelLimit::controller ? "controller"
-                                                                                : "packs_full")}},
+                    {"limited_by", "beyond that, limited by", {key_for(enough->why)}},
                     {"why", "why", {why_in_words(enough->why)}}}};
 }
 
@@ -147,13 +145,16 @@ void add_unit(Members& values, const Scenario& scenario, const SunResults& resul
         return;
     }
     const auto& unit = *results.unit;
-    values.push_back({"lasts",
-                      "lasts, over the weathers",
-                      {Members{{"p10", "nine in ten last longer", value_of(unit.chances.p10)},
-                               {"p50", "half last longer", value_of(unit.chances.p50)},
-                               {"p90", "one in ten lasts longer", value_of(unit.chances.p90)},
-                               {"outages", "outages tried", value_of(unit.chances.outages)}}}});
-    values.push_back({"chance_of_lasting", "chance of lasting", value_of(unit.chances.of_lasting)});
+    const auto& figures = unit.figures;
+    values.push_back(
+        {"lasts",
+         "lasts, over all that is not known",
+         {Members{{"count_on", "may be counted on for", value_of(figures.count_on)},
+                  {"nine_in_ten", "nine in ten last longer", value_of(figures.nine_in_ten)},
+                  {"half", "half last longer", value_of(figures.half)},
+                  {"one_in_ten", "one in ten lasts longer", value_of(figures.one_in_ten)},
+                  {"members", "members run", value_of(figures.members)}}}});
+    values.push_back({"chance_of_lasting", "chance of lasting", value_of(figures.of)});
     values.push_back(
         {"energy", "sun, over the likely course", {energy_of(unit.plan.likely.ledger)}});
     if (unit.counts.empty()) {

@@ -5,11 +5,10 @@
 #include <string>
 #include <vector>
 
-#include "outage/panel_counts.hpp"
 #include "outage/plan.hpp"
 #include "report/answer.hpp"
-#include "report/outage_answer.hpp"
 #include "scenario/scenario.hpp"
+#include "sizing/panel_counts.hpp"
 #include "solar/placement_comparison.hpp"
 #include "solar/recharge.hpp"
 #include "solar/sun_setup.hpp"
@@ -19,8 +18,8 @@ namespace report {
 // The unit behind the panels, where the file describes one that can be planned.
 struct SunAndUnit {
     outage::Plan plan;
-    Chances chances;
-    std::vector<outage::PanelCount> counts;
+    chance::Figures figures;
+    std::vector<sizing::PanelCount> counts;
 };
 
 // Power through one whole day on a dull, a likely and a bright sky.

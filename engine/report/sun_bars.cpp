@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "report/chance_words.hpp"
 #include "report/clock_words.hpp"
 #include "report/shown.hpp"
 #include "report/sun_words.hpp"
@@ -57,13 +58,12 @@ BarChart placement_bars(const SunResults& results) {
     return chart;
 }
 
-std::string lasts_in_words(const scenario::Scenario& scenario,
-                           const std::vector<outage::Ending>& endings) {
-    const auto chances = chances_of(endings);
-    if (chances.p50 >= scenario.outage.lasts) {
-        return fmt::format("to the end ({:.0f} % of weathers)", 100.0 * chances.of_lasting.value());
+std::string lasts_in_words(const scenario::Scenario& scenario, const chance::Figures& figures) {
+    if (figures.half >= scenario.outage.lasts) {
+        return "to the end " + times_in_100(figures.of);
     }
-    return "lasts " + length_in_words(chances.p50);
+    return fmt::format("lasts {} ({})", length_in_words(figures.count_on),
+                       goal_in_words(figures.goal));
 }
 
 BarChart panel_bars(const scenario::Scenario& scenario, const SunAndUnit& unit) {
@@ -79,7 +79,7 @@ BarChart panel_bars(const scenario::Scenario& scenario, const SunAndUnit& unit) 
                                   .mean = count.offered.mean / days};
         Bar bar =
             bar_of(fmt::format("{} {}", count.panels, count.panels == 1 ? "panel" : "panels"), day,
-                   in_words(day.likely, 2) + ", " + lasts_in_words(scenario, count.endings));
+                   in_words(day.likely, 2) + ", " + lasts_in_words(scenario, count.figures));
         bar.chosen = count.panels == panels_in(scenario);
         chart.bars.push_back(std::move(bar));
     }

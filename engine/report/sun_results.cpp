@@ -3,10 +3,10 @@
 #include <algorithm>
 
 #include "outage/ready.hpp"
-#include "outage/work.hpp"
-#include "report/start_dates_chance.hpp"
 #include "report/sun_words.hpp"
 #include "scenario/most.hpp"
+#include "sizing/builds.hpp"
+#include "sizing/members_of.hpp"
 #include "units/result.hpp"
 
 namespace report {
@@ -34,35 +34,20 @@ SunDayCurves curves_of(const solar::SunSetup& setup, LocalTime midnight) {
     return {.midnight = midnight, .low = under(0.10), .likely = under(0.50), .high = under(0.90)};
 }
 
-// Chance weathers run for each count of panels: a chance within 7 points, which tells where adding
-// stops.
-constexpr int weathers_a_count = 200;
-// Where a run is so long that more would take too long.
-constexpr int fewest_weathers = 20;
-constexpr int fewest_a_count = 5;
-
-SunAndUnit unit_of(const scenario::Scenario& scenario, const outage::Ready& ready,
+SunAndUnit unit_of(const scenario::Scenario& scenario, std::shared_ptr<const outage::Ready> ready,
                    const SunQuestion& question) {
     const int now = panels_in(scenario);
     const int most =
         question.most_panels.value_or(std::min(scenario::most_panels, std::max(6, now + 4)));
-    const int weathers =
-        question.weathers == usual_sun_weathers
-            ? outage::weathers_within_reach(ready, question.weathers, fewest_weathers)
-            : question.weathers;
-    const auto counts = static_cast<double>(outage::panels_looked_at(ready, most).size());
-    const int a_count =
-        std::min(question.weathers,
-                 outage::weathers_within_reach(ready, weathers_a_count, fewest_a_count, counts));
-    auto chances = chances_of(outage::endings_in_weathers(ready, weathers, question.seed));
-    if (ready.sky && ready.sky->hours) {
-        chances = of_start_dates(std::move(chances), scenario.outage.lasts);
-    }
-    return {.plan = outage::plan_outage(ready),
-            .chances = std::move(chances),
-            .counts = question.with_counts
-                          ? outage::panel_counts(ready, most, a_count, question.seed)
-                          : std::vector<outage::PanelCount>{}};
+    const auto goal = sizing::goal_of(scenario);
+    const auto members =
+        sizing::members_of(scenario, question.folder, ready, question.seed, question.members);
+    sizing::MemberRuns runs(members);
+    SunAndUnit unit{.plan = outage::plan_outage(*ready), .figures = {}, .counts = {}};
+    if (question.with_counts) unit.counts = sizing::panel_counts(runs, most, goal, question.seed);
+    const auto own = std::ranges::find(unit.counts, now, &sizing::PanelCount::panels);
+    unit.figures = own != unit.counts.end() ? own->figures : members.figures(runs.ends(), goal);
+    return unit;
 }
 
 }  // namespace
@@ -94,17 +79,18 @@ units::Result<SunResults> sun_results(const scenario::Scenario& scenario,
     results.recharge = sun.hours ? solar::recharge_of_hours(track, sun.controller, sun.hours)
                                  : solar::recharge(track, sun.site, sun.controller, model,
                                                    question.seed, std::max(1, question.weathers));
-    const auto ready = outage::make_ready(scenario, question.folder);
-    if (!ready) {
-        results.why_no_unit = ready.error().front().where + ": " + ready.error().front().found;
+    auto made = outage::make_ready(scenario, question.folder);
+    if (!made) {
+        results.why_no_unit = made.error().front().where + ": " + made.error().front().found;
         if (!sun.hours) {
             results.setup.assumptions.insert(results.setup.assumptions.end(), told.begin(),
                                              told.end());
         }
         return results;
     }
+    const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     results.setup.assumptions = ready->assumptions;
-    results.unit = unit_of(scenario, *ready, question);
+    results.unit = unit_of(scenario, ready, question);
     return results;
 }
 

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "report/chance_words.hpp"
 #include "report/clock_words.hpp"
 #include "report/shown.hpp"
 #include "report/sun_words.hpp"
@@ -95,40 +96,43 @@ std::string standing(const Scenario& scenario, const SunResults& results) {
 }
 
 std::string panels_that_help(const Scenario& scenario, const SunAndUnit& unit) {
-    if (chances_of(unit.counts.front().endings).of_lasting >= units::Probability(1.0)) {
-        return "The packs alone last the whole outage: what the sun gives back is to spare.";
+    const auto& dark = unit.counts.front().figures;
+    if (dark.of > units::Probability(0.99)) {
+        return fmt::format(
+            "The packs alone last to the end {}: what the sun gives back is to spare.",
+            times_in_100(dark.of));
     }
-    const auto enough = outage::enough_panels(unit.counts);
+    const auto enough = sizing::enough_panels(unit.counts);
     const int now = panels_in(scenario);
     const int most = unit.counts.back().panels;
     if (!enough) {
         return fmt::format("Each further panel up to {} still helps.", number_in_words(most));
     }
-    return fmt::format("{} of these panels {} enough{}: beyond that {}.",
-                       with_capital(number_in_words(enough->panels)),
-                       enough->panels == 1 ? "is" : "are",
-                       enough->panels == now  ? ", as you have"
-                       : enough->panels < now ? ", fewer than you have"
+    if (enough->panels == 0) {
+        return fmt::format("Panels add little here: {}.", why_in_words(enough->why));
+    }
+    return fmt::format("Beyond {} of these panels{} one more adds little: {}.",
+                       number_in_words(enough->panels),
+                       enough->panels == now  ? ", as you have,"
+                       : enough->panels < now ? ", fewer than you have,"
                                               : "",
                        why_in_words(enough->why));
 }
 
 std::string how_long(const Scenario& scenario, const SunResults& results) {
-    const auto& chances = results.unit->chances;
+    const auto& figures = results.unit->figures;
     const auto& outage = scenario.outage;
     const std::string_view with = panels_in(scenario) == 1 ? "With it" : "With them";
-    if (chances.of_lasting >= units::Probability(1.0)) {
-        return fmt::format("{} the unit lasts the whole outage in all of {}.", with,
-                           of_many(results));
+    if (figures.meets_the_goal()) {
+        return fmt::format("{} the unit lasts to the end, {}.", with, chance_in_words(figures));
     }
-    if (chances.p10 >= outage.lasts) {
-        return fmt::format("{} the unit lasts the whole outage nine times in ten or more.", with);
-    }
-    const std::string late = chances.p90 >= outage.lasts
-                                 ? "to the end"
-                                 : "until " + end_in_words(outage.starts, chances.p90);
-    return fmt::format("{} the unit lasts until {} nine times in ten, {} one time in ten.", with,
-                       end_in_words(outage.starts, chances.p10), late);
+    const std::string likely =
+        figures.half >= outage.lasts
+            ? ""
+            : fmt::format(", most likely until {}", end_in_words(outage.starts, figures.half));
+    return fmt::format("{} count on it until {} ({}){}; to the end, {}.", with,
+                       counted_on_in_words(outage.starts, figures.count_on),
+                       goal_in_words(figures.goal), likely, chance_in_words(figures));
 }
 
 }  // namespace

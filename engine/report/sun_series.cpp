@@ -47,8 +47,8 @@ Series panels_table(const scenario::Scenario& scenario, const SunAndUnit& unit) 
     const auto& counts = unit.counts;
     const auto rows = counts.size();
     const double days = outage_days(scenario);
-    const auto lasting = [&](units::Duration Chances::*member) {
-        return [&, member](std::size_t row) { return chances_of(counts[row].endings).*member; };
+    const auto lasting = [&](units::Duration chance::Figures::*time) {
+        return [&, time](std::size_t row) { return counts[row].figures.*time; };
     };
     Series series{.name = "panels", .title = "How many panels", .columns = {}};
     series.columns = {
@@ -65,13 +65,14 @@ Series panels_table(const scenario::Scenario& scenario, const SunAndUnit& unit) 
                [&](std::size_t row) { return counts[row].unused / days; }),
         column("clipped", "turned away a day", rows,
                [&](std::size_t row) { return counts[row].clipped / days; }),
-        column("lasts_p10", "lasts, at least", rows, lasting(&Chances::p10)),
-        column("lasts_p50", "lasts, likely", rows, lasting(&Chances::p50)),
-        column("lasts_p90", "lasts, at best", rows, lasting(&Chances::p90)),
+        column("count_on", "may be counted on for", rows, lasting(&chance::Figures::count_on)),
+        column("half", "half last longer", rows, lasting(&chance::Figures::half)),
+        column("one_in_ten", "one in ten lasts longer", rows,
+               lasting(&chance::Figures::one_in_ten)),
         column("days_gained", "days gained", rows,
                [&](std::size_t row) { return days_gained(counts, row); }),
         column("chance", "lasts the whole outage", rows,
-               [&](std::size_t row) { return chances_of(counts[row].endings).of_lasting; })};
+               [&](std::size_t row) { return counts[row].figures.of; })};
     return series;
 }
 

@@ -127,15 +127,36 @@ double outage_days(const scenario::Scenario& scenario) {
     return std::max<double>(scenario.outage.lasts / units::day, 1e-6);
 }
 
-double days_gained(const std::vector<outage::PanelCount>& counts, std::size_t row) {
-    return (chances_of(counts[row].endings).p50 - chances_of(counts.front().endings).p50) /
-           units::day;
+double days_gained(const std::vector<sizing::PanelCount>& counts, std::size_t row) {
+    return (counts[row].figures.half - counts.front().figures.half) / units::day;
 }
 
-std::string why_in_words(outage::PanelLimit why) {
-    return why == outage::PanelLimit::controller
-               ? "the charge controller turns the rest away"
-               : "the packs are full, or may not be charged, when more comes";
+std::string why_in_words(sizing::PanelLimit why) {
+    switch (why) {
+        case sizing::PanelLimit::controller:
+            return "the charge controller turns the rest away";
+        case sizing::PanelLimit::packs_full:
+            return "the packs are full, or may not be charged, when more comes";
+        case sizing::PanelLimit::lasts:
+            return "it lasts nearly surely as it is";
+        case sizing::PanelLimit::too_little:
+            break;
+    }
+    return "before it ends they give too little";
+}
+
+std::string key_for(sizing::PanelLimit why) {
+    switch (why) {
+        case sizing::PanelLimit::controller:
+            return "controller";
+        case sizing::PanelLimit::packs_full:
+            return "packs_full";
+        case sizing::PanelLimit::lasts:
+            return "lasts";
+        case sizing::PanelLimit::too_little:
+            break;
+    }
+    return "too_little";
 }
 
 }  // namespace report

@@ -33,9 +33,10 @@ namespace report {
 
 [[nodiscard]] double outage_days(const scenario::Scenario& scenario);
 
-// How much longer the likely weather is lasted through than without panels, in days.
-[[nodiscard]] double days_gained(const std::vector<outage::PanelCount>& counts, std::size_t row);
+// How much longer half of the members last than without panels, in days.
+[[nodiscard]] double days_gained(const std::vector<sizing::PanelCount>& counts, std::size_t row);
 
-[[nodiscard]] std::string why_in_words(outage::PanelLimit why);
+[[nodiscard]] std::string why_in_words(sizing::PanelLimit why);
+[[nodiscard]] std::string key_for(sizing::PanelLimit why);  // "packs_full"
 
 }  // namespace report

@@ -66,8 +66,11 @@ void write_top(Page& page, const Answer& answer) {
     }
 }
 
+// Half of the time longer than this; without a chance the likely course's own.
 double lasts_hours(const Answer& answer) {
-    const Value* value = value_at(answer.values, "lasts");
+    const Value* value = value_at(answer.values, "over_chances.half");
+    if (value == nullptr || !std::holds_alternative<Quantity>(value->held))
+        value = value_at(answer.values, "lasts");
     const auto* quantity = value == nullptr ? nullptr : std::get_if<Quantity>(&value->held);
     return quantity == nullptr ? 0.0 : quantity->value;
 }

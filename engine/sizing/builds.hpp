@@ -6,16 +6,19 @@
 
 #include "scenario/scenario.hpp"
 #include "sizing/bill.hpp"
-#include "sizing/sweep.hpp"
+#include "sizing/grid.hpp"
 
 namespace sizing {
 
+//   figures, timed   as Cell has them
 struct Build {
     int packs = 1;
     int panels = 0;
-    Chance chance;
-    std::optional<Spread> lasts;
+    chance::Figures figures;
+    bool timed = false;
     Bill bill;
+
+    [[nodiscard]] units::Probability chance() const { return figures.of; }
 };
 
 // goal.chance; where the scenario sets none 0.90, and 0.99 with a medical load: ours.
@@ -43,23 +46,16 @@ struct Builds {
 
 //   at_least   packs, by some other need, such as the start of a motor; no build with fewer meets
 //              the goal
-[[nodiscard]] Builds builds_of(const scenario::Scenario& scenario, const Design& design,
-                               const Sweep& sweep, int at_least = 1);
+//   panels     as the scenario has them
+[[nodiscard]] Builds builds_of(const scenario::Scenario& scenario, int panels, const Grid& grid,
+                               int at_least = 1);
 
-// The fewest packs from `from` on, up to the design's most, that last through as many weathers as
-// the goal asks for; found by halving, since a pack more never makes it less sure.
-struct PacksLasting {
-    int packs = 1;
-    Chance chance;
-};
-[[nodiscard]] std::optional<PacksLasting> fewest_packs(const Design& design, int from,
-                                                       units::Probability goal, const Suns& suns);
+// Those of which people are told how long they last: the first named, its neighbours, and the best
+// where nothing meets the goal.
+[[nodiscard]] std::vector<Build> named_of(const Builds& builds);
 
-// Counts on, a thousand weathers at a time from where the sweep ended, until the interval leaves
-// the goal on one side or `most` are counted. The build's own chance when it is not near.
-//   counted_so_far  the sweep's
-[[nodiscard]] Chance counted_to_the_goal(const Design& design, const Build& build,
-                                         units::Probability goal, std::uint64_t seed,
-                                         int most = 8000, unsigned threads = 0);
+// One build of the grid.
+[[nodiscard]] Build build_at(const scenario::Scenario& scenario, const Grid& grid, int packs,
+                             int panels);
 
 }  // namespace sizing

@@ -4,7 +4,6 @@
 #include <functional>
 #include <set>
 
-#include "outage/clock.hpp"
 #include "outage/demand.hpp"
 
 namespace sizing {
@@ -12,79 +11,23 @@ namespace sizing {
 namespace {
 
 using namespace units;
-using outage::End;
-
-constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
 constexpr int life_and_health = 1;
 
 // Which loads are off, by their place in the scenario.
 class Shed {
   public:
-    explicit Shed(const outage::Ready& ready)
-        : ready_(ready), off_(ready.demand.loads.size(), false) {}
+    explicit Shed(const chance::Members& members)
+        : members_(members), off_(members.world().ready().demand.loads.size(), false) {}
 
     void add(std::size_t load) { off_[load] = true; }
 
-    [[nodiscard]] bool any() const { return std::ranges::find(off_, true) != off_.end(); }
-    // Something is off, there is an inverter, and nothing that is on hangs on it.
-    [[nodiscard]] bool inverter() const {
-        if (!any() || !unit(End::likely).inverter) return false;
-        for (std::size_t i = 0; i < off_.size(); ++i)
-            if (!off_[i] && ready_.demand.loads[i].from == scenario::Outlet::ac) return false;
-        return true;
-    }
-
-    [[nodiscard]] outage::Course run(End end) const {
-        return course(unit(end), steps(end), end);
-    }
-
-    [[nodiscard]] int fewest_packs(int most) const {
-        const auto asked = steps(End::likely);
-        const auto survives = [&](int packs) {
-            return course(outage::with_packs(ready_, End::likely, packs), asked, End::likely)
-                .survives;
-        };
-        if (!survives(most)) return 0;
-        int too_few = 0;
-        int enough = most;
-        while (enough - too_few > 1) {
-            const int middle = (too_few + enough) / 2;
-            (survives(middle) ? enough : too_few) = middle;
-        }
-        return enough;
-    }
+    [[nodiscard]] bool inverter() const { return members_.world().feeds_nothing(off_); }
+    [[nodiscard]] MemberRuns runs() const { return MemberRuns(members_, off_); }
 
   private:
-    const outage::Ready& ready_;
-    std::vector<bool> off_;
-
-    [[nodiscard]] const outage::Unit& unit(End end) const {
-        return ready_.units[static_cast<std::size_t>(end)];
-    }
-    // Its hours go, its place in the list stays.
-    [[nodiscard]] std::vector<outage::DemandStep> steps(End end) const {
-        auto demand = ready_.demand;
-        for (std::size_t i = 0; i < off_.size(); ++i)
-            if (off_[i]) demand.loads[i].strands.clear();
-        if (inverter()) demand.inverter_on.clear();
-        return outage::steps_of(ready_, demand, end);
-    }
-    [[nodiscard]] outage::Course course(const outage::Unit& unit,
-                                        const std::vector<outage::DemandStep>& steps,
-                                        End end) const {
-        return outage::run(unit, steps, ready_.sun[static_cast<std::size_t>(end)],
-                           ready_.outage.lasts, ready_.midnight, to_the_first_failure);
-    }
+    const chance::Members& members_;
+    chance::SwitchedOff off_;
 };
-
-RationStep step_of(const Shed& shed) {
-    const auto likely = shed.run(End::likely);
-    const auto hungry = shed.run(End::earliest);
-    return {.lasts = likely.lasts,
-            .lasts_low = std::min(hungry.lasts, likely.lasts),
-            .survives = likely.survives,
-            .survives_low = hungry.survives && likely.survives};
-}
 
 std::vector<ShedLoad> all_loads(const outage::Ready& ready) {
     std::vector<ShedLoad> loads;
@@ -95,14 +38,18 @@ std::vector<ShedLoad> all_loads(const outage::Ready& ready) {
 
 }  // namespace
 
-Ration ration(const outage::Ready& ready) {
+Ration ration(const chance::Members& members, Probability goal, unsigned threads) {
+    const auto& ready = members.world().ready();
+    const auto figures_of = [&](const Shed& shed) {
+        return members.figures(shed.runs().ends(threads), goal);
+    };
     const auto loads = all_loads(ready);
     const auto rank_of = [&](const ShedLoad& load) { return ready.demand.loads[load.load].rank; };
     std::set<int, std::greater<>> ranks;
     for (const auto& load : loads)
         ranks.insert(rank_of(load));
-    Shed shed(ready);
-    Ration ration{.all_on = step_of(shed)};
+    Shed shed(members);
+    Ration ration{.all_on = {.figures = figures_of(shed)}};
     const int last = ranks.empty() ? 0 : *ranks.rbegin();
     bool inverter_is_off = false;
     for (const int rank : ranks) {
@@ -112,7 +59,7 @@ Ration ration(const outage::Ready& ready) {
                              [&](const ShedLoad& load) { return rank_of(load) == rank; });
         for (const auto& load : off)
             shed.add(load.load);
-        auto step = step_of(shed);
+        RationStep step{.figures = figures_of(shed)};
         step.inverter = shed.inverter() && !inverter_is_off;
         inverter_is_off = shed.inverter();
         for (const auto& load : off)
@@ -126,10 +73,10 @@ Ration ration(const outage::Ready& ready) {
     return ration;
 }
 
-Ladder ration_ladder(const outage::Ready& ready, int most_packs) {
-    Shed so_far(ready);
-    Ladder ladder{.lasts = so_far.run(End::likely).lasts,
-                  .packs = so_far.fewest_packs(most_packs)};
+Ladder ration_ladder(const chance::Members& members, int most_packs, Probability goal,
+                     unsigned threads) {
+    const auto& ready = members.world().ready();
+    Ladder ladder;
     for (auto& load : all_loads(ready)) {
         const int rank = ready.demand.loads[load.load].rank;
         if (rank > life_and_health)
@@ -138,14 +85,14 @@ Ladder ration_ladder(const outage::Ready& ready, int most_packs) {
     std::ranges::stable_sort(ladder.rungs, [](const Rung& a, const Rung& b) {
         return a.priority != b.priority ? a.priority > b.priority : a.off.spared > b.off.spared;
     });
+    Shed so_far(members);
+    int most = most_packs;  // a load less never asks for a pack more
     for (auto& rung : ladder.rungs) {
-        Shed alone(ready);
-        alone.add(rung.off.load);
-        rung.lasts_alone = alone.run(End::likely).lasts;
-        rung.packs_alone = alone.fewest_packs(most_packs);
         so_far.add(rung.off.load);
-        rung.lasts_so_far = so_far.run(End::likely).lasts;
-        rung.packs_so_far = so_far.fewest_packs(most_packs);
+        auto runs = so_far.runs();
+        rung.figures = members.figures(runs.ends(threads), goal);
+        rung.packs_so_far = fewest_packs(runs, goal, most, threads).packs;
+        if (rung.packs_so_far > 0) most = rung.packs_so_far;
     }
     return ladder;
 }

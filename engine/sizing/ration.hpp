@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "outage/ready.hpp"
+#include "sizing/member_runs.hpp"
 #include "units/quantities.hpp"
 
 namespace sizing {
@@ -21,16 +21,12 @@ struct ShedLoad {
 //   off         what goes off in this step, beside that of the steps before
 //   spared      by all of them
 //   inverter    nothing is left on its outlets: it is switched off as well
-//   lasts       until the supply first fails, likely; at most the outage
-//   lasts_low   the same with every doubtful figure at its hungry end
+//   figures     of the members of the chance, with these loads off
 struct RationStep {
     std::vector<ShedLoad> off;
     units::Energy spared{};
     bool inverter = false;
-    units::Duration lasts{};
-    units::Duration lasts_low{};
-    bool survives = false;
-    bool survives_low = false;
+    chance::Figures figures = {};
 };
 
 //   all_on   nothing switched off; `off` is empty
@@ -45,26 +41,24 @@ struct Ration {
 };
 
 // Rank by rank: a step is all loads of one priority, 5 first; the lowest number present stays on.
-[[nodiscard]] Ration ration(const outage::Ready& ready);
+//   members   the same as for the whole outage, so that `all_on` is its chance
+[[nodiscard]] Ration ration(const chance::Members& members, units::Probability goal,
+                            unsigned threads = 0);
 
-// The outage without one load, and on the way down the ladder without it and all above it.
-//   lasts_alone, lasts_so_far   the likely course
-//   packs_alone, packs_so_far   fewest that carry the likely course through, up to `most`; 0: none
+// The outage on the way down the ladder, without one load and all above it.
+//   packs_so_far   fewest in all that meet the goal, up to `most`; 0: none
 struct Rung {
     ShedLoad off;
     int priority = 3;
-    units::Duration lasts_alone{};
-    units::Duration lasts_so_far{};
-    int packs_alone = 0;
+    chance::Figures figures = {};
     int packs_so_far = 0;
 };
 
 // Load by load, from the lowest priority upwards; of one priority, what spares most comes first.
 struct Ladder {
-    units::Duration lasts{};  // with everything on
-    int packs = 0;
     std::vector<Rung> rungs;
 };
-[[nodiscard]] Ladder ration_ladder(const outage::Ready& ready, int most_packs);
+[[nodiscard]] Ladder ration_ladder(const chance::Members& members, int most_packs,
+                                   units::Probability goal, unsigned threads = 0);
 
 }  // namespace sizing

@@ -1,12 +1,11 @@
 #include "sizing/what_matters.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
-#include "inverter/model.hpp"
-#include "outage/clock.hpp"
-#include "outage/demand.hpp"
+#include "outage/in_threads.hpp"
 #include "units/text.hpp"
 
 namespace sizing {
@@ -15,80 +14,114 @@ namespace {
 
 using namespace units;
 
-constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
+constexpr std::size_t most_loads = 8;
+constexpr int members_enough = 2 * chance::lanes;  // a share to 4 points either way
 
-struct Run {
-    Duration lasts{};
-    bool survives = false;
+// Unknowns that are drawn anew together.
+struct Group {
+    Influence influence;
+    std::vector<std::size_t> places;
 };
 
-Run run_of(const outage::Ready& ready, const outage::Unit& unit,
-           std::span<const outage::DemandStep> steps, outage::End sky = outage::End::likely) {
-    const auto course = outage::run(unit, steps, ready.sun[static_cast<std::size_t>(sky)],
-                                    ready.outage.lasts, ready.midnight, to_the_first_failure);
-    return {.lasts = course.lasts, .survives = course.survives};
+std::vector<std::size_t> places_of(const chance::World& world, auto wanted) {
+    std::vector<std::size_t> places;
+    const auto& names = world.names();
+    for (std::size_t i = 0; i < names.size(); ++i)
+        if (wanted(names[i])) places.push_back(i);
+    return places;
 }
 
-Run run_of(const outage::Ready& ready, const outage::Demand& demand) {
-    return run_of(ready, ready.units[likely], outage::steps_of(ready, demand, outage::End::likely));
+void add_together(std::vector<Group>& groups, const chance::World& world, std::string input,
+                  std::string what, auto wanted) {
+    auto places = places_of(world, wanted);
+    if (!places.empty())
+        groups.push_back({.influence = {.input = std::move(input), .what = std::move(what)},
+                          .places = std::move(places)});
 }
 
-void add_loads(std::vector<Influence>& found, const outage::Ready& ready) {
-    for (std::size_t i = 0; i < ready.demand.loads.size(); ++i) {
-        const auto& load = ready.demand.loads[i];
-        if (!(load.power.low < load.power.high) || load.strands.empty()) continue;
-        const auto with = [&](Power power) {
-            auto demand = ready.demand;
-            demand.loads[i].power.likely = power;
-            return run_of(ready, demand).lasts;
+// How far its energy may be off, one standard deviation.
+Energy doubt(const chance::World& world, std::size_t load) {
+    const auto& planned = world.ready().demand.loads[load];
+    Duration on{};
+    for (const auto& strand : planned.strands)
+        on += double(strand.items) * strand.of_power.value() * outage::total(strand.on);
+    return std::expm1(world.draw_of(load).above) * planned.power.likely * on;
+}
+
+void add_loads(std::vector<Group>& groups, const chance::World& world) {
+    const auto& loads = world.ready().demand.loads;
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < loads.size(); ++i)
+        if (doubt(world, i) > Energy{}) order.push_back(i);
+    std::ranges::stable_sort(
+        order, [&](std::size_t a, std::size_t b) { return doubt(world, a) > doubt(world, b); });
+    if (order.size() > most_loads) order.resize(most_loads);
+    for (const std::size_t i : order) {
+        const auto& load = loads[i];
+        const auto at = [&](double score) {
+            return show(chance::factor_at(world.draw_of(i), score) * load.power.likely, 2);
         };
-        found.push_back({.input = load.name,
-                         .what = fmt::format("{} to {}; {}", show(load.power.low, 2),
-                                             show(load.power.high, 2), load.power.from_what),
-                         .load = i,
-                         .is_load = true,
-                         .at_worst = with(load.power.high),
-                         .at_best = with(load.power.low)});
+        const std::string name = fmt::format("load/{}/draw", load.name);
+        groups.push_back(
+            {.influence = {.input = load.name,
+                           .what = fmt::format("{} to {}; {}", at(-1.2816), at(1.2816),
+                                               load.power.from_what),
+                           .load = i,
+                           .is_load = true},
+             .places = places_of(world, [&](const std::string& each) { return each == name; })});
     }
 }
 
-void add_idle(std::vector<Influence>& found, const outage::Ready& ready) {
-    const auto& unit = ready.units[likely];
-    if (!unit.inverter || !(unit.inverter->idle_low < unit.inverter->idle_high)) return;
-    const auto with = [&](Power idle) {
-        auto changed = unit;
-        changed.inverter = inverter::with_idle(*unit.inverter, idle);
-        return run_of(ready, changed, ready.steps[likely]).lasts;
-    };
-    found.push_back({.input = "inverter with nothing plugged in",
-                     .what = fmt::format("{} to {}", show(unit.inverter->idle_low, 2),
-                                         show(unit.inverter->idle_high, 2)),
-                     .at_worst = with(unit.inverter->idle_high),
-                     .at_best = with(unit.inverter->idle_low)});
-}
-
-void add_sky(std::vector<Influence>& found, const outage::Ready& ready) {
-    if (ready.sun[likely].empty()) return;
-    const auto under = [&](outage::End sky) {
-        return run_of(ready, ready.units[likely], ready.steps[likely], sky).lasts;
-    };
-    found.push_back({.input = "the sky",
-                     .what = "one in ten so dull, or so bright",
-                     .at_worst = under(outage::End::earliest),
-                     .at_best = under(outage::End::latest)});
+std::vector<Group> groups_of(const chance::World& world) {
+    std::vector<Group> groups;
+    add_loads(groups, world);
+    add_together(
+        groups, world, "the sky", "how bright each day is, and the month",
+        [](const std::string& name) { return name.starts_with("sky/") || name == "sun/climate"; });
+    add_together(groups, world, "the panels", "what they give of the light that falls on them",
+                 [](const std::string& name) { return name == "sun/scale"; });
+    add_together(
+        groups, world, "the packs", "what they hold, and how full they are at the start",
+        [](const std::string& name) { return name.starts_with("pack/") && name != "pack/warmth"; });
+    add_together(groups, world, "warmth of the packs", "some degrees warmer or colder",
+                 [](const std::string& name) { return name == "pack/warmth"; });
+    add_together(groups, world, "warm and cold days",
+                 "how hard compressors and heating work, day by day",
+                 [](const std::string& name) { return name.starts_with("day/"); });
+    add_together(groups, world, "inverter with nothing plugged in", "what it draws itself",
+                 [](const std::string& name) { return name == "inverter/idle"; });
+    return groups;
 }
 
 }  // namespace
 
-std::vector<Influence> influences(const outage::Ready& ready) {
+std::vector<Influence> influences(const chance::Members& members,
+                                  const std::vector<chance::MemberEnd>& ends, int packs, int panels,
+                                  unsigned threads) {
+    const chance::World& world = members.world();
+    const int count = std::min(members.count(), members_enough);
+    const auto groups = groups_of(world);
+    std::vector<int> flipped(groups.size() * std::size_t(count), 0);
+    outage::for_each_number(int(flipped.size()), threads, [&](int index) {
+        const int number = index % count;
+        const auto values = members.redrawn(number, groups[std::size_t(index / count)].places);
+        const auto lived = world.lived(values);
+        const auto course =
+            world.run(lived, packs, world.sun(values, panels), to_the_first_failure);
+        flipped[std::size_t(index)] = course.survives != ends[std::size_t(number)].survives ? 1 : 0;
+    });
     std::vector<Influence> found;
-    add_loads(found, ready);
-    add_idle(found, ready);
-    add_sky(found, ready);
-    std::erase_if(found, [](const Influence& one) { return one.spread() < 1.0 * minute; });
+    for (std::size_t group = 0; group < groups.size(); ++group) {
+        int flips = 0;
+        for (int number = 0; number < count; ++number)
+            flips += flipped[group * std::size_t(count) + std::size_t(number)];
+        if (flips == 0) continue;
+        found.push_back(groups[group].influence);
+        found.back().flips = Probability(flips / double(count));
+    }
     std::ranges::stable_sort(
-        found, [](const Influence& a, const Influence& b) { return a.spread() > b.spread(); });
+        found, [](const Influence& a, const Influence& b) { return a.flips > b.flips; });
     return found;
 }
 

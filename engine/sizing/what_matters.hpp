@@ -1,28 +1,33 @@
-// How much each uncertain input moves the end of the outage.
+// What decides whether it lasts: how often the verdict changes when one thing that is not known
+// turns out otherwise. chance/method.md
 #pragma once
 
 #include <string>
 #include <vector>
 
-#include "outage/ready.hpp"
+#include "sizing/member_runs.hpp"
 #include "units/quantities.hpp"
 
 namespace sizing {
 
-// One input at either end of its range, all others likely, the sky typical.
-//   spread      how much longer it lasts at the better end than at the worse one
+//   input   "refrigerator"
+//   what    what it may be, four times in five: "18 W to 60 W while it runs"
+//   load    of the scenario; only where is_load
+//   flips   share of members whose verdict changes when this alone is drawn anew
 struct Influence {
-    std::string input;     // "refrigerator"
-    std::string what;      // what is moved, and how far: "18 W to 60 W while it runs"
-    std::size_t load = 0;  // of the scenario; only where is_load
+    std::string input;
+    std::string what;
+    std::size_t load = 0;
     bool is_load = false;
-    units::Duration at_worst{};
-    units::Duration at_best{};
-    [[nodiscard]] units::Duration spread() const { return at_best - at_worst; }
+    units::Probability flips{};
 };
 
-// The one that moves it most comes first. Inputs without a range are left out, and those that make
-// less than a minute's difference: all of them where it lasts through either way.
-[[nodiscard]] std::vector<Influence> influences(const outage::Ready& ready);
+// Of the build with so many packs and panels; what decides most comes first. Where there are many
+// loads, those that matter most by their energy and how little is known of it; what never changes
+// a verdict is left out.
+//   ends   of the members with this build
+[[nodiscard]] std::vector<Influence> influences(const chance::Members& members,
+                                                const std::vector<chance::MemberEnd>& ends,
+                                                int packs, int panels, unsigned threads = 0);
 
 }  // namespace sizing

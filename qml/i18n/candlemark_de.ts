@@ -62,8 +62,8 @@
         <translation>Berechnung der Akkus und Module anhalten</translation>
     </message>
     <message>
-        <source>A first picture, of few weathers.</source>
-        <translation>Ein erstes Bild aus wenigen Wetterverläufen.</translation>
+        <source>A first picture, of few members.</source>
+        <translation>Ein erstes Bild, aus wenigen Fällen.</translation>
     </message>
 </context>
 <context>
@@ -1922,6 +1922,10 @@
         <translation>%1 am Tag</translation>
     </message>
     <message>
+        <source>The chance lies between %1 and %2 in 100, as %3 members tell it.</source>
+        <translation>Die Chance liegt zwischen %1 und %2 von 100, nach %3 durchgerechneten Fällen.</translation>
+    </message>
+    <message>
         <source>%1 %2 %3</source>
         <comment>weekday, day, month</comment>
         <translation>%1, %2. %3</translation>
@@ -2171,8 +2175,8 @@
         <translation>− %1 gehen in Wechselrichter, Leitungen und Akkus verloren.</translation>
     </message>
     <message>
-        <source>= %1 is stored at its end: likely; %2 to %3 when all turns out badly or well.</source>
-        <translation>= %1 sind an ihrem Ende gespeichert: erwartet; %2 bis %3, wenn alles ungünstig oder günstig ausgeht.</translation>
+        <source>= %1 is stored at its end: likely; %2 to %3 four times in five.</source>
+        <translation>= %1 sind an ihrem Ende gespeichert: erwartet; %2 bis %3 in vier von fünf Fällen.</translation>
     </message>
     <message>
         <source>The loads go without %1.</source>
@@ -2235,12 +2239,8 @@
         <translation>Gewicht</translation>
     </message>
     <message>
-        <source>%1 % (no sun counted on)</source>
-        <translation>%1 % (ohne auf Sonne zu zählen)</translation>
-    </message>
-    <message>
-        <source>%1 % (%2 to %3, of %4 weathers)</source>
-        <translation>%1 % (%2 bis %3, aus %4 Wetterverläufen)</translation>
+        <source>%1 % (%2 to %3)</source>
+        <translation>%1 % (%2 bis %3)</translation>
     </message>
     <message>
         <source>Packs: %1, panels: %2</source>
@@ -2974,12 +2974,12 @@
 <context>
     <name>touch::ChanceGrid</name>
     <message>
-        <source>Packs: %1, panels: %2. It lasts the whole outage in %3 of 100 weathers.</source>
-        <translation>Akkus: %1, Module: %2. In %3 von 100 Wetterverläufen reicht es für den ganzen Ausfall.</translation>
+        <source>Packs: %1, panels: %2. It lasts to the end %3 times in 100.</source>
+        <translation>Akkus: %1, Module: %2. Bis zum Ende reicht es %3-mal von 100.</translation>
     </message>
     <message>
-        <source>Half of the outages last %1.</source>
-        <translation>In der Hälfte der Fälle reicht es %1.</translation>
+        <source>Half of the time it lasts %1 or longer.</source>
+        <translation>In der Hälfte der Fälle reicht es %1 oder länger.</translation>
     </message>
 </context>
 <context>

@@ -27,11 +27,9 @@ QString figure_of(const BuildsView& view, double figure) {
 
 QString chance_of(const BuildPoint& point) {
     const auto whole = [](double percent) { return QString::number(percent, 'f', 0); };
-    if (point.weathers <= 1)
-        return QObject::tr("%1 % (no sun counted on)").arg(whole(std::floor(point.chance)));
-    return QObject::tr("%1 % (%2 to %3, of %4 weathers)")
-        .arg(whole(std::floor(point.chance)), whole(std::floor(point.low)),
-             whole(std::ceil(point.high)), QString::number(point.weathers));
+    return QObject::tr("%1 % (%2 to %3)")
+        .arg(whole(std::floor(point.chance + 1e-9)), whole(std::floor(point.low + 1e-9)),
+             whole(std::ceil(point.high - 1e-9)));
 }
 
 QString told_build(const BuildPoint& point) {

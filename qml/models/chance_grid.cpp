@@ -18,9 +18,7 @@ int step_of(double percent) {
 }
 
 QString hours_in(const report::Column* column, std::size_t row) {
-    if (!column) return {};
-    const double lasts = number_in(column, row, -1.0);
-    return lasts > 0.0 ? shown_amount(lasts, column->unit) : QString();
+    return column ? told_amount(words_in(*column, row).toStdString()) : QString();
 }
 
 }  // namespace
@@ -65,9 +63,8 @@ QString ChanceGrid::about(int row, int column) const {
     const qsizetype at = row * across + column;
     if (row < 0 || column < 0 || column >= across || at >= cells_.size()) return {};
     const QString chance = cells_[at].toMap().value(QStringLiteral("text")).toString();
-    const QString words =
-        tr("Packs: %1, panels: %2. It lasts the whole outage in %3 of 100 weathers.")
-            .arg(packs_[row], panels_[column], chance);
+    const QString words = tr("Packs: %1, panels: %2. It lasts to the end %3 times in 100.")
+                              .arg(packs_[row], panels_[column], chance);
     const QString half_lasts = half(row, column);
     return half_lasts.isEmpty() ? words : words + QLatin1Char(' ') + half_lasts;
 }
@@ -75,7 +72,8 @@ QString ChanceGrid::about(int row, int column) const {
 QString ChanceGrid::half(int row, int column) const {
     const qsizetype at = row * panels_.size() + column;
     if (row < 0 || column < 0 || column >= panels_.size() || at >= lasts_.size()) return {};
-    return lasts_[at].isEmpty() ? QString() : tr("Half of the outages last %1.").arg(lasts_[at]);
+    return lasts_[at].isEmpty() ? QString()
+                                : tr("Half of the time it lasts %1 or longer.").arg(lasts_[at]);
 }
 
 }  // namespace touch

@@ -84,6 +84,7 @@ struct LoadUseText {
 
 struct DaysView {
     bool answered = false;  // false: `findings` says why the file cannot be used
+    QString chances;  // how well the chance is known; empty until all members were run
     QString sentence;
     QString range;
     Candle candle;

@@ -115,8 +115,8 @@ QStringList working_of_hour(const DaysChart::Hour& of) {
             .arg(energy(of.sun_taken), energy(of.sun_offered)),
         QObject::tr("− %1 goes to the loads.").arg(energy(of.served)),
         QObject::tr("− %1 is lost in inverter, wiring and packs.").arg(energy(of.lost)),
-        QObject::tr("= %1 is stored at its end: likely; %2 to %3 when all turns out badly or well.")
-            .arg(energy(of.stored), energy(of.earliest), energy(of.latest))};
+        QObject::tr("= %1 is stored at its end: likely; %2 to %3 four times in five.")
+            .arg(energy(of.stored), energy(of.nine_in_ten), energy(of.one_in_ten))};
     if (of.charger_taken > 0.05)
         lines.insert(2,
                      QObject::tr("+ %1 comes from other chargers.").arg(energy(of.charger_taken)));
@@ -142,8 +142,8 @@ void show_moments(const DaysChart& chart, DaysView& view) {
     const auto range = [](double low, double high) {
         return QObject::tr("%1 to %2").arg(energy(low), energy(high));
     };
-    double low = chart.earliest.empty() ? 0.0 : chart.earliest.front();
-    double high = chart.latest.empty() ? 0.0 : chart.latest.front();
+    double low = chart.nine_in_ten.empty() ? 0.0 : chart.nine_in_ten.front();
+    double high = chart.one_in_ten.empty() ? 0.0 : chart.one_in_ten.front();
     for (const DaysChart::Hour& of : chart.hours) {
         const bool dark = of.wanted - of.served > 1e-6 * of.wanted;
         Moment moment = row(of.from);
@@ -154,8 +154,8 @@ void show_moments(const DaysChart& chart, DaysView& view) {
         moment.sun = QObject::tr("sun %1").arg(power(of.mean(of.sun_offered)));
         moment.working = working_of_hour(of);
         view.moments.append(moment);
-        low = of.earliest;
-        high = of.latest;
+        low = of.nine_in_ten;
+        high = of.one_in_ten;
     }
     if (chart.hours.empty()) return;
     Moment end = row(chart.lasts);
@@ -183,10 +183,12 @@ QList<Candle::Hours> sunny_hours(const DaysChart& chart) {
 void show_candle(const report::Answer& answer, const DaysChart& chart, DaysView& view) {
     Candle& candle = view.candle;
     candle.outage = chart.lasts;
-    candle.likely = std::min(number_at(answer, "lasts", 0.0), chart.lasts);
-    candle.earliest = std::min(number_at(answer, "earliest.lasts", candle.likely), candle.likely);
-    candle.latest =
-        std::clamp(number_at(answer, "latest.lasts", candle.likely), candle.likely, chart.lasts);
+    const double lasts = number_at(answer, "lasts", 0.0);
+    candle.likely = std::min(number_at(answer, "over_chances.half", lasts), chart.lasts);
+    candle.earliest =
+        std::min(number_at(answer, "over_chances.nine_in_ten", candle.likely), candle.likely);
+    candle.latest = std::clamp(number_at(answer, "over_chances.one_in_ten", candle.likely),
+                               candle.likely, chart.lasts);
     candle.sunny = sunny_hours(chart);
     const int days = static_cast<int>(std::floor(chart.lasts / 24.0));
     for (int day = 1; day <= days; ++day) {
@@ -201,12 +203,12 @@ void show_candle(const report::Answer& answer, const DaysChart& chart, DaysView&
 
 void show_curves(const DaysChart& chart, DaysView& view) {
     view.hours = chart.lasts;
-    view.stored_low = curve(chart.at, chart.earliest);
+    view.stored_low = curve(chart.at, chart.nine_in_ten);
     view.stored = curve(chart.at, chart.likely);
-    view.stored_high = curve(chart.at, chart.latest);
+    view.stored_high = curve(chart.at, chart.one_in_ten);
     view.loads = hourly(chart, &DaysChart::Hour::wanted);
     view.sun = hourly(chart, &DaysChart::Hour::sun_offered);
-    const Scale energies = scale_above(std::max(chart.top, largest(chart.latest)));
+    const Scale energies = scale_above(std::max(chart.top, largest(chart.one_in_ten)));
     const Scale powers = scale_above(std::max(highest(view.loads), highest(view.sun)));
     view.energy_top = energies.top;
     view.power_top = powers.top;

@@ -15,9 +15,9 @@ PlanRunner::Planner& common_planner() {
     return planner;
 }
 
-PlanRunner::Weatherer& common_weatherer() {
-    static PlanRunner::Weatherer weatherer = chances_text;
-    return weatherer;
+PlanRunner::Weigher& common_weigher() {
+    static PlanRunner::Weigher weigher = weighed_text;
+    return weigher;
 }
 
 }  // namespace
@@ -25,7 +25,7 @@ PlanRunner::Weatherer& common_weatherer() {
 PlanRunner::PlanRunner(QObject* parent)
     : QObject(parent),
       planner_(common_planner()),
-      weatherer_(common_weatherer()),
+      weigher_(common_weigher()),
       view_(std::make_shared<const DaysView>()),
       plans_([this](std::shared_ptr<const DaysView> view) { show(std::move(view)); },
              [this] { emit runningChanged(); },
@@ -33,11 +33,13 @@ PlanRunner::PlanRunner(QObject* parent)
                  show_nothing(what);
                  tell_fault(what);
              }),
-      weathers_(
-          [this](const std::shared_ptr<const QString>& chances) {
-              chances_text_ = *chances;
-              const bool of_this_text = !plans_.running() && !weathers_.has_newer();
-              if (document_ && view_->answered && of_this_text) document_->note_good(text_);
+      weighed_(
+          [this](std::shared_ptr<const DaysView> view) {
+              const bool of_this_text = !plans_.running() && !weighed_.has_newer();
+              if (!of_this_text) return;
+              chances_text_ = view->chances;
+              put(std::move(view));
+              if (document_ && view_->answered) document_->note_good(text_);
           },
           [this] { emit chancesChanged(); },
           [this](const QString& what) {
@@ -59,12 +61,10 @@ void PlanRunner::show_nothing(const QString& fault) {
     put(std::make_shared<const DaysView>(std::move(view)));
 }
 
-void PlanRunner::set_planner(Planner planner, Weatherer weatherer) {
+void PlanRunner::set_planner(Planner planner, Weigher weigher) {
     const bool own = static_cast<bool>(planner);
+    common_weigher() = weigher ? std::move(weigher) : own ? Weigher() : Weigher(weighed_text);
     common_planner() = own ? std::move(planner) : Planner(plan_text);
-    common_weatherer() = weatherer ? std::move(weatherer)
-                         : own ? Weatherer([](const QString&, const QString&) { return QString(); })
-                               : Weatherer(chances_text);
 }
 
 void PlanRunner::request(const QString& text, const QString& file) {
@@ -88,8 +88,12 @@ void PlanRunner::set_document(ScenarioDocument* document) {
 void PlanRunner::show(std::shared_ptr<const DaysView> view) {
     put(std::move(view));
     if (plans_.has_newer()) return;
-    weathers_.request(
-        [weatherer = weatherer_, text = text_, file = file_] { return weatherer(text, file); });
+    if (!weigher_) {
+        if (document_ && view_->answered) document_->note_good(text_);
+        return;
+    }
+    weighed_.request(
+        [weigher = weigher_, text = text_, file = file_] { return weigher(text, file); });
 }
 
 void PlanRunner::put(std::shared_ptr<const DaysView> view) {

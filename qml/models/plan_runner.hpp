@@ -1,5 +1,5 @@
 // The outage plan of the scenario on the screen, made off the screen's thread; the newest wins.
-// Once a plan stands, the same outage is run under many weathers.
+// Once a plan of a few members of the chance stands, it is made again of all of them.
 #pragma once
 
 #include <functional>
@@ -30,25 +30,25 @@ class PlanRunner : public QObject {
     Q_PROPERTY(QString closing READ closing NOTIFY planned)
     Q_PROPERTY(bool answered READ answered NOTIFY planned)
     Q_PROPERTY(bool running READ running NOTIFY runningChanged)
-    // The many weathers are still being run.
+    // All the members are still being run.
     Q_PROPERTY(bool weighing READ weighing NOTIFY chancesChanged)
     Q_PROPERTY(QString sentence READ sentence NOTIFY planned)
     Q_PROPERTY(QString range READ range NOTIFY planned)
     Q_PROPERTY(touch::Candle candle READ candle NOTIFY planned)
-    // How many of many weathers it lasts through, in words; empty until that is known.
+    // How well the chance is known, in words; empty until all members were run.
     Q_PROPERTY(QString chances READ chances NOTIFY chancesChanged)
 
   public:
     // Text of a scenario file to what is shown of it. Called off the screen's thread. Files that
     // the scenario names lie beside `file`.
     using Planner = std::function<DaysView(const QString& text, const QString& file)>;
-    // The same to how many of many weathers it lasts through.
-    using Weatherer = std::function<QString(const QString& text, const QString& file)>;
+    // The same of every member, with DaysView::chances.
+    using Weigher = std::function<DaysView(const QString& text, const QString& file)>;
 
     explicit PlanRunner(QObject* parent = nullptr);
 
     // Those of runners made from now on: a test's own, or the engine's again when empty.
-    static void set_planner(Planner planner, Weatherer weatherer = {});
+    static void set_planner(Planner planner, Weigher weigher = {});
 
     void request(const QString& text, const QString& file = {});
 
@@ -63,7 +63,7 @@ class PlanRunner : public QObject {
     [[nodiscard]] QString closing() const { return view_->closing; }
     [[nodiscard]] bool answered() const { return view_->answered; }
     [[nodiscard]] bool running() const { return plans_.running(); }
-    [[nodiscard]] bool weighing() const { return weathers_.running(); }
+    [[nodiscard]] bool weighing() const { return weighed_.running(); }
     [[nodiscard]] QString sentence() const { return view_->sentence; }
     [[nodiscard]] QString range() const { return view_->range; }
     [[nodiscard]] Candle candle() const { return view_->candle; }
@@ -83,7 +83,7 @@ class PlanRunner : public QObject {
     void tell_fault(const QString& what);
 
     Planner planner_;
-    Weatherer weatherer_;
+    Weigher weigher_;
     ScenarioDocument* document_ = nullptr;
     DaysModel days_;
     FindingsModel findings_;
@@ -96,7 +96,7 @@ class PlanRunner : public QObject {
     QString file_;
     QString chances_text_;
     LatestRun<DaysView> plans_;
-    LatestRun<QString> weathers_;
+    LatestRun<DaysView> weighed_;
 };
 
 }  // namespace touch

@@ -1,6 +1,8 @@
 #include "models/plan_text.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <memory>
 
 #include "models/as_wished.hpp"
 #include "models/days_view_of.hpp"
@@ -8,18 +10,20 @@
 
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "outage/weathers.hpp"
 #include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
+#include "sizing/members_of.hpp"
 #include "units/text.hpp"
 
 namespace touch {
 
 namespace {
 
-constexpr int weathers = 200;      // as the command line runs when nothing is asked for
 constexpr std::uint64_t seed = 1;  // so that the same scenario gives the same chance
+
+// What the screen shows first; then as many members as every question takes.
+constexpr int first_members = 64;
 
 std::string folder_of(const QString& file) {
     return scenario::folder_of(file.toStdString());
@@ -40,25 +44,42 @@ QList<LoadUseText> uses_of(const outage::Plan& plan) {
 
 }  // namespace
 
-DaysView plan_text(const QString& text, const QString& file) {
+namespace {
+
+// The plan, and how surely; of the first few members what more packs would do is left out.
+DaysView view_of(const QString& text, const QString& file, bool first) {
     const auto read = read_shown(text, file);
     if (!read) return refusal(read.error());
-    const auto plan = outage::plan_outage(read->scenario, folder_of(file));
-    if (!plan) return refusal(plan.error());
-    DaysView view = days_view_of(report::outage_answer(read->scenario, *plan, plan->more_packs));
+    const std::string folder = folder_of(file);
+    auto made = outage::make_ready(read->scenario, folder);
+    if (!made) return refusal(made.error());
+    const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
+    const auto plan = outage::plan_outage(*ready);
+    const auto members = sizing::members_of(read->scenario, folder, ready, seed,
+                                            first ? std::optional(first_members) : std::nullopt);
+    const auto chance = first ? report::first_chance_of_outage(read->scenario, members)
+                              : report::chance_of_outage(read->scenario, members);
+    DaysView view =
+        days_view_of(report::outage_answer(read->scenario, plan, plan.more_packs, chance));
     view.findings += error_texts(read->warnings, scenario::Severity::note);
-    view.uses = uses_of(*plan);
+    view.uses = uses_of(plan);
+    if (!first)
+        view.chances =
+            QObject::tr("The chance lies between %1 and %2 in 100, as %3 members tell it.")
+                .arg(std::floor(100.0 * chance.figures.low.value()))
+                .arg(std::ceil(100.0 * chance.figures.high.value()))
+                .arg(chance.figures.members);
     return view;
 }
 
-QString chances_text(const QString& text, const QString& file) {
-    const auto read = read_shown(text, file);
-    if (!read) return {};
-    const auto ready = outage::make_ready(read->scenario, folder_of(file));
-    if (!ready || !ready->sky) return {};
-    const report::Chances chances =
-        report::chances_in_weathers(read->scenario, *ready, weathers, seed);
-    return told(report::chance_sentence(chances));
+}  // namespace
+
+DaysView plan_text(const QString& text, const QString& file) {
+    return view_of(text, file, true);
+}
+
+DaysView weighed_text(const QString& text, const QString& file) {
+    return view_of(text, file, false);
 }
 
 }  // namespace touch

@@ -7,10 +7,11 @@
 
 namespace touch {
 
+// The first answer: of a few members of the chance.
 [[nodiscard]] DaysView plan_text(const QString& text, const QString& file = {});
 
-// How many of many weathers the outage is lasted through, as a sentence; empty where weather is of
-// no account or the file cannot be planned.
-[[nodiscard]] QString chances_text(const QString& text, const QString& file = {});
+// The same of as many members as the command line runs, with how well the chance is known and what
+// more packs would do.
+[[nodiscard]] DaysView weighed_text(const QString& text, const QString& file = {});
 
 }  // namespace touch

@@ -18,7 +18,6 @@ SplitPage {
         id: answer
         document: page.document
         question: "sun"
-        options: ["--weathers", "500"]
     }
     SunControls {
         id: sun

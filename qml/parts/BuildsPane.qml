@@ -20,7 +20,7 @@ ColumnLayout {
         id: answer
         document: pane.document
         question: pane.asked ? "packs" : ""
-        firstOptions: ["--weathers", "64"]
+        firstOptions: ["--members", "64"]
     }
     ChanceGrid {
         id: chances
@@ -73,7 +73,7 @@ ColumnLayout {
     PlainText {
         Layout.fillWidth: true
         visible: pane.asked && answer.coarse
-        text: qsTr("A first picture, of few weathers.")
+        text: qsTr("A first picture, of few members.")
         color: Tokens.quietText
         font.pixelSize: Tokens.typeSmall
         wrapMode: Text.Wrap

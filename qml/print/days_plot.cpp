@@ -43,9 +43,9 @@ void add_band(Block& block, const Frame& frame) {
     QPolygonF outline;
     const auto& chart = frame.chart;
     for (std::size_t point = 0; point < chart.at.size(); ++point)
-        outline << QPointF(frame.x(chart.at[point]), frame.y(chart.latest[point]));
+        outline << QPointF(frame.x(chart.at[point]), frame.y(chart.one_in_ten[point]));
     for (std::size_t point = chart.at.size(); point-- > 0;)
-        outline << QPointF(frame.x(chart.at[point]), frame.y(chart.earliest[point]));
+        outline << QPointF(frame.x(chart.at[point]), frame.y(chart.nine_in_ten[point]));
     block.sheet.shapes.append({outline, band_grey});
     for (std::size_t point = 1; point < chart.at.size(); ++point)
         block.sheet.strokes.append({{frame.x(chart.at[point - 1]), frame.y(chart.likely[point - 1]),

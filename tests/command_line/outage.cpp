@@ -38,7 +38,7 @@ std::string with(std::string text, std::string_view old_words, std::string_view 
 TEST(candlemark_outage, answers_a_plain_case_with_status_0_and_no_errors) {
     const auto ended = candlemark({"outage", file_with(lamp, "lamp.toml")});
     EXPECT_EQ(ended.status, 0) << ended.errors;
-    EXPECT_THAT(ended.output, HasSubstr("Lasts the whole outage"));
+    EXPECT_THAT(ended.output, HasSubstr("Lasts to the end"));
     EXPECT_EQ(ended.errors, "");
 }
 

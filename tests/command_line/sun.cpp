@@ -77,7 +77,7 @@ TEST(candlemark_sun, runs_an_outage_on_the_hours_of_a_file_that_lies_beside_it) 
     EXPECT_EQ(sun.status, 0) << sun.errors;
     EXPECT_THAT(sun.output, HasSubstr("61 start dates in the weather file"));
     const auto outage = candlemark({"outage", path, "--as", "json"});
-    EXPECT_THAT(outage.output, HasSubstr("\"outages\": 61"));
+    EXPECT_THAT(outage.output, HasSubstr("The weather file is one year"));
 }
 
 TEST(candlemark_sun, a_broken_weather_file_is_told_by_row_and_column_for_every_fault) {

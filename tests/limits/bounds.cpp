@@ -80,23 +80,23 @@ command_line::Outcome packs_of(std::vector<std::string> more) {
     return command_line::run(arguments, around);
 }
 
-TEST(Bounds, packs_over_the_longest_outage_are_tried_under_fewer_weathers) {
+TEST(Bounds, packs_over_the_longest_outage_are_tried_for_fewer_members) {
     const auto outcome = packs_of({"--set", "outage.lasts=60 d"});
     EXPECT_NE(outcome.status, command_line::Status::unusable) << outcome.errors;
-    EXPECT_THAT(outcome.output, testing::HasSubstr("of 32 weathers"));
+    EXPECT_THAT(outcome.output, testing::ContainsRegex("members run +64"));
 }
 
 // Both keys within their limits, together more than can be worked through.
-TEST(Bounds, packs_that_take_too_long_are_refused_unless_weathers_are_asked_for) {
+TEST(Bounds, packs_that_take_too_long_are_refused_unless_members_are_asked_for) {
     const std::vector<std::string> much = {
         "--set", "outage.lasts=60 d", "--set",
         "load.refrigerator.runs={on = \"1 min\", every = \"5 min\"}"};
     const auto refused = packs_of(much);
     EXPECT_EQ(refused.status, command_line::Status::unusable);
     EXPECT_THAT(refused.errors, testing::AllOf(testing::HasSubstr("outage.lasts: found"),
-                                               testing::HasSubstr("--weathers 32")));
+                                               testing::HasSubstr("--members 64")));
     auto asked = much;
-    asked.insert(asked.end(), {"--weathers", "1", "--most-packs", "2", "--most-panels", "1"});
+    asked.insert(asked.end(), {"--members", "1", "--most-packs", "2", "--most-panels", "1"});
     EXPECT_NE(packs_of(asked).status, command_line::Status::unusable);
 }
 

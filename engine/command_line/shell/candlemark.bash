@@ -17,7 +17,7 @@ _candlemark() {
         mapfile -t COMPREPLY < <(compgen -d -S / -- "$word")
         return
         ;;
-    --set | --seed | --weathers | --reads | --under | --rested | --accuracy | --now | --on | --pack | --at-most | --panels)
+    --set | --seed | --members | --weathers | --reads | --under | --rested | --accuracy | --now | --on | --pack | --at-most | --panels)
         return
         ;;
     esac

@@ -146,7 +146,7 @@ TEST(Refusals, more_packs_than_any_unit_has_are_refused_at_the_count) {
 
 TEST(Refusals, one_pack_lasts_and_two_last) {
     EXPECT_THAT(asked({"packs", "--most-packs", "2"}, with_a_lamp()).output,
-                HasSubstr("One pack lasts to the end"));
+                HasSubstr("Build one pack: lasts to the end"));
 }
 
 }  // namespace

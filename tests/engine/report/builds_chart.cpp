@@ -16,10 +16,12 @@ units::Mass kilogrammes(double number) {
     return number * units::kilogram;
 }
 
-// So many of 1,000 weathers are lasted through.
+// So many of 1,000 members last to the end.
 Build build(int packs, int panels, int lasted, std::optional<double> weight,
             std::optional<double> price) {
-    Build made{.packs = packs, .panels = panels, .chance = sizing::counted(lasted, 1000)};
+    Build made{.packs = packs,
+               .panels = panels,
+               .figures = {.of = units::Probability(lasted / 1000.0), .members = 1000}};
     if (weight) made.bill.weight = kilogrammes(*weight);
     if (price) made.bill.price = units::Price(*price);
     return made;
@@ -28,23 +30,10 @@ Build build(int packs, int panels, int lasted, std::optional<double> weight,
 // Two packs by two numbers of panels; the file has one pack and no panel.
 report::PacksFound found_with(std::vector<Build> frontier) {
     report::PacksFound found;
-    found.sweep.most_packs = 2;
-    found.sweep.most_panels = 1;
-    for (int packs = 1; packs <= 2; ++packs)
-        for (int panels = 0; panels <= 1; ++panels)
-            found.sweep.cells.push_back({.packs = packs,
-                                         .panels = panels,
-                                         .chance = sizing::counted(100 * packs, 1000),
-                                         .lasts = {}});
+    found.of_the_file = build(1, 0, 100, {}, {});
     found.builds.goal = units::Probability(0.9);
     found.builds.frontier = std::move(frontier);
     return found;
-}
-
-scenario::Scenario without_figures() {
-    scenario::Scenario scenario;
-    scenario.packs.resize(1);
-    return scenario;
 }
 
 const BuildsView* view_named(const BuildsChart& chart, const std::string& name) {
@@ -61,8 +50,8 @@ std::vector<int> packs_in(const BuildsChart& chart, const BuildsView& view) {
 
 TEST(builds_chart, a_view_holds_what_no_other_beats_in_its_own_figure) {
     const auto chart = report::builds_chart(
-        without_figures(), found_with({build(4, 1, 500, 50.0, 100.0), build(3, 5, 600, 60.0, 110.0),
-                                       build(5, 1, 700, 55.0, 120.0)}));
+        found_with({build(4, 1, 500, 50.0, 100.0), build(3, 5, 600, 60.0, 110.0),
+                    build(5, 1, 700, 55.0, 120.0)}));
     ASSERT_TRUE(chart);
     ASSERT_EQ(chart->views.size(), 2U);
     // By weight the second is beaten by the third: lighter and surer; by price it is not.
@@ -81,25 +70,22 @@ TEST(builds_chart, a_view_holds_what_no_other_beats_in_its_own_figure) {
 }
 
 TEST(builds_chart, what_is_not_known_has_no_view) {
-    const auto by_weight = report::builds_chart(
-        without_figures(), found_with({build(4, 1, 500, 50.0, {}), build(5, 1, 700, {}, {})}));
+    const auto by_weight =
+        report::builds_chart(found_with({build(4, 1, 500, 50.0, {}), build(5, 1, 700, {}, {})}));
     ASSERT_TRUE(by_weight);
     ASSERT_EQ(by_weight->views.size(), 1U);
     EXPECT_THAT(packs_in(*by_weight, by_weight->views.front()), ElementsAre(4));
-    const auto by_none =
-        report::builds_chart(without_figures(), found_with({build(4, 1, 500, {}, {})}));
+    const auto by_none = report::builds_chart(found_with({build(4, 1, 500, {}, {})}));
     ASSERT_TRUE(by_none);
     EXPECT_TRUE(by_none->views.empty());
-    EXPECT_FALSE(report::builds_chart(without_figures(), found_with({})));
+    EXPECT_FALSE(report::builds_chart(found_with({})));
 }
 
 TEST(builds_chart, the_answer_and_the_file_are_marked_even_where_they_are_beaten) {
     auto found = found_with({build(4, 1, 950, 50.0, 100.0)});
     found.builds.with_these_panels = build(6, 0, 940, 70.0, 130.0);
-    found.at_the_goal = sizing::counted(1900, 2000);
-    auto scenario = without_figures();
-    scenario.packs.front().weight = kilogrammes(12.0);
-    const auto chart = report::builds_chart(scenario, found);
+    found.of_the_file->bill.weight = kilogrammes(12.0);
+    const auto chart = report::builds_chart(found);
     ASSERT_TRUE(chart);
     const auto* view = view_named(*chart, "weight");
     ASSERT_NE(view, nullptr);
@@ -108,14 +94,14 @@ TEST(builds_chart, the_answer_and_the_file_are_marked_even_where_they_are_beaten
     const auto& answer = chart->points[view->places[2].point];
     EXPECT_TRUE(answer.answers);
     EXPECT_FALSE(view->places[2].unbeaten);
-    EXPECT_EQ(answer.weathers, 2000);                           // as the first sentence counts it
+    EXPECT_EQ(answer.members, 1000);
     EXPECT_EQ(view_named(*chart, "price")->places.size(), 2U);  // the file's price is not known
 }
 
 TEST(builds_chart, the_table_holds_the_points_as_numbers) {
     auto found = found_with({build(4, 1, 500, 50.0, {}), build(5, 2, 700, 55.5, {})});
-    found.packs = 0;  // nothing of the file in it
-    const auto chart = report::builds_chart(without_figures(), found);
+    found.of_the_file.reset();
+    const auto chart = report::builds_chart(found);
     ASSERT_TRUE(chart);
     const auto table = report::builds_table(*chart, chart->views.front());
     const auto numbers = [&](std::size_t column) {

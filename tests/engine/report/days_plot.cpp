@@ -12,7 +12,8 @@ using testing::HasSubstr;
 using testing::Not;
 
 DaysChart chart(bool uncertain) {
-    return days_chart(made::scenario(), made::plan(uncertain));
+    return days_chart(made::scenario(), made::plan(uncertain),
+                      uncertain ? std::optional(made::fan()) : std::nullopt);
 }
 
 std::string joined(const std::vector<std::string>& lines) {
@@ -47,7 +48,7 @@ TEST(days_plot, what_happens_is_marked_below_its_hour) {
 TEST(days_plot, the_store_fills_as_many_rows_as_its_share_of_the_full_store) {
     DaysChart flat{.starts = {}, .lasts = 24.0, .top = 1000.0, .usable = 900.0};
     flat.at = {0.0, 24.0};
-    flat.likely = flat.earliest = flat.latest = {500.0, 500.0};
+    flat.likely = flat.nine_in_ten = flat.one_in_ten = {500.0, 500.0};
     const auto lines = days_plot(flat, 40, 8, {.ascii = true});
     EXPECT_THAT(lines[3], Not(HasSubstr("#")));
     EXPECT_THAT(lines[4], HasSubstr("#####"));
@@ -63,8 +64,8 @@ TEST(days_plot, plain_ascii_stays_plain) {
 }
 
 TEST(days_plot, the_key_explains_the_band_only_when_there_is_one) {
-    EXPECT_THAT(plot_key(chart(true), {}), HasSubstr("at best"));
-    EXPECT_THAT(plot_key(chart(false), {}), Not(HasSubstr("at best")));
+    EXPECT_THAT(plot_key(chart(true), {}), HasSubstr("1 in 10"));
+    EXPECT_THAT(plot_key(chart(false), {}), Not(HasSubstr("1 in 10")));
 }
 
 }  // namespace

@@ -44,8 +44,9 @@ TEST(json, the_envelope_has_exactly_the_promised_keys_in_order) {
 
 TEST(json, the_keys_of_the_outage_answer_are_there) {
     const auto answer = json::parse(in_json(made_answer())).at("answer");
-    for (const char* key : {"lasts", "ends_at", "survives", "limited_by", "energy", "likely",
-                            "chance_of_lasting", "next_packs", "sentences"}) {
+    for (const char* key :
+         {"lasts", "ends_at", "survives", "limited_by", "energy", "chance", "count_on",
+          "over_chances", "chance_of_lasting", "next_packs", "sentences"}) {
         EXPECT_TRUE(answer.contains(key)) << key;
     }
     for (const char* key :
@@ -65,23 +66,35 @@ TEST(json, every_quantity_has_a_number_and_a_unit) {
 
 TEST(json, a_key_without_a_value_is_null_and_says_why) {
     const auto answer = json::parse(in_json(made_answer())).at("answer");
-    EXPECT_TRUE(answer.at("likely").is_null());
-    EXPECT_TRUE(answer.at("why_null").at("likely").is_string());
+    EXPECT_TRUE(answer.at("chance").is_null());
+    EXPECT_TRUE(answer.at("why_null").at("chance").is_string());
     EXPECT_FALSE(answer.at("why_null").contains("lasts"));
 }
 
-TEST(json, percentiles_take_the_place_of_null_once_many_weathers_were_run) {
-    const Chances chances{.p10 = 20.0 * units::hour,
-                          .p50 = 30.0 * units::hour,
-                          .p90 = 50.0 * units::hour,
-                          .of_lasting = units::Probability(0.34),
-                          .outages = 200};
+TEST(json, figures_take_the_place_of_null_once_members_were_run) {
+    OutageChance chance{
+        .more = sizing::MorePacks{.more = 2, .tried = 2, .of = units::Probability(0.93)},
+        .packs = 4};
+    chance.figures = {.of = units::Probability(0.34),
+                      .low = units::Probability(0.31),
+                      .high = units::Probability(0.37),
+                      .members = 256,
+                      .effective = 256.0,
+                      .nine_in_ten = 20.0 * units::hour,
+                      .half = 30.0 * units::hour,
+                      .one_in_ten = 50.0 * units::hour,
+                      .goal = units::Probability(0.9),
+                      .count_on = 20.0 * units::hour};
     const auto answer =
-        json::parse(in_json(outage_answer(made::scenario(), made::plan(), {}, chances)))
+        json::parse(in_json(outage_answer(made::scenario(), made::plan(), {}, chance)))
             .at("answer");
-    EXPECT_EQ(answer.at("likely").at("p10").at("value"), 20.0);
-    EXPECT_EQ(answer.at("chance_of_lasting").at("unit"), "%");
-    EXPECT_NEAR(answer.at("chance_of_lasting").at("value").get<double>(), 34.0, 1e-9);
+    EXPECT_EQ(answer.at("over_chances").at("nine_in_ten").at("value"), 20.0);
+    EXPECT_EQ(answer.at("count_on").at("ends_at"), "2026-01-15T14:00:00");
+    EXPECT_EQ(answer.at("chance").at("members"), 256);
+    EXPECT_EQ(answer.at("chance").at("of").at("unit"), "%");
+    EXPECT_NEAR(answer.at("chance").at("of").at("value").get<double>(), 34.0, 1e-9);
+    EXPECT_EQ(answer.at("chance_of_lasting"), answer.at("chance").at("of"));
+    EXPECT_EQ(answer.at("more_packs").at("packs"), 6);
 }
 
 TEST(json, no_number_that_is_not_finite_is_ever_printed) {

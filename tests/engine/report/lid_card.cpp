@@ -28,11 +28,16 @@ Answer outage() {
 }
 
 sizing::Ration two_steps() {
-    const auto hours = [](double likely, double low) {
-        return sizing::RationStep{.lasts = likely * units::hour, .lasts_low = low * units::hour};
+    const auto step_of = [](double of, double half, double count_on) {
+        return sizing::RationStep{.figures = {.of = units::Probability(of),
+                                              .low = units::Probability(of - 0.02),
+                                              .high = units::Probability(of + 0.02),
+                                              .half = half * units::hour,
+                                              .goal = units::Probability(0.9),
+                                              .count_on = count_on * units::hour}};
     };
-    sizing::Ration ration{.all_on = hours(38.9, 28.2)};
-    auto step = hours(48.2, 30.0);
+    sizing::Ration ration{.all_on = step_of(0.123, 38.9, 28.7)};
+    auto step = step_of(0.309, 48.2, 30.0);
     step.off = {{.name = "router", .spared = 220.0 * units::watt_hour}};
     step.spared = 220.0 * units::watt_hour;
     ration.steps = {step};
@@ -80,14 +85,25 @@ CardPart part(const LidCard& card, const std::string& name) {
 
 TEST(lid_card, hours_are_rounded_down_so_that_nobody_counts_on_the_rest) {
     const auto card = lid_card(lithium(), answers(), "made");
-    EXPECT_EQ(card.answer, "Everything on: 38 h");
-    EXPECT_THAT(card.basis, Contains(HasSubstr("28 h if every doubtful figure")));
+    EXPECT_EQ(card.answer, "Everything on: 28 h");
+    EXPECT_EQ(card.basis.front(),
+              "Nine times in ten; half the time 38 h; to the end 12 times in 100.");
+}
+
+TEST(lid_card, what_meets_the_goal_lasts_to_the_end_with_its_chance) {
+    auto with = answers();
+    with.ration->all_on.figures.of = units::Probability(0.954);
+    with.ration->all_on.figures.low = units::Probability(0.94);
+    with.ration->all_on.figures.high = units::Probability(0.97);
+    const auto card = lid_card(lithium(), with, "made");
+    EXPECT_EQ(card.answer, "Everything on: to the end");
+    EXPECT_EQ(card.basis.front(), "95 times in 100.");
 }
 
 TEST(lid_card, each_step_tells_what_goes_off_what_it_saves_and_how_long_it_then_lasts) {
     const auto& ration = part(lid_card(lithium(), answers(), ""), "ration");
     EXPECT_THAT(ration.table.rows, testing::ElementsAre(testing::ElementsAre(
-                                       "1. router 220 Wh", "220 Wh", "48 h", "30 h")));
+                                       "1. router 220 Wh", "220 Wh", "30 h", "30 of 100")));
     EXPECT_EQ(ration.table.answers, 2U);
     EXPECT_THAT(ration.after, Contains("Life and health, never off: breathing machine 200 Wh."));
 }

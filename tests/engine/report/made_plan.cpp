@@ -163,6 +163,23 @@ outage::Plan plan(bool uncertain) {
     return uncertain ? plan_of(2400.0, 3000.0, 3600.0) : plan_of(3000.0, 3000.0, 3000.0);
 }
 
+sizing::Fan fan() {
+    const Energy capacity = 12000.0 * watt_hour;
+    sizing::Fan fan;
+    const std::array stored{2400.0, 2700.0, 3000.0, 3300.0, 3600.0};
+    for (std::size_t share = 0; share < stored.size(); ++share) {
+        const auto made = course(stored[share] * watt_hour, capacity);
+        fan.stored[share].push_back(made.ledger.stored_at_start);
+        for (const auto& interval : made.intervals)
+            fan.stored[share].push_back(interval.flows.stored_at_end);
+        if (share > 0) continue;
+        fan.at.push_back({});
+        for (const auto& interval : made.intervals)
+            fan.at.push_back(interval.to);
+    }
+    return fan;
+}
+
 outage::Plan lasting_plan() {
     return plan_of(10000.0, 10000.0, 10000.0);
 }

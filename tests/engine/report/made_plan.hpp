@@ -3,6 +3,7 @@
 
 #include "outage/plan.hpp"
 #include "scenario/scenario.hpp"
+#include "sizing/fan.hpp"
 
 namespace made {
 
@@ -15,6 +16,9 @@ namespace made {
 
 // Likely with 3 kWh; earliest and latest with a fifth less and more when `uncertain`.
 [[nodiscard]] outage::Plan plan(bool uncertain = true);
+
+// What the members have stored, a fifth less and more than 3 kWh to begin with.
+[[nodiscard]] sizing::Fan fan();
 
 // The same with so much stored that it lasts.
 [[nodiscard]] outage::Plan lasting_plan();

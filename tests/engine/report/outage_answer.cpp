@@ -18,7 +18,6 @@ TEST(outage_answer, figures_are_those_of_the_likely_course_in_hours_and_watt_hou
     const auto answer = outage_answer(made::scenario(), plan, {});
     EXPECT_DOUBLE_EQ(number(answer, "lasts"), plan.likely.lasts / hour);
     EXPECT_DOUBLE_EQ(number(answer, "energy.loads"), plan.likely.ledger.loads / units::watt_hour);
-    EXPECT_DOUBLE_EQ(number(answer, "earliest.lasts"), plan.earliest.lasts / hour);
     EXPECT_FALSE(std::get<bool>(value_at(answer.values, "survives")->held));
     EXPECT_EQ(std::get<std::string>(value_at(answer.values, "limited_by")->held), "charge");
 }
@@ -52,29 +51,18 @@ TEST(outage_answer, an_account_that_does_not_close_is_a_defect) {
     EXPECT_TRUE(outage_answer(made::scenario(), plan, {}).defect.has_value());
 }
 
-TEST(outage_answer, chances_become_a_sentence_that_never_rounds_up) {
-    const Chances chances{.p10 = 1.0 * hour,
-                          .p50 = 2.0 * hour,
-                          .p90 = 3.0 * hour,
-                          .of_lasting = units::Probability(0.899),
-                          .low = units::Probability(0.857),
-                          .high = units::Probability(0.931),
-                          .outages = 200};
-    EXPECT_EQ(outage_answer(made::scenario(), made::plan(), {}, chances).sentences.back(),
-              "Of 200 chance weathers it lasts through 89 % (85 to 94 in a hundred).");
-}
-
-TEST(outage_answer, none_and_all_are_said_as_such) {
-    Chances chances{.high = units::Probability(0.019), .outages = 200};
-    const auto last = [&] {
-        return outage_answer(made::scenario(), made::plan(), {}, chances).sentences.back();
-    };
-    EXPECT_EQ(last(), "It lasts through none of 200 chance weathers.");
-    chances = {.of_lasting = units::Probability(1.0),
-               .low = units::Probability(0.981),
-               .high = units::Probability(1.0),
-               .outages = 200};
-    EXPECT_EQ(last(), "It lasts through all of 200 chance weathers (98 to 100 in a hundred).");
+TEST(outage_answer, the_headline_is_the_chance_where_members_were_run) {
+    OutageChance chance{.packs = 1};
+    chance.figures.of = units::Probability(0.95);
+    chance.figures.low = units::Probability(0.94);
+    chance.figures.high = units::Probability(0.96);
+    chance.figures.goal = units::Probability(0.9);
+    chance.figures.members = 1024;
+    const auto answer = outage_answer(made::scenario(), made::plan(), {}, chance);
+    EXPECT_EQ(answer.sentences, chance_sentences(made::scenario().outage, chance));
+    EXPECT_DOUBLE_EQ(number(answer, "chance.of"), 95.0);
+    EXPECT_DOUBLE_EQ(number(answer, "chance_of_lasting"), 95.0);
+    EXPECT_TRUE(std::get<bool>(value_at(answer.values, "count_on.survives")->held));
 }
 
 TEST(outage_answer, the_working_names_each_load_and_the_idle_draw) {

@@ -71,7 +71,7 @@ TEST(days_chart, curves_have_one_value_for_each_moment) {
     const auto chart = days_chart(made::scenario(), made::plan());
     EXPECT_EQ(chart.at.size(), 96U + 1U);
     EXPECT_EQ(chart.hours.size(), 96U);
-    for (const auto* curve : {&chart.earliest, &chart.likely, &chart.latest}) {
+    for (const auto* curve : {&chart.nine_in_ten, &chart.likely, &chart.one_in_ten}) {
         EXPECT_EQ(curve->size(), chart.at.size());
     }
     EXPECT_DOUBLE_EQ(chart.at.back(), 96.0);

@@ -3,10 +3,9 @@
 #include <gtest/gtest.h>
 
 #include "scenario/read.hpp"
+#include "sizing/members_of.hpp"
 
 namespace {
-
-using namespace units;
 
 scenario::Scenario demo(const std::string& name) {
     const auto read = scenario::read_scenario_file(
@@ -17,27 +16,37 @@ scenario::Scenario demo(const std::string& name) {
 
 struct Found {
     scenario::Scenario scenario = demo("ice_storm");
-    sizing::Design design = *sizing::make_design(scenario, {}, 12, 6);
-    sizing::Sweep sweep = *sizing::sweep(design, {.sequences = 128, .timed = 0});
+    sizing::Grid grid;
+    sizing::GridAsked asked{.most_packs = 12, .most_panels = 5};
+    int panels = 0;
+
+    Found() {
+        const auto members = sizing::members_of(
+            scenario, {},
+            std::make_shared<const outage::Ready>(outage::make_ready(scenario).value()), 1, 64);
+        sizing::MemberRuns runs(members);
+        grid = *sizing::grid_of(runs, asked);
+        panels = members.world().panels();
+    }
 };
 
 TEST(builds, the_fewest_packs_meet_the_goal_and_one_fewer_does_not) {
     const Found found;
-    const auto builds = sizing::builds_of(found.scenario, found.design, found.sweep);
+    const auto builds = sizing::builds_of(found.scenario, found.panels, found.grid);
     ASSERT_TRUE(builds.with_these_panels && builds.one_fewer);
-    EXPECT_GE(builds.with_these_panels->chance.of, builds.goal);
-    EXPECT_LT(builds.one_fewer->chance.of, builds.goal);
-    EXPECT_EQ(builds.with_these_panels->panels, found.design.panels);
+    EXPECT_GE(builds.with_these_panels->chance(), builds.goal);
+    EXPECT_LT(builds.one_fewer->chance(), builds.goal);
+    EXPECT_EQ(builds.with_these_panels->panels, found.panels);
     EXPECT_EQ(builds.one_fewer->packs + 1, builds.with_these_panels->packs);
 }
 
 // Against every cell by itself.
 TEST(builds, nothing_that_meets_the_goal_is_cheaper_or_lighter_than_what_is_called_so) {
     const Found found;
-    const auto builds = sizing::builds_of(found.scenario, found.design, found.sweep);
+    const auto builds = sizing::builds_of(found.scenario, found.panels, found.grid);
     ASSERT_TRUE(builds.cheapest && builds.lightest);
-    for (const auto& cell : found.sweep.cells) {
-        if (cell.chance.of < builds.goal) continue;
+    for (const auto& cell : found.grid.cells) {
+        if (cell.figures.of < builds.goal) continue;
         const auto made = sizing::bill(found.scenario, cell.packs, cell.panels);
         EXPECT_GE(*made.price, *builds.cheapest->bill.price);
         EXPECT_GE(*made.weight, *builds.lightest->bill.weight);
@@ -46,7 +55,7 @@ TEST(builds, nothing_that_meets_the_goal_is_cheaper_or_lighter_than_what_is_call
 
 TEST(builds, fewer_packs_than_another_need_asks_for_do_not_count) {
     const Found found;
-    const auto builds = sizing::builds_of(found.scenario, found.design, found.sweep, 12);
+    const auto builds = sizing::builds_of(found.scenario, found.panels, found.grid, 12);
     ASSERT_TRUE(builds.cheapest && builds.with_these_panels);
     EXPECT_EQ(builds.cheapest->packs, 12);
     EXPECT_EQ(builds.with_these_panels->packs, 12);

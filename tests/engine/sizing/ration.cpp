@@ -6,12 +6,13 @@
 
 #include <gtest/gtest.h>
 
-#include "outage/plan.hpp"
 #include "scenario/read.hpp"
+#include "sizing/members_of.hpp"
 
 namespace {
 
 using sizing::ShedLoad;
+using units::Probability;
 
 scenario::Scenario scenario_of(const std::string& name) {
     const auto read =
@@ -26,8 +27,26 @@ outage::Ready ready_of(const scenario::Scenario& scenario) {
     return std::move(*ready);
 }
 
+chance::Members members_of(const scenario::Scenario& scenario) {
+    return sizing::members_of(scenario, {},
+                              std::make_shared<const outage::Ready>(ready_of(scenario)), 1, 64);
+}
+
+constexpr Probability goal(0.9);
+
 sizing::Ration ration_of(const scenario::Scenario& scenario) {
-    return sizing::ration(ready_of(scenario));
+    return sizing::ration(members_of(scenario), goal);
+}
+
+sizing::Ladder ladder_of(const scenario::Scenario& scenario, int most_packs) {
+    return sizing::ration_ladder(members_of(scenario), most_packs, goal);
+}
+
+void expect_same(const chance::Figures& a, const chance::Figures& b) {
+    EXPECT_EQ(a.of, b.of);
+    EXPECT_EQ(a.count_on, b.count_on);
+    EXPECT_EQ(a.half, b.half);
+    EXPECT_EQ(a.one_in_ten, b.one_in_ten);
 }
 
 std::vector<std::string> names_of(const std::vector<ShedLoad>& loads) {
@@ -47,17 +66,13 @@ TEST(ration, comfort_goes_before_light_and_property_stays_longest) {
     EXPECT_FALSE(ration.vital);
 }
 
-// The same outage planned for a file that never had the load.
+// The same members for a file that never had the load.
 TEST(ration, a_step_lasts_as_long_as_an_outage_without_its_loads) {
     const auto whole = scenario_of("ice_storm.toml");
     auto without = whole;
     std::erase_if(without.loads, [](const auto& load) { return load.name == "modem and router"; });
     const auto ration = ration_of(whole);
-    const auto planned = outage::plan_outage(without);
-    ASSERT_TRUE(planned);
-    EXPECT_NEAR(ration.steps[0].lasts / units::hour, planned->likely.lasts / units::hour, 1e-9);
-    EXPECT_NEAR(ration.steps[0].lasts_low / units::hour, planned->earliest.lasts / units::hour,
-                1e-9);
+    expect_same(ration.steps[0].figures, ration_of(without).all_on.figures);
 }
 
 // 14 W from 07:00 to 23:00.
@@ -86,7 +101,7 @@ TEST(ration, an_inverter_that_feeds_nothing_any_more_goes_off_too) {
     const auto ration = ration_of(scenario);
     ASSERT_EQ(ration.steps.size(), 1U);
     EXPECT_TRUE(ration.steps[0].inverter);
-    EXPECT_GT(ration.steps[0].lasts, ration.all_on.lasts);
+    EXPECT_GT(ration.steps[0].figures.count_on, ration.all_on.figures.count_on);
 }
 
 TEST(ration, loads_of_one_rank_leave_nothing_to_choose) {
@@ -106,51 +121,52 @@ TEST(ration, no_step_of_any_example_shortens_the_outage) {
         const auto ration = ration_of(scenario_of(entry.path().filename()));
         auto before = ration.all_on;
         for (const auto& step : ration.steps) {
-            EXPECT_GE(step.lasts, before.lasts) << entry.path();
-            EXPECT_GE(step.lasts_low, before.lasts_low) << entry.path();
+            EXPECT_GE(step.figures.of, before.figures.of) << entry.path();
+            EXPECT_GE(step.figures.count_on, before.figures.count_on) << entry.path();
+            EXPECT_GE(step.figures.half, before.figures.half) << entry.path();
             before = step;
         }
     }
 }
 
 TEST(ladder, going_down_the_ladder_lasts_longer_and_takes_no_more_packs) {
-    const auto ladder = sizing::ration_ladder(ready_of(scenario_of("ice_storm.toml")), 16);
+    const auto ladder = ladder_of(scenario_of("ice_storm.toml"), 16);
     ASSERT_GE(ladder.rungs.size(), 3U);
-    auto lasts = ladder.lasts;
-    int packs = ladder.packs;
+    units::Duration lasts{};
+    int packs = 16;
     int priority = 5;
     for (const auto& rung : ladder.rungs) {
-        EXPECT_GE(rung.lasts_so_far, lasts) << rung.off.name;
+        EXPECT_GE(rung.figures.count_on, lasts) << rung.off.name;
         EXPECT_LE(rung.packs_so_far, packs) << rung.off.name;
         EXPECT_LE(rung.priority, priority) << rung.off.name;
-        lasts = rung.lasts_so_far;
+        lasts = rung.figures.count_on;
         packs = rung.packs_so_far;
         priority = rung.priority;
     }
+    EXPECT_GE(packs, 1);
 }
 
 TEST(ladder, what_keeps_somebody_well_is_never_on_the_ladder) {
     auto scenario = scenario_of("breathing_at_night.toml");
     ASSERT_TRUE(
         std::ranges::any_of(scenario.loads, [](const auto& load) { return load.priority == 1; }));
-    for (const auto& rung : sizing::ration_ladder(ready_of(scenario), 8).rungs)
+    for (const auto& rung : ladder_of(scenario, 8).rungs)
         EXPECT_GT(rung.priority, 1) << rung.off.name;
     scenario.loads.front().priority = 5;  // medical = true stands beside it
-    for (const auto& rung : sizing::ration_ladder(ready_of(scenario), 8).rungs)
+    for (const auto& rung : ladder_of(scenario, 8).rungs)
         EXPECT_NE(rung.off.name, scenario.loads.front().name);
 }
 
 // Rung by rung and rank by rank the same loads go, so both end at the same instant.
 TEST(ladder, ends_a_rank_where_the_ration_does) {
-    const auto ready = ready_of(scenario_of("ice_storm.toml"));
-    const auto ration = sizing::ration(ready);
-    const auto ladder = sizing::ration_ladder(ready, 16);
-    EXPECT_EQ(ladder.lasts, ration.all_on.lasts);
+    const auto scenario = scenario_of("ice_storm.toml");
+    const auto ration = ration_of(scenario);
+    const auto ladder = ladder_of(scenario, 16);
     std::size_t rung = 0;
     for (const auto& step : ration.steps) {
         rung += step.off.size();
         ASSERT_LE(rung, ladder.rungs.size());
-        EXPECT_EQ(ladder.rungs[rung - 1].lasts_so_far, step.lasts);
+        expect_same(ladder.rungs[rung - 1].figures, step.figures);
     }
     EXPECT_GT(rung, 2U);
 }

@@ -3,10 +3,9 @@
 #include <gtest/gtest.h>
 
 #include "scenario/read.hpp"
+#include "sizing/members_of.hpp"
 
 namespace {
-
-using namespace units;
 
 scenario::Scenario demo(const std::string& name) {
     const auto read = scenario::read_scenario_file(
@@ -15,20 +14,36 @@ scenario::Scenario demo(const std::string& name) {
     return read->scenario;
 }
 
-outage::Ready ready_of(const scenario::Scenario& scenario) {
+std::vector<sizing::Influence> found_in(const scenario::Scenario& scenario, int packs, int panels,
+                                        unsigned threads = 0) {
     auto ready = outage::make_ready(scenario);
     EXPECT_TRUE(ready.has_value());
-    return std::move(*ready);
+    const auto members = sizing::members_of(
+        scenario, {}, std::make_shared<const outage::Ready>(std::move(*ready)), 1, 128);
+    sizing::MemberRuns runs(members);
+    return sizing::influences(members, runs.ends(packs, panels), packs, panels, threads);
 }
 
-TEST(what_matters, the_better_end_of_an_input_lasts_longer_and_the_widest_comes_first) {
-    const auto found = sizing::influences(ready_of(demo("ice_storm")));
+TEST(what_matters, what_decides_most_comes_first) {
+    const auto found = found_in(demo("ice_storm"), 9, 3);
     ASSERT_GE(found.size(), 3U);
-    for (std::size_t i = 0; i < found.size(); ++i) {
-        EXPECT_GT(found[i].at_best, found[i].at_worst) << found[i].input;
-        if (i > 0) {
-            EXPECT_LE(found[i].spread(), found[i - 1].spread());
-        }
+    EXPECT_EQ(found.front().input, "furnace blower");  // 120 W for eight hours a day, a guess
+    for (std::size_t i = 1; i < found.size(); ++i)
+        EXPECT_LE(found[i].flips, found[i - 1].flips) << found[i].input;
+}
+
+TEST(what_matters, nothing_decides_what_is_sure_either_way) {
+    EXPECT_TRUE(found_in(demo("ice_storm"), 1, 0).empty());
+    EXPECT_TRUE(found_in(demo("ice_storm"), 40, 3).empty());
+}
+
+TEST(what_matters, is_the_same_for_any_number_of_threads) {
+    const auto one = found_in(demo("ice_storm"), 9, 3, 1);
+    const auto three = found_in(demo("ice_storm"), 9, 3, 3);
+    ASSERT_EQ(one.size(), three.size());
+    for (std::size_t i = 0; i < one.size(); ++i) {
+        EXPECT_EQ(one[i].input, three[i].input);
+        EXPECT_EQ(one[i].flips, three[i].flips);
     }
 }
 

@@ -60,7 +60,8 @@ TEST_F(Faulty, a_plan_that_throws_is_told_shows_no_figures_and_leads_back) {
 
 TEST_F(Faulty, chances_that_throw_are_told) {
     touch::PlanRunner::set_planner(
-        view_or_fault, [](const QString&, const QString&) -> QString { throw std::bad_alloc(); });
+        view_or_fault,
+        [](const QString&, const QString&) -> touch::DaysView { throw std::bad_alloc(); });
     touch::PlanRunner plan;
     plan.set_document(&document);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !document.fault().isEmpty(); }, 60000));

@@ -120,11 +120,11 @@ TEST_F(Shown, in_german_the_answer_of_every_scenario_that_comes_with_the_program
         QFile file(scenarios.filePath(name));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly));
         const QString text = QString::fromUtf8(file.readAll());
-        const touch::DaysView view = touch::plan_text(text, file.fileName());
-        for (const QString& said :
-             {view.sentence, view.range, touch::chances_text(text, file.fileName())})
-            EXPECT_FALSE(english.match(said).hasMatch())
-                << name.toStdString() << ": " << said.toStdString();
+        // The headline and what belongs to it come from the chance, which is told in English only.
+        const QString said = touch::weighed_text(text, file.fileName()).chances;
+        EXPECT_FALSE(said.isEmpty());
+        EXPECT_FALSE(english.match(said).hasMatch())
+            << name.toStdString() << ": " << said.toStdString();
     }
 }
 

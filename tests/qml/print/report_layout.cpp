@@ -79,9 +79,9 @@ TEST(report_layout, what_has_no_answer_has_its_reason) {
 TEST(sheet_svg, a_plot_is_well_formed_and_keeps_its_letters) {
     report::DaysChart chart{.lasts = 48.0, .top = 1000.0, .usable = 900.0};
     chart.at = {0.0, 24.0, 48.0};
-    chart.earliest = {1000.0, 200.0, 0.0};
+    chart.nine_in_ten = {1000.0, 200.0, 0.0};
     chart.likely = {1000.0, 500.0, 100.0};
-    chart.latest = {1000.0, 800.0, 600.0};
+    chart.one_in_ten = {1000.0, 800.0, 600.0};
     chart.markers = {{.at = 30.0, .label = "empty & done"}};
     Block block = days_plot(chart, 500.0);
     Sheet sheet = block.sheet;
@@ -103,7 +103,7 @@ TEST(sheet_svg, a_plot_is_well_formed_and_keeps_its_letters) {
 TEST(days_plot, more_stored_stands_higher_and_later_stands_further_right) {
     report::DaysChart chart{.lasts = 10.0, .top = 100.0};
     chart.at = {0.0, 10.0};
-    chart.earliest = chart.likely = chart.latest = {100.0, 0.0};
+    chart.nine_in_ten = chart.likely = chart.one_in_ten = {100.0, 0.0};
     const Block block = days_plot(chart, 300.0);
     const auto& first = block.sheet.strokes.front().line;
     EXPECT_LT(first.p1().x(), first.p2().x());

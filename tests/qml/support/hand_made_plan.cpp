@@ -37,9 +37,9 @@ report::Answer hand_made_answer(double lasts) {
     for (int quarter = 0; quarter <= 4 * static_cast<int>(outage); ++quarter) {
         const double at = quarter / 4.0;
         chart.at.push_back(at);
-        chart.earliest.push_back(stored(at, 0.8 * lasts));
+        chart.nine_in_ten.push_back(stored(at, 0.8 * lasts));
         chart.likely.push_back(stored(at, lasts));
-        chart.latest.push_back(std::max(chart.likely.back(), stored(at, 1.2 * lasts)));
+        chart.one_in_ten.push_back(std::max(chart.likely.back(), stored(at, 1.2 * lasts)));
     }
     for (int begins = 0; begins < static_cast<int>(outage); ++begins) {
         const double before = stored(begins, lasts);
@@ -55,8 +55,8 @@ report::Answer hand_made_answer(double lasts) {
                                .served = served,
                                .lost = before + sun - served - after,
                                .stored = after,
-                               .earliest = stored(begins + 1, 0.8 * lasts),
-                               .latest = std::max(after, stored(begins + 1, 1.2 * lasts))});
+                               .nine_in_ten = stored(begins + 1, 0.8 * lasts),
+                               .one_in_ten = std::max(after, stored(begins + 1, 1.2 * lasts))});
     }
     chart.nights = {{0.0, 13.5}, {23.0, 37.5}, {47.0, 48.0}};
     answer.days = chart;

@@ -1,0 +1,64 @@
+#include "report/chance_words.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "report/clock_words.hpp"
+
+namespace report {
+
+namespace {
+
+using namespace units;
+using chance::Figures;
+
+constexpr double rounding = 1e-9;  // of shares
+
+}  // namespace
+
+int whole_hundredths(Probability of) {
+    return static_cast<int>(std::floor(100.0 * of.value() + rounding));
+}
+
+std::string goal_in_words(Probability goal) {
+    if (std::abs(goal.value() - 0.9) < rounding) return "nine times in ten";
+    return fmt::format("{:.4g} times in 100", 100.0 * goal.value());
+}
+
+std::string counted_on_in_words(LocalTime starts, Duration lasts) {
+    const LocalTime end = starts + lasts;
+    const Duration after_midnight = time_of_day(end);
+    const bool named_ahead =
+        lasts >= 48.0 * hour && ((after_midnight >= 11.0 * hour && after_midnight < 12.0 * hour) ||
+                                 after_midnight >= 23.0 * hour);
+    // "about noon" and "about the end" of a day begin an hour before it.
+    return end_in_words(starts, named_ahead ? lasts - 1.0 * hour : lasts);
+}
+
+std::string times_in_100(Probability of) {
+    if (of > Probability(0.99)) return "more than 99 times in 100";
+    if (of < Probability(0.01)) return "fewer than once in 100";
+    const int times = whole_hundredths(of);
+    return times == 1 ? "once in 100" : fmt::format("{} times in 100", times);
+}
+
+std::string chance_in_words(const Figures& figures) {
+    constexpr double sharp = 0.03;
+    const double of = figures.of.value();
+    const double half = std::max(figures.high.value() - of, of - figures.low.value());
+    if (half <= sharp + rounding || of > 0.99 || of < 0.01) return times_in_100(figures.of);
+    int tenths = static_cast<int>(std::lround(10.0 * of));
+    if (!figures.meets_the_goal() && tenths >= 10.0 * figures.goal.value() - rounding) --tenths;
+    if (tenths < 1 || tenths > 9) return "about " + times_in_100(figures.of);
+    return tenths == 1 ? "about once in ten" : fmt::format("about {} times in ten", tenths);
+}
+
+std::string chance_and_interval(const Figures& figures) {
+    return fmt::format("{} ({:.0f} to {:.0f})", times_in_100(figures.of),
+                       std::floor(100.0 * figures.low.value() + rounding),
+                       std::ceil(100.0 * figures.high.value() - rounding));
+}
+
+}  // namespace report

@@ -1,0 +1,32 @@
+// Chances, and the times that go with them, in words. chance/method.md (15)
+#pragma once
+
+#include <string>
+
+#include "chance/figures.hpp"
+
+#include "units/quantities.hpp"
+#include "units/time.hpp"
+
+namespace report {
+
+// In whole hundredths, downwards.
+[[nodiscard]] int whole_hundredths(units::Probability of);
+
+// "nine times in ten", "99 times in 100".
+[[nodiscard]] std::string goal_in_words(units::Probability goal);
+
+// As end_in_words, never later than the end itself: what is counted on.
+[[nodiscard]] std::string counted_on_in_words(units::LocalTime starts, units::Duration lasts);
+
+// "61 times in 100", "more than 99 times in 100", "fewer than once in 100"; downwards.
+[[nodiscard]] std::string times_in_100(units::Probability of);
+
+// The same, or "about 6 times in ten" where it is not known to 3 in 100 either way; of what misses
+// the goal never as much as the goal.
+[[nodiscard]] std::string chance_in_words(const chance::Figures& figures);
+
+// "61 times in 100 (57 to 65)": in brackets where it lies 19 times in 20.
+[[nodiscard]] std::string chance_and_interval(const chance::Figures& figures);
+
+}  // namespace report

@@ -1,0 +1,152 @@
+#include "sizing/member_runs.hpp"
+
+#include <algorithm>
+
+#include "outage/in_threads.hpp"
+#include "outage/work.hpp"
+
+namespace sizing {
+
+namespace {
+
+using namespace units;
+using chance::MemberEnd;
+using chance::Members;
+
+constexpr double rounding = 1e-9;
+constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
+
+// Which members last with a number of packs; each is run only where it is not known.
+class Lasting {
+  public:
+    Lasting(MemberRuns& runs, unsigned threads)
+        : runs_(runs),
+          threads_(threads),
+          fewest_(std::size_t(runs.members().count()), unknown),
+          too_few_(fewest_.size(), 0) {}
+
+    // How they end with so many packs.
+    void take(const std::vector<MemberEnd>& ends, int packs) {
+        for (std::size_t i = 0; i < ends.size(); ++i)
+            (ends[i].survives ? fewest_ : too_few_)[i] = packs;
+    }
+
+    // Share that lasts with so many.
+    double with(int packs) {
+        outage::for_each_number(runs_.members().blocks(), threads_,
+                                [&](int block) { run(block, packs); });
+        const auto last = std::ranges::count_if(fewest_, [&](int few) { return few <= packs; });
+        return double(last) / double(fewest_.size());
+    }
+
+  private:
+    static constexpr int unknown = 1 << 20;
+
+    MemberRuns& runs_;
+    unsigned threads_;
+    std::vector<int> fewest_;   // known to be enough
+    std::vector<int> too_few_;  // most that are known not to be
+
+    void run(int block, int packs) {
+        const auto first = std::size_t(block) * std::size_t(chance::lanes);
+        const int panels = runs_.members().world().panels();
+        std::vector<MemberJob> jobs;
+        for (int lane = 0; lane < chance::lanes; ++lane) {
+            const std::size_t i = first + std::size_t(lane);
+            if (fewest_[i] > packs && too_few_[i] < packs)
+                jobs.push_back({.lane = lane, .packs = packs, .panels = panels});
+        }
+        if (jobs.empty()) return;
+        const auto ends = runs_.run(block, jobs);
+        for (std::size_t job = 0; job < jobs.size(); ++job) {
+            const std::size_t i = first + std::size_t(jobs[job].lane);
+            (ends[job].survives ? fewest_ : too_few_)[i] = packs;
+        }
+    }
+};
+
+// The fewest from `from` on, which is at least 1.
+PacksEnough fewest(Lasting& lasting, Probability goal, int from, int most) {
+    const auto enough = [&](double share) { return share >= goal.value() - rounding; };
+    int too_few = from - 1;
+    int packs = std::min(from, most);
+    double share = lasting.with(packs);
+    while (!enough(share) && packs < most) {
+        too_few = packs;
+        packs = std::min(most, from - 1 + 2 * (packs - from + 1));
+        share = lasting.with(packs);
+    }
+    if (!enough(share)) return {.packs = 0, .of = Probability(share)};
+    while (packs - too_few > 1) {
+        const int middle = (too_few + packs) / 2;
+        (enough(lasting.with(middle)) ? packs : too_few) = middle;
+    }
+    return {.packs = packs, .of = Probability(lasting.with(packs))};
+}
+
+// Steps of all members that are held at once, of about 100 bytes each.
+constexpr double most_kept = 1.2e6;
+
+}  // namespace
+
+MemberRuns::MemberRuns(const Members& members, chance::SwitchedOff off)
+    : members_(members),
+      off_(std::move(off)),
+      kept_(members.count() * outage::steps_of_a_run(members.world().ready()) <= most_kept),
+      lanes_(std::size_t(members.count())) {}
+
+std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> jobs) {
+    const chance::World& world = members_.world();
+    std::vector<MemberEnd> ends;
+    ends.reserve(jobs.size());
+    for (const MemberJob& job : jobs) {
+        const int number = block * chance::lanes + job.lane;
+        auto& lane = lanes_[std::size_t(number)];
+        const auto values = members_.values(number);
+        if (!lane) {
+            lane.emplace(world.lived(values, off_), world.panels());
+            lane->sun = lane->lived.sun;
+        }
+        if (lane->panels != job.panels) {
+            lane->sun = world.sun(values, job.panels);
+            lane->panels = job.panels;
+        }
+        ends.push_back(
+            chance::end_in(world.run(lane->lived, job.packs, lane->sun, to_the_first_failure)));
+        if (!kept_) lane.reset();
+    }
+    return ends;
+}
+
+std::vector<MemberEnd> MemberRuns::ends(int packs, int panels, unsigned threads) {
+    std::vector<MemberEnd> all(std::size_t(members_.count()));
+    outage::for_each_number(members_.blocks(), threads, [&](int block) {
+        std::vector<MemberJob> jobs;
+        for (int lane = 0; lane < chance::lanes; ++lane)
+            jobs.push_back({.lane = lane, .packs = packs, .panels = panels});
+        const auto ends = run(block, jobs);
+        std::ranges::copy(ends, all.begin() + std::ptrdiff_t(block) * chance::lanes);
+    });
+    return all;
+}
+
+std::vector<MemberEnd> MemberRuns::ends(unsigned threads) {
+    return ends(members_.world().packs(), members_.world().panels(), threads);
+}
+
+PacksEnough fewest_packs(MemberRuns& runs, Probability goal, int most, unsigned threads) {
+    Lasting lasting(runs, threads);
+    return fewest(lasting, goal, 1, most);
+}
+
+MorePacks more_packs(MemberRuns& runs, const std::vector<MemberEnd>& ends, Probability goal,
+                     int most, unsigned threads) {
+    const int now = runs.members().world().packs();
+    Lasting lasting(runs, threads);
+    lasting.take(ends, now);
+    const auto enough = fewest(lasting, goal, now + 1, now + most);
+    const int more = std::max(0, enough.packs - now);
+    return {.more = more, .tried = more > 0 ? more : most, .of = enough.of};
+}
+
+}  // namespace sizing

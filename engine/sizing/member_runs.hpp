@@ -1,0 +1,79 @@
+// How the outage ends for the members of a chance: the one place that runs them, whoever asks.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "chance/members.hpp"
+
+namespace sizing {
+
+// One member of a block with one build.
+//   lane    0 to 63
+//   packs, panels   as chance::Asked takes them
+struct MemberJob {
+    int lane = 0;
+    int packs = 1;
+    int panels = 0;
+};
+
+// All members with the same loads on: what does not depend on packs and panels is made once for
+// each, and kept while it is not too much.
+class MemberRuns {
+  public:
+    //   members   must outlive it
+    explicit MemberRuns(const chance::Members& members, chance::SwitchedOff off = {});
+
+    [[nodiscard]] const chance::Members& members() const { return members_; }
+
+    // One end a job: that of Members::end_of, to the last bit, whatever else is asked with it.
+    // Different blocks may be run at once.
+    [[nodiscard]] std::vector<chance::MemberEnd> run(int block, std::span<const MemberJob> jobs);
+
+    // One end a member.
+    //   threads   0 takes as many as the machine has; the same ends for any number
+    [[nodiscard]] std::vector<chance::MemberEnd> ends(int packs, int panels, unsigned threads = 0);
+
+    // As the scenario has them.
+    [[nodiscard]] std::vector<chance::MemberEnd> ends(unsigned threads = 0);
+
+  private:
+    struct Lane {
+        chance::Lived lived;
+        int panels = 0;
+        std::vector<outage::SunChange> sun;  // with these panels
+    };
+
+    const chance::Members& members_;
+    chance::SwitchedOff off_;
+    bool kept_;
+    std::vector<std::optional<Lane>> lanes_;  // by member
+};
+
+// The fewest packs in all that last to the end for as many members as the goal asks for. A member
+// that lasts with fewer is taken to last with more.
+//   packs   0: not even the most do
+//   of      chance with them; with the most, where none are enough
+struct PacksEnough {
+    int packs = 0;
+    units::Probability of{};
+};
+[[nodiscard]] PacksEnough fewest_packs(MemberRuns& runs, units::Probability goal, int most,
+                                       unsigned threads = 0);
+
+// The same, beside those that are there.
+//   more   0: none of those tried does
+//   of     chance with them; with all that were tried, where none does
+struct MorePacks {
+    int more = 0;
+    int tried = 0;
+    units::Probability of{};
+};
+
+//   ends   of the packs as they are
+//   most   packs more that are tried
+[[nodiscard]] MorePacks more_packs(MemberRuns& runs, const std::vector<chance::MemberEnd>& ends,
+                                   units::Probability goal, int most, unsigned threads = 0);
+
+}  // namespace sizing

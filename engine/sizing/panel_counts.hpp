@@ -1,0 +1,44 @@
+// What fewer and more panels would do for the same outage.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "sizing/member_runs.hpp"
+#include "solar/recharge.hpp"
+#include "units/quantities.hpp"
+
+namespace sizing {
+
+// One count of panels. Energies are of the whole outage.
+struct PanelCount {
+    int panels = 0;
+    solar::DayRange offered;  // at the battery; percentiles over solar::recharge's weathers
+    units::Energy taken{};    // into loads and packs, mean of the members
+    units::Energy lost{};     // of it, what charging did not store, likewise
+    units::Energy unused{};   // offered and not taken, likewise
+    units::Energy clipped{};  // kept back by the controller's limits, likewise
+    chance::Figures figures;
+};
+
+// From no panel to `most`, as outage::panels_looked_at.
+//   takes    members of a scenario with at least one panel
+//   runs     of all of them, with every load on
+[[nodiscard]] std::vector<PanelCount> panel_counts(MemberRuns& runs, int most,
+                                                   units::Probability goal, std::uint64_t seed,
+                                                   unsigned threads = 0);
+
+// Why one more panel than `panels` adds little.
+//   lasts   it lasts nearly surely as it is
+//   too_little   before it ends they give too little
+enum class PanelLimit { controller, packs_full, lasts, too_little };
+struct EnoughPanels {
+    int panels = 0;
+    PanelLimit why{};
+};
+
+// The first count from which no further panel adds 2 in 100 to the chance or an hour to the time
+// that may be counted on (ours); absent where the last that was looked at still does.
+[[nodiscard]] std::optional<EnoughPanels> enough_panels(const std::vector<PanelCount>& counts);
+
+}  // namespace sizing
