@@ -1,34 +1,18 @@
 #include "outage/demand_findings.hpp"
 
+#include "support/planned_loads.hpp"
 #include <gtest/gtest.h>
 
 namespace {
 
+using planned_loads::finding;
+using planned_loads::load;
+using planned_loads::with;
 using scenario::Finding;
-using scenario::Outlet;
 using scenario::Severity;
 using units::day;
 using units::hour;
 using units::watt;
-
-scenario::Load load(std::string name, double power, Outlet from = Outlet::ac) {
-    scenario::Load made;
-    made.name = std::move(name);
-    made.from = from;
-    made.draw = scenario::StatedPower{power * watt};
-    made.evidence = scenario::Evidence::metered;
-    return made;
-}
-
-scenario::Scenario with(std::vector<scenario::Load> loads) {
-    scenario::Scenario scenario;
-    scenario.outage.starts = units::LocalTime(20'000.0 * day + 18.0 * hour);
-    scenario.outage.lasts = 2.0 * day;
-    scenario.inverter.emplace().continuous = 2400.0 * watt;
-    scenario.inverter->idle = 18.0 * watt;
-    scenario.loads = std::move(loads);
-    return scenario;
-}
 
 scenario::Findings findings(const scenario::Scenario& scenario) {
     scenario::Assumptions assumed;
@@ -37,16 +21,6 @@ scenario::Findings findings(const scenario::Scenario& scenario) {
         model = inverter::model_of(*scenario.inverter, 12.8 * units::volt, assumed).value();
     }
     return outage::demand_findings(scenario, outage::plan_demand(scenario).value(), model);
-}
-
-// The text of the finding that holds `words`; empty when there is none.
-const Finding* finding(const scenario::Findings& all, std::string_view words) {
-    for (const Finding& each : all) {
-        if (each.text.find(words) != std::string::npos) {
-            return &each;
-        }
-    }
-    return nullptr;
 }
 
 void set_motor(scenario::Load& load, scenario::MotorKind kind) {

@@ -1,34 +1,19 @@
 #include "outage/idle_findings.hpp"
 
+#include "support/planned_loads.hpp"
 #include <gtest/gtest.h>
 
 namespace {
 
+using planned_loads::finding;
+using planned_loads::load;
+using planned_loads::with;
 using scenario::Finding;
 using scenario::Outlet;
 using units::day;
 using units::Duration;
 using units::hour;
 using units::watt;
-
-scenario::Load load(std::string name, double power, Outlet from = Outlet::ac) {
-    scenario::Load made;
-    made.name = std::move(name);
-    made.from = from;
-    made.draw = scenario::StatedPower{power * watt};
-    made.evidence = scenario::Evidence::metered;
-    return made;
-}
-
-scenario::Scenario with(std::vector<scenario::Load> loads) {
-    scenario::Scenario scenario;
-    scenario.outage.starts = units::LocalTime(20'000.0 * day + 18.0 * hour);
-    scenario.outage.lasts = 2.0 * day;
-    scenario.inverter.emplace().continuous = 2400.0 * watt;
-    scenario.inverter->idle = 18.0 * watt;
-    scenario.loads = std::move(loads);
-    return scenario;
-}
 
 // A course of two days in whose first hours the inverter ran.
 outage::Course running_for(Duration runs) {
@@ -46,12 +31,6 @@ scenario::Findings findings(const scenario::Scenario& scenario, Duration runs) {
     scenario::Assumptions assumed;
     const auto model = inverter::model_of(*scenario.inverter, 12.8 * units::volt, assumed).value();
     return outage::idle_findings(outage::plan_demand(scenario).value(), model, running_for(runs));
-}
-
-const Finding* finding(const scenario::Findings& all, std::string_view words) {
-    for (const Finding& each : all)
-        if (each.text.find(words) != std::string::npos) return &each;
-    return nullptr;
 }
 
 TEST(idle_findings, an_inverter_kept_on_for_a_small_load_is_told_in_numbers) {

@@ -1,12 +1,13 @@
 #include "outage/search_mode.hpp"
 
+#include "support/planned_loads.hpp"
 #include <gtest/gtest.h>
 
 #include "outage/plan.hpp"
 
 namespace {
 
-using scenario::Outlet;
+using planned_loads::load;
 using scenario::Severity;
 using units::day;
 using units::Duration;
@@ -15,25 +16,14 @@ using units::Power;
 using units::watt;
 using units::watt_hour;
 
-scenario::Load load(std::string name, double power) {
-    scenario::Load made;
-    made.name = std::move(name);
-    made.from = Outlet::ac;
-    made.draw = scenario::StatedPower{power * watt};
-    made.evidence = scenario::Evidence::metered;
-    return made;
-}
-
 // An inverter of 20 W idle and a threshold of 20 W, for a day from 18:00.
 scenario::Scenario with(std::vector<scenario::Load> loads) {
-    scenario::Scenario scenario;
-    scenario.outage.starts = units::LocalTime(20'000.0 * day + 18.0 * hour);
+    auto scenario = planned_loads::with(std::move(loads));
     scenario.outage.lasts = 1.0 * day;
-    scenario.inverter.emplace().continuous = 2000.0 * watt;
+    scenario.inverter->continuous = 2000.0 * watt;
     scenario.inverter->idle = 20.0 * watt;
     scenario.inverter->search_threshold = 20.0 * watt;
     scenario.packs.emplace_back().capacity = 100.0 * units::ampere_hour;
-    scenario.loads = std::move(loads);
     return scenario;
 }
 
