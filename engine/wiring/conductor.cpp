@@ -116,13 +116,6 @@ units::Resistance resistance_of(const scenario::Wire& wire, Temperature at) {
     return (supply + back) / static_cast<double>(wire.runs.value_or(1));
 }
 
-JouleIntegral withstand_of(const WireSize& size, Temperature insulation) {
-    // [IEC 60364-5-54], as restated: A s^0.5 / mm2
-    const double k = insulation >= units::celsius(90.0) ? 143.0 : 115.0;
-    const double square_millimetres = area_of(size) / units::square_metre * 1e6;
-    return k * k * square_millimetres * square_millimetres * ampere_squared_second;
-}
-
 bool thicker(const WireSize& a, const WireSize& b) {
     return area_of(a) > 1.000001 * area_of(b);
 }

@@ -48,12 +48,6 @@ struct Run {
 // All of the wire, supply and return, with its parallel runs.
 [[nodiscard]] units::Resistance resistance_of(const scenario::Wire& wire, units::Temperature at);
 
-// The heating a conductor stands in a fault of at most 5 s; method.md (10).
-//   takes   insulation, the temperature it is made for: 70 degC and below reckons as PVC, 90 degC
-//           and above as cross-linked, in between as PVC
-[[nodiscard]] JouleIntegral withstand_of(const units::WireSize& size,
-                                         units::Temperature insulation);
-
 // The next thicker size of the same system that is made; nothing beyond the thickest.
 [[nodiscard]] std::optional<units::WireSize> next_thicker(const units::WireSize& size);
 

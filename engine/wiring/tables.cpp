@@ -164,7 +164,6 @@ FuseFamily fuse_family(const toml::table& row) {
                       .drop = maybe(row, "drop", units::volt),
                       .opens = {},
                       .opens_by_size = {},
-                      .fast = row["fast"].value_or(true),
                       .source = words(row, "source"),
                       .reliability = reliability_of(row)};
     if (const auto voltage = maybe(row, "voltage", units::volt)) {

@@ -81,7 +81,6 @@ struct FuseFamily {
         units::Duration at_200{};
     };
     std::vector<BySize> opens_by_size;
-    bool fast = true;
     std::string source;
     Reliability reliability{};
 };

@@ -375,10 +375,4 @@ TEST(wiring_laws, a_shut_case_cannot_shed_an_inverters_loss) {
     EXPECT_NEAR(air_for(loss, 20.0 * kelvin) / cubic_metre_per_hour, 49.7, 0.06);
 }
 
-// k = 115 for PVC, 12 AWG.
-TEST(wiring_laws, a_wire_stands_a_short_for_a_while) {
-    EXPECT_NEAR(withstand_of(AmericanGauge{12}, celsius(70.0)) / ampere_squared_second, 1.449e5,
-                150.0);
-}
-
 }  // namespace
