@@ -8,6 +8,7 @@
 
 #include "battery/charge_efficiency.hpp"
 #include "battery/chemistry.hpp"
+#include "battery/fit.hpp"
 #include "battery/percent.hpp"
 #include "battery/temperature.hpp"
 
@@ -117,10 +118,44 @@ Ageing aged(const Pack& pack, Taken& taken) {
     return ageing;
 }
 
+// The rows of a label in one list: the capacity first, then its further rows, then the reserve.
+std::vector<RatedCharge> rows_of(const Pack& pack, Duration rated_over) {
+    constexpr Current reserve_current = 25.0 * ampere;  // [BCI reserve]
+    std::vector<RatedCharge> rows{{.charge = pack.capacity, .over = rated_over}};
+    for (const scenario::RateRow& row : pack.rates)
+        rows.push_back({.charge = row.charge, .over = row.over});
+    if (pack.reserve)
+        rows.push_back({.charge = reserve_current * *pack.reserve, .over = *pack.reserve});
+    return rows;
+}
+
+// Two wells through the rows of a label; of two rows, with the rate of the chemistry.
+//   fails  at "<where>.rates", or ".reserve" where that is the one row beside the capacity
+Result<Fit> fitted_to_rows(const Pack& pack, const ChemistryDefaults& defaults,
+                           const std::string& where) {
+    const auto rows = rows_of(pack, pack.rated_over.value_or(defaults.rated_over.value));
+    auto fit =
+        rows.size() == 2 ? fit_two_rows(rows[0], rows[1], defaults.rate.value) : fit_rows(rows);
+    if (fit) return fit;
+    Errors errors = fit.error();
+    for (Error& error : errors)
+        error.where = where + (pack.rates.empty() ? ".reserve" : ".rates");
+    if (rows.size() == 2) {
+        const auto& [slow, fast] = std::minmax(
+            rows[0], rows[1], [](const auto& a, const auto& b) { return a.over > b.over; });
+        if (const auto law = peukert_through(slow, fast); !law) {
+            errors.front().found = law.error().front().found;
+            errors.front().remedy = law.error().front().remedy;
+        }
+    }
+    return fail(std::move(errors));
+}
+
 // Wells that give the rated charge when emptied evenly over the rated time. method.md (10)
+//   fit  of the label's rows, where it has more than one
 Kinetics kinetics_of(const Pack& pack, const ChemistryDefaults& defaults, double charge_factor,
-                     Taken& taken) {
-    if (pack.two_well)
+                     const std::optional<Fit>& fit, Taken& taken) {
+    if (pack.two_well && !fit)
         return {.total = charge_factor * pack.two_well->total,
                 .available = pack.two_well->available,
                 .rate = pack.two_well->rate};
@@ -130,9 +165,18 @@ Kinetics kinetics_of(const Pack& pack, const ChemistryDefaults& defaults, double
                    defaults.rated_over.source);
     Kinetics kinetics{
         .total = 1.0 * coulomb, .available = defaults.available.value, .rate = defaults.rate.value};
+    if (fit) kinetics = {1.0 * coulomb, fit->kinetics.available, fit->kinetics.rate};
     kinetics.total =
         charge_factor * pack.capacity * (1.0 * coulomb / capacity_over(kinetics, rated_over));
-    if (kinetics.available < Share(1.0))
+    if (fit)
+        taken.note("two_well",
+                   fmt::format("fitted to the {} rows of the label within {:.1f} %: c = {:.3f}, k "
+                               "= {:.2f} 1/h, total {:.1f} Ah",
+                               rows_of(pack, rated_over).size(), 100.0 * fit->residual.value(),
+                               kinetics.available.value(), kinetics.rate / per_hour,
+                               kinetics.total / ampere_hour),
+                   "method.md (11)");
+    else if (kinetics.available < Share(1.0))
         taken.note("two_well",
                    fmt::format("taken for {}: c = {:.3f}, k = {:.2f} 1/h, total {:.1f} Ah",
                                defaults.name, kinetics.available.value(), kinetics.rate / per_hour,
@@ -184,6 +228,18 @@ ChargeEfficiency efficiency_of(const ChemistryDefaults& defaults, const Kinetics
     return lead_acid_efficiency(kinetics, rated);
 }
 
+// What many inverters for 12 V switch off at is 15 to 15.5 V: common practice, no source.
+constexpr Voltage highest_absorption = 15.0 * volt;
+
+// Of a charger that follows the warmth of the pack; a stated voltage above the limit is kept. (68)
+Voltage compensated(Voltage absorption, Voltage per_kelvin, double series,
+                    Temperature temperature) {
+    const Voltage limit = std::max<Voltage>(absorption, series * highest_absorption);
+    const Voltage least = 0.5 * absorption;
+    return std::clamp<Voltage>(absorption - (in_celsius(temperature) - 25.0) * per_kelvin, least,
+                               limit);
+}
+
 Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
                      const Kinetics& kinetics, Charge rated, Temperature temperature,
                      Taken& taken) {
@@ -209,6 +265,17 @@ Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double
         taken.note("absorption_voltage",
                    fmt::format("taken as {:.1f} V", *charging.absorption / volt),
                    defaults.absorption.source);
+    if (pack.absorption_per_kelvin && *pack.absorption_per_kelvin > Voltage{}) {
+        charging.absorption =
+            compensated(*charging.absorption, *pack.absorption_per_kelvin, series, temperature);
+        taken.note("absorption_voltage",
+                   fmt::format("{:.2f} V at {:.0f} degC{}", *charging.absorption / volt,
+                               in_celsius(temperature),
+                               *charging.absorption >= series * highest_absorption
+                                   ? ", and no higher, for what runs on the bus"
+                                   : ""),
+                   "method.md (68)");
+    }
     const auto coldest = pack.coldest_charge ? pack.coldest_charge : defaults.coldest_charge.value;
     if (coldest && !pack.coldest_charge)
         taken.note("coldest_charge",
@@ -369,9 +436,17 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     note_temperature(capacity, "charge that can be drawn", temperature, taken);
     note_temperature(resistance, "resistance", temperature, taken);
 
+    std::optional<Fit> fit;
+    if (!pack.rates.empty() ||
+        pack.reserve) {  // of its own label; two_well may be the first pack's
+        auto through = fitted_to_rows(pack, defaults, where);
+        if (!through) return fail(std::move(through.error()));
+        fit = *through;
+    }
+
     PackModel model;
     model.chemistry = pack.chemistry;
-    model.kinetics = kinetics_of(pack, defaults, ageing.charge, taken);
+    model.kinetics = kinetics_of(pack, defaults, ageing.charge, fit, taken);
     model.capacity = ageing.charge * pack.capacity;
     model.open_circuit = open_circuit_of(pack.chemistry)
                              .scaled(series)

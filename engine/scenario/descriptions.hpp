@@ -18,6 +18,8 @@ const Description<TwoWellNumbers>& describe<TwoWellNumbers>();
 template <>
 const Description<PulseLimit>& describe<PulseLimit>();
 template <>
+const Description<RateRow>& describe<RateRow>();
+template <>
 const Description<Pack>& describe<Pack>();
 template <>
 const Description<EfficiencyPoint>& describe<EfficiencyPoint>();

@@ -22,6 +22,12 @@ struct PulseLimit {
     units::Duration lasts;
 };
 
+// A row of a label or sheet: this charge when emptied evenly over this time.
+struct RateRow {
+    units::Charge charge;
+    units::Duration over;
+};
+
 enum class Age { fresh, mid_life, end_of_life };
 
 struct Pack {
@@ -35,12 +41,16 @@ struct Pack {
     std::optional<units::Voltage> rested_voltage;  // read at rest; tells the charge where given
     std::optional<units::Duration> rested_for;     // since it was last charged or used
     std::optional<TwoWellNumbers> two_well;
+    std::vector<RateRow> rates;              // beside capacity over rated_over
+    std::optional<units::Duration> reserve;  // time at 25 A, of a starter battery's label
     std::optional<units::Resistance> resistance;
     std::optional<units::Resistance> lead_resistance;
     std::optional<units::Current> current_limit;
     std::vector<PulseLimit> pulse;
     std::optional<units::Current> charge_limit;
     std::optional<units::Voltage> absorption_voltage;
+    // by which the charger lifts it for each kelvin below 25 degC, and lowers it above
+    std::optional<units::Voltage> absorption_per_kelvin;
     std::optional<units::Voltage> cutoff_voltage;
     std::optional<units::Temperature> coldest_charge;
     std::optional<units::Share> usable;

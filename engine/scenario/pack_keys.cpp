@@ -57,6 +57,31 @@ void check_tested(Reading& reading, const Spot& spot, const Pack& pack) {
     }
 }
 
+// What a faster draw gets is told once, and by whom it depends on the rate.
+void check_rates(Reading& reading, const Spot& spot, const Pack& pack) {
+    for (const std::string_view name : {"rates", "reserve"}) {
+        const Node* node = spot.node->find(name);
+        if (node == nullptr) {
+            continue;
+        }
+        const Spot at = spot.at(*node, name);
+        if (spot.node->find("two_well") != nullptr) {
+            reading.refuse(at, "found two_well too, which says the same",
+                           "keep the rows of the label, or two_well where it was fitted to them");
+        } else if (pack.chemistry == Chemistry::lifepo4) {
+            reading.refuse(at, "found rows of rates, of which a lifepo4 pack knows no difference",
+                           "take them out: what the cold and the current leave is known here");
+        }
+    }
+    const Node* kelvin = spot.node->find("absorption_per_kelvin");
+    if (kelvin != nullptr && pack.chemistry == Chemistry::lifepo4 && pack.absorption_per_kelvin &&
+        *pack.absorption_per_kelvin > units::Voltage()) {
+        reading.refuse(spot.at(*kelvin, "absorption_per_kelvin"),
+                       "found a charging voltage that follows the warmth of lithium",
+                       "take it out, and switch it off at the charger: it is for lead-acid");
+    }
+}
+
 void check_wells(Reading& reading, const Spot& spot, const Pack& pack) {
     const Node* wells = spot.node->find("two_well");
     if (wells == nullptr || !pack.two_well || !(pack.capacity > units::Charge()) ||
@@ -84,6 +109,7 @@ void check_pack(Reading& reading, const Spot& spot, const Pack& pack) {
                         units::print(*pack.cutoff_voltage), units::print(*pack.absorption_voltage)),
             "give the voltage at which the pack is cut off when empty, such as \"10.5 V\"");
     }
+    check_rates(reading, spot, pack);
     check_tested(reading, spot, pack);
     check_wells(reading, spot, pack);
 }
@@ -113,6 +139,19 @@ const Description<TwoWellNumbers>& describe<TwoWellNumbers>() {
             key<&TwoWellNumbers::total>(
                 {.name = "total", .demand = Demand::required},
                 from_to(0.1 * units::ampere_hour, 20'000.0 * units::ampere_hour, "110 Ah")))};
+    return description;
+}
+
+template <>
+const Description<RateRow>& describe<RateRow>() {
+    static const Description<RateRow> description = {
+        .silent = "",
+        .keys =
+            keys_of(key<&RateRow::charge>(
+                        {.name = "charge", .demand = Demand::required},
+                        from_to(0.1 * units::ampere_hour, 10'000.0 * units::ampere_hour, "77 Ah")),
+                    key<&RateRow::over>({.name = "over", .demand = Demand::required},
+                                        from_to(0.01 * units::hour, 240.0 * units::hour, "3 h")))};
     return description;
 }
 
@@ -175,6 +214,14 @@ const Description<Pack>& describe<Pack>() {
                                    from_to(units::Duration(), 366.0 * units::day, "6 h")),
             key<&Pack::two_well>({.name = "two_well", .copied = twins},
                                  TableForm<TwoWellNumbers>()),
+            key<&Pack::rates>({.name = "rates",
+                               .copied = twins,
+                               .silent = "capacity over rated_over alone; rows of the label beside "
+                                         "it tell how much a faster draw gets"},
+                              list_of(TableForm<RateRow>(), 16)),
+            key<&Pack::reserve>(
+                {.name = "reserve", .copied = twins, .silent = "not on the label; minutes at 25 A"},
+                from_to(1.0 * units::minute, 24.0 * units::hour, "160 min")),
             key<&Pack::resistance>({.name = "resistance", .copied = twins},
                                    from_to(0.00001 * units::ohm, 10.0 * units::ohm, "4 mohm")),
             key<&Pack::lead_resistance>({.name = "lead_resistance", .copied = relatives},
@@ -190,6 +237,11 @@ const Description<Pack>& describe<Pack>() {
             key<&Pack::absorption_voltage>(
                 {.name = "absorption_voltage", .copied = twins},
                 from_to(1.0 * units::volt, 100.0 * units::volt, "14.4 V")),
+            key<&Pack::absorption_per_kelvin>(
+                {.name = "absorption_per_kelvin",
+                 .copied = twins,
+                 .silent = "0 mV/K: charged to one voltage, warm or cold; lead-acid only"},
+                from_to(units::Voltage(), 0.2 * units::volt, "30 mV").followed_by("/K")),
             key<&Pack::cutoff_voltage>({.name = "cutoff_voltage", .copied = twins},
                                        from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
             key<&Pack::coldest_charge>({.name = "coldest_charge", .copied = relatives},

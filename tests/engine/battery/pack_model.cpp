@@ -46,6 +46,47 @@ TEST(pack_model, emptied_evenly_over_its_rated_time_it_gives_its_rated_charge) {
     EXPECT_NEAR(*time_to_empty(made(pack).kinetics, Wells{}, 20.0 * ampere) / hour, 5.0, 1e-9);
 }
 
+// [T-105 sheet]: 185, 207 and 225 Ah over 5, 10 and 20 h; the wells through them were computed
+// outside this program, as in tests/published/battery_rates.cpp. A reserve of 160 min is 66.7 Ah at
+// 25 A ([BCI reserve]).
+TEST(pack_model, wells_go_through_the_rows_of_a_label) {
+    scenario::Pack golf{.name = "golf", .chemistry = Chemistry::flooded};
+    golf.capacity = 225.0 * ampere_hour;
+    golf.rated_over = 20.0 * hour;
+    golf.rates = {{207.0 * ampere_hour, 10.0 * hour}, {185.0 * ampere_hour, 5.0 * hour}};
+    const Kinetics wells = made(golf).kinetics;
+    EXPECT_NEAR(wells.available.value(), 0.575005, 0.6e-6);
+    EXPECT_NEAR(wells.rate / per_hour, 0.366595, 0.6e-6);
+    EXPECT_NEAR(wells.total / ampere_hour, 247.6670, 0.6e-4);
+
+    scenario::Pack reserve_alone = agm();
+    reserve_alone.reserve = 160.0 * minute;
+    EXPECT_NEAR(capacity_over(made(reserve_alone).kinetics, 160.0 * minute) / ampere_hour,
+                25.0 * 160.0 / 60.0, 1e-6);
+
+    scenario::Pack misprinted = agm();
+    misprinted.reserve = 300.0 * minute;  // 125 Ah in 5 h of a pack that gives 100 Ah in 20 h
+    scenario::Assumptions taken;
+    const auto refused = pack_model(misprinted, "pack[0]", celsius(25.0), taken);
+    ASSERT_FALSE(refused.has_value());
+    EXPECT_EQ(refused.error().front().where, "pack[0].reserve");
+}
+
+// 30 mV/K of a 12 V pack is the 5 mV of a cell and kelvin of common practice: 14.4 V at 25 degC is
+// 14.4 + 0.03 x 15 = 14.85 V at 10 degC, 15.15 V at 0 degC, which the bus does not get.
+TEST(pack_model, absorption_follows_warmth_where_the_charger_does) {
+    scenario::Pack pack = agm();
+    const auto absorbs = [&](double degrees) {
+        return *made(pack, degrees).charging.absorption / volt;
+    };
+    EXPECT_NEAR(absorbs(0.0), 14.4, 1e-12);
+    pack.absorption_per_kelvin = 0.030 * volt;
+    EXPECT_NEAR(absorbs(25.0), 14.4, 1e-12);
+    EXPECT_NEAR(absorbs(10.0), 14.85, 1e-9);
+    EXPECT_NEAR(absorbs(0.0), 15.0, 1e-12);
+    EXPECT_NEAR(absorbs(35.0), 14.1, 1e-9);
+}
+
 TEST(pack_model, every_silent_key_that_got_a_value_is_told_with_a_source) {
     scenario::Assumptions taken;
     ASSERT_TRUE(pack_model(lifepo4(), "pack[2]", celsius(25.0), taken).has_value());

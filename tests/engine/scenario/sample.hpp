@@ -125,6 +125,7 @@ current_limit = "100 A"
 pulse = [{current = "200 A", for = "5 s"}, {current = "150 A", for = "30 s"}]
 charge_limit = "25 A"
 absorption_voltage = "14.4 V"
+absorption_per_kelvin = "30 mV/K"
 cutoff_voltage = "10.5 V"
 coldest_charge = "-10 degC"
 usable = "80 %"
@@ -134,6 +135,13 @@ fuse = "100 A"
 connector = "175 A"
 weight = "28 kg"
 price = 249.5
+
+[[pack]]
+name = "from the camper"
+chemistry = "flooded"
+capacity = "105 Ah"
+rates = [{charge = "95 Ah", over = "10 h"}, {charge = "81 Ah", over = "5 h"}]
+reserve = "160 min"
 
 [inverter]
 continuous = "2400 W"
@@ -218,6 +226,7 @@ motor = {kind = "capacitor_start", horsepower = "1/2 hp", code_letter = "K", ful
 name = "phone"
 from = "usb"
 like = "phone"
+duty = "50 %"
 lowest_voltage = "11 V"
 converter_efficiency = "0.9"
 
