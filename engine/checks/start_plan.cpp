@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "motor/appliances.hpp"
+#include "scenario/set_aside.hpp"
 
 namespace checks {
 
@@ -94,7 +95,7 @@ LoadStart start_of(const scenario::Scenario& scenario, const StartScene& scene,
                    std::span<const LoadRun> runs, std::size_t index) {
     const auto& load = scenario.loads[index];
     LoadStart start{.name = load.name,
-                    .where = fmt::format("load[{}]", index),
+                    .where = scenario::key_of(load, index),
                     .refused = scene.refused[index],
                     .medical = motor::is_medical(load)};
     if (start.refused) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "checks/start_plan.hpp"
+#include "scenario/set_aside.hpp"
 
 namespace checks {
 
@@ -48,7 +49,7 @@ bool is_voltage_refusal(const Error& error) {
 
 void add_motor(const scenario::Load& load, const LoadRun& run, std::size_t index, StartScene& scene,
                Errors& errors) {
-    const auto where = fmt::format("load[{}]", index);
+    const auto where = scenario::key_of(load, index);
     if (load.motor->kind == scenario::MotorKind::direct_current) {
         if (auto found = or_errors(direct_motor(load, where, run.draw, scene.bank.nominal), errors))
             scene.direct[index] = std::move(found);

@@ -8,6 +8,7 @@
 #include "report/compare_answer.hpp"
 #include "report/wiring_draws.hpp"
 #include "scenario/file.hpp"
+#include "scenario/set_aside.hpp"
 
 namespace command_line {
 
@@ -62,10 +63,11 @@ units::Result<report::Answer> ask_compare(const scenario::ReadScenario& read,
     if (!overrides) {
         return units::fail(std::move(overrides.error()));
     }
-    const auto other = scenario::read_scenario_file(request.other_file, std::move(*overrides));
+    auto other = scenario::read_scenario_file(request.other_file, std::move(*overrides));
     if (!other) {
         return units::fail(other.error());
     }
+    scenario::set_aside(other->scenario);
     const auto old_build = build_of(read);
     const auto new_build = build_of(*other);
     if (!old_build || !new_build) {

@@ -4,13 +4,16 @@
 #include "report/read_answer.hpp"
 #include "report/weather_part.hpp"
 #include "scenario/file.hpp"
+#include "scenario/set_aside.hpp"
 #include "solar/sun_setup.hpp"
 
 namespace command_line {
 
 units::Result<report::Answer> ask_read(const scenario::ReadScenario& read, const Request&) {
     const auto folder = scenario::folder_of(read.file_name);
-    const auto plan = outage::plan_outage(read.scenario, folder);
+    auto fed = read.scenario;
+    scenario::set_aside(fed);
+    const auto plan = outage::plan_outage(fed, folder);
     auto answer = report::read_answer(read, plan ? plan->loads : std::vector<outage::LoadUse>{});
     if (const auto& file = read.scenario.place.weather_file) {
         const auto year = solar::read_weather_of(read.scenario.place, folder);

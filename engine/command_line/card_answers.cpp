@@ -15,6 +15,7 @@
 #include "command_line/version.hpp"
 #include "outage/ready.hpp"
 #include "scenario/file.hpp"
+#include "scenario/set_aside.hpp"
 #include "sizing/builds.hpp"
 #include "sizing/members_of.hpp"
 #include "sizing/ration.hpp"
@@ -133,7 +134,9 @@ units::Result<sizing::Ration> ration_of(const ReadScenario& read, std::uint64_t 
 
 }  // namespace
 
-report::CardAnswers card_answers(const ReadScenario& read, std::uint64_t seed) {
+report::CardAnswers card_answers(const ReadScenario& written, std::uint64_t seed) {
+    ReadScenario read = written;
+    scenario::set_aside(read.scenario);
     Request request;
     request.seed = seed;
     report::CardAnswers answers{.outage = ask_outage(read, request),

@@ -3,6 +3,7 @@
 #include <cassert>
 
 #include "motor/appliances_text.hpp"
+#include "scenario/set_aside.hpp"
 #include "units/text.hpp"
 
 namespace motor {
@@ -46,7 +47,16 @@ void fill_in_use(LikenedLoad& likened, const std::string& where) {
     const bool cold = appliance.keeps_cold != scenario::KeepsCold::nothing;
     const bool no_hours = load.hours.empty() && load.days.empty();
     const bool cycles = !load.runs && (cold || no_hours);
-    if (!load.runs && no_hours && !appliance.hours.empty()) {
+    if (appliance.medical && no_hours && !appliance.hours.empty()) {
+        std::string usual;
+        for (const units::DailySpan& span : appliance.hours) {
+            usual += (usual.empty() ? "" : ", ") + units::print(span);
+        }
+        say(likened, where, "hours",
+            fmt::format("on at all hours, though usually at {}: who is ill may need it by day; "
+                        "give hours where it is not",
+                        usual));
+    } else if (!load.runs && no_hours && !appliance.hours.empty()) {
         load.hours = appliance.hours;
         load.usual_hours = true;
         std::string hours;
@@ -89,6 +99,22 @@ void fill_in_kind(LikenedLoad& likened, const std::string& where) {
     }
 }
 
+// The part of the time that it is on, as a cycle: that of its kind, or a usual one.
+void cycle_of_duty(scenario::Load& load, const Appliance* appliance, const std::string& where,
+                   scenario::Assumptions& assumptions) {
+    if (!load.duty || load.runs) {
+        return;
+    }
+    constexpr units::Duration usual = 45.0 * units::minute;  // common practice, no source
+    const bool listed = appliance != nullptr && appliance->every;
+    const units::Duration every = listed ? appliance->every->likely() : usual;
+    const units::Duration on = std::max<units::Duration>(units::second, load.duty->value() * every);
+    load.runs = scenario::DutyCycle{.on = on, .every = every, .starts_at = {}};
+    assumptions.push_back({where + ".runs",
+                           fmt::format("on for {} in {}", units::show(on), units::show(every)),
+                           listed ? appliance->source : "common practice, no source"});
+}
+
 }  // namespace
 
 bool is_medical(const scenario::Load& load) {
@@ -108,6 +134,7 @@ units::Result<LikenedLoad> filled_in(const scenario::Load& load, const std::stri
         return units::fail(std::move(error));
     }
     LikenedLoad likened{.load = load, .appliance = *std::move(found), .assumptions = {}};
+    cycle_of_duty(likened.load, &likened.appliance, where, likened.assumptions);
     fill_in_use(likened, where);
     fill_in_kind(likened, where);
     return likened;
@@ -119,9 +146,10 @@ units::Result<LikenedScenario> with_appliances(scenario::Scenario scenario) {
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
         scenario::Load& load = scenario.loads[i];
         if (!load.like) {
+            cycle_of_duty(load, nullptr, scenario::key_of(load, i), likened.assumptions);
             continue;
         }
-        auto filled = filled_in(load, fmt::format("load[{}]", i));
+        auto filled = filled_in(load, scenario::key_of(load, i));
         if (!filled) {
             errors.insert(errors.end(), filled.error().begin(), filled.error().end());
             continue;

@@ -60,7 +60,8 @@ struct LikenedLoad {
 };
 
 // What the load says itself stands; its draw, cycle, usual hours, motor, power factor, medical use
-// and what it keeps cold are filled in where it is silent. A load with hours or a cycle of its own
+// and what it keeps cold are filled in where it is silent. What is medical is on at all hours where
+// the load has none. A load with hours or a cycle of its own
 // keeps them; one that keeps something cold has its cycle within its hours.
 //   takes  a load that has `like`
 //   fails  at "<where>.like"
@@ -73,7 +74,8 @@ struct LikenedScenario {
     std::vector<std::optional<DrivenLoad>> drives;  // one a load, where the list tells it
 };
 
-// Every load that says what it is like, filled in; the others as they are. Done twice, it changes
+// Every load that says what it is like, filled in; the others as they are, but for the cycle of a
+// duty. Done twice, it changes
 // and tells nothing the second time.
 //   fails  at "load[i].like"
 [[nodiscard]] units::Result<LikenedScenario> with_appliances(scenario::Scenario scenario);

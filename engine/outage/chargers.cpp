@@ -6,6 +6,8 @@
 
 #include "battery/bank.hpp"
 #include "battery/percent.hpp"
+#include "motor/appliances.hpp"
+#include "outage/demand_power.hpp"
 #include "outage/packs.hpp"
 #include "units/text.hpp"
 
@@ -45,15 +47,44 @@ struct Start {
     std::string name;
     ApparentPower apparent{};
 };
-Start heaviest_start(const scenario::Scenario& scenario) {
+Start heaviest_start(const scenario::Scenario& scenario, const std::vector<scenario::Load>& own) {
     Start heaviest;
-    for (const auto& load : scenario.loads) {
+    std::vector<scenario::Load> loads = scenario.loads;
+    loads.insert(loads.end(), own.begin(), own.end());
+    for (const auto& load : loads) {
         if (!load.motor || !load.motor->locked_rotor_current) continue;
         const auto mains = load.motor->voltage.value_or(usual_mains);
         const ApparentPower starts(mains * *load.motor->locked_rotor_current);
         if (starts > heaviest.apparent) heaviest = {load.name, starts};
     }
     return heaviest;
+}
+
+// What runs on the generator itself.
+//   most   real power and volt-amperes at the upper end of what is known, all at once
+struct OnGenerator {
+    std::vector<scenario::Load> loads;
+    std::string names;
+    Power real{};
+    ApparentPower most{};
+};
+
+OnGenerator on_generator(const scenario::Scenario& scenario) {
+    OnGenerator own;
+    for (scenario::Load load : scenario.on_generator) {
+        load.from = scenario::Outlet::ac;
+        scenario::Assumptions untold;
+        if (load.like)
+            if (auto filled = motor::filled_in(load, "")) load = std::move(filled->load);
+        own.names += (own.names.empty() ? "" : ", ") + load.name;
+        own.loads.push_back(load);
+        const auto power = load_power(load, "", untold);
+        if (!power) continue;
+        const Power real = static_cast<double>(load.count) * power->high;
+        own.real += real;
+        own.most = own.most + apparent_power(real, power->factor);
+    }
+    return own;
 }
 
 }  // namespace
@@ -134,7 +165,19 @@ std::optional<Duration> time_to_charge(const Unit& unit, Power offered, StateOfC
 scenario::Findings charger_findings(const scenario::Scenario& scenario,
                                     const std::vector<ChargerRuns>& chargers, const Unit& unit) {
     scenario::Findings findings;
-    const Start start = heaviest_start(scenario);
+    const OnGenerator own = on_generator(scenario);
+    const Start start = heaviest_start(scenario, own.loads);
+    const bool any_generator = std::ranges::any_of(chargers, [](const ChargerRuns& charger) {
+        return charger.kind == ChargerKind::generator;
+    });
+    if (!own.loads.empty())
+        findings.push_back(
+            {any_generator ? Severity::note : Severity::caution, "generator",
+             fmt::format("{} on the generator: {} and {} at most, none of it from the packs, and "
+                         "only while it runs{}",
+                         own.names, show(own.real), show(own.most),
+                         any_generator ? "" : "; no [[charger]] of kind generator says when"),
+             "food kept cold needs it for a third of the day or more", std::string(practice)});
     for (std::size_t i = 0; i < chargers.size(); ++i) {
         const auto& charger = chargers[i];
         const auto where = "charger " + charger.name;
@@ -150,6 +193,13 @@ scenario::Findings charger_findings(const scenario::Scenario& scenario,
         const auto& rating = scenario.chargers[i].generator_rating;
         if (rating && charger.kind == ChargerKind::generator) {
             const ApparentPower bears = *rating;
+            if (charger.apparent + own.most > bears && own.most > ApparentPower())
+                find(charger.apparent > bears || own.most > bears ? Severity::stop
+                                                                  : Severity::caution,
+                     fmt::format("{} beside the charger ask for up to {}, and the generator gives "
+                                 "{}",
+                                 own.names, show(charger.apparent + own.most), show(*rating)),
+                     "do not run all of it at once, or set the charger to a lower current");
             if (charger.apparent > bears)
                 find(Severity::stop,
                      fmt::format("it draws {} at {}, and the generator gives {}",

@@ -9,6 +9,7 @@
 #include "motor/appliances.hpp"
 #include "outage/search_mode.hpp"
 #include "outage/work.hpp"
+#include "scenario/set_aside.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -345,7 +346,7 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
     };
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
         const scenario::Load& load = scenario.loads[i];
-        const std::string where = fmt::format("load[{}]", i);
+        const std::string where = scenario::key_of(load, i);
         units::Result<LoadPower> power = load_power(load, where, demand.assumptions);
         const units::Errors unusable_times = unusable(load, where);
         if (!power) {

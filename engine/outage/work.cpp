@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "scenario/set_aside.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -68,7 +69,7 @@ Errors too_many_switchings(const scenario::Scenario& scenario) {
         const double seconds = load.runs->every / second;
         const Duration longer = std::ceil(seconds * all / most_switchings) * second;
         errors.push_back(
-            {.where = fmt::format("load[{}].runs.every", i),
+            {.where = scenario::key_of(load, i) + ".runs.every",
              .found = fmt::format("found {}, so that {} switches {:.0f} times in {}, and all loads "
                                   "together {:.0f} times",
                                   show(load.runs->every), load.name, own,

@@ -31,6 +31,8 @@ std::string_view outlet_in_words(scenario::Outlet outlet) {
             return "12 V";
         case scenario::Outlet::usb:
             return "USB";
+        case scenario::Outlet::generator:
+            return "generator";
     }
     return "";
 }

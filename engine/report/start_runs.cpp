@@ -3,6 +3,7 @@
 #include "motor/kind.hpp"
 #include "outage/demand_power.hpp"
 #include "report/start_answer.hpp"
+#include "scenario/set_aside.hpp"
 
 namespace report {
 
@@ -30,7 +31,7 @@ units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
     units::Errors errors;
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
         const auto& load = scenario.loads[i];
-        const auto where = fmt::format("load[{}]", i);
+        const auto where = scenario::key_of(load, i);
         if (!load.draw && load.motor) {
             // What runs the motor is told by its plate, or not needed for its start.
             checks::LoadRun run;

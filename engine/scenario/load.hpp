@@ -1,6 +1,7 @@
 // What is switched on during the outage, as a person describes it.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -12,7 +13,8 @@
 
 namespace scenario {
 
-enum class Outlet { ac, twelve_volt, usb };
+//   generator  runs only while a generator does, and takes nothing from the packs
+enum class Outlet { ac, twelve_volt, usb, generator };
 
 enum class Evidence { metered, label, guess };
 
@@ -76,6 +78,7 @@ struct Load {
     Outlet from = Outlet::ac;
     std::optional<Draw> draw;
     std::optional<DutyCycle> runs;
+    std::optional<units::Share> duty;     // part of the time that it is on, where runs is not known
     std::vector<units::DailySpan> hours;  // empty: at all hours
     std::vector<int> days;                // days of the outage, 1 is the first; empty: every day
     int count = 1;
@@ -92,6 +95,7 @@ struct Load {
     std::optional<units::Range<units::Power>> listed_power;  // of that row, where the draw is its
     bool usual_hours = false;  // `hours` are those of that row: a guess, others are as likely
     std::optional<Motor> motor;
+    std::optional<std::size_t> written_as;  // its place in the file, where others were set aside
 };
 
 }  // namespace scenario

@@ -15,10 +15,11 @@ constexpr std::string_view give_a_draw =
 constexpr std::string_view duty_is_a_cycle =
     "the part of the time that a load is on is said by its cycle";
 constexpr std::string_view give_a_cycle =
-    "write runs = {on = \"15 min\", every = \"45 min\"}: 30 % is on for 13.5 min of every 45 min";
+    "write runs = {on = \"15 min\", every = \"45 min\"}, or duty = \"30 %\" beside power where the "
+    "cycle is not known";
 
-// The mean of a yearly label. A year's energy without the year, or a month's, is shown as the label
-// would have it.
+// The mean of a yearly label, or of a twelfth of it: a month's. A year's energy without the year is
+// shown as the label would have it.
 struct YearlyLabelForm {
     using Value = YearlyLabel;
     OnlyMemberForm<YearlyLabel, QuantityForm<units::Power>> inner =
@@ -29,34 +30,46 @@ struct YearlyLabelForm {
     [[nodiscard]] Ends ends() const { return inner.ends(); }
     [[nodiscard]] std::string print(const Value& value) const { return inner.print(value); }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
-        if (spot.node->kind == Node::Kind::text && refused_with_its_year(reading, spot)) {
-            return std::nullopt;
+        if (spot.node->kind == Node::Kind::text) {
+            if (const std::optional<YearlyLabel> monthly = of_a_month(*spot.node)) {
+                return monthly;
+            }
+            if (refused_with_its_year(reading, spot)) {
+                return std::nullopt;
+            }
         }
         return inner.read(reading, spot);
     }
 
   private:
-    static bool refused_with_its_year(Reading& reading, const Spot& spot) {
-        std::string_view text = spot.node->text;
-        double years = 1.0;
+    // "37 kWh/month"; within the limits of a year's.
+    [[nodiscard]] std::optional<YearlyLabel> of_a_month(const Node& node) const {
+        std::string_view text = node.text;
         for (const std::string_view month : {"/month", "/mo", " a month", " per month"}) {
-            if (text.ends_with(month)) {
-                text.remove_suffix(month.size());
-                years = 12.0;
-                break;
+            if (!text.ends_with(month)) {
+                continue;
             }
+            text.remove_suffix(month.size());
+            const units::Result<units::Energy> energy = units::read<units::Energy>(text);
+            const units::Power each = *units::read<units::Power>("1 kWh/yr");
+            const units::Power mean =
+                energy ? 12.0 * (*energy / (1000.0 * units::watt_hour)) * each : units::Power();
+            const bool usable = mean > units::Power() && mean <= 20'000.0 * units::watt;
+            return usable ? std::optional(YearlyLabel{.average = mean}) : std::nullopt;
         }
+        return std::nullopt;
+    }
+    static bool refused_with_its_year(Reading& reading, const Spot& spot) {
+        const std::string_view text = spot.node->text;
         const units::Result<units::Energy> energy = units::read<units::Energy>(text);
         if (!energy) {
             return false;
         }
         reading.refuse(spot,
-                       fmt::format("found {}, {}", shown(*spot.node),
-                                   years > 1.0 ? "which is energy in a month"
-                                               : "which does not say in what time"),
+                       fmt::format("found {}, which does not say in what time", shown(*spot.node)),
                        fmt::format("write \"{:.6g} kWh/yr\" if it is what the label gives for a "
                                    "year",
-                                   years * (*energy / (1000.0 * units::watt_hour))));
+                                   *energy / (1000.0 * units::watt_hour)));
         return true;
     }
 };
@@ -97,8 +110,26 @@ void check_draw(Reading& reading, const Spot& spot, const Load& load) {
     }
 }
 
+void check_duty(Reading& reading, const Spot& spot, const Load& load) {
+    if (!load.duty) {
+        return;
+    }
+    const Spot duty = spot.at(*spot.node->find("duty"), "duty");
+    if (load.runs) {
+        reading.refuse(duty, "found duty beside runs, which says the same",
+                       "keep runs, where the cycle is known, or duty");
+    }
+    const bool is_mean = load.draw && (std::holds_alternative<MeteredUse>(*load.draw) ||
+                                       std::holds_alternative<YearlyLabel>(*load.draw));
+    if (is_mean && !load.runs) {
+        reading.warn(duty, "the draw is a mean already, so duty only says how it comes in cycles",
+                     "take duty out if the mean counts the time in which it is off");
+    }
+}
+
 void check_load(Reading& reading, const Spot& spot, const Load& load) {
     check_draw(reading, spot, load);
+    check_duty(reading, spot, load);
     if (load.age && load.draw && !std::holds_alternative<YearlyLabel>(*load.draw)) {
         reading.warn(spot.at(*spot.node->find("age"), "age"),
                      "age counts only where the draw is that of a yearly label",
@@ -243,10 +274,11 @@ const Description<Load>& describe<Load>() {
         .keys = keys_of(
             key<&Load::name>({.name = "name", .demand = Demand::required},
                              WordsForm{.sample = "refrigerator"}),
-            key<&Load::from>(
-                {.name = "from", .silent = "ac"},
-                one_of<Outlet>(
-                    {{"ac", Outlet::ac}, {"12V", Outlet::twelve_volt}, {"usb", Outlet::usb}})),
+            key<&Load::from>({.name = "from", .silent = "ac"},
+                             one_of<Outlet>({{"ac", Outlet::ac},
+                                             {"12V", Outlet::twelve_volt},
+                                             {"usb", Outlet::usb},
+                                             {"generator", Outlet::generator}})),
             key_of_kind<&Load::draw>({.name = "power", .silent = "its draw is given another way"},
                                      as<StatedPower>(positive_to(100'000.0 * units::watt, "60 W"))),
             key_of_kind<&Load::draw>({.name = "metered", .silent = "its draw is given another way"},
@@ -258,12 +290,15 @@ const Description<Load>& describe<Load>() {
                 TableForm<Nameplate>()),
             key<&Load::runs>({.name = "runs", .silent = "all the time within its hours"},
                              TableForm<DutyCycle>()),
+            key<&Load::duty>({.name = "duty",
+                              .silent = "as runs has it; without runs, all the time within its "
+                                        "hours"},
+                             from_to(units::Share(0.001), units::Share(1.0), "30 %")),
             key<&Load::hours>({.name = "hours", .silent = "at all hours"}, list_of(SpanForm())),
             key<&Load::days>({.name = "days", .silent = "every day"},
                              list_of(WholeForm{1, 60}, 60)),
-            key<&Load::count>(
-                {.name = "count", .silent = "one"},
-                WholeForm{1, 1000, "take the load out of the file, or put a # before its lines"}),
+            key<&Load::count>({.name = "count", .silent = "one; 0 leaves the load out"},
+                              WholeForm{0, 1000}),
             key<&Load::priority>({.name = "priority",
                                   .silent = "3; 1 is life and health, 2 property, 3 word and "
                                             "light, 4 comfort, 5 work; 5 is switched off first"},
@@ -287,9 +322,10 @@ const Description<Load>& describe<Load>() {
                 TruthForm()),
             key<&Load::keeps_cold>(
                 {.name = "keeps_cold",
-                 .silent = "as the appliance of the list named by like or by its own name; otherwise "
-                           "a refrigerator_freezer with a compressor_rsir or compressor_csir motor, "
-                           "nothing without"},
+                 .silent =
+                     "as the appliance of the list named by like or by its own name; otherwise "
+                     "a refrigerator_freezer with a compressor_rsir or compressor_csir motor, "
+                     "nothing without"},
                 one_of<KeepsCold>({{"nothing", KeepsCold::nothing},
                                    {"refrigerator", KeepsCold::refrigerator},
                                    {"refrigerator_freezer", KeepsCold::refrigerator_freezer},
@@ -306,7 +342,6 @@ const Description<Load>& describe<Load>() {
             key<&Load::motor>({.name = "motor", .silent = "no motor"}, TableForm<Motor>())),
         .mistakes = {{"fuse", fuse_is_a_limit, give_a_draw},
                      {"breaker", fuse_is_a_limit, give_a_draw},
-                     {"duty", duty_is_a_cycle, give_a_cycle},
                      {"duty_cycle", duty_is_a_cycle, give_a_cycle},
                      {"fuse_rating", fuse_is_a_limit, give_a_draw},
                      {"breaker_rating", fuse_is_a_limit, give_a_draw}},

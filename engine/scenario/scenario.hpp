@@ -66,6 +66,7 @@ struct Scenario {
     std::optional<ChargeController> controller;
     std::vector<Charger> chargers;
     std::vector<Load> loads;
+    std::vector<Load> on_generator = {};  // set aside from them: set_aside.hpp
     std::vector<Circuit> circuits;
     std::optional<Case> enclosure;  // [case]
     std::optional<Storage> storage;

@@ -13,6 +13,7 @@
 #include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
+#include "scenario/set_aside.hpp"
 #include "sizing/members_of.hpp"
 #include "units/text.hpp"
 
@@ -48,8 +49,9 @@ namespace {
 
 // The plan, and how surely; of the first few members what more packs would do is left out.
 DaysView view_of(const QString& text, const QString& file, bool first) {
-    const auto read = read_shown(text, file);
+    auto read = read_shown(text, file);
     if (!read) return refusal(read.error());
+    scenario::set_aside(read->scenario);
     const std::string folder = folder_of(file);
     auto made = outage::make_ready(read->scenario, folder);
     if (!made) return refusal(made.error());

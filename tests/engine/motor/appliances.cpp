@@ -110,6 +110,34 @@ TEST(appliances, what_a_load_says_itself_stands) {
     EXPECT_THAT(filled->assumptions, SizeIs(0));
 }
 
+// Who needs it may need it by day: the hours of the list are told, not taken.
+TEST(appliances, what_is_medical_runs_at_all_hours_until_hours_are_given) {
+    scenario::Load load;
+    load.like = "CPAP";
+    const auto filled = filled_in(load, "load[0]");
+    ASSERT_TRUE(filled);
+    EXPECT_TRUE(filled->load.hours.empty());
+    EXPECT_FALSE(filled->load.usual_hours);
+    EXPECT_TRUE(std::ranges::any_of(filled->assumptions, [](const auto& assumed) {
+        return assumed.where == "load[0].hours" &&
+               assumed.text.find("on at all hours, though usually at 22:00-06:00") !=
+                   std::string::npos;
+    }));
+}
+
+TEST(appliances, a_duty_is_a_cycle_of_its_kind_or_a_usual_one) {
+    scenario::Scenario scenario;
+    scenario.loads.resize(2);
+    scenario.loads[0].duty = units::Share(0.3);
+    scenario.loads[1].duty = units::Share(0.5);
+    scenario.loads[1].like = "refrigerator";
+    const auto once = with_appliances(scenario).value();
+    ASSERT_TRUE(once.scenario.loads[0].runs && once.scenario.loads[1].runs);
+    EXPECT_NEAR(once.scenario.loads[0].runs->on / units::minute, 13.5, 1e-9);
+    EXPECT_NEAR(once.scenario.loads[1].runs->on / once.scenario.loads[1].runs->every, 0.5, 1e-12);
+    EXPECT_TRUE(with_appliances(once.scenario)->assumptions.empty());
+}
+
 TEST(appliances, a_load_like_nothing_known_says_where_that_stands) {
     scenario::Load load;
     load.like = "flux capacitor";

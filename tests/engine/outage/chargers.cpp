@@ -5,6 +5,7 @@
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "scenario/read.hpp"
+#include "scenario/set_aside.hpp"
 
 namespace {
 
@@ -46,6 +47,26 @@ bool says(const scenario::Findings& findings, scenario::Severity severity, std::
     return std::ranges::any_of(findings, [&](const scenario::Finding& finding) {
         return finding.severity == severity && finding.text.find(words) != std::string::npos;
     });
+}
+
+// 600 W beside the charger's 514 VA: more than 800 VA, and nothing of it out of the packs.
+TEST(chargers, a_load_on_the_generator_counts_there_and_not_in_the_packs) {
+    auto scenario = with(generator + R"([[load]]
+name = "deep freezer"
+from = "generator"
+power = "600 W"
+)");
+    scenario::set_aside(scenario);
+    const auto plan = outage::plan_outage(scenario);
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(plan->loads.size(), 1U);
+    EXPECT_TRUE(says(plan->findings, scenario::Severity::note, "deep freezer on the generator"));
+    EXPECT_TRUE(
+        says(plan->findings, scenario::Severity::caution, "deep freezer beside the charger"));
+    scenario.chargers.clear();
+    const auto without = outage::plan_outage(scenario);
+    ASSERT_TRUE(without);
+    EXPECT_TRUE(says(without->findings, scenario::Severity::caution, "says when"));
 }
 
 TEST(chargers, a_generator_fills_the_packs_in_its_hours) {

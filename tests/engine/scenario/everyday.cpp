@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "scenario/read.hpp"
+#include "scenario/set_aside.hpp"
 
 namespace {
 
@@ -43,23 +44,60 @@ TEST(everyday, what_belongs_together_is_written_as_the_table_it_is) {
 }
 
 TEST(everyday, a_part_of_the_time_is_said_by_a_cycle) {
-    for (const char* const duty :
-         {"duty = \"30 %\"", "duty_cycle = \"30 %\"", "runs = {duty = \"30 %\"}"})
+    for (const char* const duty : {"duty_cycle = \"30 %\"", "runs = {duty = \"30 %\"}"})
         EXPECT_THAT(hint(with(std::string("power = \"60 W\"\n") + duty)),
                     HasSubstr("runs = {on = \"15 min\", every = \"45 min\"}"))
             << duty;
+    EXPECT_EQ(hint(with("power = \"60 W\"\nduty = \"30 %\"")), "it was taken");
+    EXPECT_THAT(hint(with("power = \"60 W\"\nduty = \"30 %\"\nruns = {on = \"15 min\", "
+                          "every = \"45 min\"}")),
+                HasSubstr("keep runs"));
 }
 
 // 37 kWh a month is 12 x 37 = 444 kWh a year.
 TEST(everyday, a_label_without_its_year_is_shown_with_it) {
     EXPECT_THAT(hint(with("label = \"450 kWh\"")), HasSubstr("write \"450 kWh/yr\""));
-    EXPECT_THAT(hint(with("label = \"37 kWh/month\"")), HasSubstr("write \"444 kWh/yr\""));
+    for (const char* const label : {"37 kWh/month", "37 kWh a month", "444 kWh/yr"}) {
+        const auto read =
+            scenario::read_scenario(with("label = \"" + std::string(label) + "\""), "plan.toml");
+        ASSERT_TRUE(read.has_value()) << label;
+        const auto average = std::get<scenario::YearlyLabel>(*read->scenario.loads[0].draw).average;
+        EXPECT_NEAR(average / units::watt, 444'000.0 / 8760.0, 0.04) << label;
+    }
     EXPECT_EQ(hint(with("label = \"444 kWh/yr\"")), "it was taken");
     EXPECT_THAT(hint(with("label = \"60 V\"")), HasSubstr("give power"));
 }
 
 TEST(everyday, a_load_that_is_not_there) {
-    EXPECT_THAT(hint(with("power = \"60 W\"\ncount = 0")), HasSubstr("put a #"));
+    auto read = scenario::read_scenario(
+        with("power = \"60 W\"\ncount = 0\n[[load]]\nname = \"b\"\npower = \"5 W\"\nfrom = "
+             "\"generator\"\n[[load]]\nname = \"c\"\npower = \"5 W\"\n"),
+        "plan.toml");
+    ASSERT_TRUE(read.has_value());
+    auto& scenario = read->scenario;
+    EXPECT_TRUE(scenario::has_set_aside(scenario));
+    for (int time = 0; time < 2; ++time)
+        scenario::set_aside(scenario);
+    EXPECT_FALSE(scenario::has_set_aside(scenario));
+    ASSERT_EQ(scenario.loads.size(), 1U);
+    EXPECT_EQ(scenario.loads[0].name, "c");
+    EXPECT_EQ(scenario::key_of(scenario.loads[0], 0), "load[2]");
+    ASSERT_EQ(scenario.on_generator.size(), 1U);
+    EXPECT_EQ(scenario.on_generator[0].name, "b");
+}
+
+TEST(everyday, rows_of_a_label_go_with_lead_alone) {
+    const auto pack = [](const std::string& keys) { return hint(with("power = \"60 W\"", keys)); };
+    const std::string rows = "rates = [{charge = \"77 Ah\", over = \"3 h\"}]\n";
+    EXPECT_EQ(pack("chemistry = \"agm\"\n" + rows), "it was taken");
+    EXPECT_EQ(pack("chemistry = \"flooded\"\nreserve = \"160 min\"\n"), "it was taken");
+    EXPECT_THAT(pack("chemistry = \"lifepo4\"\n" + rows), HasSubstr("take them out"));
+    EXPECT_THAT(pack("chemistry = \"agm\"\ntwo_well = {c = \"0.3\", k = \"0.6 1/h\", total = "
+                     "\"120 Ah\"}\n" +
+                     rows),
+                HasSubstr("keep the rows"));
+    EXPECT_THAT(pack("chemistry = \"lifepo4\"\nabsorption_per_kelvin = \"30 mV/K\"\n"),
+                HasSubstr("lead-acid"));
 }
 
 TEST(everyday, words_for_chemistries_and_waveforms) {
