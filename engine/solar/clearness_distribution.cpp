@@ -43,11 +43,11 @@ double scaled_steepness(double wanted) {
 
 }  // namespace
 
-ClearnessDistribution::ClearnessDistribution(Clearness mean, Length elevation) {
+ClearnessDistribution::ClearnessDistribution(Clearness mean, Length elevation, Clearness darkest) {
     // The mean is kept off 0 and 1, where no such distribution exists; the lower bound gives way
     // to a mean near it, and the upper one stays 0.04 above it: ours.
     const double wanted = std::clamp(mean.value(), 0.002, 0.95);
-    lowest_ = std::min(0.05, 0.5 * wanted);  // [Duffie Beckman] 2.9, read in public code
+    lowest_ = std::min(darkest.value(), 0.4 * wanted);
     width_ = std::max(clear_sky(elevation).value(), wanted + 0.04) - lowest_;
     scaled_ = scaled_steepness((wanted - lowest_) / width_);
 }

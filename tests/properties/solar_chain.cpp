@@ -162,9 +162,9 @@ TEST(solar_properties, means_around_the_even_spread_change_smoothly) {
     // The steepness passes 0 where the mean lies half way between the bounds.
     EXPECT_TRUE(rc::check([] {
         const double off = between(-1.0, 1.0) * std::pow(10.0, between(-14.0, -3.0));
-        const ClearnessDistribution days(Clearness(0.40 + off), {});
+        const ClearnessDistribution days(Clearness(0.44 + off), {});
         const double u = between(0.0, 1.0);
-        RC_ASSERT(std::abs(days.quantile(Probability(u)).value() - (0.05 + 0.70 * u)) <
+        RC_ASSERT(std::abs(days.quantile(Probability(u)).value() - (0.13 + 0.62 * u)) <
                   2.0 * std::abs(off) + 1e-9);
     }));
 }
