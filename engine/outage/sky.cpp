@@ -44,6 +44,13 @@ class RankedSkies {
         typical_ = solar::sum(track.under(solar::TypicalSky{}, controller)).offered;
     }
 
+    // A sky among the days of a band; its middle where more clearness is not more yield.
+    [[nodiscard]] solar::Sky in(const solar::SkyBand& band, Probability share) const {
+        const double from = band.from.value();
+        const double at = in_order_ ? share.value() : 0.5;
+        return solar::QuantileSky{Probability(from + (band.to.value() - from) * at)};
+    }
+
     // The sky that gives more than such a share of them; the typical one where that would pass it.
     [[nodiscard]] solar::Sky at(Probability share) const {
         if (in_order_) return solar::QuantileSky{share};
@@ -83,12 +90,42 @@ Probability dull_quantile(double days) {
 
 namespace {
 
-solar::Sky sky_at(SkyEnd end, const solar::Site& site, std::span<const solar::PanelGroup> groups,
-                  const solar::ControllerModel& controller, const scenario::Outage& outage) {
-    if (end == SkyEnd::likely) return solar::TypicalSky{};
+// The days of one sky.
+struct SkySpan {
+    Duration lasts;
+    solar::Sky sky;
+};
+
+// What is known of the first days, as one band of the month's days for each local day.
+std::vector<solar::SkyBand> first_bands(const scenario::Outage& outage) {
+    scenario::Assumptions told_elsewhere;
+    return solar::weather_model(outage, told_elsewhere).forecast;
+}
+
+std::vector<SkySpan> skies_of(SkyEnd end, const RankedSkies& ranked,
+                              const scenario::Outage& outage) {
     const auto dull = dull_quantile(outage.lasts / day);
-    const RankedSkies skies(site, groups, controller, outage.starts);
-    return skies.at(end == SkyEnd::dull ? dull : dull.complement());
+    const auto share = end == SkyEnd::likely ? Probability(0.5)
+                       : end == SkyEnd::dull ? dull
+                                             : dull.complement();
+    const LocalTime starts = outage.starts;
+    std::vector<SkySpan> spans;
+    LocalTime from = starts;
+    const auto until = [&](LocalTime to, const solar::Sky& sky) {
+        const LocalTime ends = std::min(to, starts + outage.lasts);
+        if (ends > from) spans.push_back({ends - from, sky});
+        from = std::max(from, ends);
+    };
+    const LocalTime midnight = midnight_before(starts);
+    const auto bands = first_bands(outage);
+    for (std::size_t number = 0; number < bands.size(); ++number)
+        until(midnight + double(number + 1) * day, ranked.in(bands[number], share));
+    if (bands.empty() && outage.cause == scenario::Cause::storm)
+        until(midnight + double(solar::first_days_of(starts)) * day,
+              solar::QuantileSky{Probability(storm_day)});
+    until(starts + outage.lasts,
+          end == SkyEnd::likely ? solar::Sky(solar::TypicalSky{}) : ranked.at(share));
+    return spans;
 }
 
 }  // namespace
@@ -99,22 +136,13 @@ std::vector<SunChange> sun_changes(const solar::Site& site,
                                    const scenario::Outage& outage, SkyEnd end) {
     std::vector<SunChange> changes;
     if (groups.empty()) return changes;
-    const auto starts = outage.starts;
-    const auto sky = sky_at(end, site, groups, controller, outage);
-    Duration dark{};
-    if (outage.cause == scenario::Cause::storm) {
-        const double days = solar::first_days_of(starts);
-        dark = std::min<Duration>(outage.lasts, midnight_before(starts) + days * day - starts);
-        append(changes,
-               solar::sun_offered(site, groups, controller, starts, dark,
-                                  solar::QuantileSky{Probability(storm_day)}),
-               starts);
+    const RankedSkies ranked(site, groups, controller, outage.starts);
+    LocalTime from = outage.starts;
+    for (const SkySpan& span : skies_of(end, ranked, outage)) {
+        append(changes, solar::sun_offered(site, groups, controller, from, span.lasts, span.sky),
+               outage.starts);
+        from = from + span.lasts;
     }
-    if (dark < outage.lasts)
-        append(
-            changes,
-            solar::sun_offered(site, groups, controller, starts + dark, outage.lasts - dark, sky),
-            starts);
     return changes;
 }
 

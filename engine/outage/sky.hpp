@@ -22,6 +22,8 @@ enum class SkyEnd { dull, likely, bright };
 //   a storm       darkens the first local day whose noon lies ahead, and what is left of the one
 //                 before, to the darkest tenth of days, its middle, whichever end is asked for;
 //                 method.md (7)
+//   a forecast    holds each of its days in its band of the month's days: at the end's own share
+//                 of the band, the middle for the likely course; solar method.md (51)
 [[nodiscard]] std::vector<SunChange> sun_changes(const solar::Site& site,
                                                  std::span<const solar::PanelGroup> groups,
                                                  const solar::ControllerModel& controller,

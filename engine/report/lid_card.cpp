@@ -33,6 +33,9 @@ std::string sky(const Scenario& scenario) {
     if (scenario.panels.empty()) {
         return ", no sun";
     }
+    if (!scenario.outage.sky.empty()) {
+        return ", sky as forecast";
+    }
     switch (scenario.outage.cause.value_or(scenario::Cause::unknown)) {
         case scenario::Cause::storm:
             return ", after a storm";

@@ -92,7 +92,8 @@ void find_snow(Finder& finder) {
 void find_dull_start(Finder& finder) {
     const auto& days = finder.results.recharge.days;
     const bool storm = finder.scenario.outage.cause == scenario::Cause::storm;
-    if (finder.results.setup.hours || !storm || days.empty()) {
+    const bool forecast = !finder.scenario.outage.sky.empty();
+    if (finder.results.setup.hours || !storm || forecast || days.empty()) {
         return;
     }
     finder.add(Severity::note, "outage.cause",

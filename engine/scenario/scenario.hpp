@@ -19,10 +19,14 @@ namespace scenario {
 
 enum class Cause { storm, clear, unknown };
 
+// What a forecast says of a day's sky, from the darkest to the brightest.
+enum class DaySky { dark, grey, mixed, clear };
+
 struct Outage {
     units::LocalTime starts;
     units::Duration lasts{};
     std::optional<Cause> cause;
+    std::vector<DaySky> sky;  // forecast, day by day from the first whose noon lies ahead
     std::optional<units::Temperature> battery_temperature;
     std::optional<bool> battery_follows_room;
     std::optional<units::Temperature> room_temperature;

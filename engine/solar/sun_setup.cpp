@@ -68,6 +68,9 @@ void tell_file_from_typed(const scenario::Scenario& scenario, SunSetup& setup) {
     if (scenario.outage.cause && *scenario.outage.cause != scenario::Cause::unknown)
         note(setup, "outage.cause",
              "changes nothing beside a weather file: the sky is that of the file's own days");
+    if (!scenario.outage.sky.empty())
+        note(setup, "outage.sky",
+             "changes nothing beside a weather file: the sky is that of the file's own days");
     if (scenario.place.ground_reflectance) return;
     const auto ground = mean_ground(year);
     if (!ground) return;

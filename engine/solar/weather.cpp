@@ -31,7 +31,58 @@ double first_score(FirstSky sky, double drawn) {
     return normal_score(drawn);
 }
 
+// The day's score when the forecast leaves a band of all days: what it would be without one, drawn
+// together. A brighter band never gives a darker day.
+double within(const SkyBand& band, double score) {
+    constexpr double hair = 1e-15;  // off 0 and 1, where no score is
+    const double from = band.from.value();
+    const double share = from + (band.to.value() - from) * probability_of(score);
+    return normal_score(std::clamp(share, hair, 1.0 - hair));
+}
+
+const char* word_of(scenario::DaySky sky) {
+    switch (sky) {
+        case scenario::DaySky::dark:
+            return "dark";
+        case scenario::DaySky::grey:
+            return "grey";
+        case scenario::DaySky::mixed:
+            return "mixed";
+        case scenario::DaySky::clear:
+            return "clear";
+    }
+    return "";
+}
+
+void take_forecast(const scenario::Outage& outage, WeatherModel& model,
+                   scenario::Assumptions& assumptions) {
+    std::string told;
+    for (std::size_t number = 0; number < outage.sky.size(); ++number) {
+        const SkyBand band = band_of(outage.sky[number], int(number));
+        // What is left of the day before the first noon has the sky of the first word.
+        const int days = number == 0 ? model.first_days : 1;
+        model.forecast.insert(model.forecast.end(), std::size_t(days), band);
+        told += fmt::format("{}{} ({:.0f} to {:.0f} in 100)", told.empty() ? "" : ", ",
+                            word_of(outage.sky[number]), 100.0 * band.from.value(),
+                            100.0 * band.to.value());
+    }
+    assumptions.push_back(
+        {"outage.sky",
+         "of the month's days, darkest first, those forecast are among: " + told +
+             "; a forecast counts for a tenth less with each day it looks further ahead",
+         "ours"});
+}
+
 }  // namespace
+
+SkyBand band_of(scenario::DaySky sky, int number) {
+    // Shares of a month's days: ours. A dark day is one like a storm's.
+    static constexpr std::array<std::array<double, 2>, 4> bands{
+        {{0.0, 0.10}, {0.10, 0.40}, {0.40, 0.75}, {0.75, 1.0}}};
+    const auto [from, to] = bands[std::size_t(sky)];
+    const double gone = std::clamp(0.1 * number, 0.0, 1.0);
+    return {Probability(from * (1.0 - gone)), Probability(to + (1.0 - to) * gone)};
+}
 
 int first_days_of(LocalTime starts) {
     return time_of_day(starts) < 12.0 * hour ? 1 : 2;
@@ -39,7 +90,8 @@ int first_days_of(LocalTime starts) {
 
 WeatherModel weather_model(const scenario::Outage& outage, scenario::Assumptions& assumptions) {
     WeatherModel model{.first_days = first_days_of(outage.starts)};
-    switch (outage.cause.value_or(scenario::Cause::unknown)) {
+    switch (outage.sky.empty() ? outage.cause.value_or(scenario::Cause::unknown)
+                               : scenario::Cause::unknown) {
         case scenario::Cause::storm:
             model.first_sky = FirstSky::after_storm;
             assumptions.push_back({"outage.cause",
@@ -55,6 +107,7 @@ WeatherModel weather_model(const scenario::Outage& outage, scenario::Assumptions
         case scenario::Cause::unknown:
             break;
     }
+    if (!outage.sky.empty()) take_forecast(outage, model, assumptions);
     assumptions.push_back({"place.irradiation",
                            "day-to-day persistence 0.29; the table's means are off by 5 %, one "
                            "standard deviation, the same for all days of a sequence",
@@ -89,7 +142,12 @@ std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, const 
             distribution.emplace(Clearness(mean.value() * climate), site.elevation);
         }
         const double drawn = days_drawn[number];
-        if (number == 0 || (model.first_sky != FirstSky::unknown && int(number) < model.first_days))
+        if (number < model.forecast.size())
+            score = within(model.forecast[number],
+                           number == 0 ? normal_score(drawn)
+                                       : model.persistence * score + fresh * normal_score(drawn));
+        else if (number == 0 ||
+                 (model.first_sky != FirstSky::unknown && int(number) < model.first_days))
             score = first_score(model.first_sky, drawn);
         else
             score = model.persistence * score + fresh * normal_score(drawn);

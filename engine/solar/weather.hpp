@@ -19,9 +19,20 @@ enum class FirstSky {
     clear,        // the brighter half of days
 };
 
+// The share of the month's days, darkest first, that a day is drawn from.
+struct SkyBand {
+    units::Probability from{0.0};
+    units::Probability to{1.0};
+};
+
+// The band of the `number`th day of a forecast, 0 the first. Its edges give way to those of any
+// day by a tenth for each day the forecast looks further ahead. method.md (51)
+[[nodiscard]] SkyBand band_of(scenario::DaySky sky, int number);
+
 struct WeatherModel {
     FirstSky first_sky = FirstSky::unknown;
-    int first_days = 1;           // local days for which first_sky holds; ours
+    int first_days = 1;                  // local days for which first_sky holds; ours
+    std::vector<SkyBand> forecast = {};  // of the local days from the start's on; before first_sky
     double persistence = 0.29;    // of normal scores from day to day, 0 to 0.6; [Graham 1988]
     double climate_error = 0.05;  // relative, of the table's means: one draw a sequence; ours
 };
