@@ -24,9 +24,10 @@ solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number) {
     const auto& sky = *ready.sky;
     if (sky.hours) return solar::from_start_date(sky.hours, number);
     const auto days = static_cast<int>(sky.track.days().size());
+    const solar::SequenceName named{.seed = seed, .number = static_cast<std::uint32_t>(number)};
     return solar::GivenSky{
-        solar::daily_clearness(*ready.site, ready.outage.starts, days, sky.weather,
-                               {.seed = seed, .number = static_cast<std::uint32_t>(number)})};
+        .days = solar::daily_clearness(*ready.site, ready.outage.starts, days, sky.weather, named),
+        .snow = solar::snow_draws(days, named)};
 }
 
 std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, int number) {

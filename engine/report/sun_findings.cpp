@@ -69,7 +69,11 @@ void find_snow(Finder& finder) {
     const bool days_are_named =
         std::any_of(finder.scenario.panels.begin(), finder.scenario.panels.end(),
                     [](const auto& panel) { return !panel.covered_days.empty(); });
-    if (setup.groups.empty() || days_are_named) {
+    const bool counted =
+        !setup.hours || std::ranges::all_of(finder.scenario.panels, [](const auto& panel) {
+            return panel.brushed_off.value_or(false);
+        });
+    if (setup.groups.empty() || days_are_named || counted) {
         return;
     }
     const auto example =

@@ -88,6 +88,8 @@ const Description<Panel>& describe<Panel>() {
                                list_of(TableForm<ShadedHours>())),
             key<&Panel::covered_days>({.name = "covered_days", .silent = "none"},
                                       list_of(WholeForm{1, 60}, 60)),
+            key<&Panel::brushed_off>({.name = "brushed_off", .silent = "snow lies until it goes"},
+                                     TruthForm()),
             key<&Panel::open_circuit_voltage>(
                 {.name = "open_circuit_voltage"},
                 from_to(0.1 * units::volt, 1000.0 * units::volt, "22 V")),

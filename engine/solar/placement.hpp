@@ -12,6 +12,18 @@
 
 namespace solar {
 
+// How snow comes to lie on a panel in one month.
+struct SnowOfMonth {
+    units::Probability falls{0.0};  // of a day: an inch or more
+    double lies = 0.0;              // days that a fall covers the panel, mean
+};
+
+// Numbers drawn of one day's snow, each in the open interval 0 to 1, the greater the less snow.
+struct SnowDraw {
+    double falls = 1.0;
+    double goes = 1.0;
+};
+
 // Like panels that stand alike.
 struct PanelGroup {
     PanelModel model;
@@ -21,6 +33,7 @@ struct PanelGroup {
     std::vector<units::DailySpan> out;  // when they stand outside; empty: always
     std::vector<scenario::ShadedHours> shade;
     std::vector<int> covered_days;                       // 1 is the first day of the outage
+    std::vector<SnowOfMonth> snow = {};                  // January first; empty: none is counted
     units::TemperatureDifference warmer_than_nominal{};  // flat on the ground: no air behind
 };
 

@@ -35,6 +35,19 @@ class DayYields {
     std::vector<double> yields_;
 };
 
+// What snow leaves of a day: the rated power of the groups it does not cover, of all.
+double left_by_snow(const SunTrack& track, const SunTrack::Covered& covered) {
+    if (covered.empty()) return 1.0;
+    double all = 0.0, left = 0.0;
+    for (std::size_t i = 0; i < covered.size(); ++i) {
+        const PanelGroup& group = track.groups()[i];
+        const double rated = group.count * (group.model.rated_power / watt);
+        all += rated;
+        if (!covered[i]) left += rated;
+    }
+    return all > 0.0 ? left / all : 1.0;
+}
+
 // Joules day by day, one weather after another.
 struct Yields {
     std::size_t days = 0;
@@ -98,11 +111,13 @@ Recharge recharge(const SunTrack& track, const Site& site, const ControllerModel
     Yields yields{.days = track.days().size(), .joules = {}};
     yields.joules.reserve(yields.days * std::size_t(weathers));
     for (int number = 0; number < weathers && yields.days > 0; ++number) {
+        const SequenceName named{.seed = seed, .number = std::uint32_t(number)};
         const auto clearness =
-            daily_clearness(site, track.days().front().midnight, int(yields.days), model,
-                            {.seed = seed, .number = std::uint32_t(number)});
+            daily_clearness(site, track.days().front().midnight, int(yields.days), model, named);
+        const auto covered = track.covered_days(snow_draws(int(yields.days), named));
         for (std::size_t i = 0; i < yields.days; ++i)
-            yields.joules.push_back(of_sky.joules(i, clearness[i]));
+            yields.joules.push_back(of_sky.joules(i, clearness[i]) *
+                                    left_by_snow(track, covered[i]));
     }
     return ranked(track, yields);
 }

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <optional>
+#include <span>
+#include <vector>
 
 #include "solar/placement.hpp"
 #include "solar/site.hpp"
@@ -33,6 +35,20 @@ struct SnowyPanel {
 //             more, by half of the loss and more
 [[nodiscard]] units::Share lost_to_snow(const SnowyMonth& month, const SnowyMonth& before,
                                         const SnowyPanel& panel);
+
+// Share of days on which an inch of snow or more falls, by the month's mean warmth. method.md (52)
+[[nodiscard]] units::Probability snowy_days(units::Temperature month);
+
+// How snow comes to lie on a group, month by month, over an outage: the other months stay without.
+//   gives  nothing where no warmth is known or all months are too warm
+[[nodiscard]] std::vector<SnowOfMonth> snow_of_months(const Site& site, const PanelGroup& group,
+                                                      units::LocalTime starts,
+                                                      units::Duration lasts);
+
+// The local days on which snow covers the group, from the one that begins at `first`; as many as
+// there are draws. A fall covers it, and goes after as many days as the month's mean has. (52)
+[[nodiscard]] std::vector<bool> covered_by_snow(const PanelGroup& group, units::LocalTime first,
+                                                std::span<const SnowDraw> draws);
 
 // A snowy month of our choice, for what a reader should expect: 25 cm in three falls and as much in
 // the month before, humidity 75 %, panels a metre long with their lower edge near the ground.

@@ -3,6 +3,8 @@
 #include <array>
 #include <numbers>
 
+#include "solar/snow.hpp"
+
 namespace solar {
 
 namespace {
@@ -186,18 +188,35 @@ SunTrack::DayLight SunTrack::day_light(std::size_t number, Clearness clearness) 
     return {global, global * diffuse_share_of_day(clearness, of.sunset).value()};
 }
 
-SunStep SunTrack::lit(std::size_t number, DayLight light, const ControllerModel& controller) const {
+std::vector<SunTrack::Covered> SunTrack::covered_days(std::span<const SnowDraw> draws) const {
+    std::vector<Covered> days(days_.size());
+    if (draws.empty() || days_.empty()) return days;
+    draws = draws.first(std::min(draws.size(), days_.size()));
+    for (std::size_t i = 0; i < groups_.size(); ++i) {
+        if (groups_[i].snow.empty()) continue;
+        const auto covered = covered_by_snow(groups_[i], days_.front().midnight, draws);
+        for (std::size_t number = 0; number < covered.size(); ++number) {
+            if (!covered[number]) continue;
+            days[number].resize(groups_.size(), false);
+            days[number][i] = true;
+        }
+    }
+    return days;
+}
+
+SunStep SunTrack::lit(std::size_t number, DayLight light, const ControllerModel& controller,
+                      const Covered& covered) const {
     const TrackStep& step = steps_[number];
     const double global = light.global.value() * step.global_share;  // W/m2
     const double diffuse = std::min(global, light.diffuse.value() * step.diffuse_share);
     return lit(number,
                {.beam = (global - diffuse) * watt_per_square_metre,
                 .diffuse = diffuse * watt_per_square_metre},
-               step.air, ground_, controller);
+               step.air, ground_, controller, covered);
 }
 
 SunStep SunTrack::lit(std::size_t number, StepLight light, Temperature air, Albedo ground,
-                      const ControllerModel& controller) const {
+                      const ControllerModel& controller, const Covered& covered) const {
     const TrackStep& step = steps_[number];
     SunStep made{.start = step.start, .duration = step.duration};
     if (!step.lit) return made;
@@ -215,7 +234,7 @@ SunStep SunTrack::lit(std::size_t number, StepLight light, Temperature air, Albe
         const double even = diffuse * (1.0 - around_sun) * aspect.sky_view +
                             (beam + diffuse) * (ground.value() * aspect.ground_view);
         weighted += (direct + even) * group.count * (group.model.rated_power / watt);
-        if (!aspect.out) continue;
+        if (!aspect.out || (!covered.empty() && covered[i])) continue;
         const Irradiance absorbed =
             (direct * aspect.unshaded * aspect.direct_glass + even * glass_all_round) *
             watt_per_square_metre;

@@ -54,6 +54,7 @@ class SunTrack {
     [[nodiscard]] const std::vector<TrackStep>& steps() const { return steps_; }
     [[nodiscard]] const std::vector<TrackDay>& days() const { return days_; }
     [[nodiscard]] std::size_t day_begins(std::size_t day) const { return day_begins_[day]; }
+    [[nodiscard]] const std::vector<PanelGroup>& groups() const { return groups_; }
 
     // Irradiation on level ground and its diffuse part on a day of that clearness.
     struct DayLight {
@@ -62,13 +63,20 @@ class SunTrack {
     };
     [[nodiscard]] DayLight day_light(std::size_t day, Clearness clearness) const;
 
+    // Which groups snow covers on a day; empty: none.
+    using Covered = std::vector<bool>;
+
     // One step under one sky, through glass, cells and controller.
-    [[nodiscard]] SunStep lit(std::size_t step, DayLight light,
-                              const ControllerModel& controller) const;
+    [[nodiscard]] SunStep lit(std::size_t step, DayLight light, const ControllerModel& controller,
+                              const Covered& covered = {}) const;
 
     // One step under light known for itself, on ground of its own.
     [[nodiscard]] SunStep lit(std::size_t step, StepLight light, units::Temperature air,
-                              Albedo ground, const ControllerModel& controller) const;
+                              Albedo ground, const ControllerModel& controller,
+                              const Covered& covered = {}) const;
+
+    // By snow, of each local day.
+    [[nodiscard]] std::vector<Covered> covered_days(std::span<const SnowDraw> draws) const;
 
     // Sum of one day's steps; cheaper than building them.
     [[nodiscard]] SunSum day_sum(std::size_t day, Clearness clearness,

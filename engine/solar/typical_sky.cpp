@@ -46,6 +46,9 @@ SunSeries SunTrack::under(const Sky& sky, const ControllerModel& controller) con
         return under_hours(*hourly->year, hourly->days_later, controller);
     SunSeries series;
     series.reserve(steps_.size());
+    const auto* given = std::get_if<GivenSky>(&sky);
+    const auto covered =
+        covered_days(given ? std::span<const SnowDraw>(given->snow) : std::span<const SnowDraw>());
     for (std::size_t number = 0; number < days_.size(); ++number) {
         std::vector<WeightedSky> skies;
         if (std::holds_alternative<TypicalSky>(sky)) {
@@ -54,14 +57,15 @@ SunSeries SunTrack::under(const Sky& sky, const ControllerModel& controller) con
         } else if (const auto* quantile = std::get_if<QuantileSky>(&sky)) {
             skies = {{skies_[number].quantile(quantile->darker), 1.0}};
         } else {
-            const auto& days = std::get<GivenSky>(sky).days;
+            const auto& days = given->days;
             skies = {{days.empty() ? Clearness{} : days[std::min(number, days.size() - 1)], 1.0}};
         }
         for (std::size_t i = day_begins_[number]; i < day_begins_[number + 1]; ++i) {
             SunStep step{.start = steps_[i].start, .duration = steps_[i].duration};
             if (steps_[i].lit)
                 for (const auto& [clearness, weight] : skies)
-                    add(step, lit(i, day_light(number, clearness), controller), weight);
+                    add(step, lit(i, day_light(number, clearness), controller, covered[number]),
+                        weight);
             series.push_back(step);
         }
     }

@@ -23,7 +23,8 @@ struct QuantileSky {
 };  // so many of the month's days are darker
 struct GivenSky {
     std::vector<Clearness> days;
-};  // from the first local day on; the last lasts
+    std::vector<SnowDraw> snow = {};
+};  // from the first local day on; the last clearness lasts, without a draw there is no snow
 struct HourlySky {
     std::shared_ptr<const WeatherYear> year;
     int days_later = 0;

@@ -13,7 +13,7 @@ namespace {
 
 using namespace units;
 
-enum Purpose : std::uint32_t { of_a_day, of_the_climate };
+enum Purpose : std::uint32_t { of_a_day, of_the_climate, of_snow_falling, of_snow_going };
 
 double normal_score(double probability) {
     return -std::numbers::sqrt2 * boost::math::erfc_inv(2.0 * probability);
@@ -154,6 +154,14 @@ std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, const 
         clearness.push_back(distribution->quantile(Probability(probability_of(score))));
     }
     return clearness;
+}
+
+std::vector<SnowDraw> snow_draws(int days, SequenceName sequence) {
+    std::vector<SnowDraw> drawn;
+    for (std::uint32_t number = 0; int(number) < days; ++number)
+        drawn.push_back({.falls = uniform(sequence, number, of_snow_falling),
+                         .goes = uniform(sequence, number, of_snow_going)});
+    return drawn;
 }
 
 std::vector<Clearness> daily_clearness(const Site& site, LocalTime first, int days,

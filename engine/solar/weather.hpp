@@ -7,6 +7,7 @@
 
 #include "scenario/scenario.hpp"
 #include "solar/clearness_distribution.hpp"
+#include "solar/placement.hpp"
 #include "solar/site.hpp"
 #include "units/time.hpp"
 
@@ -53,6 +54,9 @@ struct SequenceName {
 
 // A random number in the open interval 0 to 1 for each place in a sequence. [Salmon 2011]
 [[nodiscard]] double uniform(SequenceName sequence, std::uint32_t day, std::uint32_t purpose);
+
+// What is drawn of the snow of `days` local days. method.md (52)
+[[nodiscard]] std::vector<SnowDraw> snow_draws(int days, SequenceName sequence);
 
 // Clearness of `days` local days from the one that holds `first`. method.md (40) to (43)
 [[nodiscard]] std::vector<Clearness> daily_clearness(const Site& site, units::LocalTime first,
