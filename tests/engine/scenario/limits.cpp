@@ -116,7 +116,7 @@ constexpr Refused refused_values[] = {
     {load_lines, "power = \"60 W\"\nhours = [\"06:00-07:60\"]", "load[0].hours[0]", "60 minutes"},
     {load_lines, "power = \"60 W\"\nhours = []", "load[0].hours", "empty list"},
     {load_lines, "power = \"60 W\"\npriority = 6", "load[0].priority", "from 1 to 5"},
-    {load_lines, "power = \"60 W\"\ncount = 0", "load[0].count", "too little"},
+    {load_lines, "power = \"60 W\"\ncount = -1", "load[0].count", "too little"},
     {load_lines, "power = \"60 W\"\nfrom = \"AC\"", "load[0].from", "did you mean ac?"},
     {load_lines, "metered = {energy = \"1.9 kWh\", over = \"0 h\"}", "load[0].metered.over",
      "too little"},

@@ -183,12 +183,12 @@ TEST(read, a_pack_of_another_size_takes_only_what_belongs_to_the_chemistry) {
     const auto packs =
         read(std::string(sample::every_key) + "[[pack]]\nname = \"small\"\ncapacity = \"35 Ah\"\n")
             .scenario.packs;
-    EXPECT_EQ(packs[1].chemistry, scenario::Chemistry::agm);
-    EXPECT_EQ(packs[1].usable, packs[0].usable);
-    EXPECT_FALSE(packs[1].two_well);
-    EXPECT_FALSE(packs[1].current_limit);
-    EXPECT_FALSE(packs[1].weight);
-    EXPECT_FALSE(packs[1].tested_capacity);
+    EXPECT_EQ(packs.back().chemistry, scenario::Chemistry::agm);
+    EXPECT_EQ(packs.back().usable, packs[0].usable);
+    EXPECT_FALSE(packs.back().two_well);
+    EXPECT_FALSE(packs.back().current_limit);
+    EXPECT_FALSE(packs.back().weight);
+    EXPECT_FALSE(packs.back().tested_capacity);
 }
 
 TEST(read, a_pack_of_another_chemistry_must_describe_itself) {
