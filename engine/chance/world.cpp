@@ -316,6 +316,12 @@ void World::take_sun() {
     climate_ = names_.place_of("sun/climate");
     for (std::size_t number = 1; number <= ready_->sky->track.days().size(); ++number)
         skies_.push_back(names_.place_of(fmt::format("sky/{}", number)));
+    if (std::ranges::all_of(ready_->sky->groups,
+                            [](const solar::PanelGroup& group) { return group.snow.empty(); }))
+        return;
+    for (std::size_t number = 1; number <= skies_.size(); ++number)
+        snow_.push_back({.falls = names_.place_of(fmt::format("snow/{}/falls", number)),
+                         .goes = names_.place_of(fmt::format("snow/{}/goes", number))});
 }
 
 int World::warmth_level(Values values) const {
@@ -392,8 +398,13 @@ std::vector<outage::SunChange> World::sun(Values values, int panels) const {
         std::vector<double> bright;
         for (const std::size_t place : skies_)
             bright.push_back(1.0 - values[place]);
-        sky = solar::GivenSky{solar::daily_clearness(
-            *ready_->site, ready_->outage.starts, models->weather, 1.0 - values[climate_], bright)};
+        solar::GivenSky given{.days = solar::daily_clearness(*ready_->site, ready_->outage.starts,
+                                                             models->weather,
+                                                             1.0 - values[climate_], bright)};
+        for (const SnowPlaces& of_day : snow_)
+            given.snow.push_back(
+                {.falls = 1.0 - values[of_day.falls], .goes = 1.0 - values[of_day.goes]});
+        sky = std::move(given);
     }
     std::vector<outage::SunChange> changes;
     for (const auto& step : models->track.under(sky, limits_over(models->controller, scale)))

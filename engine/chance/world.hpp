@@ -119,6 +119,12 @@ class World {
     [[nodiscard]] std::optional<int> start_date(Values values) const;
 
   private:
+    // Where a day's snow stands among the unknowns.
+    struct SnowPlaces {
+        std::size_t falls;
+        std::size_t goes;
+    };
+
     scenario::Scenario scenario_;  // each `like` applied
     std::shared_ptr<const outage::Ready> ready_;
     Names names_;
@@ -134,6 +140,7 @@ class World {
     std::size_t panels_ = 0;
     std::size_t climate_ = 0;
     std::vector<std::size_t> skies_;  // by local day
+    std::vector<SnowPlaces> snow_;    // by local day; empty: no snow is counted
     std::size_t file_start_ = 0;
     std::vector<int> dates_;  // of a weather file, brightest first
     std::shared_ptr<PanelsLit> lit_;
