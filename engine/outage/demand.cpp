@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 
 #include <fmt/format.h>
 
@@ -35,12 +36,34 @@ units::Errors unusable(const scenario::Load& load, const std::string& where) {
     return errors;
 }
 
-Duration phase_of(const scenario::Load& load, const std::string& where,
-                  scenario::Assumptions& assumed) {
+// What a load's usual phase follows from: its own figures, never its name or its place.
+std::string figures_of(const scenario::Load& load, const LoadPower& power) {
+    return fmt::format("{:.6g} W {:.6g} of {:.6g} s", power.likely / units::watt,
+                       load.runs->on / units::second, load.runs->every / units::second);
+}
+
+// Loads of the same figures start apart, by how many of them came before.
+class Phases {
+  public:
+    Duration usual(const scenario::Load& load, const LoadPower& power) {
+        constexpr double apart = 0.6180339887498949;  // the golden section spreads any number
+        const std::string figures = figures_of(load, power);
+        const Duration every = load.runs->every;
+        const double first = usual_phase(figures, every) / every;
+        const double share = std::fmod(first + apart * alike_[figures]++, 1.0);
+        return std::floor(share * (every / units::second)) * units::second;
+    }
+
+  private:
+    std::map<std::string, int> alike_;
+};
+
+Duration phase_of(const scenario::Load& load, const LoadPower& power, Phases& phases,
+                  const std::string& where, scenario::Assumptions& assumed) {
     if (load.runs->starts_at) {
         return *load.runs->starts_at;
     }
-    const Duration phase = usual_phase(load.name, load.runs->every);
+    const Duration phase = phases.usual(load, power);
     assumed.push_back({where + ".runs.starts_at",
                        "its cycle starts " + units::show(phase) +
                            " into the outage, so that like cycles do not all start together",
@@ -54,12 +77,12 @@ struct Cycles {
     int groups = 1;
 };
 
-Cycles cycles_of(const scenario::Load& load, const std::string& where,
-                 scenario::Assumptions& assumed) {
+Cycles cycles_of(const scenario::Load& load, const LoadPower& power, Phases& phases,
+                 const std::string& where, scenario::Assumptions& assumed) {
     if (!load.runs) {
         return {};
     }
-    const Duration phase = phase_of(load, where, assumed);
+    const Duration phase = phase_of(load, power, phases, where, assumed);
     const int groups = std::min(load.count, most_strands);
     if (groups < load.count) {
         assumed.push_back({where + ".count",
@@ -119,7 +142,7 @@ Spans inverter_hours(const scenario::Scenario& scenario) {
 }
 
 PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::string& where,
-                    const scenario::Outage& outage, Demand& demand) {
+                    const scenario::Outage& outage, Phases& phases, Demand& demand) {
     PlannedLoad result{
         .name = load.name,
         .from = load.from,
@@ -139,7 +162,7 @@ PlannedLoad planned(const scenario::Load& load, LoadPower power, const std::stri
         served = common(result.may_run, demand.inverter_on);
         result.refused = without(result.may_run, demand.inverter_on);
     }
-    const Cycles cycles = cycles_of(load, where, demand.assumptions);
+    const Cycles cycles = cycles_of(load, result.power, phases, where, demand.assumptions);
     auto plan = cold_plan(load, outage, where, demand.assumptions);
     if (!plan) {
         result.strands = strands_of(load, cycles, served, load.runs ? load.runs->on : Duration());
@@ -344,6 +367,7 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
     const auto collect = [&errors](const units::Errors& more) {
         errors.insert(errors.end(), more.begin(), more.end());
     };
+    Phases phases;
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
         const scenario::Load& load = scenario.loads[i];
         const std::string where = scenario::key_of(load, i);
@@ -359,7 +383,7 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
         }
         if (power && unusable_times.empty()) {
             demand.loads.push_back(
-                planned(load, std::move(*power), where, scenario.outage, demand));
+                planned(load, std::move(*power), where, scenario.outage, phases, demand));
         }
     }
     if (!errors.empty()) {

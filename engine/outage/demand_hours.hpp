@@ -40,8 +40,8 @@ using Spans = std::vector<Span>;
 [[nodiscard]] Spans without(const Spans& spans, const Spans& removed);
 [[nodiscard]] units::Duration total(const Spans& spans);
 
-// The phase of a load that states none: spread over the cycle by the load's name, in whole seconds,
-// so that equal cycles do not all start together and no load's phase hangs on another load.
+// The phase of a load that states none: spread over the cycle by whatever words tell it from others,
+// in whole seconds, so that equal cycles do not all start together.
 [[nodiscard]] units::Duration usual_phase(std::string_view name, units::Duration every);
 
 }  // namespace outage
