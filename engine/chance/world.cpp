@@ -14,6 +14,7 @@
 #include "checks/gauge.hpp"
 #include "inverter/model.hpp"
 #include "motor/appliances.hpp"
+#include "outage/demand.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/warmth.hpp"
 #include "outage/weathers.hpp"
@@ -64,6 +65,31 @@ std::string place_of_day(DayKind kind, const std::string& load, std::size_t numb
             break;
     }
     return fmt::format("load/{}/day/{}", load, number);
+}
+
+// Whether all loads at once may ask for more than the inverter or the packs give, with draws that
+// turn out half as large again.
+bool together_too_much(const outage::Ready& ready) {
+    constexpr double more = 1.5;
+    Power watts{};
+    double volt_amperes = 0.0;
+    for (const auto& load : ready.demand.loads) {
+        const Power all = more * double(load.count) * load.power.likely;
+        watts += all / load.power.converter.value();
+        if (load.from == scenario::Outlet::ac)
+            volt_amperes += all / watt / load.power.factor.value();
+    }
+    const auto& inverter = ready.units[likely].inverter;
+    if (inverter && (volt_amperes > inverter->continuous_apparent / volt_ampere ||
+                     volt_amperes > inverter->continuous / watt))
+        return true;
+    Current borne{};
+    for (const auto& kind : ready.kinds) {
+        if (kind.count == 0) continue;
+        if (!kind.model->current_limit) return false;
+        borne += double(kind.count) * *kind.model->current_limit;
+    }
+    return watts / (0.85 * ready.nominal) > borne;
 }
 
 // ---- Packs.
@@ -258,28 +284,61 @@ Result<World> World::of(const scenario::Scenario& written, const std::string& fo
 
 void World::take_loads() {
     const auto& demand = ready_->demand;
-    by_day_ = demand;  // with what holds for all loads
-    by_day_.loads.clear();
-    by_day_.assumptions.clear();
+    take_phases();
     const auto days = local_days(*ready_);
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
         const auto& load = scenario_.loads[i];
         draws_.push_back(chance::draw_of(load, demand.loads[i].power));
         const DayKind kind = day_kind_of(load);
         const std::size_t draw = names_.place_of(fmt::format("load/{}/draw", load.name));
+        auto& of_days = draws_of_days_.emplace_back();
         for (std::size_t number = 0; number < days.size(); ++number) {
-            auto made = on_day(demand.loads[i], days[number]);
-            if (made.strands.empty()) continue;
-            by_day_.loads.push_back(std::move(made));
-            day_draws_.push_back({.load = i,
-                                  .draw = draw,
-                                  .day = names_.place_of(place_of_day(kind, load.name, number + 1)),
-                                  .day_deviation = day_deviation(kind)});
+            of_days.push_back(
+                {.load = i, .draw = draw, .day = draw, .day_deviation = day_deviation(kind)});
+            // With other phases it may run on days on which it does not with the usual one.
+            if (may_meet() || !on_day(demand.loads[i], days[number]).strands.empty())
+                of_days.back().day = names_.place_of(place_of_day(kind, load.name, number + 1));
         }
     }
+    by_day_ = by_day(demand);
     if (!scenario_.inverter) return;
     idle_ = names_.place_of("inverter/idle");
     idle_deviation_ = idle_deviation(*scenario_.inverter);
+}
+
+void World::take_phases() {
+    if (!together_too_much(*ready_)) return;
+    for (std::size_t i = 0; i < scenario_.loads.size(); ++i) {
+        const auto& load = scenario_.loads[i];
+        if (load.runs && load.runs->on < load.runs->every && !load.runs->starts_at)
+            phases_.push_back(
+                {.load = i, .place = names_.place_of(fmt::format("load/{}/phase", load.name))});
+    }
+}
+
+ByDay World::by_day(const outage::Demand& demand) const {
+    ByDay made{.demand = demand, .draws = {}};  // with what holds for all loads
+    made.demand.loads.clear();
+    made.demand.assumptions.clear();
+    const auto days = local_days(*ready_);
+    for (std::size_t i = 0; i < demand.loads.size(); ++i)
+        for (std::size_t number = 0; number < days.size(); ++number) {
+            auto of_day = on_day(demand.loads[i], days[number]);
+            if (of_day.strands.empty()) continue;
+            made.demand.loads.push_back(std::move(of_day));
+            made.draws.push_back(draws_of_days_[i][number]);
+        }
+    return made;
+}
+
+ByDay World::by_day_with(Values values) const {
+    if (!may_meet()) return by_day_;
+    auto scenario = scenario_;
+    for (const CyclePhase& phase : phases_)
+        scenario.loads[phase.load].runs->starts_at =
+            values[phase.place] * scenario.loads[phase.load].runs->every;
+    const auto demand = outage::plan_demand(scenario);
+    return demand ? by_day(*demand) : by_day_;
 }
 
 void World::take_packs() {
@@ -356,9 +415,9 @@ bool World::feeds_nothing(const SwitchedOff& off) const {
 }
 
 std::vector<outage::DemandStep> World::steps(Values values, const SwitchedOff& off) const {
-    outage::Demand demand = by_day_;
+    auto [demand, draws] = by_day_with(values);
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
-        const DayDraw& draw = day_draws_[i];
+        const DayDraw& draw = draws[i];
         if (!off.empty() && off[draw.load]) {
             demand.loads[i].strands.clear();
             continue;

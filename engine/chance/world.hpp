@@ -42,6 +42,18 @@ struct DayDraw {
     double day_deviation = 0.0;
 };
 
+// Each load once for each day on which it runs, and whose draw each of them has.
+struct ByDay {
+    outage::Demand demand;
+    std::vector<DayDraw> draws;
+};
+
+// When the cycle of one load begins.
+struct CyclePhase {
+    std::size_t load = 0;   // in ready.demand.loads
+    std::size_t place = 0;  // of its value
+};
+
 // How full a kind of pack may be at the start.
 //   told_full    at most two hundredths less
 //   above, below standard deviations, of the charge, otherwise
@@ -93,6 +105,10 @@ class World {
     // Something is off, there is an inverter, and nothing that is on hangs on it.
     [[nodiscard]] bool feeds_nothing(const SwitchedOff& off) const;
 
+    // Loads that cycle may ask for more together than the unit gives: each member has its own
+    // phases.
+    [[nodiscard]] bool may_meet() const { return !phases_.empty(); }
+
     // Of a load while it runs, by its place in ready.demand.loads.
     [[nodiscard]] const Sides& draw_of(std::size_t load) const { return draws_[load]; }
 
@@ -128,9 +144,10 @@ class World {
     scenario::Scenario scenario_;  // each `like` applied
     std::shared_ptr<const outage::Ready> ready_;
     Names names_;
-    std::vector<Sides> draws_;  // by load
-    outage::Demand by_day_;     // each load once for each day on which it runs
-    std::vector<DayDraw> day_draws_;
+    std::vector<Sides> draws_;                         // by load
+    std::vector<std::vector<DayDraw>> draws_of_days_;  // by load, by local day
+    std::vector<CyclePhase> phases_;  // of loads whose meeting may overstep a limit
+    ByDay by_day_;                    // with the phases of the likely course
     std::size_t idle_ = 0;
     double idle_deviation_ = 0.0;
     std::vector<PackUnknowns> packs_;  // by kind
@@ -146,6 +163,9 @@ class World {
     std::shared_ptr<PanelsLit> lit_;
 
     void take_loads();
+    void take_phases();
+    [[nodiscard]] ByDay by_day(const outage::Demand& demand) const;
+    [[nodiscard]] ByDay by_day_with(Values values) const;
     void take_packs();
     void take_sun();
     [[nodiscard]] int warmth_level(Values values) const;

@@ -142,6 +142,18 @@ std::optional<sizing::Fan> fan_of(const chance::Members& members, unsigned threa
     return sizing::fan_of(members, outage::interval_of(ready.outage.lasts), threads);
 }
 
+// Ends by what the loads ask for together, the first first.
+std::vector<Duration> when_they_meet(const std::vector<chance::MemberEnd>& ends) {
+    std::vector<Duration> met;
+    for (const auto& end : ends)
+        if (!end.survives &&
+            (end.limited_by == LimitedBy::inverter_limit ||
+             end.limited_by == LimitedBy::pack_limit || end.limited_by == LimitedBy::fuse))
+            met.push_back(end.lasts);
+    std::ranges::sort(met);
+    return met;
+}
+
 chance::MemberEnd corner_of(const chance::World& world, double score) {
     const auto lived = world.lived(world.corner(score));
     return chance::end_in(
@@ -152,10 +164,13 @@ OutageChance without_more(const scenario::Scenario& scenario, const chance::Memb
                           const std::vector<chance::MemberEnd>& ends, unsigned threads) {
     constexpr double far = 2.0;  // standard deviations; chance/method.md (14)
     const auto& world = members.world();
+    const auto met = world.may_meet() ? when_they_meet(ends) : std::vector<Duration>{};
     return {.figures = members.figures(ends, sizing::goal_of(scenario)),
             .limits = chance::mostly_limited_by(ends),
             .limits_at_once = limits_at_once(ends),
             .packs = world.packs(),
+            .meet = Probability(double(met.size()) / double(ends.size())),
+            .meet_by = met.empty() ? Duration{} : met[(met.size() - 1) / 2],
             .one_year = world.ready().sky && world.ready().sky->hours,
             .bad = corner_of(world, far),
             .good = corner_of(world, -far),
@@ -187,6 +202,11 @@ std::vector<std::string> chance_sentences(const scenario::Outage& outage,
         told.figures.at_once < Probability(0.5) && told.figures.of < Probability(1.0);
     if (const std::string ends = what_ends_it(told.limits); early && !ends.empty())
         sentences.push_back(fmt::format("Where it ends early, {}.", ends));
+    if (told.meet >= Probability(0.01) && told.figures.at_once < Probability(0.5))
+        sentences.push_back(fmt::format(
+            "In {} of 100 cases loads that cycle come on together and ask for more than the unit "
+            "gives, in half of these by {}.",
+            std::min(99, whole_hundredths(told.meet)), end_in_words(outage.starts, told.meet_by)));
     if (told.one_year)
         sentences.push_back(
             fmt::format("The weather file is one year: between {:.0f} and {:.0f} times in 100.",

@@ -20,6 +20,8 @@ namespace report {
 //              nothing is of the majority
 //   more       where the chance is below the goal
 //   packs      in all, as they are
+//   meet       of loads that cycle: share in which they ask for more together than the unit gives,
+//              and by when in half of these
 //   one_year   the sky is that of a weather file
 //   bad, good  every unknown two standard deviations to its hungry and its frugal side at once
 //   fan        of the store; nothing where the outage is so long that it would take too long
@@ -29,6 +31,8 @@ struct OutageChance {
     outage::LimitedBy limits_at_once = outage::LimitedBy::none;
     std::optional<sizing::MorePacks> more = {};
     int packs = 0;
+    units::Probability meet{};
+    units::Duration meet_by{};
     bool one_year = false;
     chance::MemberEnd bad = {};
     chance::MemberEnd good = {};
