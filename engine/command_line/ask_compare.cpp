@@ -9,6 +9,9 @@
 #include "report/wiring_draws.hpp"
 #include "scenario/file.hpp"
 #include "scenario/set_aside.hpp"
+#include "sizing/builds.hpp"
+#include "sizing/member_runs.hpp"
+#include "sizing/members_of.hpp"
 
 namespace command_line {
 
@@ -23,7 +26,8 @@ units::Errors in_file(units::Errors errors, const std::string& file) {
     return errors;
 }
 
-units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read) {
+units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read,
+                                              std::uint64_t seed) {
     // What is taken for the room stands among the plan's assumptions.
     const auto cold = InItsRoom::at_the_coldest(read);
     const auto draws = report::draws_of(cold.scenario());
@@ -35,9 +39,14 @@ units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read
         return units::fail(in_file(fit.error(), read.file_name));
     }
     report::ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
-    const auto ready = outage::make_ready(read.scenario, scenario::folder_of(read.file_name));
+    const auto folder = scenario::folder_of(read.file_name);
+    auto ready = outage::make_ready(read.scenario, folder);
     if (ready) {
         build.plan = outage::plan_outage(*ready);
+        const auto members = sizing::members_of(
+            read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)), seed);
+        sizing::MemberRuns runs(members);
+        build.figures = members.figures(runs.ends(), sizing::goal_of(read.scenario));
     } else {
         build.why_no_plan = "the outage cannot be planned: " + units::print(ready.error().front());
     }
@@ -68,8 +77,8 @@ units::Result<report::Answer> ask_compare(const scenario::ReadScenario& read,
         return units::fail(other.error());
     }
     scenario::set_aside(other->scenario);
-    const auto old_build = build_of(read);
-    const auto new_build = build_of(*other);
+    const auto old_build = build_of(read, request.seed);
+    const auto new_build = build_of(*other, request.seed);
     if (!old_build || !new_build) {
         units::Errors errors;
         for (const auto* build : {&old_build, &new_build}) {

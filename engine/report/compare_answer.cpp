@@ -9,6 +9,7 @@
 
 #include "checks/wiring_swap.hpp"
 #include "report/cautions.hpp"
+#include "report/chance_words.hpp"
 #include "report/shown.hpp"
 #include "report/start_answer.hpp"
 #include "report/wiring_answer.hpp"
@@ -174,20 +175,21 @@ std::string questions_in_words(const std::vector<Change>& changes) {
 
 std::optional<std::string> runtime_sentence(const ComparedBuild& before,
                                             const ComparedBuild& after) {
-    if (!before.plan || !after.plan) {
+    if (!before.figures || !after.figures) {
         return std::nullopt;
     }
-    const auto lasts = [](const ComparedBuild& build) {
-        return build.plan->likely.survives ? std::string("the whole outage")
-                                           : in_words(build.plan->likely.lasts);
+    const auto lasts = [](const chance::Figures& figures) {
+        return figures.meets_the_goal()
+                   ? "to the end, " + chance_in_words(figures)
+                   : fmt::format("{} {}, to the end {}", in_words(figures.count_on, 2),
+                                 goal_in_words(figures.goal), chance_in_words(figures));
     };
-    const std::string old_words = lasts(before);
-    const std::string new_words = lasts(after);
-    if (before.plan->likely.survives == after.plan->likely.survives &&
-        abs(before.plan->likely.lasts - after.plan->likely.lasts) < 1.0 * units::minute) {
+    const std::string old_words = lasts(*before.figures);
+    const std::string new_words = lasts(*after.figures);
+    if (old_words == new_words) {
         return fmt::format("Both last {}.", new_words);
     }
-    return fmt::format("The new build lasts {}, the old one {}.", new_words, old_words);
+    return fmt::format("The new build lasts {}; the old one {}.", new_words, old_words);
 }
 
 // ---- Starting, before and after.
@@ -366,6 +368,16 @@ Value lasts_of(const ComparedBuild& build) {
                       : Value{Absent{build.why_no_plan}};
 }
 
+Value count_on_of(const ComparedBuild& build) {
+    return build.figures ? quantity_or_reason(shown(build.figures->count_on), "not finite")
+                         : Value{Absent{build.why_no_plan}};
+}
+
+Value chance_of(const ComparedBuild& build) {
+    return build.figures ? quantity_or_reason(shown(build.figures->of), "not finite")
+                         : Value{Absent{build.why_no_plan}};
+}
+
 Value survives_of(const ComparedBuild& build) {
     return build.plan ? Value{build.plan->likely.survives} : Value{Absent{build.why_no_plan}};
 }
@@ -429,7 +441,9 @@ Members values_of(const std::vector<Change>& changes, const std::set<Dirty>& dir
         {"recheck", "to be rechecked", {std::move(recheck)}},
         {"ask_again", "to be asked again", {std::move(ask_again)}},
         {"moved", "verdicts that moved", {std::move(moves)}},
-        {"lasts", "lasts", pair_of(lasts_of(before), lasts_of(after))},
+        {"count_on", "may be counted on for", pair_of(count_on_of(before), count_on_of(after))},
+        {"chance", "chance to the end", pair_of(chance_of(before), chance_of(after))},
+        {"lasts", "lasts on likely figures", pair_of(lasts_of(before), lasts_of(after))},
         {"survives", "lasts the whole outage", pair_of(survives_of(before), survives_of(after))},
         {"voltage_at_inverter", "voltage at the inverter, at its rating",
          pair_of(lowest_voltage_of(before), lowest_voltage_of(after))},

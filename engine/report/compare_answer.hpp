@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "chance/figures.hpp"
+
 #include "checks/start.hpp"
 #include "checks/wiring.hpp"
 #include "outage/plan.hpp"
@@ -33,6 +35,7 @@ struct ComparedBuild {
     checks::Fit fit;
     std::optional<outage::Plan> plan;  // absent: why_no_plan says why
     std::string why_no_plan = {};
+    std::optional<chance::Figures> figures = {};  // with the plan
     std::vector<ComparedStart> starts = {};
     std::string why_no_starts = "no load of the build has a motor that is looked at";
 };
