@@ -97,6 +97,8 @@ Members values_of(const scenario::Scenario& scenario, const PacksFound& found) {
         for (const char* key : {"packs", "chance", "weight", "price"})
             values.push_back({key, key, {reason}});
         values.push_back({"panels", "panels", whole(found.panels)});
+        values.push_back(
+            {"members", "members run", whole(found.grid.cells.front().figures.members)});
     }
     if (found.starts)
         values.push_back(

@@ -1,8 +1,11 @@
 #include "sizing/panel_counts.hpp"
 
+#include <algorithm>
+
 #include "outage/in_threads.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/weathers.hpp"
+#include "outage/work.hpp"
 
 namespace sizing {
 
@@ -10,8 +13,13 @@ namespace {
 
 using namespace units;
 
-// Energies need each outage to its end, and are told to two digits.
-constexpr int members_of_energy = chance::lanes;
+// Energies need each outage to its end, and are told to two digits: as many members as take part of
+// a second.
+int members_of_energy(const outage::Ready& ready, std::size_t counts) {
+    constexpr double most_steps = 4e6;
+    const double reached = most_steps / (outage::steps_of_a_run(ready) * double(counts));
+    return static_cast<int>(std::clamp(reached, 8.0, double(chance::lanes)));
+}
 
 struct Account {
     Energy taken{};
@@ -31,8 +39,8 @@ Account account_of(const chance::Members& members, int number, int panels) {
             .clipped = course.ledger.sun_clipped};
 }
 
-PanelCount count_of(MemberRuns& runs, int panels, Probability goal, std::uint64_t seed,
-                    unsigned threads) {
+PanelCount count_of(MemberRuns& runs, int panels, int accounted, Probability goal,
+                    std::uint64_t seed, unsigned threads) {
     // Percentiles of a day's yield are cheap; of them there are as many as for one answer.
     constexpr int recharge_weathers = 2000;
     const auto& members = runs.members();
@@ -44,15 +52,15 @@ PanelCount count_of(MemberRuns& runs, int panels, Probability goal, std::uint64_
         outage::recharge_of(outage::with_panels(world.ready(), panels), recharge_weathers, seed);
     if (!recharge) return count;
     count.offered = recharge->whole;
-    std::vector<Account> accounts(static_cast<std::size_t>(members_of_energy));
-    outage::for_each_number(members_of_energy, threads, [&](int number) {
+    std::vector<Account> accounts(static_cast<std::size_t>(accounted));
+    outage::for_each_number(accounted, threads, [&](int number) {
         accounts[std::size_t(number)] = account_of(members, number, panels);
     });
     for (const auto& account : accounts) {
-        count.taken += account.taken / double(members_of_energy);
-        count.lost += account.lost / double(members_of_energy);
-        count.unused += account.unused / double(members_of_energy);
-        count.clipped += account.clipped / double(members_of_energy);
+        count.taken += account.taken / double(accounted);
+        count.lost += account.lost / double(accounted);
+        count.unused += account.unused / double(accounted);
+        count.clipped += account.clipped / double(accounted);
     }
     return count;
 }
@@ -80,8 +88,11 @@ PanelLimit why_not(const PanelCount& fewer, const PanelCount& more) {
 std::vector<PanelCount> panel_counts(MemberRuns& runs, int most, Probability goal,
                                      std::uint64_t seed, unsigned threads) {
     std::vector<PanelCount> counts;
-    for (const int panels : outage::panels_looked_at(runs.members().world().ready(), most))
-        counts.push_back(count_of(runs, panels, goal, seed, threads));
+    const auto& ready = runs.members().world().ready();
+    const auto looked_at = outage::panels_looked_at(ready, most);
+    const int accounted = members_of_energy(ready, looked_at.size());
+    for (const int panels : looked_at)
+        counts.push_back(count_of(runs, panels, accounted, goal, seed, threads));
     return counts;
 }
 
