@@ -35,7 +35,7 @@ TestCase {
     // A page may ask a question of its own when it opens.
     function settle(program) {
         waitForRendering(program.contentItem)
-        tryVerify(() => !(program.pageItem.busy ?? false))
+        tryVerify(() => !(program.pageItem.busy ?? false), 60000)
         wait(50)
     }
     function look(program, page) {

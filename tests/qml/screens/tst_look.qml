@@ -58,7 +58,7 @@ TestCase {
     function test_units_of_the_united_states_stand_beside() {
         start(1280, 800)
         program.page = "storage"
-        tryVerify(() => !program.pageItem.busy)
+        tryVerify(() => !program.pageItem.busy, 60000)
         verify(Walk.named(part("field_temperature"), "type").text === "12 °C")
         pick("units_us")
         tryVerify(() => Walk.named(part("field_temperature"), "type").text === "12 °C (54 °F)")

@@ -16,7 +16,7 @@ TestCase {
         program = createTemporaryObject(window, test, { width: 1280, height: 800 })
         tryVerify(() => program.plan.answered && !program.plan.running)
         tap(part("page_storage"))
-        tryVerify(() => !program.pageItem.busy && part("answerSentence").text.length > 0)
+        tryVerify(() => !program.pageItem.busy && part("answerSentence").text.length > 0, 60000)
         waitForRendering(program.contentItem)
     }
     function part(name) {
