@@ -12,6 +12,7 @@
 
 #include "battery/prepared.hpp"
 #include "battery/two_well.hpp"
+#include "outage/course.hpp"
 #include "units/quantities.hpp"
 
 namespace abreast {
@@ -54,9 +55,20 @@ struct LaneEnding {
     bool undecided = false;
 };
 
+// How one outage ends, as the clock has it.
+struct OwnEnding {
+    units::Duration lasts{};
+    bool survives = false;
+    outage::LimitedBy limited_by = outage::LimitedBy::none;
+
+    friend bool operator==(const OwnEnding&, const OwnEnding&) = default;
+};
+
+//   by_clock   outages that the clock ran from the beginning
 struct LaneCost {
     std::size_t steps = 0;       // of lanes that had not failed
     std::size_t one_by_one = 0;  // of these, taken outside the common stride
+    std::size_t by_clock = 0;
 };
 
 //   jobs      at most `lanes`

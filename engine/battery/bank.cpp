@@ -614,6 +614,16 @@ void Bank::leave_calm() {
     }
 }
 
+Calm& Bank::quiet() {
+    load_calm();
+    return calm_;
+}
+
+void Bank::went_on_quietly(double removed) {
+    calm_.stands_elsewhere(removed);
+    leave_calm();
+}
+
 // One substep in which nothing happens, or none.
 bool Bank::calm_step(double power, double until, BankAdvanced& sum, double& passed) {
     const double left = until - passed;
@@ -655,6 +665,7 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
     BankAdvanced sum;
     double passed = 0.0;
     int idle = 0;
+    length_ = never;  // what comes does not depend on how the time before was cut
     load_calm();
     bool calm = calm_.stands(power, limits_);
     Threshold met;

@@ -83,6 +83,10 @@ class Bank {
     [[nodiscard]] bool any_gives() const;
     // The removed charge of one pack below which a group that does not give ends the step.
     void restore_below(std::size_t group, std::optional<units::Charge> removed);
+    // The packs as the quiet step has them, for who takes it for many banks abreast; and the wells
+    // that it has come to there.
+    [[nodiscard]] Calm& quiet();
+    void went_on_quietly(double removed);
     // A new temperature, path or limit; the wells stay as they are.
     void refit(std::size_t group, const Arrangement& setup);
 

@@ -128,6 +128,12 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
     }
 }
 
+void Calm::stands_elsewhere(double removed) {
+    removed_ = removed;
+    at_present_ = false;
+    solved_for_.reset();
+}
+
 double Calm::current(std::size_t pack) const {
     return blocks_[pack / width].current_now[pack % width];
 }

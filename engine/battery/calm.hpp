@@ -52,56 +52,6 @@ struct CalmPoint {
 
 class Calm {
   public:
-    void load(const std::vector<CalmPack>& packs, double shared);
-
-    // The bus at this moment, whatever limits and thresholds are met; false where bank.cpp must
-    // look.
-    [[nodiscard]] bool meets(double power);
-    // Likewise without any power: the voltage at the far end.
-    [[nodiscard]] bool rests(double& voltage);
-    [[nodiscard]] double stored() const;  // J, of all packs; method.md (15)
-
-    // Whether the bank stands free of every limit and threshold at this power, at this moment.
-    [[nodiscard]] bool stands(double power, const CalmLimits& limits);
-
-    enum class Tried {
-        done,       // the state has moved on
-        too_long,   // beyond the tolerance: nothing has moved; ask for a part of the time
-        disturbed,  // something happens: nothing has moved
-    };
-    //   moved   change of a rested voltage in the time; see Bank::change
-    [[nodiscard]] Tried step(double power, double time, double tolerance, const CalmLimits& limits);
-    [[nodiscard]] double moved() const { return moved_; }
-    [[nodiscard]] const CalmEnergy& energy() const { return energy_; }  // of the last step
-    // Largest current of one pack in the last step or at its end.
-    [[nodiscard]] double largest() const { return largest_; }
-    [[nodiscard]] const CalmPoint& point() const { return point_; }  // of the last asking
-
-    struct Wells {
-        double removed, head, available, bound;
-    };
-    [[nodiscard]] Wells wells(std::size_t pack) const {
-        const Block& block = blocks_[pack / width];
-        const std::size_t lane = pack % width;
-        return {block.removed[lane], block.head[lane], block.available[lane], block.below[lane]};
-    }
-    [[nodiscard]] double current(std::size_t pack) const;  // of one pack, at point()
-
-  private:
-    // What a processor takes at once; every one gives the same bits.
-    enum class AtOnce { two, four };
-    template <AtOnce at_once>
-    [[nodiscard]] bool meets_as(double power);
-    template <AtOnce at_once>
-    [[nodiscard]] bool rests_as(double& voltage);
-    template <AtOnce at_once>
-    [[nodiscard]] double stored_as() const;
-    template <AtOnce at_once>
-    [[nodiscard]] bool stands_as(double power, const CalmLimits& limits);
-    template <AtOnce at_once>
-    [[nodiscard]] Tried step_as(double power, double time, double tolerance,
-                                const CalmLimits& limits);
-
     static constexpr std::size_t width = 4;
     using Lanes [[gnu::vector_size(32)]] = double;
     using Mask [[gnu::vector_size(32)]] = std::int64_t;
@@ -138,6 +88,66 @@ class Calm {
         Face now, mean;
         Mask taking_at_rest, held_at_rest;
     };
+
+    void load(const std::vector<CalmPack>& packs, double shared);
+
+    // The bus at this moment, whatever limits and thresholds are met; false where bank.cpp must
+    // look.
+    [[nodiscard]] bool meets(double power);
+    // Likewise without any power: the voltage at the far end.
+    [[nodiscard]] bool rests(double& voltage);
+    [[nodiscard]] double stored() const;  // J, of all packs; method.md (15)
+
+    // Whether the bank stands free of every limit and threshold at this power, at this moment.
+    [[nodiscard]] bool stands(double power, const CalmLimits& limits);
+
+    enum class Tried {
+        done,       // the state has moved on
+        too_long,   // beyond the tolerance: nothing has moved; ask for a part of the time
+        disturbed,  // something happens: nothing has moved
+    };
+    //   moved   change of a rested voltage in the time; see Bank::change
+    [[nodiscard]] Tried step(double power, double time, double tolerance, const CalmLimits& limits);
+    [[nodiscard]] double moved() const { return moved_; }
+    [[nodiscard]] const CalmEnergy& energy() const { return energy_; }  // of the last step
+    // Largest current of one pack in the last step or at its end.
+    [[nodiscard]] double largest() const { return largest_; }
+    [[nodiscard]] const CalmPoint& point() const { return point_; }  // of the last asking
+
+    struct Wells {
+        double removed, head, available, bound;
+    };
+    [[nodiscard]] Wells wells(std::size_t pack) const {
+        const Block& block = blocks_[pack / width];
+        const std::size_t lane = pack % width;
+        return {block.removed[lane], block.head[lane], block.available[lane], block.below[lane]};
+    }
+    [[nodiscard]] double current(std::size_t pack) const;  // of one pack, at point()
+
+    // For who takes the quiet steps of many banks abreast: the first packs as this one has them,
+    // and the lowest voltage that those which take charge are held at.
+    [[nodiscard]] Block& first_block() { return blocks_.front(); }
+    [[nodiscard]] double absorption() const { return absorption_; }
+    [[nodiscard]] double removed() const { return removed_; }
+    [[nodiscard]] double fill_tolerance() const { return fill_tolerance_; }
+    [[nodiscard]] double drift_tolerance() const { return drift_tolerance_; }
+    // The wells of the blocks are others now.
+    void stands_elsewhere(double removed);
+
+  private:
+    // What a processor takes at once; every one gives the same bits.
+    enum class AtOnce { two, four };
+    template <AtOnce at_once>
+    [[nodiscard]] bool meets_as(double power);
+    template <AtOnce at_once>
+    [[nodiscard]] bool rests_as(double& voltage);
+    template <AtOnce at_once>
+    [[nodiscard]] double stored_as() const;
+    template <AtOnce at_once>
+    [[nodiscard]] bool stands_as(double power, const CalmLimits& limits);
+    template <AtOnce at_once>
+    [[nodiscard]] Tried step_as(double power, double time, double tolerance,
+                                const CalmLimits& limits);
 
     std::vector<Block> blocks_;
     std::size_t packs_ = 0;

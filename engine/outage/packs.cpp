@@ -281,6 +281,12 @@ UnlikePacks::UnlikePacks(const Unit& unit)
     if (unit.inverter) restart_ = unit.inverter->restart_voltage;
 }
 
+UnlikePacks::UnlikePacks(const Unit& unit, std::size_t day, battery::Bank bank)
+    : UnlikePacks(unit) {
+    if (day > 0) begin_day(day);
+    bank_ = std::move(bank);
+}
+
 Charge UnlikePacks::most_removed_of_all() const {
     Charge sum{};
     for (const Bank& bank : banks_)

@@ -153,6 +153,8 @@ class LikePacks {
 class UnlikePacks {
   public:
     explicit UnlikePacks(const Unit& unit);
+    // Packs of this unit that have come so far, on this of its days, without any of them opening.
+    UnlikePacks(const Unit& unit, std::size_t day, battery::Bank bank);
 
     [[nodiscard]] Leg advance(Duty duty, units::Power power, units::Duration time);
     [[nodiscard]] battery::OperatingPoint operating_point(Duty duty, units::Power power);

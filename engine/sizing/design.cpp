@@ -46,17 +46,37 @@ abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::U
     return made;
 }
 
-// By the clock of the single outage.
-abreast::LaneEnding run_alone(const Design& design, const abreast::LaneJob& job) {
-    const auto& ready = *design.ready;
-    std::vector<outage::SunChange> sun;
-    for (std::size_t i = 0; i < job.sun.size(); ++i)
-        sun.push_back({.from = design.skies.from()[i], .offered = job.sun[i] * watt});
-    const auto& unit = design.units[static_cast<std::size_t>(job.packs - 1)];
-    const auto course = outage::run(unit, ready.steps[likely], sun, ready.outage.lasts,
-                                    ready.midnight, {.trace = false, .after_failure = false});
-    return {.lasts = course.lasts, .survives = course.survives};
-}
+// Of a unit of its own, whose packs differ or that only the clock can run.
+class Own {
+  public:
+    Own(const Design& design, std::size_t most) : design_(design) { suns_.reserve(most); }
+
+    void add(const abreast::LaneJob& job, std::size_t whose) {
+        auto& sun = suns_.emplace_back();
+        for (std::size_t i = 0; i < job.sun.size(); ++i)
+            sun.push_back({.from = design_.skies.from()[i], .offered = job.sun[i] * watt});
+        outages_.push_back({.unit = &design_.units[static_cast<std::size_t>(job.packs - 1)],
+                            .demand = design_.ready->steps[likely],
+                            .needs = design_.needs,
+                            .sun = sun});
+        whose_.push_back(whose);
+    }
+
+    void run(std::span<abreast::LaneEnding> endings, abreast::LaneCost* cost) const {
+        if (outages_.empty()) return;
+        std::vector<abreast::OwnEnding> ended(outages_.size());
+        abreast::run_own(outages_, design_.ready->outage.lasts, design_.ready->midnight, ended,
+                         cost);
+        for (std::size_t i = 0; i < ended.size(); ++i)
+            endings[whose_[i]] = {.lasts = ended[i].lasts, .survives = ended[i].survives};
+    }
+
+  private:
+    const Design& design_;
+    std::vector<std::vector<outage::SunChange>> suns_;
+    std::vector<abreast::Outage> outages_;
+    std::vector<std::size_t> whose_;
+};
 
 // Whether so much may be offered that a fuse could open on the charge.
 bool may_open_on_charge(const Design& design, const abreast::LaneWorld& world,
@@ -78,6 +98,7 @@ void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
     std::array<abreast::LaneJob, abreast::lanes> together;
     std::array<abreast::LaneEnding, abreast::lanes> ended;
     std::array<std::size_t, abreast::lanes> whose;
+    Own own(design, jobs.size());
     // Those with panels and those without have their own segments.
     for (const abreast::LaneWorld* world : {&design.lit, &design.dark}) {
         std::size_t count = 0;
@@ -85,7 +106,7 @@ void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
             if (jobs[i].sun.empty() != (world == &design.dark)) continue;
             if (!design.alike(jobs[i].packs) || world->main_fuse_may_open ||
                 may_open_on_charge(design, *world, jobs[i])) {
-                endings[i] = run_alone(design, jobs[i]);
+                own.add(jobs[i], i);
                 continue;
             }
             together[count] = jobs[i];
@@ -95,8 +116,12 @@ void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
         abreast::run_lanes(*world, std::span(together).first(count), std::span(ended).first(count),
                            cost);
         for (std::size_t i = 0; i < count; ++i)
-            endings[whose[i]] = ended[i].undecided ? run_alone(design, together[i]) : ended[i];
+            if (ended[i].undecided)
+                own.add(together[i], whose[i]);
+            else
+                endings[whose[i]] = ended[i];
     }
+    own.run(endings, cost);
 }
 
 Result<Design> make_design(const scenario::Scenario& scenario, const std::string& folder,
@@ -122,6 +147,7 @@ Design design_of(std::shared_ptr<const outage::Ready> ready, int most_packs, int
     }
     for (int count = 1; count <= design.most_packs; ++count)
         design.units.push_back(outage::with_packs(made, outage::End::likely, count));
+    design.needs = abreast::needs_of(made.units[likely].inverter, made.steps[likely]);
     design.lit = world(made, design.units, design.skies);
     design.dark = world(made, design.units, {});
     return design;

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "abreast/lanes.hpp"
+#include "abreast/own.hpp"
 
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
@@ -18,7 +19,7 @@ namespace sizing {
 
 // The likely demand and the likely unit; only packs, panels and weather are varied.
 //   lit, dark  the outage with and without panels: without, fewer instants matter
-//   units          by count of packs, from one
+//   units          by count of packs, from one; needs: of each step of the demand, of any count
 //   most_weathers  a weather file has only its start dates
 struct Design {
     std::shared_ptr<const outage::Ready> ready;
@@ -30,9 +31,10 @@ struct Design {
     int packs = 1;         // as the scenario has them
     int panels = 0;
     std::vector<outage::Unit> units;
+    std::vector<abreast::Need> needs;
     int most_weathers = std::numeric_limits<int>::max();
 
-    // Packs that share the current evenly go through the lanes, others one by one.
+    // Packs that share the current evenly are one in the lanes.
     [[nodiscard]] bool alike(int count) const {
         return units[static_cast<std::size_t>(count - 1)].others.empty();
     }
@@ -48,8 +50,8 @@ struct Design {
 [[nodiscard]] Design design_of(std::shared_ptr<const outage::Ready> ready, int most_packs,
                                int most_panels);
 
-// Runs up to `lanes` outages, through the lanes where their packs are alike and by the clock where
-// they are not; endings one a job. The sun of a job without panels is empty.
+// Runs up to `lanes` outages, through the lanes or, where they cannot, by the clock; endings one a
+// job. The sun of a job without panels is empty.
 void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
                  std::span<abreast::LaneEnding> endings, abreast::LaneCost* cost = nullptr);
 

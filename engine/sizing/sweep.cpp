@@ -174,6 +174,7 @@ std::vector<abreast::LaneEnding> without_panels(const Design& design, abreast::L
 void add(abreast::LaneCost& to, const abreast::LaneCost& more) {
     to.steps += more.steps;
     to.one_by_one += more.one_by_one;
+    to.by_clock += more.by_clock;
 }
 
 }  // namespace

@@ -42,12 +42,18 @@ double wall_ms(const Work& work, int turns = 5) {
     return best;
 }
 
-sizing::Design design_of(const std::string& file, int days, int packs, int panels) {
+// Without circuits the packs of a scenario are alike.
+enum class Leads { none, as_built };
+
+sizing::Design design_of(const std::string& file, int days, int packs, int panels,
+                         Leads leads = Leads::none) {
     const auto overrides = scenario::Overrides{
         *scenario::read_override("outage.lasts=\"" + std::to_string(days) + " d\"")};
     auto read = scenario::read_scenario_file(file, overrides);
     if (!read) throw std::runtime_error(print(read.error().front()));
-    auto design = sizing::make_design(read->scenario, {}, packs, panels);
+    auto scenario = read->scenario;
+    if (leads == Leads::none) scenario.circuits.clear();
+    auto design = sizing::make_design(scenario, {}, packs, panels);
     if (!design) throw std::runtime_error(print(design.error().front()));
     return std::move(*design);
 }
@@ -73,6 +79,38 @@ double capacity() {
         },
         2);
     return 2.0 * one / two;
+}
+
+// Packs on leads that differ: in the lanes over alike ones, and by the clock.
+void on_unlike_leads(const std::string& file) {
+    for (const int days : {4, 14}) {
+        const auto of = [&](Leads leads) {
+            const auto design = design_of(file, days, 9, 6, leads);
+            const auto suns = sizing::suns_in(design, 6, 0, 1024, 1);
+            return processor_ms([&] { (void)sizing::endings_under(design, 9, suns, 1); }, 7) / 1024;
+        };
+        const double alike = of(Leads::none);
+        const double unlike = of(Leads::as_built);
+        const auto design = design_of(file, days, 9, 6, Leads::as_built);
+        const auto suns = sizing::suns_in(design, 6, 0, 32, 1);
+        const double clock =
+            processor_ms([&] {
+                for (const auto& sun : suns) {
+                    std::vector<outage::SunChange> changes;
+                    for (std::size_t i = 0; i < sun.size(); ++i)
+                        changes.push_back(
+                            {.from = design.skies.from()[i], .offered = sun[i] * watt});
+                    (void)outage::run(design.units[8], design.ready->steps[1], changes,
+                                      design.ready->outage.lasts, design.ready->midnight,
+                                      {.trace = false, .after_failure = false});
+                }
+            }) /
+            32;
+        std::printf(
+            "%d days, a weather of 9 alike packs %.1f us, of 9 on two kinds of lead %.1f "
+            "us: %.2f times; by the clock %.0f us\n",
+            days, 1e3 * alike, 1e3 * unlike, unlike / alike, 1e3 * clock);
+    }
 }
 
 void by_width(const sizing::Design& design) {
@@ -121,6 +159,7 @@ int main(int count, char** arguments) {
     std::printf("14 days, 16 x 13 builds: %zu changes with panels, %zu without\n",
                 design.lit.segments.all.size(), design.dark.segments.all.size());
     by_width(design);
+    on_unlike_leads(file);
 
     sizing::Sweep last;
     const double staircase = processor_ms(

@@ -19,7 +19,7 @@ scenario::Scenario scenario_of(const std::string& name, const std::vector<std::s
         std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name + ".toml", overrides);
     EXPECT_TRUE(read.has_value());
     auto scenario = read->scenario;
-    scenario.circuits.clear();  // lanes hold alike packs, and their leads would tell them apart
+    scenario.circuits.clear();  // whose leads would tell the packs apart
     return scenario;
 }
 
@@ -153,6 +153,30 @@ INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, Sweeps,
                                          Case{"ice_storm", "6 d", with_a_flat_panel},
                                          Case{"ice_storm", "6 d", in_search_mode},
                                          Case{"ice_storm", "3 d", with_a_smaller_pack}));
+
+// As built: one pack in the case and others on plug-in leads.
+TEST(sweep, agrees_with_single_runs_where_leads_tell_packs_apart) {
+    const auto read =
+        scenario::read_scenario_file(CANDLEMARK_SOURCE_DIR "/scenarios/ice_storm.toml",
+                                     {*scenario::read_override("outage.lasts=\"4 d\"")});
+    ASSERT_TRUE(read);
+    const auto design = design_of(read->scenario, 9, 7);
+    ASSERT_FALSE(design.all_alike());
+    int lasted = 0;
+    constexpr int cells = 105;
+    for (int i = 0; i < cells; ++i) {
+        const int packs = 1 + (i * 5) % 9;
+        const int panels = (i * 3) % 8;
+        const auto single = single_run(design, packs, panels, i % 64);
+        const auto ending = swept_run(design, packs, panels, i % 64);
+        ASSERT_EQ(ending.survives, single.survives) << packs << " packs, " << panels << " panels";
+        ASSERT_EQ(ending.lasts / second, single.lasts / second)
+            << packs << " packs, " << panels << " panels";
+        lasted += single.survives ? 1 : 0;
+    }
+    EXPECT_GT(lasted, 0);
+    EXPECT_LT(lasted, cells);
+}
 
 // What the cases above rest on: there are days, and there are currents that the clock must decide.
 TEST(sweep, knows_days_of_their_own_temperature_and_leaves_pulses_to_the_clock) {

@@ -1,0 +1,162 @@
+#include "abreast/own.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+#include "abreast/bank_lanes.hpp"
+#include "abreast/bank_stride.hpp"
+#include "abreast/ends.hpp"
+
+#include "inverter/model.hpp"
+#include "outage/clock.hpp"
+#include "outage/overload.hpp"
+#include "outage/serving.hpp"
+
+namespace abreast {
+
+namespace {
+
+using namespace units;
+using outage::LimitedBy;
+
+double rate_of(const outage::Bank& bank) {
+    return bank.setup.kinetics.rate / hertz;
+}
+
+// Whether both go from stretch to stretch together.
+bool in_step(const Outage& one, const Outage& other) {
+    const auto& a = *one.unit;
+    const auto& b = *other.unit;
+    const auto from = [](const auto& x, const auto& y) { return x.from == y.from; };
+    if (a.others.size() != b.others.size() || rate_of(a.bank) != rate_of(b.bank)) return false;
+    for (std::size_t i = 0; i < a.others.size(); ++i)
+        if (rate_of(a.others[i]) != rate_of(b.others[i])) return false;
+    if (a.inverter.has_value() != b.inverter.has_value()) return false;
+    if (one.demand.data() != other.demand.data() &&
+        !std::ranges::equal(one.demand, other.demand, [](const auto& x, const auto& y) {
+            return x.from == y.from && x.inverter_on == y.inverter_on;
+        }))
+        return false;
+    return std::ranges::equal(one.sun, other.sun, from) && std::ranges::equal(a.days, b.days, from);
+}
+
+// Whether a fuse may carry too much of what charges the packs: timed by the clock.
+bool fuse_may_open_on_charge(const outage::Unit& unit) {
+    for (std::size_t i = 0; i <= unit.others.size(); ++i)
+        if (outage::Overload::of_charging(i == 0 ? unit.bank : unit.others[i - 1]).levels() > 0)
+            return true;
+    return false;
+}
+
+// Whether so much is asked of the inverter that the fuse in front of it may open.
+bool main_fuse_may_open(const Outage& outage) {
+    const auto& unit = *outage.unit;
+    if (!unit.main_fuse || !unit.inverter) return false;
+    const auto bears = outage::Overload(*unit.main_fuse).watched();
+    const double most = std::ranges::max(outage.needs, {}, &Need::at_inverter).at_inverter;
+    return most * watt > *bears * unit.inverter->cutoff_voltage;
+}
+
+bool has_lanes(const Outage& outage) {
+    const auto& unit = *outage.unit;
+    return !unit.others.empty() && unit.others.size() < most_kinds && !main_fuse_may_open(outage) &&
+           !fuse_may_open_on_charge(unit);
+}
+
+OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
+    const auto course = outage::run(*outage.unit, outage.demand, outage.sun, lasts, midnight,
+                                    {.trace = false, .after_failure = false});
+    return {.lasts = course.lasts, .survives = course.survives, .limited_by = course.limited_by};
+}
+
+}  // namespace
+
+std::vector<Need> needs_of(const std::optional<inverter::Model>& inverter,
+                           std::span<const outage::DemandStep> demand) {
+    std::vector<Need> needs;
+    needs.reserve(demand.size());
+    for (const auto& step : demand) {
+        Need need{.taken = step.direct / watt,
+                  .direct = step.direct / watt,
+                  .charger = step.charger / watt,
+                  .lowest = step.lowest / volt};
+        if (inverter && step.inverter_on) {
+            const auto apparent = inverter::apparent(step.ac, step.ac_reactive);
+            const Power at_inverter =
+                step.asleep ? inverter->asleep : inverter::dc_power(*inverter, step.ac, apparent);
+            need.at_inverter = at_inverter / watt;
+            need.taken = (at_inverter + step.direct) / watt;
+            need.through_inverter = true;
+            need.carried = inverter::carries(*inverter, step.ac, apparent);
+        }
+        needs.push_back(need);
+    }
+    return needs;
+}
+
+namespace lanes_detail {
+
+LimitedBy limited_by(const outage::Unit& unit, const Need& asked, LimitedBy why, bool nothing) {
+    constexpr double as_good_as_equal = 1e-3;  // V; as the clock has it
+    bool direct_first = !asked.through_inverter;
+    if (asked.through_inverter && asked.direct > 0.0) {
+        const double cut_off = unit.inverter->cutoff_voltage / volt;
+        direct_first =
+            asked.lowest > cut_off + as_good_as_equal ||
+            (asked.lowest > cut_off - as_good_as_equal && asked.direct > asked.at_inverter);
+    }
+    return direct_first && nothing ? LimitedBy::charge : why;
+}
+
+}  // namespace lanes_detail
+
+void run_own(std::span<const Outage> outages, Duration lasts, Duration midnight,
+             std::span<OwnEnding> endings, LaneCost* cost, std::optional<Width> width) {
+    assert(endings.size() == outages.size());
+    static const Width widest = widths_here().back();
+    LaneCost uncounted;
+    LaneCost& counted = cost ? *cost : uncounted;
+    std::vector<Outage> all(outages.begin(), outages.end());
+    std::vector<std::vector<Need>> worked_out;
+    worked_out.reserve(all.size());
+    std::vector<std::size_t> waiting;
+    const auto clock = [&](std::size_t i) {
+        endings[i] = by_clock(all[i], lasts, midnight);
+        ++counted.by_clock;
+    };
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (all[i].needs.empty())
+            all[i].needs = worked_out.emplace_back(needs_of(all[i].unit->inverter, all[i].demand));
+        if (has_lanes(all[i]))
+            waiting.push_back(i);
+        else
+            clock(i);
+    }
+    std::vector<Outage> block;
+    std::vector<std::size_t> whose;
+    std::array<OwnEnding, lanes> ended;
+    std::array<bool, lanes> decided{};
+    while (!waiting.empty()) {
+        block.clear();
+        whose.clear();
+        std::erase_if(waiting, [&](std::size_t i) {
+            if (block.size() == std::size_t(lanes)) return false;
+            if (!block.empty() && !in_step(block.front(), all[i])) return false;
+            block.push_back(all[i]);
+            whose.push_back(i);
+            return true;
+        });
+        const auto over = lanes_detail::stretches(block.front(), lasts);
+        const std::size_t count = block.size();
+        lanes_detail::run_banks(block, over, lasts, std::span(ended).first(count),
+                                std::span(decided).first(count), counted, width.value_or(widest));
+        for (std::size_t i = 0; i < count; ++i) {
+            if (decided[i])
+                endings[whose[i]] = ended[i];
+            else
+                clock(whose[i]);
+        }
+    }
+}
+
+}  // namespace abreast

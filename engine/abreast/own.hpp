@@ -1,0 +1,54 @@
+// Many outages side by side, each with a unit, loads and a sun of its own, up to the first failure
+// of each. What the lanes cannot do is run by the clock. method.md (3)
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "abreast/lanes.hpp"
+
+#include "inverter/model.hpp"
+#include "outage/course.hpp"
+#include "outage/demand.hpp"
+#include "outage/unit.hpp"
+#include "units/quantities.hpp"
+
+namespace abreast {
+
+// What one step of the demand asks of the packs: plain SI numbers for the inner loop.
+//   lowest    at the bus, that its 12 V loads bear
+//   carried   by the inverter
+struct Need {
+    double taken = 0.0;        // W at the bus, of it
+    double at_inverter = 0.0;  // through the inverter
+    double direct = 0.0;       // beside it
+    double charger = 0.0;      // W offered there by other than the sun
+    double lowest = 0.0;       // V
+    bool through_inverter = false;
+    bool carried = true;
+};
+
+// One a step of the demand. The packs do not matter.
+[[nodiscard]] std::vector<Need> needs_of(const std::optional<inverter::Model>& inverter,
+                                         std::span<const outage::DemandStep> demand);
+
+// One outage to run; everything must outlive the run.
+//   demand   in order of time, the first at 0
+//   needs    of the unit's inverter and this demand, where they are known already; else they are
+//   worked out sun      in order of time, the first at 0; empty without panels
+struct Outage {
+    const outage::Unit* unit = nullptr;
+    std::span<const outage::DemandStep> demand;
+    std::span<const Need> needs = {};
+    std::span<const outage::SunChange> sun = {};
+};
+
+//   lasts      of the outage, alike for all, as midnight is: from the start to the first midnight
+//   outages    any number; quickest where many in a row switch at the same instants
+//   endings    one an outage; equal to those of outage::run to the last bit
+void run_own(std::span<const Outage> outages, units::Duration lasts, units::Duration midnight,
+             std::span<OwnEnding> endings, LaneCost* cost = nullptr,
+             std::optional<Width> width = {});
+
+}  // namespace abreast

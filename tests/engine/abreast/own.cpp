@@ -1,0 +1,199 @@
+#include "abreast/own.hpp"
+
+#include <memory>
+#include <random>
+
+#include "abreast/stride.hpp"
+#include "support/holds.hpp"
+
+#include "inverter/model.hpp"
+#include "outage/banks.hpp"
+#include "outage/clock.hpp"
+#include "outage/panel_counts.hpp"
+#include "outage/ready.hpp"
+#include "outage/weathers.hpp"
+#include "scenario/read.hpp"
+
+namespace {
+
+using namespace units;
+
+constexpr auto likely = std::size_t(outage::End::likely);
+
+scenario::Scenario scenario_of(const std::string& name, const std::string& lasts) {
+    const auto read = scenario::read_scenario_file(
+        std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name + ".toml",
+        {*scenario::read_override("outage.lasts=\"" + lasts + "\"")});
+    EXPECT_TRUE(read.has_value());
+    return read->scenario;
+}
+
+// A build drawn around a scenario's own, its loads and its sun: what `outages` point to.
+struct Drawn {
+    outage::PackKinds kinds;
+    outage::Unit unit;
+    std::vector<outage::DemandStep> demand;
+    std::vector<outage::SunChange> sun;
+};
+
+class Draw {
+  public:
+    Draw(const scenario::Scenario& scenario, unsigned seed) : random_(seed) {
+        auto ready = outage::make_ready(scenario);
+        EXPECT_TRUE(ready.has_value());
+        ready_ = std::make_unique<outage::Ready>(std::move(*ready));
+    }
+
+    [[nodiscard]] const outage::Ready& ready() const { return *ready_; }
+
+    Drawn one(int packs, int panels, int number) {
+        Drawn drawn{
+            .kinds = outage::with_count(ready_->kinds, packs), .unit = {}, .demand = {}, .sun = {}};
+        for (auto& kind : drawn.kinds) {
+            const double charge = factor(0.15);
+            const double resistance = factor(0.3);
+            const double start = std::uniform_real_distribution(0.7, 1.0)(random_);
+            const auto change = [&](const battery::PackModel& model) {
+                auto made = std::make_shared<battery::PackModel>(model);
+                made->kinetics.total *= charge;
+                made->capacity *= charge;
+                made->usable *= charge;
+                made->inner *= resistance;
+                made->charging.resistance.rated *= charge;
+                made->at_start.removed = (1.0 - start) * made->kinetics.total;
+                return made;
+            };
+            kind.model = change(*kind.model);
+            for (auto& day : kind.days)
+                day.model = change(*day.model);
+        }
+        drawn.unit = outage::unit_of(drawn.kinds, ready_->shared_path);
+        drawn.unit.inverter = ready_->units[likely].inverter;
+        drawn.unit.main_fuse = ready_->units[likely].main_fuse;
+        if (auto& inverter = drawn.unit.inverter)
+            inverter = inverter::with_idle(*inverter, factor(0.2) * inverter->losses.idle);
+        auto demand = ready_->demand;
+        for (auto& load : demand.loads)
+            load.power.likely *= factor(0.25);
+        drawn.demand = outage::steps_of(*ready_, demand, outage::End::likely);
+        drawn.sun = outage::sun_in_weather(outage::with_panels(*ready_, panels), 1, number);
+        const double bright = factor(0.1);
+        for (auto& change : drawn.sun)
+            change.offered *= bright;
+        return drawn;
+    }
+
+  private:
+    std::mt19937 random_;
+    std::unique_ptr<outage::Ready> ready_;
+
+    double factor(double deviation) {
+        return std::exp(deviation * std::normal_distribution()(random_));
+    }
+};
+
+std::vector<abreast::Outage> outages_of(const std::vector<Drawn>& drawn) {
+    std::vector<abreast::Outage> outages;
+    for (const auto& one : drawn)
+        outages.push_back({.unit = &one.unit, .demand = one.demand, .sun = one.sun});
+    return outages;
+}
+
+abreast::OwnEnding by_the_clock(const outage::Ready& ready, const Drawn& drawn) {
+    const auto course = outage::run(drawn.unit, drawn.demand, drawn.sun, ready.outage.lasts,
+                                    ready.midnight, {.trace = false, .after_failure = false});
+    return {.lasts = course.lasts, .survives = course.survives, .limited_by = course.limited_by};
+}
+
+struct Case {
+    std::string name;
+    std::string lasts;
+    int packs = 9;
+    void (*change)(scenario::Scenario&) = [](scenario::Scenario&) {};
+};
+
+// Three kinds: one more that is smaller, half full, and on a lead of its own.
+void with_a_small_pack(scenario::Scenario& scenario) {
+    scenario.circuits.clear();
+    auto& packs = scenario.packs;
+    packs.push_back(packs.back());
+    packs.back().name = "small";
+    packs.back().capacity = 0.4 * packs.back().capacity;
+    packs.back().charge = StateOfCharge(0.5);
+    packs.back().count = 1;
+    packs.back().lead_resistance = 0.005 * ohm;
+    packs.push_back(packs.front());
+    packs.back().name = "far";
+    packs.back().count = 1;
+    packs.back().lead_resistance = 0.004 * ohm;
+}
+
+void in_the_cold(scenario::Scenario& scenario) {
+    scenario.outage.battery_temperature = celsius(-4.0);
+}
+
+void in_a_room_that_cools(scenario::Scenario& scenario) {
+    scenario.outage.battery_temperature.reset();
+    scenario.outage.room_temperature.reset();
+    scenario.outage.battery_follows_room = true;
+}
+
+// So that each pack ends by itself, and the others go on.
+void to_the_last(scenario::Scenario& scenario) {
+    for (auto& pack : scenario.packs)
+        pack.usable = Share(1.0);
+    with_a_small_pack(scenario);
+}
+
+void with_narrow_limits(scenario::Scenario& scenario) {
+    for (auto& pack : scenario.packs) {
+        pack.current_limit = 30.0 * ampere;
+        pack.pulse = {{60.0 * ampere, 1.0 * minute}};
+    }
+}
+
+class OwnOutages : public testing::TestWithParam<Case> {};
+
+TEST_P(OwnOutages, end_as_the_clock_ends_them_to_the_last_bit) {
+    auto scenario = scenario_of(GetParam().name, GetParam().lasts);
+    GetParam().change(scenario);
+    Draw draw(scenario, 7);
+    std::vector<Drawn> drawn;
+    for (int i = 0; i < 96; ++i)
+        drawn.push_back(draw.one(1 + (i * 5) % GetParam().packs, (i * 3) % 8, (i * 7) % 40));
+    const auto& ready = draw.ready();
+    const auto outages = outages_of(drawn);
+    std::vector<abreast::OwnEnding> endings(outages.size());
+    abreast::LaneCost cost;
+    abreast::run_own(outages, ready.outage.lasts, ready.midnight, endings, &cost);
+    int lasted = 0;
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        const auto clock = by_the_clock(ready, drawn[i]);
+        ASSERT_EQ(endings[i].lasts / second, clock.lasts / second)
+            << i << ", " << drawn[i].unit.others.size() + 1 << " kinds";
+        ASSERT_EQ(endings[i].survives, clock.survives) << i;
+        ASSERT_EQ(endings[i].limited_by, clock.limited_by) << i;
+        lasted += clock.survives ? 1 : 0;
+    }
+    EXPECT_LT(lasted, 96);
+    std::printf("%s: %d last, %zu of 96 by the clock, %zu of %zu steps one by one\n",
+                GetParam().name.c_str(), lasted, cost.by_clock, cost.one_by_one, cost.steps);
+    for (const auto width : abreast::widths_here()) {
+        std::vector<abreast::OwnEnding> narrow(outages.size());
+        abreast::run_own(outages, ready.outage.lasts, ready.midnight, narrow, nullptr, width);
+        ASSERT_EQ(narrow, endings);
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, OwnOutages,
+                         testing::Values(Case{"ice_storm", "4 d"}, Case{"summer_storm", "4 d"},
+                                         Case{"precautionary_shutoff", "4 d"},
+                                         Case{"ice_storm", "4 d", 9, with_a_small_pack},
+                                         Case{"summer_storm", "4 d", 9, with_a_small_pack},
+                                         Case{"ice_storm", "4 d", 9, in_the_cold},
+                                         Case{"summer_storm", "4 d", 9, to_the_last},
+                                         Case{"ice_storm", "4 d", 9, to_the_last},
+                                         Case{"ice_storm", "6 d", 9, in_a_room_that_cools},
+                                         Case{"ice_storm", "4 d", 9, with_narrow_limits}));
+
+}  // namespace
