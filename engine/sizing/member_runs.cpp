@@ -1,7 +1,11 @@
 #include "sizing/member_runs.hpp"
 
 #include <algorithm>
+#include <array>
 
+#include "abreast/own.hpp"
+
+#include "outage/banks.hpp"
 #include "outage/in_threads.hpp"
 #include "outage/work.hpp"
 
@@ -14,7 +18,6 @@ using chance::MemberEnd;
 using chance::Members;
 
 constexpr double rounding = 1e-9;
-constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
 
 // Which members last with a number of packs; each is run only where it is not known.
 class Lasting {
@@ -84,8 +87,14 @@ PacksEnough fewest(Lasting& lasting, Probability goal, int from, int most) {
     return {.packs = packs, .of = Probability(lasting.with(packs))};
 }
 
-// Steps of all members that are held at once, of about 100 bytes each.
-constexpr double most_kept = 1.2e6;
+// Steps of all members that are held at once, of about 150 bytes each.
+constexpr double most_kept = 0.8e6;
+
+// Of one of two blocks, where they are not kept.
+std::size_t lanes_within(double steps_of_a_run) {
+    return static_cast<std::size_t>(
+        std::clamp(0.5 * most_kept / steps_of_a_run, 1.0, double(chance::lanes)));
+}
 
 }  // namespace
 
@@ -95,25 +104,56 @@ MemberRuns::MemberRuns(const Members& members, chance::SwitchedOff off)
       kept_(members.count() * outage::steps_of_a_run(members.world().ready()) <= most_kept),
       lanes_(std::size_t(members.count())) {}
 
+// As many jobs of different lanes as may be held go side by side.
 std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> jobs) {
     const chance::World& world = members_.world();
+    const outage::Ready& ready = world.ready();
+    const auto number = [block](const MemberJob& job) {
+        return std::size_t(block * chance::lanes + job.lane);
+    };
+    const std::size_t at_once =
+        kept_ ? std::size_t(chance::lanes) : lanes_within(outage::steps_of_a_run(ready));
     std::vector<MemberEnd> ends;
     ends.reserve(jobs.size());
-    for (const MemberJob& job : jobs) {
-        const int number = block * chance::lanes + job.lane;
-        auto& lane = lanes_[std::size_t(number)];
-        const auto values = members_.values(number);
-        if (!lane) {
-            lane.emplace(world.lived(values, off_), world.panels());
-            lane->sun = lane->lived.sun;
+    while (ends.size() < jobs.size()) {
+        auto together = jobs.subspan(ends.size());
+        std::array<bool, chance::lanes> taken{};
+        std::size_t count = 0;
+        while (count < std::min(together.size(), at_once) &&
+               !taken[std::size_t(together[count].lane)])
+            taken[std::size_t(together[count++].lane)] = true;
+        together = together.first(count);
+        std::vector<outage::PackKinds> kinds;
+        std::vector<outage::Unit> units;
+        std::vector<abreast::Outage> outages;
+        kinds.reserve(count);
+        units.reserve(count);
+        for (const MemberJob& job : together) {
+            auto& lane = lanes_[number(job)];
+            const auto values = members_.values(static_cast<int>(number(job)));
+            if (!lane) {
+                lane.emplace(world.lived(values, off_), world.panels());
+                lane->sun = lane->lived.sun;
+            }
+            if (lane->panels != job.panels) {
+                lane->sun = world.sun(values, job.panels);
+                lane->panels = job.panels;
+            }
+            kinds.push_back(outage::with_count(lane->lived.kinds, job.packs));
+            auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.shared_path));
+            unit.inverter = lane->lived.inverter;
+            unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
+            outages.push_back({.unit = &unit, .demand = lane->lived.steps, .sun = lane->sun});
         }
-        if (lane->panels != job.panels) {
-            lane->sun = world.sun(values, job.panels);
-            lane->panels = job.panels;
-        }
-        ends.push_back(
-            chance::end_in(world.run(lane->lived, job.packs, lane->sun, to_the_first_failure)));
-        if (!kept_) lane.reset();
+        std::vector<abreast::OwnEnding> endings(count);
+        abreast::run_own(outages, ready.outage.lasts, ready.midnight, endings);
+        for (const auto& ending : endings)
+            ends.push_back({.lasts = ending.lasts,
+                            .survives = ending.survives,
+                            .limited_by = ending.limited_by});
+        if (kept_) continue;
+        for (const MemberJob& job : together)
+            lanes_[number(job)].reset();
     }
     return ends;
 }
