@@ -36,9 +36,63 @@ inline PlainWells plain_after(const PlainKinetics& kinetics, PlainWells wells, d
             wells.head_difference * heads.left + current * time * (head_gain * heads.once)};
 }
 
-// The same lines as battery::try_for, with every unit struck out.
-inline PlainWells plain_step(const battery::Prepared& pack, const battery::WellState& state,
-                             PlainWells wells, double power, double time) {
+// The same lines as battery::try_for, with every unit struck out, as far as the wells depend on
+// them.
+struct PlainAdded {
+    double up_to_knee = 0.0;
+    double beyond = 0.0;
+};
+
+[[gnu::always_inline]] inline PlainAdded plain_added(const battery::Prepared& pack,
+                                                     double removed) {
+    if (!pack.resists) return {};
+    double charge = 1.0 - removed * pack.per_rated;
+    charge = charge < 0.0 ? 0.0 : charge;
+    charge = charge > 1.0 ? 1.0 : charge;
+    const double all = pack.charging_empty * (1.0 + pack.charging_rise * charge / (1.001 - charge));
+    const double more = all - pack.inner;
+    const double more_beyond = all * pack.charging_beyond - pack.inner;
+    return {more > 0.0 ? more : 0.0, more_beyond > 0.0 ? more_beyond : 0.0};
+}
+
+[[gnu::always_inline]] inline double plain_limited(const battery::Prepared& pack, double free,
+                                                   double voltage, double resistance) {
+    const double over = (voltage - pack.absorption) / resistance;
+    const double held = voltage >= pack.absorption ? 0.0 : over;
+    const double lowest = pack.charge_floor < held ? held : pack.charge_floor;
+    return free < lowest ? lowest : free;
+}
+
+[[gnu::always_inline]] inline double plain_drawn(const battery::Prepared& pack, double power,
+                                                 double voltage, double resistance) {
+    const double under_root = voltage * voltage - 4.0 * resistance * power;
+    if (!(under_root >= 0.0)) return 0.0;
+    const double current = 2.0 * power / (voltage + std::sqrt(under_root));
+    return current < 0.0 ? plain_limited(pack, current, voltage, resistance) : current;
+}
+
+[[gnu::always_inline]] inline double plain_charged(const battery::Prepared& pack, double power,
+                                                   double voltage, double resistance,
+                                                   const PlainAdded& added) {
+    if (!pack.resists) return plain_drawn(pack, power, voltage, resistance);
+    const double knee = pack.charging_knee;
+    const double up_to_knee = resistance + added.up_to_knee;
+    const double beyond = resistance + added.beyond;
+    const double at_knee = voltage + up_to_knee * knee;
+    const double from_beyond = at_knee - beyond * knee;
+    const bool fast = -power > at_knee * knee;
+    const double of_power = fast ? from_beyond : voltage;
+    const double meets = fast ? beyond : up_to_knee;
+    const double root = std::sqrt(of_power * of_power - 4.0 * meets * power);
+    const double free = 2.0 * power / (of_power + root);
+    const bool held_fast = at_knee < pack.absorption;
+    return plain_limited(pack, free, held_fast ? from_beyond : voltage,
+                         held_fast ? beyond : up_to_knee);
+}
+
+[[gnu::always_inline]] inline PlainWells plain_step(const battery::Prepared& pack,
+                                                    const battery::WellState& state,
+                                                    PlainWells wells, double power, double time) {
     const battery::Decay decayed = battery::decay(pack.rate * time);
     const battery::Piece& piece = pack.open_circuit->piece(state.available_piece);
     const double mean_fill =
@@ -47,16 +101,18 @@ inline PlainWells plain_step(const battery::Prepared& pack, const battery::WellS
     const double at_rest = piece.at_zero + piece.slope * mean_fill;
     const double per_ampere = piece.slope * fill_per_ampere;
     const double arriving = power < 0.0 ? pack.coulombic[state.charging_piece] : 1.0;
-    const double resistance = pack.resistance + arriving * per_ampere;
-    const double under_root = at_rest * at_rest - 4.0 * resistance * power;
-    double current = 0.0;
-    if (under_root >= 0.0) {
-        current = 2.0 * power / (at_rest + std::sqrt(under_root));
-        if (current < 0.0)
-            current = std::max(
-                {current, pack.charge_floor,
-                 at_rest >= pack.absorption ? 0.0 : (at_rest - pack.absorption) / resistance});
+    const bool rising = power < 0.0 && (pack.resists || pack.stands_above);
+    const PlainAdded added = rising ? plain_added(pack, wells.removed) : PlainAdded{};
+    double charging_at_rest = at_rest;
+    double charging_per_ampere = per_ampere;
+    if (rising && pack.stands_above) {
+        charging_at_rest =
+            piece.at_zero + piece.above_at_zero + (piece.slope + piece.steeper) * mean_fill;
+        charging_per_ampere = (piece.slope + piece.steeper) * fill_per_ampere;
     }
+    const double resistance = pack.resistance + arriving * charging_per_ampere;
+    const double current = rising ? plain_charged(pack, power, charging_at_rest, resistance, added)
+                                  : plain_drawn(pack, power, at_rest, resistance);
     const double into = arriving * current;
     return {wells.removed + into * time,
             wells.head_difference * decayed.left + into * pack.head_gain * time * decayed.once};
@@ -65,6 +121,27 @@ inline PlainWells plain_step(const battery::Prepared& pack, const battery::WellS
 // The step's length changes, so that nothing can be lifted out of the loop.
 double seconds_of(int step) {
     return 30.0 + static_cast<double>(step % 97) * 11.0;
+}
+
+[[gnu::always_inline]] inline void steps_on_dimensions(const battery::Prepared& pack,
+                                                       PlainWells& end) {
+    battery::WellState state = battery::state_of(pack, 200000.0, 0.0);
+    for (int step = 0; step < steps; ++step) {
+        const auto trial = battery::try_for(
+            pack, state, battery::AtPower{step % 2 == 0 ? 70.0 : -65.0}, seconds_of(step));
+        state.removed = trial.removed;
+        state.head = trial.head;
+    }
+    end = {state.removed, state.head};
+}
+
+[[gnu::always_inline]] inline void steps_on_doubles(const battery::Prepared& pack,
+                                                    PlainWells& end) {
+    const battery::WellState state = battery::state_of(pack, 200000.0, 0.0);
+    PlainWells wells{200000.0, 0.0};
+    for (int step = 0; step < steps; ++step)
+        wells = plain_step(pack, state, wells, step % 2 == 0 ? 70.0 : -65.0, seconds_of(step));
+    end = wells;
 }
 
 }  // namespace
@@ -95,23 +172,20 @@ __attribute__((noinline)) void charge_steps_on_doubles(const PlainKinetics& give
 
 __attribute__((noinline)) void clock_steps_on_dimensions(const battery::Prepared& pack,
                                                          PlainWells& end) {
-    battery::WellState state = battery::state_of(pack, 200000.0, 0.0);
-    for (int step = 0; step < steps; ++step) {
-        const auto trial = battery::try_for(
-            pack, state, battery::AtPower{step % 2 == 0 ? 70.0 : -65.0}, seconds_of(step));
-        state.removed = trial.removed;
-        state.head = trial.head;
-    }
-    end = {state.removed, state.head};
+    steps_on_dimensions(pack, end);
 }
-
 __attribute__((noinline)) void clock_steps_on_doubles(const battery::Prepared& pack,
                                                       PlainWells& end) {
-    const battery::WellState state = battery::state_of(pack, 200000.0, 0.0);
-    PlainWells wells{200000.0, 0.0};
-    for (int step = 0; step < steps; ++step)
-        wells = plain_step(pack, state, wells, step % 2 == 0 ? 70.0 : -65.0, seconds_of(step));
-    end = wells;
+    steps_on_doubles(pack, end);
+}
+
+__attribute__((noinline)) void rising_steps_on_dimensions(const battery::Prepared& pack,
+                                                          PlainWells& end) {
+    steps_on_dimensions(pack, end);
+}
+__attribute__((noinline)) void rising_steps_on_doubles(const battery::Prepared& pack,
+                                                       PlainWells& end) {
+    steps_on_doubles(pack, end);
 }
 }
 
@@ -125,18 +199,35 @@ int main() {
     const double on_quantities[] = {wells.removed / coulomb, wells.head_difference / coulomb};
     const double on_doubles[] = {plain.removed, plain.head_difference};
     const bool same = std::memcmp(on_quantities, on_doubles, sizeof on_doubles) == 0;
-    const battery::Prepared pack = battery::prepare(
-        {.kinetics = kinetics,
-         .open_circuit = &battery::open_circuit_of(scenario::Chemistry::agm),
-         .inner = 0.0066 * ohm,
-         .path = 0.002 * ohm,
-         .charging = {
-             .largest = 30.0 * ampere, .absorption = 14.4 * volt, .coulombic = Efficiency(0.9)}});
-    PlainWells by_dimensions{};
-    PlainWells by_doubles{};
-    clock_steps_on_dimensions(pack, by_dimensions);
-    clock_steps_on_doubles(pack, by_doubles);
-    const bool same_step = std::memcmp(&by_dimensions, &by_doubles, sizeof by_doubles) == 0;
+    // Of packs that meet the inner resistance alone, and of packs with a resistance of charging.
+    const battery::ChargingResistance none{};
+    const battery::ChargingResistance rises{.when_empty = 0.012 * ohm,
+                                            .rise = 0.05,
+                                            .rated = 113.0 * ampere_hour,
+                                            .knee = 4.0 * ampere,
+                                            .beyond = 0.4};
+    bool same_step = true;
+    for (const auto& charging : {none, rises}) {
+        const battery::Prepared pack =
+            battery::prepare({.kinetics = kinetics,
+                              .open_circuit = &battery::open_circuit_of(scenario::Chemistry::agm),
+                              .inner = 0.0066 * ohm,
+                              .path = 0.002 * ohm,
+                              .charging = {.largest = 30.0 * ampere,
+                                           .absorption = 14.4 * volt,
+                                           .coulombic = Efficiency(0.9),
+                                           .resistance = charging}});
+        PlainWells by_dimensions{};
+        PlainWells by_doubles{};
+        if (pack.resists) {
+            rising_steps_on_dimensions(pack, by_dimensions);
+            rising_steps_on_doubles(pack, by_doubles);
+        } else {
+            clock_steps_on_dimensions(pack, by_dimensions);
+            clock_steps_on_doubles(pack, by_doubles);
+        }
+        same_step = same_step && std::memcmp(&by_dimensions, &by_doubles, sizeof by_doubles) == 0;
+    }
     std::printf("same bits: %s, of the clock's step: %s\n", same ? "yes" : "no",
                 same_step ? "yes" : "no");
     return same && same_step ? 0 : 1;
