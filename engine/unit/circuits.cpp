@@ -24,8 +24,8 @@ constexpr double lugs_a_wire = 4.0;                            // two ends, two 
 Resistance of_part(const scenario::Fuse& fuse) {
     if (fuse.resistance) return *fuse.resistance;
     const auto* family = fuse.family ? wiring::find_fuse_family(*fuse.family) : nullptr;
-    // Drop at the rating: blade 0.08 V, bolted 0.06 V; from memory, and the larger where unknown.
-    const auto drop = family != nullptr && family->drop ? *family->drop : 0.08 * units::volt;
+    // Drop at the rating: blade [Blade sheets], bolted from memory; the larger where unknown.
+    const auto drop = family != nullptr && family->drop ? *family->drop : 0.096 * units::volt;
     return drop / fuse.rating;
 }
 Resistance of_part(const scenario::Switch& part) {
