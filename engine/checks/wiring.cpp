@@ -1,7 +1,9 @@
 #include "checks/wiring.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <initializer_list>
+#include <limits>
 #include <map>
 #include <set>
 #include <tuple>
@@ -9,6 +11,7 @@
 #include <fmt/format.h>
 
 #include "checks/wiring_circuit.hpp"
+#include "checks/wiring_flows.hpp"
 #include "checks/wiring_silent.hpp"
 #include "checks/wiring_unit.hpp"
 #include "checks/wiring_whole.hpp"
@@ -263,10 +266,65 @@ void sort_by_number(std::vector<Check>& checks) {
                              [](const Check& check) { return std::stoi(check.id.substr(1)); });
 }
 
+// ---- What may flow, where stiffness is not known.
+
+// A pack of the kind, for what is aimed at.
+Current aimed_at(const Fitting& fitting, const Lean& lean) {
+    const PackCurrents currents = pack_currents(fitting.unit, fitting.fit, lean.kind);
+    switch (lean.aim) {
+        case Aim::given:
+            return currents.given.current;
+        case Aim::lasting:
+            return currents.for_hours + currents.further;
+        case Aim::asked:
+            return wiring::least_rating(
+                {.continuous = currents.for_hours, .further = currents.further});
+        case Aim::surge:
+            if (fitting.fit.surge)
+                return worst_share(fitting.unit, fitting.fit.surge->feed, lean.kind).current;
+            break;
+        case Aim::stiff:
+        case Aim::soft:
+            break;
+    }
+    return {};
+}
+
+// The packs and the main path as stiff as the lean has them; solved.
+void lean_to(const Fitting& fitting, BuildUnit& unit, const FlowSpans& spans, const Lean& lean) {
+    for (std::size_t i = 0; i < unit.packs.size(); ++i)
+        unit.packs[i].flow = lean.most ? spans.packs[i].high : spans.packs[i].low;
+    unit.main_path = lean.most ? spans.main.high : spans.main.low;
+    auto& flow = unit.packs[lean.kind].flow;
+    const OhmSpan& span = spans.packs[lean.kind];
+    if (lean.aim == Aim::stiff || lean.aim == Aim::soft) {
+        flow = lean.aim == Aim::stiff ? span.low : span.high;
+    } else {
+        flow = extreme_in(span, lean.most, [&](units::Resistance own) {
+            flow = own;
+            solve(fitting);
+            return aimed_at(fitting, lean);
+        });
+    }
+    solve(fitting);
+}
+
+struct Leaning {
+    const FlowSpans& spans;
+    Lean lean;
+};
+
+struct Fitted {
+    Fit fit;
+    BuildUnit unit;
+};
+
 // The build with every figure as it is given; what is silent has the models' likely value.
-units::Result<Fit> fit_of(const Scenario& scenario, const Draws& draws) {
+//   leaning   what flows is another matter: it is that of these spans
+units::Result<Fitted> fitted(const Scenario& scenario, const Draws& draws,
+                             const std::optional<Leaning>& leaning = std::nullopt) {
     Fit result;
-    const auto unit = build_unit(scenario, result.assumptions);
+    auto unit = build_unit(scenario, result.assumptions);
     if (!unit) {
         return units::fail(unit.error());
     }
@@ -278,6 +336,7 @@ units::Result<Fit> fit_of(const Scenario& scenario, const Draws& draws) {
     result.packs = unit->count;
     const Fitting fitting{scenario, draws, *unit, result};
     solve(fitting);
+    if (leaning) lean_to(fitting, *unit, leaning->spans, leaning->lean);
     for (std::size_t i = 0; i < scenario.circuits.size(); ++i) {
         const Circuit& circuit = scenario.circuits[i];
         const Around around = around_of(fitting, circuit);
@@ -307,7 +366,15 @@ units::Result<Fit> fit_of(const Scenario& scenario, const Draws& draws) {
                                  .source = differs.source});
     }
     sort_by_number(result.checks);
-    return result;
+    return Fitted{std::move(result), *std::move(unit)};
+}
+
+units::Result<Fit> fit_of(const Scenario& scenario, const Draws& draws) {
+    auto made = fitted(scenario, draws);
+    if (!made) {
+        return units::fail(std::move(made.error()));
+    }
+    return std::move(made->fit);
 }
 
 // ---- The worst and the best of what the file leaves open.
@@ -333,26 +400,65 @@ struct Told {
     std::set<std::string> settled_by = {};
 };
 
-using Completions = std::vector<Completion>;
+// A point of the ranges that is looked at; `lean` says of it how stiff packs and main path are.
+struct Point {
+    Completion completion;
+    std::optional<Lean> lean = {};
+};
+using Points = std::vector<Point>;
 
-// All likely first; then every pack soft, with a cut-off that is high and one that is low, every
-// pack stiff, and each kind stiff among soft ones.
-Completions completions_of(const Scenario& scenario, bool harmful) {
+// All likely first; then every pack soft, with a cut-off that is high and one that is low, and
+// every pack stiff, likewise.
+Points ends_of(bool harmful) {
     using Other = Completion::Other;
-    Completions all{{harmful, Other::likely}, {harmful, Other::high}, {harmful, Other::low}};
-    all.push_back({.harmful = harmful, .others = Other::high, .low_cutoff = true});
-    if (scenario.packs.size() > 1) {
-        for (std::size_t i = 0; i < scenario.packs.size(); ++i) {
-            for (const bool with_lead : {false, true}) {
-                all.push_back({.harmful = harmful,
-                               .others = Other::high,
-                               .stiff_pack = static_cast<int>(i),
-                               .stiff_lead = with_lead,
-                               .low_cutoff = true});
-            }
+    return {{{harmful, Other::likely}},
+            {{harmful, Other::high}},
+            {{harmful, Other::low}},
+            {{.harmful = harmful, .others = Other::high, .cutoff_high = false}},
+            {{.harmful = harmful, .others = Other::low, .cutoff_high = true}}};
+}
+
+// How stiff everything may be, with the figures told.
+FlowSpans spans_within(
+    const Scenario& scenario, const std::vector<SilentFigure>& silent,
+    const std::function<void(Scenario&)>& also = [](Scenario&) {}) {
+    using Other = Completion::Other;
+    std::vector<BuildUnit> units;
+    for (const bool harmful : {true, false}) {
+        for (const Other others : {Other::likely, Other::low, Other::high}) {
+            auto there = completed(scenario, silent, {.harmful = harmful, .others = others});
+            also(there);
+            scenario::Assumptions told_elsewhere;
+            if (auto unit = build_unit(there, told_elsewhere)) units.push_back(*std::move(unit));
+        }
+    }
+    return flow_spans(units);
+}
+
+// Each kind of several singled out, which alike packs need not be: they are soft and stiff
+// together.
+Points leaning_points(const FlowSpans& spans, bool surge, bool harmful) {
+    Points all;
+    if (spans.packs.size() < 2) {
+        return all;
+    }
+    for (std::size_t kind = 0; kind < spans.packs.size(); ++kind) {
+        for (const Aim aim :
+             {Aim::stiff, Aim::soft, Aim::given, Aim::lasting, Aim::asked, Aim::surge}) {
+            if (aim == Aim::surge && !surge) continue;
+            all.push_back({{.harmful = harmful,
+                            .others = harmful ? Completion::Other::high : Completion::Other::low,
+                            .cutoff_high = !harmful},
+                           Lean{.kind = kind, .aim = aim, .most = harmful}});
         }
     }
     return all;
+}
+
+units::Result<Fitted> fitted_at(const Scenario& scenario, const Draws& draws,
+                                const FlowSpans& spans, const Point& point) {
+    return fitted(scenario, draws,
+                  point.lean ? std::optional(Leaning{spans, *point.lean}) : std::nullopt);
 }
 
 std::map<Place, Told> worst_of_all(const std::vector<Fit>& fits) {
@@ -385,24 +491,27 @@ void take_best(std::map<Place, Told>& told, const Fit& best) {
 
 // Which single figure would settle it, by trying.
 void take_settling(std::map<Place, Told>& told, const Scenario& scenario, const Draws& draws,
-                   const std::vector<SilentFigure>& silent, const Completions& completions) {
-    for (std::size_t i = 0; i < completions.size(); ++i) {
+                   const std::vector<SilentFigure>& silent, const Points& points) {
+    for (std::size_t i = 0; i < points.size(); ++i) {
         const bool any = std::ranges::any_of(told, [i](const auto& entry) {
             return entry.second.found_in == i && !fails_or_fits_for_sure(entry.second.check);
         });
         if (!any) {
             continue;
         }
-        const Scenario worst = completed(scenario, silent, completions[i]);
+        const Scenario worst = completed(scenario, silent, points[i].completion);
         for (const SilentFigure& figure : silent) {
             for (const double end : {0.0, 1.0}) {
+                const auto set = [&](Scenario& there) { figure.set(there, end); };
                 Scenario other = worst;
-                figure.set(other, end);
-                const auto fit = fit_of(other, draws);
-                if (!fit) {
+                set(other);
+                const auto spans =
+                    points[i].lean ? spans_within(scenario, silent, set) : FlowSpans{};
+                const auto made = fitted_at(other, draws, spans, points[i]);
+                if (!made) {
                     continue;
                 }
-                const auto places = by_place(fit->checks);
+                const auto places = by_place(made->fit.checks);
                 for (auto& [place, one] : told) {
                     if (one.found_in != i || fails_or_fits_for_sure(one.check)) {
                         continue;
@@ -416,6 +525,29 @@ void take_settling(std::map<Place, Told>& told, const Scenario& scenario, const 
                 }
             }
         }
+    }
+}
+
+// Packs that open one after another: which of them does so first changes within the ranges, so it
+// is asked of the ranges themselves.
+void take_cascade(std::map<Place, Told>& told, const FlowSpans& spans, const Fitted& worst,
+                  const Fitted& best, units::Voltage lowest, units::Voltage highest) {
+    if (!worst.fit.continuous || !best.fit.continuous) {
+        return;
+    }
+    const Cascade cascade = cascade_within(spans, {.worst = worst.unit,
+                                                   .best = best.unit,
+                                                   .most = worst.fit.continuous->feed,
+                                                   .least = best.fit.continuous->feed,
+                                                   .lowest_cutoff = lowest,
+                                                   .highest_cutoff = highest});
+    const Place place{"C9", "", "cascade", 0};
+    if (cascade.may && !told.contains(place)) {
+        told.emplace(place, Told{.check = packs_open_in_turn(), .found_in = 0});
+    }
+    const auto one = told.find(place);
+    if (one != told.end()) {
+        one->second.check.best = cascade.surely ? Verdict::fails : Verdict::fits;
     }
 }
 
@@ -434,30 +566,53 @@ enum class Depth { quick, advising };
 
 units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Depth depth) {
     const auto silent = silent_figures(scenario);
-    const Completions completions = completions_of(scenario, true);
+    const auto spans = spans_within(scenario, silent);
     std::vector<Fit> fits;
-    Completions made;
-    for (const Completion& completion : completions) {
-        auto fit = fit_of(completed(scenario, silent, completion), draws);
-        if (fit) {
-            fits.push_back(std::move(*fit));
-            made.push_back(completion);
-        } else if (fits.empty()) {
+    Points made;
+    std::optional<Fitted> worst;  // softest, where all that has one bad end is at it
+    std::optional<Fitted> best;
+    auto lowest = std::numeric_limits<units::Voltage>::infinity();
+    units::Voltage highest{};
+    const auto see_cutoff = [&](const Fit& of) {
+        lowest = std::min(lowest, of.cutoff);
+        highest = std::max(highest, of.cutoff);
+    };
+    const auto points_at = [&](bool harmful) {
+        Points all = ends_of(harmful);
+        const bool surge = !fits.empty() && fits.front().surge.has_value();
+        const Points leaning = leaning_points(spans, surge, harmful);
+        all.insert(all.end(), leaning.begin(), leaning.end());
+        return all;
+    };
+    const auto add_point = [&](const Point& point) -> units::Result<void> {
+        auto fit = fitted_at(completed(scenario, silent, point.completion), draws, spans, point);
+        if (!fit && fits.empty()) {
             // What was put in may not go with what is stated: the file itself decides.
-            auto plain = fit_of(scenario, draws);
-            if (!plain) {
-                return plain;
-            }
-            fits.push_back(std::move(*plain));
-            made.push_back(completion);
+            fit = fitted(scenario, draws);
+            if (!fit) return units::fail(std::move(fit.error()));
         }
+        if (!fit) return {};
+        see_cutoff(fit->fit);
+        fits.push_back(fit->fit);
+        made.push_back(point);
+        if (!worst || point.completion.others == Completion::Other::high) worst = *std::move(fit);
+        return {};
+    };
+    if (auto first = add_point(ends_of(true).front()); !first) {
+        return units::fail(std::move(first.error()));
     }
+    const Points harmful = points_at(true);
+    for (std::size_t i = 1; i < harmful.size(); ++i)
+        (void)add_point(harmful[i]);
     auto told = worst_of_all(fits);
-    for (const Completion& completion : completions_of(scenario, false)) {
-        if (const auto best = fit_of(completed(scenario, silent, completion), draws)) {
-            take_best(told, *best);
-        }
+    for (const Point& point : points_at(false)) {
+        auto fit = fitted_at(completed(scenario, silent, point.completion), draws, spans, point);
+        if (!fit) continue;
+        see_cutoff(fit->fit);
+        take_best(told, fit->fit);
+        best = *std::move(fit);
     }
+    if (best) take_cascade(told, spans, *worst, *best, lowest, highest);
     if (depth == Depth::advising) {
         take_settling(told, scenario, draws, silent, made);
     }

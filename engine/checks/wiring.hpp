@@ -62,12 +62,18 @@ struct LinkState {
     std::string title;                      // "16 AWG wire"
     std::optional<units::Current> rating;   // as stamped or tabulated
     std::optional<units::Current> derated;  // where it lies; absent: not known
+    std::optional<units::Current> stamped;  // of a part whose stamp is for the other current
     std::string why;                        // what the derating is made of
     units::Current carries{};               // continuous and further together
     units::Resistance resistance{};
     units::Voltage drop{};
     units::Power loss{};
     std::string source;
+
+    // More than this it does not carry, whatever else is not known.
+    [[nodiscard]] std::optional<units::Current> carries_at_most() const {
+        return derated ? derated : stamped;
+    }
 };
 
 struct FuseState {

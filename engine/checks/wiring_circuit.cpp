@@ -78,6 +78,7 @@ struct Describe {
             state.why = "rated for alternating current only, which says nothing of direct current";
         }
         state.derated = state.rating;
+        if (!state.rating) state.stamped = part.rating;
     }
 
     void operator()(const scenario::Wire& wire) const {
@@ -168,8 +169,8 @@ std::optional<std::size_t> weakest_among(const CircuitState& state,
                                          const std::vector<std::size_t>& links) {
     std::optional<std::size_t> weakest;
     for (const std::size_t i : links) {
-        const auto& derated = state.links[i].derated;
-        if (derated && (!weakest || *derated < *state.links[*weakest].derated)) {
+        const auto most = state.links[i].carries_at_most();
+        if (most && (!weakest || *most < *state.links[*weakest].carries_at_most())) {
             weakest = i;
         }
     }
@@ -193,7 +194,7 @@ void add_fuses(const Circuit& circuit, CircuitState& state) {
         guarded.weakest = weakest_among(state, guarded_links);
         std::optional<Current> most;
         for (const std::size_t link : guarded_links) {
-            if (const auto& derated = state.links[link].derated) {
+            if (const auto derated = state.links[link].carries_at_most()) {
                 // A run's fuse guards its own run; parts all runs share see the sum of the fuses.
                 const Current share = *derated / state.runs;
                 most = most ? std::min(*most, share) : share;

@@ -430,8 +430,9 @@ void check_outlets(Checker& checker) {
     if (around.inverter_power && made_for.weakest) {
         const Current whole = *around.inverter_power / around.output;
         const LinkState& weakest = made_for.links[*made_for.weakest];
-        const Current limit = breaker ? std::min(*breaker, *weakest.derated) : *weakest.derated;
-        const bool open_to_all = !breaker || *breaker > *weakest.derated;
+        const Current limit =
+            breaker ? std::min(*breaker, *weakest.carries_at_most()) : *weakest.carries_at_most();
+        const bool open_to_all = !breaker || *breaker > *weakest.carries_at_most();
         if (whole > limit) {
             checker.add(
                 "C11", "inverter", open_to_all ? Verdict::fails : Verdict::may_not,
@@ -441,7 +442,8 @@ void check_outlets(Checker& checker) {
                             units::show(limit * around.output, 4),
                             units::show(0.8 * limit * around.output, 4),
                             breaker ? "" : " No breaker keeps it within that."),
-                open_to_all ? fmt::format("Fit a breaker of at most {}.", amperes(*weakest.derated))
+                open_to_all ? fmt::format("Fit a breaker of at most {}.",
+                                          amperes(*weakest.carries_at_most()))
                             : "Spread the loads over several circuits, each with its own breaker.",
                 "[NEC] 240.4(D), 210.20(A)");
         } else {

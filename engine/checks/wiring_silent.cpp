@@ -310,8 +310,7 @@ void list_packs(Listing& listing) {
         const auto& usual = battery::defaults_of(pack.chemistry);
         const double series =
             std::max(1.0, std::round(pack.voltage.value_or(usual.nominal) / usual.nominal));
-        const auto inner = series * (100.0 * units::ampere_hour / pack.capacity) *
-                           usual.resistance_of_100_ampere_hours.value;
+        const auto inner = usual_inside(pack);
         // Up to half again: what a new pack may have at most, for the wear that `age` brings comes
         // on top, and both together are as much as sheets of 100 Ah packs allow, 20 mohm.
         add_of_pack(listing, i, "resistance", &Pack::resistance, 0.4 * inner, 1.5 * inner,
@@ -482,20 +481,10 @@ std::vector<SilentFigure> silent_figures(const Scenario& scenario) {
 
 Scenario completed(Scenario scenario, const std::vector<SilentFigure>& silent,
                    const Completion& how) {
-    std::string stiff;
-    std::string lead;
-    if (how.stiff_pack >= 0) {
-        const Pack& pack = scenario.packs[static_cast<std::size_t>(how.stiff_pack)];
-        const auto feeding = unit::circuit_feeding(scenario, pack.name);
-        stiff = "pack." + pack.name;
-        lead = feeding && how.stiff_lead ? scenario.circuits[*feeding].name : "";
-    }
     for (const SilentFigure& figure : silent) {
         if (figure.harm == Harm::either) {
-            if (how.low_cutoff && figure.key == "cutoff_voltage" && figure.where == "inverter") {
-                figure.set(scenario, 0.0);
-            } else if (figure.where == stiff || (!lead.empty() && figure.circuit == lead)) {
-                figure.set(scenario, 0.0);
+            if (how.cutoff_high && figure.key == "cutoff_voltage" && figure.where == "inverter") {
+                figure.set(scenario, *how.cutoff_high ? 1.0 : 0.0);
             } else if (how.others != Completion::Other::likely) {
                 figure.set(scenario, how.others == Completion::Other::low ? 0.0 : 1.0);
             }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,11 +37,8 @@ struct Completion {
     // Figures whose bad end depends on the check: at their low end, at their high end, or left to
     // the models' own likely value.
     enum class Other { low, high, likely } others = Other::likely;
-    // A pack that is at its low end whatever the others', with its lead or without; -1: none.
-    int stiff_pack = -1;
-    bool stiff_lead = false;
-    // A cut-off that is low lets more current flow, whatever the rest.
-    bool low_cutoff = false;
+    // A cut-off that is low lets more current flow, whatever the rest, and a high one less.
+    std::optional<bool> cutoff_high = {};
 };
 
 [[nodiscard]] scenario::Scenario completed(scenario::Scenario scenario,

@@ -1,6 +1,9 @@
 #include "checks/wiring_unit.hpp"
 
 #include <algorithm>
+#include <cmath>
+
+#include "battery/chemistry.hpp"
 
 namespace checks {
 
@@ -14,20 +17,30 @@ constexpr units::StateOfCharge half_full = units::StateOfCharge(0.5);
 
 PackKind kind_of(const Scenario& scenario, const unit::Packs& packs) {
     const scenario::Pack& pack = scenario.packs[packs.index];
-    PackKind kind{.index = packs.index,
-                  .count = packs.count,
-                  .model = *packs.model,
-                  .emf = packs.rested_at_most(half_full),
-                  .full = packs.rested_full(),
-                  .stated = pack.resistance,
-                  .path = packs.lead.resistance.value,
-                  .fuse = pack.fuse};
+    PackKind kind{
+        .index = packs.index,
+        .count = packs.count,
+        .model = *packs.model,
+        .emf = packs.rested_at_most(half_full),
+        .full = packs.rested_full(),
+        .bare = pack.resistance.value_or(std::min(usual_inside(pack), packs.model->inner)),
+        .path = packs.lead.resistance.value,
+        .flow = packs.path(),
+        .fuse = pack.fuse};
     if (packs.lead.circuit) kind.lead = &scenario.circuits[*packs.lead.circuit];
     if (packs.lead.fuse) kind.weakest = packs.lead.fuse->value;
     return kind;
 }
 
 }  // namespace
+
+units::Resistance usual_inside(const scenario::Pack& pack) {
+    const auto& usual = battery::defaults_of(pack.chemistry);
+    const double series =
+        std::max(1.0, std::round(pack.voltage.value_or(usual.nominal) / usual.nominal));
+    return series * (100.0 * units::ampere_hour / pack.capacity) *
+           usual.resistance_of_100_ampere_hours.value;
+}
 
 units::Resistance resistance_of(const scenario::Circuit& circuit, units::Temperature inside) {
     return unit::resistance_of(circuit, conductor_temperature(inside));
@@ -37,7 +50,7 @@ wiring::Feed feed_of(const BuildUnit& unit, units::Power drawn, units::Current b
     wiring::Feed feed{.sources = {}, .main = unit.main_path, .drawn = drawn, .branches = branches};
     for (const PackKind& kind : unit.packs) {
         for (int i = 0; i < kind.count; ++i) {
-            feed.sources.push_back({.emf = kind.emf, .resistance = kind.model.inner + kind.path});
+            feed.sources.push_back({.emf = kind.emf, .resistance = kind.flow});
         }
     }
     return feed;

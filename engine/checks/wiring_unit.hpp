@@ -17,15 +17,17 @@ namespace checks {
 // One kind of pack and its path to the bus.
 //   fuse     by the pack's own key
 //   weakest  the fuse that opens first between the pack and the bus, by key or circuit
+//   flow     its inside with its path, by which it shares
 struct PackKind {
     std::size_t index = 0;  // in scenario.packs
     int count = 0;
     battery::PackModel model;
-    units::Voltage emf{};                     // rested, at its charge
-    units::Voltage full{};                    // rested, full
-    std::optional<units::Resistance> stated;  // its inside, as the file gives it
+    units::Voltage emf{};      // rested, at its charge
+    units::Voltage full{};     // rested, full
+    units::Resistance bare{};  // its inside as stated, or as usual when new: what feeds a short
     const scenario::Circuit* lead = nullptr;
     units::Resistance path{};  // of its lead, from the circuit or the pack's own key
+    units::Resistance flow{};
     std::optional<units::Current> fuse;
     std::optional<unit::Guard> weakest;
 };
@@ -42,6 +44,9 @@ struct BuildUnit {
     std::optional<units::Power> shed;
     scenario::Findings differs;  // where key and circuit say different things
 };
+
+// Inside of a new pack of this make, where the file gives none.
+[[nodiscard]] units::Resistance usual_inside(const scenario::Pack& pack);
 
 [[nodiscard]] units::Result<BuildUnit> build_unit(const scenario::Scenario& scenario,
                                                   scenario::Assumptions& assumptions);

@@ -31,18 +31,13 @@ void add(Fit& fit, std::string id, std::string circuit, std::string about, Verdi
                           .source = std::move(source)});
 }
 
-// Bare inside of one pack: no ageing is counted on.
-units::Resistance bare_inside(const PackKind& kind) {
-    return kind.stated.value_or(kind.model.inner);
-}
-
 // What all packs but one of the kind left out push into a short.
 Current fault_of(const BuildUnit& unit, const PackKind* without) {
     Current sum{};
     for (const PackKind& kind : unit.packs) {
         const int packs = kind.count - (&kind == without ? 1 : 0);
         if (packs > 0) {
-            sum += wiring::prospective_current(kind.full, bare_inside(kind), packs);
+            sum += wiring::prospective_current(kind.full, kind.bare, packs);
         }
     }
     return sum;
@@ -122,7 +117,7 @@ void check_faults(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
                 // Its own pack feeds a short on the bus side, the others one at the pack.
                 prospective =
                     std::max(fault_of(unit, &*kind),
-                             wiring::prospective_current(kind->full, bare_inside(*kind), 1));
+                             wiring::prospective_current(kind->full, kind->bare, 1));
                 from = "the other packs";
             }
             fuse.prospective = prospective;
@@ -252,7 +247,7 @@ namespace {
 // most, with any one other missing.
 Current share_by_resistance(const BuildUnit& unit, Current total, std::size_t kind) {
     const auto conductance = [](const PackKind& of) {
-        return 1.0 / std::max(double((of.model.inner + of.path) / units::ohm), 1e-9);
+        return 1.0 / std::max(double(of.flow / units::ohm), 1e-9);
     };
     double all = 0.0;
     double most_missing = 0.0;
@@ -294,11 +289,11 @@ void check_cascade(const BuildUnit& unit, Fit& fit) {
         limits.erase(limits.begin() + static_cast<std::ptrdiff_t>(worst - 1));
     }
     if (opened > 1) {
-        add(fit, "C9", "", "cascade", Verdict::fails,
+        Check check = packs_open_in_turn();
+        check.text =
             fmt::format("At the inverter's rating {} of {} packs open one after another{}.", opened,
-                        unit.count, left.sources.empty() ? ", and all goes dark" : ""),
-            "Hold the loads below what the packs give together, or add packs.",
-            "wiring method.md (18)");
+                        unit.count, left.sources.empty() ? ", and all goes dark" : "");
+        fit.checks.push_back(std::move(check));
     }
 }
 
@@ -372,6 +367,16 @@ PackCurrents pack_currents(const BuildUnit& unit, const Fit& fit, std::size_t ki
     return currents;
 }
 
+Check packs_open_in_turn() {
+    return {.id = "C9",
+            .circuit = "",
+            .about = "cascade",
+            .verdict = Verdict::fails,
+            .text = "At the inverter's rating several packs open one after another.",
+            .mend = "Hold the loads below what the packs give together, or add packs.",
+            .source = "wiring method.md (18)"};
+}
+
 void check_packs(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
     for (std::size_t k = 0; k < unit.packs.size(); ++k) {
         check_pack(scenario, unit, k, fit);
@@ -406,14 +411,15 @@ void check_packs(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
         const bool bus_end = std::ranges::any_of(state->fuses, [&](const FuseState& fuse) {
             return !is_at_pack(*kind.lead, Role::pack_lead, fuse.link);
         });
-        const bool covered = bus_end || (told && others <= *weakest.derated);
+        const bool covered = bus_end || (told && others <= *weakest.carries_at_most());
         add(fit, "C10", kind.lead->name, "both ends", covered ? Verdict::fits : Verdict::fails,
             bus_end ? "A fuse at the bus end guards the lead from the other packs."
-            : told  ? fmt::format("A short at this pack is fed by the others through {} of fuses; "
-                                   "the {} carries {}.",
-                                  amperes(others), weakest.title, amperes(*weakest.derated))
-                   : "The other packs' fuses are not told, so what may flow back into this lead is "
-                     "not known.",
+            : told
+                ? fmt::format("A short at this pack is fed by the others through {} of fuses; "
+                              "the {} carries {}.",
+                              amperes(others), weakest.title, amperes(*weakest.carries_at_most()))
+                : "The other packs' fuses are not told, so what may flow back into this lead is "
+                  "not known.",
             covered ? "" : "Fit a second fuse where the lead meets the bus.",
             "wiring method.md, \"Leads with two ends\"");
     }
@@ -431,11 +437,12 @@ void check_guards_from_before(const Scenario& scenario, Fit& fit) {
         }
         const LinkState& guard = before->links[before->fuses.back().link];
         const LinkState& weakest = state.links[*state.weakest];
-        const bool holds = *guard.rating <= *weakest.derated;
+        const bool holds = *guard.rating <= *weakest.carries_at_most();
         add(fit, "C1", state.name, guard.title + " of " + before->name,
             holds ? Verdict::fits : Verdict::fails,
             fmt::format("Without a fuse of its own it depends on the {} of {}; the {} carries {}.",
-                        guard.title, before->name, weakest.title, amperes(*weakest.derated)),
+                        guard.title, before->name, weakest.title,
+                        amperes(*weakest.carries_at_most())),
             holds ? "" : "Fit a fuse where this circuit begins.", "checks wiring_method.md (1)");
     }
 }

@@ -16,6 +16,9 @@ void check_inverter_voltage(const scenario::Scenario& scenario, Fit& fit);
 // C9, C10: how packs share, one taken out, and leads that are fed from both ends.
 void check_packs(const scenario::Scenario& scenario, const BuildUnit& unit, Fit& fit);
 
+// C9 where packs may open one after another at the inverter's rating.
+[[nodiscard]] Check packs_open_in_turn();
+
 // C1 for circuits that depend on another circuit's fuse.
 void check_guards_from_before(const scenario::Scenario& scenario, Fit& fit);
 
