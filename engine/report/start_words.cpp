@@ -94,9 +94,10 @@ std::string reason_of(const Judgement& judged, const checks::StartPlan& plan) {
                                used);
         case Constraint::low_voltage:
             return fmt::format(
-                "the voltage at the inverter falls to {}, and it switches off at {}",
-                judged.collapses ? in_words(judged.voltage.low) + ", or collapses"
-                                 : between(spanning(judged.voltage)),
+                "the voltage at the inverter {}, and it switches off at {}",
+                judged.collapses
+                    ? fmt::format("stays at {} at best, or collapses", in_words(judged.voltage.low))
+                    : "falls to " + between(spanning(judged.voltage)),
                 plan.inverter ? between(spanning(plan.inverter->cutoff)) : "its cut-off");
         case Constraint::collapse:
             return fmt::format("{} is asked of the packs, which is {}",

@@ -2436,8 +2436,8 @@
         <translation>läuft er, so ist mehr eingeschaltet, als der Wechselrichter auf Dauer trägt (%1)</translation>
     </message>
     <message>
-        <source>the voltage at the inverter falls to %1, or collapses, and it switches off at %2</source>
-        <translation>die Spannung am Wechselrichter fällt auf %1 oder bricht zusammen, und er schaltet bei %2 ab</translation>
+        <source>the voltage at the inverter stays at %1 at best, or collapses, and it switches off at %2</source>
+        <translation>die Spannung am Wechselrichter bleibt bestenfalls bei %1 oder bricht zusammen, und er schaltet bei %2 ab</translation>
     </message>
     <message>
         <source>the voltage at the inverter falls to %1, and it switches off at %2</source>

@@ -218,10 +218,10 @@ const QList<Saying>& reasons_of_inverter() {
                                              "for long (%1)"),
                                  used_again(c[1]));
                }),
-        saying("the voltage at the inverter falls to (.+), or collapses, and it switches off at "
-               "(.+)",
+        saying("the voltage at the inverter stays at (.+) at best, or collapses, and it switches "
+               "off at (.+)",
                [](const Captured& c) {
-                   return filled(QObject::tr("the voltage at the inverter falls to %1, or "
+                   return filled(QObject::tr("the voltage at the inverter stays at %1 at best, or "
                                              "collapses, and it switches off at %2"),
                                  amount_again(c[1]), amount_again(c[2]));
                }),
