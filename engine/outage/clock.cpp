@@ -367,7 +367,6 @@ class Clock {
         part.asked = false;
         --out_;
         if (keep_.trace && part.told < course_.out.size()) tell_until(part.told);
-        told_empty_ = false;
         set_lowest();
     }
 
@@ -804,6 +803,7 @@ class Clock {
     // So much is charged again that it is worth a try, or below the usable limit.
     void charge_is_back() {
         if (!packs_.restored().charge) return;
+        told_empty_ = false;
         if (supply_ == Supply::opened_low) {
             supply_ = Supply::serving;
             packs_.come_back();
