@@ -638,6 +638,9 @@ class Clock {
         const Leg step = packs_.advance(now_duty, net, leg);
         const Ledger flows = flows_of(step, flowing);
         account(step, flows);
+        if (flowing.taken.at_inverter > Power{} && step.time > Duration{})
+            course_.highest_main_current = std::max<Current>(
+                course_.highest_main_current, flowing.taken.at_inverter / step.voltage);
         intervals_.add_leg(now_, step, now_duty, flowing, flows, before, packs_);
         const Energy of_sun = flows.sun_used + flows.sun_stored;
         if (kept && step.time > Duration{}) {

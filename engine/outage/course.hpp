@@ -145,6 +145,7 @@ struct Course {
     units::Current highest_pack_current{};
     Strain strain;
     std::vector<Without> out;           // with the trace; in the order in which they begin
+    units::Current highest_main_current{};  // between the bus and the inverter
     std::vector<AfterRest> after_rest;  // likewise, the first few
     std::optional<units::Duration> crosses_usable_at;  // first
     units::Duration without{};  // time in which at least one appliance went without

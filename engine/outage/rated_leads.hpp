@@ -20,6 +20,9 @@ struct RatedLead {
 // Of each [[pack]] with a count above 0, in the order of the file.
 [[nodiscard]] std::vector<RatedLead> rated_leads(const scenario::Scenario& scenario);
 
+// The weakest of the way from the bus to the inverter.
+[[nodiscard]] RatedLead rated_main(const scenario::Scenario& scenario);
+
 // The rating that is passed whichever pack gives so much: of alike packs the least, of packs that
 // differ the largest; nothing where one has no such part.
 [[nodiscard]] std::optional<units::Current> passed_by_all(

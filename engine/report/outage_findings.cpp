@@ -167,6 +167,21 @@ void find_hot_parts(Finder& finder) {
     };
     hold(&outage::RatedLead::connector, "connector", "plug");
     hold(&outage::RatedLead::contact, "switch", "switch");
+    const auto main = outage::rated_main(finder.scenario);
+    const auto in_main = finder.plan.likely.highest_main_current;
+    const auto hold_main = [&](const std::optional<units::Current>& rating, std::string_view name,
+                               std::string_view heats) {
+        if (!rating || !(in_main > *rating)) return;
+        finder.add(Severity::stop, "inverter",
+                   fmt::format("Up to {} flows to it through a {} rated {}.", in_words(in_main),
+                               name, in_words(*rating)),
+                   fmt::format("Nothing opens at that current: the {} heats. Take a larger one, or "
+                               "drop a large load.",
+                               heats),
+                   std::nullopt, "circuit.links, the maker's rating");
+    };
+    hold_main(main.connector, "connector", "plug");
+    hold_main(main.contact, "switch", "switch");
 }
 
 void find_low_voltage(Finder& finder) {
