@@ -38,7 +38,7 @@ struct LaneWorld {
     std::vector<std::vector<ReadyPacks>> days;
     battery::Wells at_start;
     bool already_empty = false;
-    bool main_fuse_may_open = false;  // the clock's business
+    bool a_fuse_may_open = false;  // but those of packs: the clock's business
 };
 
 // One outage to run.

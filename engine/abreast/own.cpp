@@ -59,13 +59,14 @@ bool main_fuse_may_open(const Outage& outage) {
 
 bool has_lanes(const Outage& outage) {
     const auto& unit = *outage.unit;
-    return !unit.others.empty() && unit.others.size() < most_kinds && !main_fuse_may_open(outage) &&
-           !fuse_may_open_on_charge(unit);
+    return !unit.others.empty() && unit.others.size() < most_kinds && outage.guarded == nullptr &&
+           !main_fuse_may_open(outage) && !fuse_may_open_on_charge(unit);
 }
 
 OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
     const auto course = outage::run(*outage.unit, outage.demand, outage.sun, lasts, midnight,
-                                    {.trace = false, .after_failure = false});
+                                    {.trace = false, .after_failure = false}, nullptr,
+                                    outage.guarded);
     return {.lasts = course.lasts, .survives = course.survives, .limited_by = course.limited_by};
 }
 

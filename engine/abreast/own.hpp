@@ -35,13 +35,15 @@ struct Need {
 
 // One outage to run; everything must outlive the run.
 //   demand   in order of time, the first at 0
-//   needs    of the unit's inverter and this demand, where they are known already; else they are
-//   worked out sun      in order of time, the first at 0; empty without panels
+//   needs    of the unit's inverter and this demand, where they are known already; else worked out
+//   sun      in order of time, the first at 0; empty without panels
+//   guarded  loads behind a fuse that may open, which is the clock's business; nullptr: none
 struct Outage {
     const outage::Unit* unit = nullptr;
     std::span<const outage::DemandStep> demand;
     std::span<const Need> needs = {};
     std::span<const outage::SunChange> sun = {};
+    const outage::Parts* guarded = nullptr;
 };
 
 //   lasts      of the outage, alike for all, as midnight is: from the start to the first midnight

@@ -414,7 +414,7 @@ bool World::feeds_nothing(const SwitchedOff& off) const {
     return true;
 }
 
-std::vector<outage::DemandStep> World::steps(Values values, const SwitchedOff& off) const {
+outage::Demand World::demand(Values values, const SwitchedOff& off) const {
     auto [demand, draws] = by_day_with(values);
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
         const DayDraw& draw = draws[i];
@@ -426,7 +426,7 @@ std::vector<outage::DemandStep> World::steps(Values values, const SwitchedOff& o
                                         std::exp(draw.day_deviation * score_of(values[draw.day]));
     }
     if (feeds_nothing(off)) demand.inverter_on.clear();
-    return outage::steps_of(*ready_, demand, outage::End::likely);
+    return demand;
 }
 
 std::vector<double> World::corner(double score) const {
@@ -485,10 +485,12 @@ int World::panels() const {
 
 Lived World::lived(Values values, const SwitchedOff& off) const {
     assert(values.size() == names().size());
+    const outage::Demand drawn = demand(values, off);
     Lived made{.kinds = varied_kinds(values),
                .inverter = ready_->units[likely].inverter,
-               .steps = steps(values, off),
-               .sun = sun(values, panels())};
+               .steps = outage::steps_of(*ready_, drawn, outage::End::likely),
+               .sun = sun(values, panels()),
+               .guarded = outage::guarded_loads(*ready_, drawn, outage::End::likely)};
     if (auto& inverter = made.inverter)
         inverter = inverter::with_idle(
             *inverter, std::exp(idle_deviation_ * score_of(values[idle_])) * inverter->losses.idle);
@@ -501,7 +503,8 @@ outage::Course World::run(const Lived& lived, int packs, const std::vector<outag
     outage::Unit unit = outage::unit_of(kinds, ready_->shared_path);
     unit.inverter = lived.inverter;
     unit.main_fuse = ready_->units[likely].main_fuse;
-    return outage::run(unit, lived.steps, sun, ready_->outage.lasts, ready_->midnight, keep);
+    return outage::run(unit, lived.steps, sun, ready_->outage.lasts, ready_->midnight, keep,
+                       nullptr, outage::or_none(lived.guarded));
 }
 
 }  // namespace chance

@@ -86,6 +86,7 @@ struct Lived {
     std::optional<inverter::Model> inverter;
     std::vector<outage::DemandStep> steps;
     std::vector<outage::SunChange> sun;
+    std::optional<outage::Parts> guarded = {};  // where a fuse of a 12 V circuit may open
 };
 
 class PanelsLit;
@@ -170,8 +171,7 @@ class World {
     void take_sun();
     [[nodiscard]] int warmth_level(Values values) const;
     [[nodiscard]] outage::PackKinds varied_kinds(Values values) const;
-    [[nodiscard]] std::vector<outage::DemandStep> steps(Values values,
-                                                        const SwitchedOff& off) const;
+    [[nodiscard]] outage::Demand demand(Values values, const SwitchedOff& off) const;
 };
 
 }  // namespace chance

@@ -38,6 +38,7 @@ struct Part {
     std::size_t id = everything;
     std::size_t direct = 0;  // place in Parts::direct
     bool out = false;
+    bool dead = false;  // behind a fuse that has opened
     LimitedBy why{};
     Duration since{};      // it has been out
     bool asked = false;    // it is to be tried when it may be
@@ -46,6 +47,14 @@ struct Part {
     Power draws{};         // at this moment, were it in; without what circuits lose
     Power useful{};
     Voltage lowest{};  // at the bus
+};
+
+// The fuse of a circuit of 12 V loads.
+//   lowest   of the voltages that its loads bear
+struct BranchFuse {
+    Overload stands;
+    Voltage lowest{};
+    Current carries{};  // at this moment, where it is looked at
 };
 
 // Packs is LikePacks or UnlikePacks.
@@ -63,6 +72,7 @@ class Clock {
           intervals_(keep.intervals, packs_.stored()) {
         if (unit.main_fuse && unit.inverter) main_ = Overload(*unit.main_fuse);
         make_parts();
+        make_branch_fuses();
         course_.limited_by = LimitedBy::none;
         course_.lowest_voltage = std::numeric_limits<Voltage>::infinity();
         course_.ledger.stored_at_start = packs_.stored();
@@ -137,6 +147,8 @@ class Clock {
     Overload main_;  // the fuse in front of the inverter
     Current in_main_{};
     bool main_blown_ = false;
+    // Of the circuits of 12 V loads, in the order of Parts::ways; empty where none may open.
+    std::vector<BranchFuse> branch_fuses_;
     bool overloaded_ = false;
     bool inverter_was_on_ = true;
     bool first_step_ = true;
@@ -187,6 +199,18 @@ class Clock {
         }
         for (std::size_t i = 0; i < ways_of_->direct.size(); ++i)
             parts_.push_back({.id = ways_of_->direct[i].load, .direct = i});
+    }
+    void make_branch_fuses() {
+        if (ways_of_ == nullptr || !ways_of_->may_open) return;
+        branch_fuses_.resize(ways_of_->fuses.size());
+        for (std::size_t way = 0; way < branch_fuses_.size(); ++way) {
+            BranchFuse& fuse = branch_fuses_[way];
+            fuse.lowest = std::numeric_limits<Voltage>::infinity();
+            for (const DirectPart& direct : ways_of_->direct)
+                if (std::ranges::find(direct.ways, way) != direct.ways.end())
+                    fuse.lowest = std::min(fuse.lowest, direct.lowest);
+            if (ways_of_->fuses[way]) fuse.stands = Overload(*ways_of_->fuses[way]);
+        }
     }
     [[nodiscard]] Part* the_inverters() { return unit_.inverter ? &parts_.front() : nullptr; }
     [[nodiscard]] bool inverter_is_out() const { return unit_.inverter && parts_.front().out; }
@@ -438,7 +462,7 @@ class Clock {
         if (is_inverter(part))
             return unit_.inverter->restart == scenario::Restart::by_itself && !overloaded_ &&
                    !main_blown_ && now_ >= part.since + inverter_rest;
-        return part.why == LimitedBy::low_voltage && now_ >= part.since + load_rest;
+        return part.why == LimitedBy::low_voltage && !part.dead && now_ >= part.since + load_rest;
     }
     //   forgiven   of the level, for rounding
     [[nodiscard]] bool at_its_level(Packs& packs, Part& part, const DemandStep& demand,
@@ -454,6 +478,7 @@ class Clock {
 
     // Whether somebody who tries it finds that it runs.
     [[nodiscard]] bool runs_when_asked(Part& part, const DemandStep& demand, const SunChange& sun) {
+        if (part.dead) return false;
         if (is_inverter(part)) {
             if (overloaded_ || main_blown_ || now_ < part.since + inverter_rest) return false;
             const Power without = Flowing{taken(demand), sun, demand.charger}.net();
@@ -630,6 +655,14 @@ class Clock {
             return;
         }
         leg = std::min(leg, looked);
+        if (!branch_fuses_.empty()) {
+            const auto [stand, way] = branch_fuses_stand(net, now_duty);
+            if (stand <= at_once) {
+                branch_fuse_opens(way);
+                return;
+            }
+            leg = std::min(leg, stand);
+        }
         if (out_ > 0) leg = until_one_comes(demand, sun, now_duty, net, leg);
         const bool kept = keep_.trace && now_ >= next_point_;
         if (kept) add_trace_point(flowing, now_duty);
@@ -650,6 +683,8 @@ class Clock {
             course_.trace.pop_back();  // nothing lasted: the next leg begins at the same instant
         }
         if (main_.running()) main_.pass(in_main_, step.time);
+        for (BranchFuse& fuse : branch_fuses_)
+            if (fuse.stands.running()) fuse.stands.pass(fuse.carries, step.time);
         const Duration began = now_;
         if (step.ending == battery::Ending::completed)
             now_ = leg == whole                              ? end
@@ -685,6 +720,58 @@ class Clock {
         main_.rise_to(in_main_);
         const auto standing = main_.standing(in_main_);
         return standing.still <= at_once ? Duration{} : until_looked_at(standing);
+    }
+
+    // The first of the branches' fuses to open or to be looked at again, and which it is.
+    [[nodiscard]] std::pair<Duration, std::size_t> branch_fuses_stand(Power net, Duty now_duty) {
+        constexpr Duration looked_at_again = 1.0 * minute;  // as the voltage falls
+        std::pair<Duration, std::size_t> first{forever, 0};
+        const std::size_t before = unit_.inverter ? 1 : 0;
+        const auto is_in = [&](std::size_t i) {
+            return supply_ == Supply::serving && !parts_[before + i].out;
+        };
+        const auto flows = on_ways(*ways_of_, now_, is_in);
+        std::vector<Current> currents;
+        for (std::size_t way = 0; way < branch_fuses_.size(); ++way) {
+            BranchFuse& fuse = branch_fuses_[way];
+            const auto bears = fuse.stands.watched(0);
+            if (!bears) continue;
+            const bool may = flows[way] > *bears * fuse.lowest;
+            if (!may && !fuse.stands.running()) continue;
+            if (currents.empty())
+                currents = currents_on_ways(*ways_of_, now_,
+                                            packs_.operating_point(now_duty, net).voltage, is_in);
+            fuse.carries = currents[way];
+            fuse.stands.settle(fuse.carries);
+            fuse.stands.rise_to(fuse.carries);
+            const auto standing = fuse.stands.standing(fuse.carries);
+            Duration looked = standing.still <= at_once ? Duration{} : until_looked_at(standing);
+            if (may) looked = std::min(looked, looked_at_again);
+            if (looked < first.first) first = {looked, way};
+        }
+        return first;
+    }
+
+    void branch_fuse_opens(std::size_t way) {
+        note(EventKind::branch_fuse_opens, {}, {}, branch_fuses_[way].carries);
+        if (keep_.trace) course_.events.back().branch = way;
+        branch_fuses_[way].stands = Overload();
+        for (Part& part : parts_) {
+            if (is_inverter(part)) continue;
+            const auto& ways = ways_of_->direct[part.direct].ways;
+            if (part.dead || std::ranges::find(ways, way) == ways.end()) continue;
+            part.dead = true;
+            if (part.out && keep_.trace) tell_until(part.told);
+            if (part.out) {
+                part.why = LimitedBy::fuse;
+                part.told = tell_from(part.id, LimitedBy::fuse);
+            } else {
+                put_out(part, LimitedBy::fuse);
+            }
+        }
+        fails(LimitedBy::fuse);
+        for (Part& part : parts_)
+            part.asked = part.out && !part.dead;  // less is drawn than a moment ago
     }
 
     void main_fuse_opens(Power net) {

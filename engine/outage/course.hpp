@@ -78,6 +78,7 @@ enum class EventKind {
     packs_over_current,
     fuse_opens,
     main_fuse_opens,      // between the bus and the inverter; what hangs at the bus goes on
+    branch_fuse_opens,    // of a circuit of 12 V loads; what lies behind it is off for good
     cannot_be_delivered,  // no operating point: more power than the packs can give
     supply_back,
     load_off,       // a 12 V load, at its own lowest voltage or because the packs cannot carry it
@@ -101,6 +102,7 @@ struct Event {
     units::Current current{};  // per pack, where that matters
     std::size_t pack = 0;      // which bank, where it is about one: 0 is the unit's first
     std::size_t load = 0;      // which load of the demand, where it is about one
+    std::size_t branch = 0;    // which branch of the unit, where it is about one
     units::Duration after{};   // how long it stood more than `above` before it opened
     units::Current above{};
 };
@@ -143,9 +145,9 @@ struct Course {
     std::vector<Event> events;
     units::Voltage lowest_voltage{};
     units::Current highest_pack_current{};
+    units::Current highest_main_current{};  // between the bus and the inverter
     Strain strain;
     std::vector<Without> out;           // with the trace; in the order in which they begin
-    units::Current highest_main_current{};  // between the bus and the inverter
     std::vector<AfterRest> after_rest;  // likewise, the first few
     std::optional<units::Duration> crosses_usable_at;  // first
     units::Duration without{};  // time in which at least one appliance went without

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <span>
 
+#include "outage/overload.hpp"
+
 namespace outage {
 
 using namespace units;
@@ -16,6 +18,39 @@ std::vector<DirectDraw> draws_of(const Demand& all, const PlannedLoad& load, Cas
     for (const DemandStep& step : demand_steps(alone, which))
         draws.push_back({step.from, step.direct, step.direct_useful});
     return draws;
+}
+
+std::optional<MainFuse> fuse_of(const unit::Branch& branch) {
+    if (!branch.fuse) return std::nullopt;
+    return MainFuse{
+        .rating = branch.fuse->rating, .opens = branch.fuse->opens, .kept = branch.fuse->kept.hard};
+}
+
+// Where the voltage of each load is as low as it bears, which no load goes below.
+bool a_fuse_may_open(const Parts& parts) {
+    for (std::size_t way = 0; way < parts.fuses.size(); ++way) {
+        if (!parts.fuses[way]) continue;
+        const auto bears = Overload(*parts.fuses[way]).watched();
+        const auto through = [&](const DirectPart& part) {
+            return std::ranges::find(part.ways, way) != part.ways.end();
+        };
+        const auto at = [&](Duration now) {
+            Current sum{};
+            for (const DirectPart& part : parts.direct)
+                if (through(part)) sum += draw_at(part, now).at_bus / part.lowest;
+            return sum;
+        };
+        Current most{};  // were all at their largest at once
+        for (const DirectPart& part : parts.direct)
+            if (through(part))
+                most += std::ranges::max(part.draws, {}, &DirectDraw::at_bus).at_bus / part.lowest;
+        if (!(most > *bears)) continue;
+        for (const DirectPart& part : parts.direct)
+            if (through(part))
+                for (const DirectDraw& draw : part.draws)
+                    if (at(draw.from) > *bears) return true;
+    }
+    return false;
 }
 
 // Which draw holds at a moment, from one that began before on.
@@ -48,6 +83,10 @@ Parts parts_of(const Demand& demand, Case which, const std::vector<unit::Branch>
                 part.ways.push_back(way);
         parts.direct.push_back(std::move(part));
     }
+    if (std::ranges::any_of(branches, [](const auto& branch) { return branch.fuse.has_value(); }))
+        for (const unit::Branch& branch : branches)
+            parts.fuses.push_back(fuse_of(branch));
+    parts.may_open = a_fuse_may_open(parts);
     return parts;
 }
 

@@ -2,10 +2,13 @@
 // not all of them can be met. method.md (15)
 #pragma once
 
+#include <algorithm>
+#include <optional>
 #include <vector>
 
 #include "outage/branches.hpp"
 #include "outage/demand.hpp"
+#include "outage/unit.hpp"
 
 namespace outage {
 
@@ -27,10 +30,14 @@ struct DirectPart {
     std::vector<DirectDraw> draws;  // in order of time, the first at 0
 };
 
+//   fuses      of the ways, in their order; empty where no way has one
+//   may_open   so much may be drawn through a fuse that it opens
 struct Parts {
     std::vector<DirectPart> direct;
     std::vector<units::Resistance> ways;
     units::Voltage bus{};  // nominal
+    std::vector<std::optional<MainFuse>> fuses = {};
+    bool may_open = false;
 };
 
 // Lamps and chargers of a 12 V bus go out below 10.5 V: common practice, no source.
@@ -52,6 +59,13 @@ template <class In>
 [[nodiscard]] units::Voltage lowest_at_bus(const Parts& parts, const DirectPart& part,
                                            const std::vector<units::Power>& on_ways);
 
+// What flows through each way where the bus stands at this voltage; nothing through one that no
+// load is on.
+//   in   as above
+template <class In>
+[[nodiscard]] std::vector<units::Current> currents_on_ways(const Parts& parts, units::Duration now,
+                                                           units::Voltage bus, In in);
+
 // The steps with DemandStep::lowest: of all loads that draw at any moment of it the highest.
 [[nodiscard]] std::vector<DemandStep> with_lowest(std::vector<DemandStep> steps,
                                                   const Parts& parts);
@@ -65,6 +79,25 @@ std::vector<units::Power> on_ways(const Parts& parts, units::Duration now, In in
             for (const std::size_t way : parts.direct[i].ways)
                 sums[way] += draw_at(parts.direct[i], now).at_bus;
     return sums;
+}
+
+template <class In>
+std::vector<units::Current> currents_on_ways(const Parts& parts, units::Duration now,
+                                             units::Voltage bus, In in) {
+    const auto flows = on_ways(parts, now, in);
+    std::vector<units::Current> currents(flows.size());
+    for (std::size_t i = 0; i < parts.direct.size(); ++i) {
+        const DirectPart& part = parts.direct[i];
+        if (part.ways.empty() || !in(i)) continue;
+        units::Voltage there = bus;
+        for (const std::size_t way : part.ways)
+            there -= bus - at_end_of(parts.ways[way], bus, flows[way]).at_load;
+        // no lower than where a load goes out
+        const auto current = draw_at(part, now).at_bus / std::max(there, part.lowest);
+        for (const std::size_t way : part.ways)
+            currents[way] += current;
+    }
+    return currents;
 }
 
 }  // namespace outage

@@ -169,6 +169,8 @@ Plan plan_outage(const Ready& ready) {
     if (unit.inverter) plan.inverter_idle = unit.inverter->losses.idle;
     plan.packs = count_of(ready.kinds);
     plan.bank_names = bank_names(unit);
+    for (const unit::Branch& branch : ready.branches)
+        plan.branch_names.push_back(branch.name);
     if (!plan.likely.survives) plan.more_packs = lasts_with_more_packs(ready, more_packs_tried);
     plan.usable_at_start = usable_at_start(ready);
     plan.coldest = ready.coldest;
@@ -196,7 +198,8 @@ std::vector<MorePacks> lasts_with_more_packs(const Ready& ready, int most) {
     const auto survives_with = [&](int more) {
         const auto course =
             run(with_packs(ready, End::likely, now + more), ready.steps[likely], ready.sun[likely],
-                ready.outage.lasts, ready.midnight, {.trace = false, .after_failure = false});
+                ready.outage.lasts, ready.midnight, {.trace = false, .after_failure = false},
+                nullptr, guarded_loads(ready, End::likely));
         tried[more] = {.packs = now + more, .lasts = course.lasts, .survives = course.survives};
         return course.survives;
     };

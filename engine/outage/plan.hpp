@@ -81,8 +81,9 @@ struct Plan {
     bool by_hand = true;  // that the inverter comes back
     // What more packs like these would do; empty when the likely course survives.
     std::vector<MorePacks> more_packs;
-    int packs = 0;                        // all kinds together
-    std::vector<std::string> bank_names;  // by Event::pack
+    int packs = 0;                          // all kinds together
+    std::vector<std::string> bank_names;    // by Event::pack
+    std::vector<std::string> branch_names;  // by Event::branch
     units::Energy usable_at_start{};
     std::optional<units::Temperature> coldest;  // day of packs that follow their room
     scenario::Findings findings;

@@ -197,6 +197,20 @@ Unit with_packs(const Ready& ready, End end, int count) {
     return unit;
 }
 
+const Parts* guarded_loads(const Ready& ready, End end) {
+    const Parts& parts = ready.parts[static_cast<std::size_t>(end)];
+    return parts.may_open ? &parts : nullptr;
+}
+
+std::optional<Parts> guarded_loads(const Ready& ready, const Demand& demand, End end) {
+    const bool any = std::ranges::any_of(
+        ready.branches, [](const unit::Branch& branch) { return branch.fuse.has_value(); });
+    if (!any) return std::nullopt;
+    auto parts = parts_of(demand, case_of(end), ready.branches, ready.nominal);
+    if (!parts.may_open) return std::nullopt;
+    return parts;
+}
+
 Course run(const Ready& ready, End end, Keep keep, std::vector<SunOfDay>* days) {
     const auto index = static_cast<std::size_t>(end);
     return run(ready.units[index], ready.steps[index], ready.sun[index], ready.outage.lasts,

@@ -68,6 +68,15 @@ struct Ready {
 // The same unit with so many packs together: more are of the last kind, as banks.hpp says.
 [[nodiscard]] Unit with_packs(const Ready& ready, End end, int count);
 
+// The 12 V loads where a fuse of their circuits may open, for runs that ask for the first failure;
+// else nothing, for their sum is all that matters then.
+[[nodiscard]] const Parts* guarded_loads(const Ready& ready, End end);
+// Likewise of another demand in the place of its own.
+[[nodiscard]] std::optional<Parts> guarded_loads(const Ready& ready, const Demand& demand, End end);
+[[nodiscard]] inline const Parts* or_none(const std::optional<Parts>& parts) {
+    return parts ? &*parts : nullptr;
+}
+
 // The steps of another demand in the place of its own, with the same chargers.
 [[nodiscard]] std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End end);
 

@@ -84,9 +84,11 @@ std::vector<LadderStep> ladder_of(const Ready& ready, const Course& all) {
                     through_inverter = through_inverter || load.from == scenario::Outlet::ac;
             }
             if (!through_inverter) demand.inverter_on.clear();
+            const auto guarded = guarded_loads(ready, demand, End::likely);
             const auto course =
                 run(ready.units[likely], steps_of(ready, demand, End::likely), ready.sun[likely],
-                    ready.outage.lasts, ready.midnight, {.trace = false, .after_failure = false});
+                    ready.outage.lasts, ready.midnight, {.trace = false, .after_failure = false},
+                    nullptr, or_none(guarded));
             step.lasts = course.lasts;
             step.survives = course.survives;
         }

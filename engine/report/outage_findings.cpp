@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -125,6 +126,21 @@ void find_main_fuse(Finder& finder) {
                                in_words(event->current)),
                    "Lower the draw. A larger fuse only where wire, switch and connector allow it.",
                    event->at);
+    }
+}
+
+void find_branch_fuses(Finder& finder) {
+    std::set<std::size_t> told;
+    for (const Event& event : finder.plan.likely.events) {
+        if (event.kind != EventKind::branch_fuse_opens || !told.insert(event.branch).second) {
+            continue;
+        }
+        finder.add(Severity::stop, "circuit " + finder.plan.branch_names.at(event.branch),
+                   fmt::format("Its fuse opens at {}; everything behind it stays off until "
+                               "somebody replaces it.",
+                               in_words(event.current)),
+                   "Lower the draw. A larger fuse only where wire, switch and connector allow it.",
+                   event.at);
     }
 }
 
@@ -427,6 +443,7 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_undeliverable(finder);
     find_over_current(finder);
     find_main_fuse(finder);
+    find_branch_fuses(finder);
     find_strain(finder);
     find_hot_parts(finder);
     for (auto& finding : bank_findings(scenario, plan)) {
@@ -472,6 +489,8 @@ std::string_view words_for(EventKind kind) {
             return "a fuse opens";
         case EventKind::main_fuse_opens:
             return "the fuse in front of the inverter opens";
+        case EventKind::branch_fuse_opens:
+            return "the fuse of a 12 V circuit opens";
         case EventKind::cannot_be_delivered:
             return "more is asked than the packs can give";
         case EventKind::supply_back:
@@ -505,6 +524,8 @@ std::string_view words_for(EventKind kind) {
 }  // namespace
 
 std::string words_for(const Plan& plan, const Event& event) {
+    if (event.kind == EventKind::branch_fuse_opens && event.branch < plan.branch_names.size())
+        return fmt::format("the fuse of circuit {} opens", plan.branch_names[event.branch]);
     const bool of_load =
         event.kind == EventKind::load_off || event.kind == EventKind::load_on_again;
     if (!of_load || event.load >= plan.loads.size()) return std::string(words_for(event.kind));

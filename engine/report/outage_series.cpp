@@ -198,6 +198,7 @@ std::optional<scenario::Severity> weight_of(EventKind kind) {
         case EventKind::packs_over_current:
         case EventKind::fuse_opens:
         case EventKind::main_fuse_opens:
+        case EventKind::branch_fuse_opens:
         case EventKind::cannot_be_delivered:
             return scenario::Severity::stop;
         case EventKind::inverter_off_low_voltage:

@@ -33,7 +33,8 @@ abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::U
     const auto first = outage::on_day(unit, 0, 0);
     abreast::LaneWorld made{.at_start = first.at_start,
                             .already_empty = outage::starts_empty(first)};
-    made.main_fuse_may_open = outage::main_fuse_may_open(unit, ready.steps[likely]);
+    made.a_fuse_may_open =
+        outage::main_fuse_may_open(unit, ready.steps[likely]) || ready.parts[likely].may_open;
     const auto lowest =
         std::ranges::max(ready.steps[likely], {}, &outage::DemandStep::lowest).lowest;
     for (std::size_t day = 0; day < std::max<std::size_t>(1, unit.days.size()); ++day) {
@@ -58,7 +59,8 @@ class Own {
         outages_.push_back({.unit = &design_.units[static_cast<std::size_t>(job.packs - 1)],
                             .demand = design_.ready->steps[likely],
                             .needs = design_.needs,
-                            .sun = sun});
+                            .sun = sun,
+                            .guarded = outage::guarded_loads(*design_.ready, outage::End::likely)});
         whose_.push_back(whose);
     }
 
@@ -104,7 +106,7 @@ void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
         std::size_t count = 0;
         for (std::size_t i = 0; i < jobs.size(); ++i) {
             if (jobs[i].sun.empty() != (world == &design.dark)) continue;
-            if (!design.alike(jobs[i].packs) || world->main_fuse_may_open ||
+            if (!design.alike(jobs[i].packs) || world->a_fuse_may_open ||
                 may_open_on_charge(design, *world, jobs[i])) {
                 own.add(jobs[i], i);
                 continue;

@@ -143,7 +143,10 @@ std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> job
             auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.shared_path));
             unit.inverter = lane->lived.inverter;
             unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
-            outages.push_back({.unit = &unit, .demand = lane->lived.steps, .sun = lane->sun});
+            outages.push_back({.unit = &unit,
+                               .demand = lane->lived.steps,
+                               .sun = lane->sun,
+                               .guarded = outage::or_none(lane->lived.guarded)});
         }
         std::vector<abreast::OwnEnding> endings(count);
         abreast::run_own(outages, ready.outage.lasts, ready.midnight, endings);

@@ -114,7 +114,8 @@ void add_feeds(const Scenario& scenario, const scenario::Circuit& circuit, std::
             add_feeds(scenario, after, depth + 1, feeds);
 }
 
-std::vector<Branch> branches_of(const Scenario& scenario, Temperature conductors) {
+std::vector<Branch> branches_of(const Scenario& scenario, Temperature conductors,
+                                Temperature inside) {
     std::vector<Branch> branches;
     for (std::size_t i = 0; i < scenario.circuits.size(); ++i) {
         const auto& circuit = scenario.circuits[i];
@@ -122,7 +123,8 @@ std::vector<Branch> branches_of(const Scenario& scenario, Temperature conductors
         Branch branch{.circuit = i,
                       .name = circuit.name,
                       .feeds = {},
-                      .resistance = resistance_of(circuit, conductors)};
+                      .resistance = resistance_of(circuit, conductors),
+                      .fuse = guard_of(circuit, inside)};
         add_feeds(scenario, circuit, 0, branch.feeds);
         branches.push_back(std::move(branch));
     }
@@ -152,7 +154,7 @@ Errors take_parts(Unit& unit, const Scenario& scenario, const Warmth& warmth) {
     for (std::size_t i = 0; i < scenario.packs.size(); ++i)
         if (auto packs = packs_of({scenario, i}, unit, warmth, unit.findings, errors))
             unit.packs.push_back(*std::move(packs));
-    unit.branches = branches_of(scenario, unit.conductors);
+    unit.branches = branches_of(scenario, unit.conductors, unit.surroundings.inside);
     if (scenario.inverter) {
         unit.main = main_of(scenario, unit, unit.findings);
         take_inverter(unit, scenario);

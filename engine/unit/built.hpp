@@ -74,6 +74,7 @@ struct Branch {
     std::string name;
     std::vector<std::string> feeds;
     units::Resistance resistance{};  // of this circuit alone
+    std::optional<Guard> fuse = {};  // likewise
 };
 
 // How warm it is around the parts.

@@ -98,6 +98,20 @@ Resistance resistance_of_way(const scenario::Scenario& scenario, std::size_t cir
     return sum;
 }
 
+std::optional<Guard> guard_of(const Circuit& circuit, units::Temperature inside) {
+    std::optional<Guard> guard;
+    std::optional<Current> of_connectors;
+    std::optional<Current> of_contacts;
+    for (const auto& link : circuit.links)
+        std::visit(Collect{.circuit = circuit,
+                           .inside = inside,
+                           .fuse = guard,
+                           .connector = of_connectors,
+                           .contact = of_contacts},
+                   link);
+    return guard;
+}
+
 Path path_of(const PathAsked& asked, SaidOfPath said, Findings& findings) {
     Path path{.circuit = circuit_feeding(asked.scenario, asked.feeds)};
     std::optional<Guard> guard;

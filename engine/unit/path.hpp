@@ -64,6 +64,10 @@ struct PathAsked {
                                                   std::size_t circuit,
                                                   units::Temperature conductors);
 
+// The fuse or breaker of this circuit alone that opens at the least current.
+[[nodiscard]] std::optional<Guard> guard_of(const scenario::Circuit& circuit,
+                                            units::Temperature inside);
+
 // The circuit that feeds the name with all that it hangs on, and the keys beside it.
 //   findings   appended to where key and circuit say different things
 [[nodiscard]] Path path_of(const PathAsked& asked, SaidOfPath said, scenario::Findings& findings);

@@ -320,4 +320,66 @@ TEST(recovery_properties, nobody_goes_without_what_could_be_met) {
     EXPECT_GT(looked_at, 500);
 }
 
+// Each 12 V load behind one of two circuits with a fuse.
+outage::Parts behind_fuses(const Household& household, const std::vector<outage::MainFuse>& fuses) {
+    auto parts = parts_of(household);
+    for (outage::DirectPart& part : parts.direct)
+        part.ways = {part.load % fuses.size()};
+    parts.ways.assign(fuses.size(), Resistance{});
+    parts.bus = 12.8 * volt;
+    parts.fuses.assign(fuses.begin(), fuses.end());
+    parts.may_open = true;
+    return parts;
+}
+
+outage::MainFuse any_fuse() {
+    outage::MainFuse fuse{.rating = between(1.0, 60.0) * ampere};
+    if (!once_in(3))
+        fuse.opens = {{1.1, 360'000.0 * second, std::nullopt},
+                      {1.35, between(1.0, 600.0) * second, std::nullopt},
+                      {2.0, between(0.1, 1.0) * second, std::nullopt}};
+    return fuse;
+}
+
+TEST(recovery_properties, a_fuse_of_a_circuit_opens_for_good_and_a_larger_one_no_sooner) {
+    constexpr double of_the_looks = 120.0;  // s: each minute, and pieces of a 64th
+    long opened = 0;
+    EXPECT_TRUE(tested::holds_for(cases(500), [&] {
+        const auto household = any_household(false);
+        std::vector fuses{any_fuse(), any_fuse()};
+        const auto run = [&](const Household& of, outage::Keep keep) {
+            const auto parts = behind_fuses(of, fuses);
+            return outage::run(of.unit, steps_of(of), of.sun, of.lasts, 6.0 * hour, keep, nullptr,
+                               &parts);
+        };
+        const auto course = run(household, {});
+        RC_ASSERT(course.ledger.relative_residual < 1e-9);
+        for (const auto& event : course.events) {
+            if (event.kind != outage::EventKind::branch_fuse_opens) continue;
+            ++opened;
+            const auto& fuse = fuses[event.branch];
+            const double bears = fuse.opens.empty() ? 1.0 : fuse.opens.front().ratio;
+            RC_ASSERT(event.current > (1.0 - 1e-9) * bears * fuse.rating);
+            for (std::size_t load = 0; load < household.loads.size(); ++load) {
+                if (household.loads[load].ac || load % fuses.size() != event.branch) continue;
+                RC_ASSERT(std::ranges::any_of(course.out, [&](const outage::Without& out) {
+                    return out.part == load && out.from <= event.at && out.to == household.lasts &&
+                           out.why == outage::LimitedBy::fuse;
+                }));
+            }
+        }
+        const outage::Keep to_the_first{.trace = false, .after_failure = false};
+        const double lasts = run(household, to_the_first).lasts / second;
+        RC_ASSERT(lasts == double(course.lasts / second));
+        auto more = household;
+        for (Load& load : more.loads)
+            load.power *= between(1.0, 1.3);
+        RC_ASSERT(run(more, to_the_first).lasts / second <= 1.02 * lasts + of_the_looks);
+        fuses.front().rating *= between(1.0, 2.0);
+        RC_ASSERT(1.02 * (run(household, to_the_first).lasts / second) + of_the_looks >= lasts);
+    }));
+    std::printf("%ld fuses opened\n", opened);
+    EXPECT_GT(opened, 100);
+}
+
 }  // namespace
