@@ -22,6 +22,7 @@ struct Sourced {
 struct ChargingOf100AmpereHours {
     units::Resistance when_empty{};
     double rise = 0.0;
+    double beyond = 0.353;  // of a fit to one AGM battery above its rested voltage, 0.20 to 0.31 C
 };
 
 //   resistance      rested voltage to terminals of a 100 Ah pack; others have it in inverse
@@ -58,5 +59,10 @@ struct ChemistryDefaults {
 // Rested voltage of a 12 V pack over the charge left, percent.hpp. Gel has no table of its own:
 // that of a valve-regulated 104 Ah battery stands in for it.
 [[nodiscard]] const OpenCircuit& open_circuit_of(scenario::Chemistry chemistry);
+
+// The voltage from which a 12 V AGM pack sags while it is drawn, behind its default resistance,
+// over the fill of a well: lower than its rested voltage, and with a knee. method.md (53)
+//   lowest   charge at fill 0, below 1
+[[nodiscard]] OpenCircuit agm_level_while_drawn(units::StateOfCharge lowest);
 
 }  // namespace battery

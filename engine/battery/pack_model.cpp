@@ -294,7 +294,6 @@ ChargingResistance charging_resistance_of(const ChemistryDefaults& defaults, dou
     if (!typical) return {};
     constexpr double part_a_degree = 0.025;  // [Copetti 1993] (from memory)
     constexpr Duration knee = 7.0 * hour;    // measured up to there
-    constexpr double beyond = 0.353;         // from a fit to one AGM battery, 0.20 to 0.31 C
     const double degrees = std::min(0.0, in_celsius(temperature) - 25.0);
     const ChargingResistance resistance{.when_empty = series * (100.0 * ampere_hour / rated) *
                                                       (1.0 - part_a_degree * degrees) *
@@ -302,7 +301,7 @@ ChargingResistance charging_resistance_of(const ChemistryDefaults& defaults, dou
                                         .rise = typical->rise,
                                         .rated = rated,
                                         .knee = rated / knee,
-                                        .beyond = beyond};
+                                        .beyond = typical->beyond};
     const auto at = [&](double charge) {
         const double times = 1.0 + typical->rise * charge / (1.001 - charge);
         return resistance.when_empty * times * rated / (10.0 * hour);
@@ -373,7 +372,7 @@ void note_temperature(const TemperatureFactor& factor, std::string_view what,
 // tell of less than nothing at the rated draw; a charge that is given cannot.
 Wells wells_at_start(const Pack& pack, const PackModel& model, Taken& taken) {
     if (pack.rested_voltage) {
-        const StateOfCharge fill = std::clamp(model.open_circuit.fill_at(*pack.rested_voltage),
+        const StateOfCharge fill = std::clamp(model.at_rest.fill_at(*pack.rested_voltage),
                                               StateOfCharge(0.0), StateOfCharge(1.0));
         const StateOfCharge charge = charge_at_fill(model.kinetics, model.capacity, fill);
         taken.note("charge",
@@ -448,11 +447,13 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     model.chemistry = pack.chemistry;
     model.kinetics = kinetics_of(pack, defaults, ageing.charge, fit, taken);
     model.capacity = ageing.charge * pack.capacity;
-    model.open_circuit = open_circuit_of(pack.chemistry)
-                             .scaled(series)
-                             .from_lowest(lowest_charge(model.kinetics, model.capacity));
+    const StateOfCharge lowest = lowest_charge(model.kinetics, model.capacity);
+    model.at_rest = open_circuit_of(pack.chemistry).scaled(series).from_lowest(lowest);
     // Of two wells the surface charge is the fuller one's, and no curve of its own.
-    if (model.kinetics.available < Share(1.0)) model.open_circuit = as_rested(model.open_circuit);
+    if (model.kinetics.available < Share(1.0)) model.at_rest = as_rested(model.at_rest);
+    model.open_circuit = pack.chemistry == Chemistry::agm
+                             ? agm_level_while_drawn(lowest).scaled(series)
+                             : model.at_rest;
     model.nominal = nominal;
     model.usable = usable_of(pack, defaults, taken).value() * model.capacity;
     // Depth and cold both count, [IEEE 485]; that of LiFePO4 depends on the rate of the draw too,

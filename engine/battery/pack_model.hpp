@@ -19,7 +19,9 @@ namespace battery {
 
 // One pack of its kind, at one temperature.
 //   kinetics       so scaled that an even discharge over the rated time gives `capacity`
-//   open_circuit   over the fill of a well; its table is one of the charge left, percent.hpp
+//   open_circuit   over the fill of a well; its table is one of the charge left, percent.hpp. What
+//                  the pack draws by: of AGM the level while it is drawn, method.md (53)
+//   at_rest        likewise what it shows after a rest; the same for all but AGM
 //   capacity       the rated charge, of which percent are: at the rated time and 25 degC, after
 //                  ageing or as tested
 //   usable         removed charge at which the planned depth is reached
@@ -32,6 +34,7 @@ struct PackModel {
     scenario::Chemistry chemistry{};
     Kinetics kinetics;
     OpenCircuit open_circuit;
+    OpenCircuit at_rest;
     units::Voltage nominal{};
     units::Charge capacity{};
     units::Charge usable{};

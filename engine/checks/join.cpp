@@ -110,7 +110,7 @@ Errors Joiner::gather() {
 Voltage surface_of(const Side& side, Duration after) {
     if (side.pack->chemistry != Chemistry::lifepo4 || side.pack->rested_voltage) return {};
     const auto fill = battery::available_fill(side.model.kinetics, side.model.at_start);
-    const Voltage charging = side.model.open_circuit.charging_voltage(fill);
+    const Voltage charging = side.model.at_rest.charging_voltage(fill);
     const Voltage rested = side.packs->rested();
     if (!(charging > rested)) return {};
     constexpr Voltage of_four_cells = 12.8 * volt;

@@ -181,16 +181,16 @@ struct Told {
 }  // namespace
 
 Voltage Packs::rested() const {
-    return model->open_circuit.voltage(battery::available_fill(model->kinetics, model->at_start));
+    return model->at_rest.voltage(battery::available_fill(model->kinetics, model->at_start));
 }
 
 Voltage Packs::rested_at_most(StateOfCharge charge) const {
     const auto left = std::min(battery::charge_left(model->capacity, model->at_start), charge);
-    return model->open_circuit.voltage(battery::fill_with(model->kinetics, model->capacity, left));
+    return model->at_rest.voltage(battery::fill_with(model->kinetics, model->capacity, left));
 }
 
 Voltage Packs::rested_full() const {
-    return model->open_circuit.voltage(StateOfCharge(1.0));
+    return model->at_rest.voltage(StateOfCharge(1.0));
 }
 
 int Unit::count() const {
