@@ -8,6 +8,27 @@ namespace battery {
 
 using namespace units;
 
+// A fuller well asks for less current, of which less is locked: one level where the two meet, or
+// where what is locked leaps past it.
+double empty_level(const Prepared& pack, AtPower demand) {
+    const auto voltage_at = [&](double fill) {
+        return pack.open_circuit->voltage(StateOfCharge(fill)) / volt;
+    };
+    const auto locked_at = [&](double fill) {
+        const Drawn now = drawn(pack, demand, voltage_at(fill), pack.resistance);
+        return now.possible ? pack.locked.at_amperes(now.current) : pack.locked.most();
+    };
+    double low = pack.locked.least();
+    double high = pack.locked.most();
+    if (locked_at(low) <= low) return voltage_at(low);
+    constexpr double close = 1e-12;
+    while (high - low > close) {
+        const double middle = 0.5 * (low + high);
+        (locked_at(middle) > middle ? low : high) = middle;
+    }
+    return voltage_at(high);
+}
+
 namespace advance_detail {
 
 namespace {

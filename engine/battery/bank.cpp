@@ -446,7 +446,9 @@ double Bank::beyond(const Threshold& threshold, double power, bool at_trial_end)
         case Ending::cut_off:
             return power > 0.0 ? limits_.cut_off - now_point_.voltage : -1.0;
         case Ending::available_well_empty:
-            return members_[i].pack.empty_voltage - now_[i].rested;
+            return empty_level(members_[i].pack,
+                               now_[i].current_at(now_point_.node) / members_[i].count) -
+                   now_[i].rested;
         case Ending::pack_cut_off:
             return members_[i].pack.pack_cut_off -
                    (now_[i].rested - now_[i].current_at(now_point_.node) / members_[i].count *
@@ -491,9 +493,10 @@ Bank::Threshold Bank::first_met(double power, bool at_trial_end) const {
         if (worst_ratio > 0.0) continue;
         // An empty well that is refilled faster than it is drawn from is no ending. method.md (5)
         const double head = at_trial_end ? member.head : member.state.head;
-        const bool refilled = current < member.pack.exchange * head &&
-                              now_[i].rested > member.pack.empty_voltage - step::beneath_empty;
-        if (now_[i].rested <= member.pack.empty_voltage && !refilled)
+        const double empty = empty_level(member.pack, current);
+        const bool refilled =
+            current < member.pack.exchange * head && now_[i].rested > empty - step::beneath_empty;
+        if (now_[i].rested <= empty && !refilled)
             worst = {Ending::available_well_empty, i, 0.0};
         else if (now_[i].rested - current * member.pack.inner <= member.pack.pack_cut_off)
             worst = {Ending::pack_cut_off, i, 0.0};

@@ -30,11 +30,22 @@ struct Level {
     }
 };
 
+// The rested voltage at which the available well is empty for a draw of this current. What the cold
+// locks grows with it.
+[[nodiscard]] inline double empty_level(const Prepared& pack, double current) {
+    if (!pack.locks_by_rate) return pack.empty_voltage;
+    const units::StateOfCharge fill(pack.locked.at_amperes(current));
+    return pack.open_circuit->voltage(fill) / units::volt;
+}
+// Likewise for a power, whose current at that very level it is.
+[[nodiscard]] double empty_level(const Prepared& pack, AtPower demand);
+
 [[nodiscard]] inline Level falling_level(const Prepared& pack, AtPower demand) {
     Level level;
     const double power = demand.amount;
     if (!(power > 0.0)) return level;
-    level = {pack.empty_voltage, Ending::available_well_empty};
+    level = {pack.locks_by_rate ? empty_level(pack, demand) : pack.empty_voltage,
+             Ending::available_well_empty};
     // A threshold beyond the largest power is met only after that: the voltage would be the lower
     // of the two at which this power flows.
     level.raise(2.0 * std::sqrt(pack.resistance * power), Ending::cannot_be_delivered);
@@ -58,7 +69,7 @@ struct Level {
     Level level;
     const double current = demand.amount;
     if (!(current > 0.0)) return level;
-    level = {pack.empty_voltage, Ending::available_well_empty};
+    level = {empty_level(pack, current), Ending::available_well_empty};
     if (pack.cut_off > 0.0) level.raise(pack.cut_off + pack.resistance * current, Ending::cut_off);
     if (pack.pack_cut_off > 0.0)
         level.raise(pack.pack_cut_off + pack.inner * current, Ending::pack_cut_off);

@@ -409,7 +409,8 @@ Arrangement arranged(const PackModel& model, Resistance shared, const Stops& sto
                        .open_circuit = &model.open_circuit,
                        .inner = model.inner,
                        .path = model.lead + shared,
-                       .reachable = model.reachable,
+                       .reachable = reachable_slowly(model),
+                       .locked = model.locked,
                        .charging = model.charging,
                        .stops = stops};
     if (!result.stops.pack_cut_off) result.stops.pack_cut_off = model.pack_cut_off;
@@ -460,6 +461,7 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
     // and what its cold locks in is reached before this share of it would be.
     if (pack.chemistry != Chemistry::lifepo4) model.usable = capacity.factor * model.usable;
     model.reachable = Share(capacity.factor);
+    model.locked = cold_lock(pack.chemistry, temperature, model.capacity);
     model.inner = inner_of(pack, defaults, series, ageing.resistance * resistance.factor, taken);
     model.lead = lead_of(pack, taken);
     model.charging =

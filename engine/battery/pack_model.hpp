@@ -25,7 +25,8 @@ namespace battery {
 //   capacity       the rated charge, of which percent are: at the rated time and 25 degC, after
 //                  ageing or as tested
 //   usable         removed charge at which the planned depth is reached
-//   reachable      part of the charge that the temperature lets out
+//   reachable      part of the charge that the temperature lets out, as capacity_factor has it
+//   locked         the rest, by the current
 //   inner, lead    rested voltage to terminals, aged and at this temperature; the pack's own lead
 //   charging       limits at this temperature; the absorption voltage is that at the bus
 //   current_limit  continuous, of the pack's protection; nothing where it has none
@@ -39,6 +40,7 @@ struct PackModel {
     units::Charge capacity{};
     units::Charge usable{};
     units::Share reachable{1.0};
+    ColdLock locked;
     units::Resistance inner{};
     units::Resistance lead{};
     Charging charging;
@@ -47,6 +49,11 @@ struct PackModel {
     std::vector<scenario::PulseLimit> pulse;
     Wells at_start;
 };
+
+// Part of the charge that a slow draw gets.
+[[nodiscard]] inline units::Share reachable_slowly(const PackModel& model) {
+    return units::Share(1.0 - model.locked.least());
+}
 
 // What the clock steps, with a path of `shared` in front of the own lead (the shared resistance
 // times the number of packs) and `stops` beyond those of the pack itself. `model` must outlive it.

@@ -71,7 +71,9 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
     const Stops& stops = arrangement.stops;
     const double width = kinetics.available.value();
     const double head_gain = two_well_detail::head_gain(kinetics);
-    const StateOfCharge empty(arrangement.reachable.complement().value());
+    const bool by_rate = arrangement.locked.by_rate();
+    const StateOfCharge empty(by_rate ? arrangement.locked.most()
+                                      : arrangement.reachable.complement().value());
     Prepared result{
         .open_circuit = arrangement.open_circuit,
         .total = kinetics.total / coulomb,
@@ -88,6 +90,8 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .charge_floor = lowest_current(arrangement.charging),
         .absorption = arrangement.charging.absorption.value_or(without_limit * volt) / volt,
         .empty_voltage = arrangement.open_circuit->voltage(empty) / volt,
+        .locked = arrangement.locked,
+        .locks_by_rate = by_rate,
         .cut_off = stops.cut_off.value_or(Voltage{}) / volt,
         .pack_cut_off = stops.pack_cut_off.value_or(Voltage{}) / volt,
         .current_above = stops.current_above.value_or(without_limit * ampere) / ampere,

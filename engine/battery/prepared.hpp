@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "battery/charge_efficiency.hpp"
+#include "battery/cold_lock.hpp"
 #include "battery/open_circuit.hpp"
 #include "battery/step/tolerances.hpp"
 #include "battery/two_well.hpp"
@@ -63,12 +64,15 @@ struct Stops {
 //   inner      from the rested voltage to the pack's terminals
 //   path       from there to where power is taken: own lead, and a path shared by n packs n times
 //   reachable  part of the charge that the temperature lets out, above 0 to 1
+//   locked     the rest of it, where it depends on the current; reachable is then what a slow draw
+//              gets
 struct Arrangement {
     Kinetics kinetics = {};
     const OpenCircuit* open_circuit = nullptr;  // must outlive what is prepared from it
     units::Resistance inner{};
     units::Resistance path{};
     units::Share reachable{1.0};
+    ColdLock locked = {};
     Charging charging = {};
     Stops stops = {};
 };
@@ -108,8 +112,11 @@ struct Prepared {
     bool stands_above = false;  // charging has a curve of its own
     double charge_floor = 0.0;  // most negative current; 0 when charging is not allowed
     double absorption = 0.0;
-    double empty_voltage = 0.0;  // rested voltage at which the available well is empty
-    double cut_off = 0.0;        // 0 is none, also for the next
+    double empty_voltage = 0.0;  // rested voltage at which the available well is empty; of what is
+                                 // locked by the current, at the largest
+    ColdLock locked = {};
+    bool locks_by_rate = false;
+    double cut_off = 0.0;  // 0 is none, also for the next
     double pack_cut_off = 0.0;
     double current_above = 0.0;
     double removed_above = 0.0;

@@ -17,9 +17,17 @@ struct TemperatureFactor {
     std::string_view source;
 };
 
-// Part of the charge at 25 degC that can be drawn, above 0 to 1. Above 25 degC no credit is taken.
+// Part of the charge at 25 degC that can be drawn, above 0 to 1: slowly, of LiFePO4 at a third of
+// the charge an hour; cold_lock.hpp has it by the rate. Above 25 degC no credit is taken.
 [[nodiscard]] TemperatureFactor capacity_factor(scenario::Chemistry chemistry,
                                                 units::Temperature temperature);
+
+// Of AGM in half an hour to an hour, and in less. Source: [Discover].
+struct FastCapacity {
+    double in_an_hour = 1.0;
+    double in_half_an_hour = 1.0;
+};
+[[nodiscard]] FastCapacity agm_fast_capacity(units::Temperature temperature);
 
 // Resistance over that at 25 degC, at least 1.
 [[nodiscard]] TemperatureFactor resistance_factor(scenario::Chemistry chemistry,

@@ -140,6 +140,7 @@ std::shared_ptr<const battery::PackModel> varied(const battery::PackModel& model
     made->inner *= factors.resistance;
     made->charging.resistance.when_empty *= factors.charging;
     made->charging.resistance.rated *= factors.charge;
+    made->locked = made->locked.of_more_charge(factors.charge);
     const double charge = battery::charge_left(model.capacity, model.at_start).value();
     made->at_start.removed = (1.0 - charge_at(start, charge, start_value)) * made->capacity;
     made->at_start.head_difference *= factors.charge;

@@ -155,8 +155,15 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
     const StateOfCharge middle = charge_at(told.rested);
     told.likely = battery::shown(middle);
     told.high = battery::shown(charge_at(told.rested + told.error));
-    told.locked = battery::shown(battery::charge_at_fill(
-        model.kinetics, model.capacity, StateOfCharge(model.reachable.complement().value())));
+    double all_packs = 0.0;
+    for (const Read& read : packs)
+        all_packs += read.pack->count;
+    // by the draw of the reading, where there is one
+    const Share locked = reading.power && *reading.power > Power{}
+                             ? model.locked.at(told.current / all_packs)
+                             : model.reachable.complement();
+    told.locked = battery::shown(
+        battery::charge_at_fill(model.kinetics, model.capacity, StateOfCharge(locked.value())));
     // A full pack comes down on the plateau that one of three quarters stands on.
     if (told.chemistry == Chemistry::lifepo4 &&
         told.rested + told.error >=

@@ -125,7 +125,8 @@ std::vector<DayOfUnit> days_of(const PackKinds& kinds) {
         for (const PackKind& kind : kinds) {
             const auto& model = *kind.days[i].model;
             day.banks.push_back({.inner = model.inner,
-                                 .reachable = model.reachable,
+                                 .reachable = battery::reachable_slowly(model),
+                                 .locked = model.locked,
                                  .charging = model.charging,
                                  .current_limit = model.current_limit,
                                  .pulse = model.pulse});

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "battery/levels.hpp"
 #include "battery/with_cut_off.hpp"
 
 namespace outage {
@@ -123,7 +124,7 @@ bool LikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
     const auto limit = first_limit(bank_);
     if (borne && limit && out >= *limit) return false;
     const auto& pack = at(duty);
-    return voltage_at_rest(duty) / volt > pack.empty_voltage + 1e-6 ||
+    return voltage_at_rest(duty) / volt > battery::empty_level(pack, out / ampere) + 1e-6 ||
            pack.exchange * (wells_.head_difference / coulomb) > out / ampere;
 }
 
@@ -364,7 +365,9 @@ bool UnlikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
         const auto limit = first_limit(banks_[i]);
         if (borne && limit && current_of(i) >= *limit) return false;
         const auto& kinetics = banks_[i].setup.kinetics;
-        const double locked = banks_[i].setup.reachable.complement().value();
+        const auto& setup = banks_[i].setup;
+        const double locked = setup.locked.by_rate() ? setup.locked.at(current_of(i)).value()
+                                                     : setup.reachable.complement().value();
         from_a_well = from_a_well ||
                       battery::available_fill(kinetics, bank_.wells(i)).value() > locked + 1e-6;
     }
@@ -537,6 +540,7 @@ Opened UnlikePacks::open(const Leg& leg, Power demanded) {
         set(leg.pack, leg.opens.fuse ? State::blown : State::over_current);
         opened_at_[leg.pack] = demanded;
     } else {
+        opened_at_[leg.pack] = demanded;
         set(leg.pack, leg.ending == battery::Ending::pack_cut_off ? State::low : State::empty);
     }
     return bank_.any_gives() ? Opened::one : Opened::all;
@@ -563,11 +567,14 @@ void UnlikePacks::close_after_current() {
 }
 
 void UnlikePacks::demand_is(Power demanded) {
-    for (std::size_t i = 0; i < banks_.size(); ++i)
-        if (states_[i] == State::over_current && demanded < opened_at_[i]) {
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        // of what the cold locks a gentler draw gets more
+        const bool unlocks = states_[i] == State::empty && banks_[i].setup.locked.by_rate();
+        if ((states_[i] == State::over_current || unlocks) && demanded < opened_at_[i]) {
             set(i, State::closed);
             closed_again_.push_back(i);
         }
+    }
 }
 
 std::vector<std::size_t> UnlikePacks::closed_again() {

@@ -17,6 +17,7 @@ Bank on_day(const Unit& unit, std::size_t bank, std::size_t day) {
     const BankOfDay& warm = unit.days[day].banks[bank];
     made.setup.inner = warm.inner;
     made.setup.reachable = warm.reachable;
+    made.setup.locked = warm.locked;
     made.setup.charging = warm.charging;
     made.current_limit = warm.current_limit;
     made.pulse = warm.pulse;

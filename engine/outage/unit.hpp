@@ -38,6 +38,7 @@ struct Bank {
 struct BankOfDay {
     units::Resistance inner{};
     units::Share reachable{1.0};
+    battery::ColdLock locked = {};
     battery::Charging charging;
     std::optional<units::Current> current_limit;
     std::vector<scenario::PulseLimit> pulse = {};
