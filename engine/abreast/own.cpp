@@ -57,16 +57,22 @@ bool main_fuse_may_open(const Outage& outage) {
     return most * watt > *bears * unit.inverter->cutoff_voltage;
 }
 
+// Whether the panels pass on a current, whatever the voltage of the bus: the lanes know powers.
+bool passes_current(const Outage& outage) {
+    return std::ranges::any_of(outage.sun,
+                               [](const auto& light) { return light.passes > Current{}; });
+}
+
 bool has_lanes(const Outage& outage) {
     const auto& unit = *outage.unit;
     return !unit.others.empty() && unit.others.size() < most_kinds && outage.guarded == nullptr &&
-           !main_fuse_may_open(outage) && !fuse_may_open_on_charge(unit);
+           !passes_current(outage) && !main_fuse_may_open(outage) && !fuse_may_open_on_charge(unit);
 }
 
 OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
-    const auto course = outage::run(*outage.unit, outage.demand, outage.sun, lasts, midnight,
-                                    {.trace = false, .after_failure = false}, nullptr,
-                                    outage.guarded);
+    const auto course =
+        outage::run(*outage.unit, outage.demand, outage.sun, lasts, midnight,
+                    {.trace = false, .after_failure = false}, nullptr, outage.guarded);
     return {.lasts = course.lasts, .survives = course.survives, .limited_by = course.limited_by};
 }
 

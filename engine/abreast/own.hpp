@@ -11,6 +11,7 @@
 #include "inverter/model.hpp"
 #include "outage/course.hpp"
 #include "outage/demand.hpp"
+#include "outage/parts.hpp"
 #include "outage/unit.hpp"
 #include "units/quantities.hpp"
 

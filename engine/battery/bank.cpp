@@ -586,6 +586,7 @@ void Bank::take(BankAdvanced& sum) {
         sum.energy.delivered += energy * joule;
     else
         sum.energy.accepted -= energy * joule;
+    sum.charge += trial_point_.current * time * coulomb;
     sum.energy.in_resistance += (in_inner + in_paths) * joule;
     sum.in_paths += in_paths * joule;
     sum.energy.between_wells += between * joule;
@@ -647,6 +648,7 @@ bool Bank::calm_step(double power, double until, BankAdvanced& sum, double& pass
     const CalmEnergy& energy = calm_.energy();
     (energy.at_bus > 0.0 ? sum.energy.delivered : sum.energy.accepted) +=
         std::abs(energy.at_bus) * joule;
+    sum.charge += energy.charge * coulomb;
     sum.energy.in_resistance += (energy.in_inner + energy.in_paths) * joule;
     sum.in_paths += energy.in_paths * joule;
     sum.energy.between_wells += energy.between * joule;

@@ -32,6 +32,7 @@ struct BankStops {
 };
 
 //   energy          of all packs, their paths and the shared one
+//   charge          out of all packs together; negative where it charges them
 //   in_paths        the part of energy.in_resistance beyond the packs' terminals
 //   pack            which group, where the ending is that of one pack; at_pack: its current
 //   largest         greatest mean or final current of any single pack, as a magnitude
@@ -41,6 +42,7 @@ struct BankAdvanced {
     Ending ending = Ending::completed;
     std::size_t pack = 0;
     EnergyFlow energy;
+    units::Charge charge{};
     units::Energy in_paths{};
     units::Voltage voltage{};
     units::Current current{};

@@ -34,9 +34,10 @@ struct CalmLimits {
     double filled_to = 0.0;
 };
 
-// J, of the whole bank.
+// J, of the whole bank; its charge in C.
 struct CalmEnergy {
     double at_bus = 0.0;
+    double charge = 0.0;
     double in_inner = 0.0;
     double in_paths = 0.0;
     double between = 0.0;

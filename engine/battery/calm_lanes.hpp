@@ -369,6 +369,7 @@ template <Calm::Face Calm::Block::*face>
             between += lost.value;
         }
     energy_ = {.at_bus = mean.voltage * mean.current * time,
+               .charge = mean.current * time,
                .in_inner = sum(in_inner),
                .in_paths = sum(in_paths) + shared_ * mean.current * mean.current * time,
                .between = sum(between),

@@ -16,6 +16,7 @@
 #include "motor/appliances.hpp"
 #include "outage/demand.hpp"
 #include "outage/panel_counts.hpp"
+#include "outage/sky.hpp"
 #include "outage/warmth.hpp"
 #include "outage/weathers.hpp"
 #include "solar/drawn_days.hpp"
@@ -199,10 +200,13 @@ std::vector<int> brightest_first(const outage::Ready& ready) {
 }
 
 // Panels that give `scale` times as much, before the controller's limits.
-outage::SunChange scaled(const solar::SunStep& step, LocalTime starts, double scale) {
-    return {.from = step.start - starts,
-            .offered = scale * step.offered,
-            .clipped = scale * step.clipped};
+outage::SunChange scaled(const solar::SunStep& step, const solar::ControllerModel& controller,
+                         LocalTime starts, double scale) {
+    outage::SunChange change = outage::sun_change(step, controller, starts);
+    change.offered *= scale;
+    change.clipped *= scale;
+    change.passes *= scale;
+    return change;
 }
 
 solar::ControllerModel limits_over(solar::ControllerModel controller, double scale) {
@@ -468,7 +472,7 @@ std::vector<outage::SunChange> World::sun(Values values, int panels) const {
     }
     std::vector<outage::SunChange> changes;
     for (const auto& step : models->track.under(sky, limits_over(models->controller, scale)))
-        changes.push_back(scaled(step, ready_->outage.starts, scale));
+        changes.push_back(scaled(step, models->controller, ready_->outage.starts, scale));
     return changes;
 }
 

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "outage/account.hpp"
+#include "outage/current_source.hpp"
 #include "outage/overload.hpp"
 #include "outage/packs.hpp"
 
@@ -637,12 +638,21 @@ class Clock {
                 note_rest(part, demand, sun);
     }
 
+    // What a controller that passes on a current gives at this moment. method.md (16)
+    void pass_current(SunChange& sun, const DemandStep& demand) const {
+        if (!(sun.passes > Current{})) return;
+        sun.offered = power_passed_now(packs_, duty(demand), sun.passes,
+                                       taken(demand).at_bus() - demand.charger);
+    }
+
     // As far as conditions hold, at most to the end.
-    void one_leg(Duration end, const DemandStep& demand, const SunChange& sun) {
+    void one_leg(Duration end, const DemandStep& demand, SunChange sun) {
         note_overload(demand);
+        pass_current(sun, demand);
         try_to_come_back(demand, sun);
-        const Flowing flowing{taken(demand), sun, demand.charger};
-        const Power net = flowing.net();
+        pass_current(sun, demand);
+        Flowing flowing{taken(demand), sun, demand.charger};
+        Power net = flowing.net();
         const Duty now_duty = duty(demand);
         Duration leg = end - now_;
         const Duration whole = leg;
@@ -664,6 +674,11 @@ class Clock {
             leg = std::min(leg, stand);
         }
         if (out_ > 0) leg = until_one_comes(demand, sun, now_duty, net, leg);
+        if (sun.passes > Current{}) {
+            flowing.sun.offered = power_passed_over(packs_, now_duty, sun.passes,
+                                                    flowing.taken.at_bus() - flowing.charger, leg);
+            net = flowing.net();
+        }
         const bool kept = keep_.trace && now_ >= next_point_;
         if (kept) add_trace_point(flowing, now_duty);
         std::optional<Packs> before;

@@ -159,6 +159,7 @@ Leg then(const Leg& first, Leg more) {
     more.energy.in_resistance += first.energy.in_resistance;
     more.energy.between_wells += first.energy.between_wells;
     more.energy.in_charging += first.energy.in_charging;
+    more.charge += first.charge;
     more.in_paths += first.in_paths;
     more.largest = std::max(more.largest, first.largest);
     return more;
@@ -405,6 +406,7 @@ Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
             .ending = step.ending,
             .pack = step.pack,
             .energy = step.energy,
+            .charge = step.charge,
             .in_paths = step.in_paths,
             .voltage = step.voltage,
             .at_pack = step.at_pack,

@@ -16,6 +16,7 @@ namespace outage {
 // What the packs are asked to do, and so what ends a leg.
 enum class Duty { serving_ac, serving_direct, inverter_rested, idle, waiting };
 
+//   charge          out of all packs together, at the bus; negative where it charges
 //   in_paths        of energy.in_resistance, what is lost beyond the packs' terminals
 //   pack, at_pack   which bank, where one of several ended the leg, and the current of one pack
 //   opens           what opens, where the ending is that of a current
@@ -24,6 +25,7 @@ struct Leg {
     battery::Ending ending = battery::Ending::completed;
     std::size_t pack = 0;
     battery::EnergyFlow energy;
+    units::Charge charge{};
     units::Energy in_paths{};
     units::Voltage voltage{};
     units::Current at_pack{};
@@ -237,6 +239,7 @@ inline Leg LikePacks::step(const battery::Prepared& pack, units::Power power,
                        .in_resistance = count_ * step.energy.in_resistance,
                        .between_wells = count_ * step.energy.between_wells,
                        .in_charging = count_ * step.energy.in_charging},
+            .charge = count_ * (step.charge_out - step.charge_in),
             .in_paths = (1.0 - inner_share_) * count_ * step.energy.in_resistance,
             .voltage = step.voltage,
             .at_pack = step.largest,

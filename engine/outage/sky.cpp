@@ -68,13 +68,22 @@ class RankedSkies {
     Energy typical_{};
 };
 
-void append(std::vector<SunChange>& changes, const solar::SunSeries& series, LocalTime starts) {
+void append(std::vector<SunChange>& changes, const solar::SunSeries& series,
+            const solar::ControllerModel& controller, LocalTime starts) {
     for (const auto& step : series)
-        changes.push_back(
-            {.from = step.start - starts, .offered = step.offered, .clipped = step.clipped});
+        changes.push_back(sun_change(step, controller, starts));
 }
 
 }  // namespace
+
+SunChange sun_change(const solar::SunStep& step, const solar::ControllerModel& controller,
+                     LocalTime starts) {
+    const bool passes_current = controller.kind == scenario::ControllerKind::pwm;
+    return {.from = step.start - starts,
+            .offered = step.offered,
+            .clipped = step.clipped,
+            .passes = passes_current ? step.offered / controller.battery_voltage : Current{}};
+}
 
 Probability dull_quantile(double days) {
     const boost::math::normal standard;
@@ -140,7 +149,7 @@ std::vector<SunChange> sun_changes(const solar::Site& site,
     LocalTime from = outage.starts;
     for (const SkySpan& span : skies_of(end, ranked, outage)) {
         append(changes, solar::sun_offered(site, groups, controller, from, span.lasts, span.sky),
-               outage.starts);
+               controller, outage.starts);
         from = from + span.lasts;
     }
     return changes;

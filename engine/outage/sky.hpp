@@ -9,6 +9,7 @@
 #include "solar/controller.hpp"
 #include "solar/placement.hpp"
 #include "solar/site.hpp"
+#include "solar/typical_sky.hpp"
 
 namespace outage {
 
@@ -28,6 +29,11 @@ enum class SkyEnd { dull, likely, bright };
                                                  std::span<const solar::PanelGroup> groups,
                                                  const solar::ControllerModel& controller,
                                                  const scenario::Outage& outage, SkyEnd end);
+
+// One step of it, from when the outage starts; a PWM controller passes on a current.
+[[nodiscard]] SunChange sun_change(const solar::SunStep& step,
+                                   const solar::ControllerModel& controller,
+                                   units::LocalTime starts);
 
 // Share of days darker than each day of a dull run of this many days. method.md (6)
 [[nodiscard]] units::Probability dull_quantile(double days);

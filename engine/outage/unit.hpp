@@ -72,10 +72,13 @@ struct Unit {
 };
 
 // What the sun offers from one moment on, at the bus.
+//   passes   of a controller that passes on a current, whatever the voltage of the bus: that
+//            current; offered and clipped are then at the voltage the controller is reckoned at
 struct SunChange {
     units::Duration from{};
     units::Power offered{};
     units::Power clipped{};
+    units::Current passes{};
 };
 
 }  // namespace outage

@@ -2,6 +2,7 @@
 
 #include "outage/in_threads.hpp"
 #include "outage/ready_sun.hpp"
+#include "outage/sky.hpp"
 #include "solar/weather.hpp"
 
 namespace outage {
@@ -35,9 +36,7 @@ std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, in
     if (!ready.sky) return sun;
     for (const auto& step :
          ready.sky->track.under(sky_of(ready, seed, number), ready.sky->controller))
-        sun.push_back({.from = step.start - ready.outage.starts,
-                       .offered = step.offered,
-                       .clipped = step.clipped});
+        sun.push_back(sun_change(step, ready.sky->controller, ready.outage.starts));
     return sun;
 }
 

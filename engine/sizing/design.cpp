@@ -47,6 +47,12 @@ abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::U
     return made;
 }
 
+// Of the sun, whatever the voltage of the bus: the lanes know powers alone.
+bool passes_current(const Design& design) {
+    const auto& sky = design.ready->sky;
+    return sky && sky->controller.kind == scenario::ControllerKind::pwm;
+}
+
 // Of a unit of its own, whose packs differ or that only the clock can run.
 class Own {
   public:
@@ -54,8 +60,14 @@ class Own {
 
     void add(const abreast::LaneJob& job, std::size_t whose) {
         auto& sun = suns_.emplace_back();
-        for (std::size_t i = 0; i < job.sun.size(); ++i)
-            sun.push_back({.from = design_.skies.from()[i], .offered = job.sun[i] * watt});
+        for (std::size_t i = 0; i < job.sun.size(); ++i) {
+            const Power offered = job.sun[i] * watt;
+            sun.push_back({.from = design_.skies.from()[i],
+                           .offered = offered,
+                           .passes = passes_current(design_)
+                                         ? offered / design_.ready->sky->controller.battery_voltage
+                                         : Current{}});
+        }
         outages_.push_back({.unit = &design_.units[static_cast<std::size_t>(job.packs - 1)],
                             .demand = design_.ready->steps[likely],
                             .needs = design_.needs,
@@ -106,7 +118,8 @@ void run_outages(const Design& design, std::span<const abreast::LaneJob> jobs,
         std::size_t count = 0;
         for (std::size_t i = 0; i < jobs.size(); ++i) {
             if (jobs[i].sun.empty() != (world == &design.dark)) continue;
-            if (!design.alike(jobs[i].packs) || world->a_fuse_may_open ||
+            const bool as_current = !jobs[i].sun.empty() && passes_current(design);
+            if (!design.alike(jobs[i].packs) || world->a_fuse_may_open || as_current ||
                 may_open_on_charge(design, *world, jobs[i])) {
                 own.add(jobs[i], i);
                 continue;
