@@ -11,6 +11,7 @@
 namespace {
 
 using namespace sizing;
+using namespace abreast;
 using namespace abreast::lanes_detail;
 
 template <class Work>

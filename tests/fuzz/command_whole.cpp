@@ -116,8 +116,8 @@ void check(const Answer& answer, std::string_view input) {
             if (const auto* numbers = std::get_if<std::vector<double>>(&column.points))
                 must_be_finite(*numbers, series.name + "." + column.name);
     if (answer.days) {
-        for (const auto* curve : {&answer.days->at, &answer.days->earliest, &answer.days->likely,
-                                  &answer.days->latest})
+        for (const auto* curve : {&answer.days->at, &answer.days->nine_in_ten, &answer.days->likely,
+                                  &answer.days->one_in_ten})
             must_be_finite(*curve, "a curve of the days");
         for (const auto& hour : answer.days->hours)
             must_be_finite({hour.stored_before, hour.sun_offered, hour.sun_taken,

@@ -1,6 +1,6 @@
 // The interval told beside a chance, against the worked examples of [Newcombe 1998], table I,
 // method 3 (score without continuity correction), four digits as printed.
-#include "report/outage_answer.hpp"
+#include "chance/figures.hpp"
 
 namespace {
 
@@ -15,12 +15,9 @@ class ChanceInterval : public testing::TestWithParam<Printed> {};
 
 TEST_P(ChanceInterval, is_that_of_the_table) {
     const auto [survived, tried, low, high] = GetParam();
-    std::vector<outage::Ending> endings(static_cast<std::size_t>(tried));
-    for (int i = 0; i < tried; ++i)
-        endings[static_cast<std::size_t>(i)].survives = i < survived;
-    const auto chances = report::chances_of(endings);
-    EXPECT_NEAR(chances.low.value(), low, 5e-5);
-    EXPECT_NEAR(chances.high.value(), high, 5e-5);
+    const auto interval = chance::wilson(survived, tried);
+    EXPECT_NEAR(interval.low.value(), low, 5e-5);
+    EXPECT_NEAR(interval.high.value(), high, 5e-5);
 }
 
 INSTANTIATE_TEST_SUITE_P(published, ChanceInterval,
