@@ -642,15 +642,17 @@ class Clock {
     void pass_current(SunChange& sun, const DemandStep& demand) const {
         if (!(sun.passes > Current{})) return;
         sun.offered = power_passed_now(packs_, duty(demand), sun.passes,
-                                       taken(demand).at_bus() - demand.charger);
+                                       taken(demand).at_bus() - demand.charger, sun.offered);
     }
 
     // As far as conditions hold, at most to the end.
     void one_leg(Duration end, const DemandStep& demand, SunChange sun) {
         note_overload(demand);
         pass_current(sun, demand);
+        const auto before_they_try = std::pair(duty(demand), taken(demand).at_bus());
         try_to_come_back(demand, sun);
-        pass_current(sun, demand);
+        if (before_they_try != std::pair(duty(demand), taken(demand).at_bus()))
+            pass_current(sun, demand);
         Flowing flowing{taken(demand), sun, demand.charger};
         Power net = flowing.net();
         const Duty now_duty = duty(demand);
@@ -675,8 +677,9 @@ class Clock {
         }
         if (out_ > 0) leg = until_one_comes(demand, sun, now_duty, net, leg);
         if (sun.passes > Current{}) {
-            flowing.sun.offered = power_passed_over(packs_, now_duty, sun.passes,
-                                                    flowing.taken.at_bus() - flowing.charger, leg);
+            flowing.sun.offered =
+                power_passed_over(packs_, now_duty, sun.passes,
+                                  flowing.taken.at_bus() - flowing.charger, sun.offered, leg);
             net = flowing.net();
         }
         const bool kept = keep_.trace && now_ >= next_point_;

@@ -18,18 +18,30 @@ namespace outage {
 //   without   what the packs would have to give without it; negative is offered to them
 //   voltage   of the bus, as a function of what the packs have to give; falls as that rises, by
 //             less than a volt for a watt of a current of 1 A
+//   guess     of the power it gives
 template <class VoltageAt>
 [[nodiscard]] units::Power power_passed(units::Current passes, units::Power without,
-                                        VoltageAt voltage) {
+                                        units::Power guess, VoltageAt voltage) {
     using namespace units;
     if (!(passes > Current{})) return {};
-    const auto given = [&](double net) { return passes * voltage(net * watt) / watt; };
-    const auto off = [&](double net) { return net - without / watt + given(net); };
-    // One value is nearly the next one's: the voltage moves little with the power.
-    double net = without / watt - given(without / watt);
+    const double asked = without / watt;
+    const auto off = [&](double net) { return net - asked + passes * voltage(net * watt) / watt; };
+    const double close = 1e-14 * (std::abs(asked) + std::abs(guess / watt));
+    // The voltage moves little with the power, so what is missed is nearly the way there.
+    double net = asked - guess / watt;
     double missed = off(net);
-    const double close = 1e-15 * (std::abs(without / watt) + std::abs(net - without / watt));
-    if (std::abs(missed) <= close) return without - net * watt;
+    double slope = 1.0;
+    for (int turn = 0; turn < 8 && std::abs(missed) > close; ++turn) {
+        const double next = net - missed / slope;
+        if (next == net) break;
+        const double then = off(next);
+        const double rise = (then - missed) / (next - net);
+        net = next;
+        missed = then;
+        if (rise > 0.5 && rise < 2.0) slope = rise;
+    }
+    if (std::abs(missed) <= 1e2 * close) return without - net * watt;
+    // A step of the voltage, where charging ends or a curve bends: between two that miss it.
     double other = net;
     double beyond = missed;
     for (double step = 2.0 * std::abs(missed); beyond * missed > 0.0 && std::isfinite(step);
@@ -61,8 +73,9 @@ template <class VoltageAt>
 // the leg's voltage.
 template <class Packs>
 [[nodiscard]] units::Power power_passed_over(const Packs& packs, Duty duty, units::Current passes,
-                                             units::Power without, units::Duration time) {
-    return power_passed(passes, without, [&](units::Power net) {
+                                             units::Power without, units::Power guess,
+                                             units::Duration time) {
+    return power_passed(passes, without, guess, [&](units::Power net) {
         Packs trial = packs;
         return mean_voltage(trial.advance(duty, net, time));
     });
@@ -70,8 +83,8 @@ template <class Packs>
 // At this moment.
 template <class Packs>
 [[nodiscard]] units::Power power_passed_now(const Packs& packs, Duty duty, units::Current passes,
-                                            units::Power without) {
-    return power_passed(passes, without, [&](units::Power net) {
+                                            units::Power without, units::Power guess) {
+    return power_passed(passes, without, guess, [&](units::Power net) {
         Packs trial = packs;
         return trial.operating_point(duty, net).voltage;
     });

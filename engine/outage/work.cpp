@@ -42,7 +42,11 @@ double steps_of_a_run(const Ready& ready) {
     const double changes = static_cast<double>(ready.steps[likely].size() +
                                                ready.sun[likely].size() + unit.days.size() + 1);
     const auto further = static_cast<double>(unit.others.size());
-    return changes * (1.0 + (further > 0.0 ? 1.0 + a_further_kind * further : 0.0));
+    // A current that is passed on takes the step several times: the power it makes is looked for.
+    const bool as_current = std::ranges::any_of(
+        ready.sun[likely], [](const SunChange& sun) { return sun.passes > Current{}; });
+    constexpr double trials = 4.0;
+    return (as_current ? trials : 1.0) * changes * (1.0 + (further > 0.0 ? 1.0 + a_further_kind * further : 0.0));
 }
 
 Duration interval_of(Duration lasts) {

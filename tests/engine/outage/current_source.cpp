@@ -20,7 +20,8 @@ TEST(current_source, a_current_beside_a_load_charges_or_helps) {
         return 0.5 * (12.5 + std::sqrt(12.5 * 12.5 - 4.0 * ohms * (net / watt))) * volt;
     };
     const auto packs_give = [&](double load, double& volts) {
-        const Power net = load * watt - outage::power_passed(8.0 * ampere, load * watt, voltage_at);
+        const Power net =
+            load * watt - outage::power_passed(8.0 * ampere, load * watt, 100.0 * watt, voltage_at);
         volts = voltage_at(net) / volt;
         return net / watt / volts;
     };
@@ -29,7 +30,7 @@ TEST(current_source, a_current_beside_a_load_charges_or_helps) {
     EXPECT_NEAR(volts, 12.663091, 5e-7);
     EXPECT_NEAR(packs_give(160.0, volts), 4.849856, 5e-7);
     EXPECT_NEAR(volts, 12.451501, 5e-7);
-    EXPECT_EQ(outage::power_passed(Current{}, 60.0 * watt, voltage_at), Power{});
+    EXPECT_EQ(outage::power_passed(Current{}, 60.0 * watt, {}, voltage_at), Power{});
 }
 
 outage::Unit unit_of(const battery::PackModel& model, int count) {
@@ -61,7 +62,7 @@ TEST(current_source, no_charge_comes_from_nowhere) {
         const Current passes = 8.0 * ampere;
         const double before = packs.charge().value();
         const Power given = outage::power_passed_over(packs, outage::Duty::serving_direct, passes,
-                                                      load * watt, time);
+                                                      load * watt, 100.0 * watt, time);
         const outage::Leg leg =
             packs.advance(outage::Duty::serving_direct, load * watt - given, time);
         ASSERT_EQ(leg.ending, battery::Ending::completed);
