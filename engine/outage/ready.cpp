@@ -140,7 +140,7 @@ Voltage charged_at(const battery::PackModel& model, int packs, Current current) 
 
 // Generator and vehicle, as a part of the demand's steps.
 void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
-    if (scenario.chargers.empty()) return;
+    if (scenario.chargers.empty() && scenario.on_generator.empty()) return;
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
     const auto& model = *ready.kinds.front().model;
     const int packs = std::max(1, count_of(ready.kinds));
