@@ -45,13 +45,18 @@ std::string times_in_100(Probability of) {
 }
 
 std::string chance_in_words(const Figures& figures) {
+    return chance_in_words(figures.of, {.low = figures.low, .high = figures.high}, figures.goal);
+}
+
+std::string chance_in_words(Probability share, const chance::Interval& interval, Probability goal) {
     constexpr double sharp = 0.03;
-    const double of = figures.of.value();
-    const double half = std::max(figures.high.value() - of, of - figures.low.value());
-    if (half <= sharp + rounding || of > 0.99 || of < 0.01) return times_in_100(figures.of);
+    const double of = share.value();
+    const double half = std::max(interval.high.value() - of, of - interval.low.value());
+    if (half <= sharp + rounding || of > 0.99 || of < 0.01) return times_in_100(share);
+    const bool meets = of >= goal.value() - rounding;
     int tenths = static_cast<int>(std::lround(10.0 * of));
-    if (!figures.meets_the_goal() && tenths >= 10.0 * figures.goal.value() - rounding) --tenths;
-    if (tenths < 1 || tenths > 9) return "about " + times_in_100(figures.of);
+    if (!meets && tenths >= 10.0 * goal.value() - rounding) --tenths;
+    if (tenths < 1 || tenths > 9) return "about " + times_in_100(share);
     return tenths == 1 ? "about once in ten" : fmt::format("about {} times in ten", tenths);
 }
 

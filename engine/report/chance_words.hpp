@@ -25,6 +25,8 @@ namespace report {
 // The same, or "about 6 times in ten" where it is not known to 3 in 100 either way; of what misses
 // the goal never as much as the goal.
 [[nodiscard]] std::string chance_in_words(const chance::Figures& figures);
+[[nodiscard]] std::string chance_in_words(units::Probability of, const chance::Interval& interval,
+                                          units::Probability goal);
 
 // "61 times in 100 (57 to 65)": in brackets where it lies 19 times in 20.
 [[nodiscard]] std::string chance_and_interval(const chance::Figures& figures);

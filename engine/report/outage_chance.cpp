@@ -122,9 +122,10 @@ std::string more_packs_in_words(const OutageChance& told) {
     const std::string packs =
         fmt::format("{} more {} ({} in all)", number, added == 1 ? "pack" : "packs",
                     number_in_words(told.packs + added));
-    if (more.more > 0) return fmt::format("{}: {}.", packs, times_in_100(more.of));
+    const std::string chance = chance_in_words(more.of, more.interval, told.figures.goal);
+    if (more.more > 0) return fmt::format("{}: {}.", packs, chance);
     if (more.of <= told.figures.of) return "More packs alone do not make it last longer.";
-    return fmt::format("{}: {}, which is still short of {}.", packs, times_in_100(more.of),
+    return fmt::format("{}: {}, which is still short of {}.", packs, chance,
                        goal_in_words(told.figures.goal));
 }
 

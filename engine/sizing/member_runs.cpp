@@ -42,6 +42,14 @@ class Lasting {
         return double(last) / double(fewest_.size());
     }
 
+    // Which of them last with so many, asked for before; when the others end is not known.
+    std::vector<MemberEnd> ends(int packs) const {
+        std::vector<MemberEnd> ends(fewest_.size());
+        for (std::size_t i = 0; i < ends.size(); ++i)
+            ends[i].survives = fewest_[i] <= packs;
+        return ends;
+    }
+
   private:
     static constexpr int unknown = 1 << 20;
 
@@ -189,7 +197,12 @@ MorePacks more_packs(MemberRuns& runs, const std::vector<MemberEnd>& ends, Proba
     lasting.take(ends, now);
     const auto enough = fewest(lasting, goal, now + 1, now + most);
     const int more = std::max(0, enough.packs - now);
-    return {.more = more, .tried = more > 0 ? more : most, .of = enough.of};
+    const int tried = more > 0 ? more : most;
+    const auto with_them = runs.members().figures(lasting.ends(now + tried), goal);
+    return {.more = more,
+            .tried = tried,
+            .of = enough.of,
+            .interval = {.low = with_them.low, .high = with_them.high}};
 }
 
 }  // namespace sizing

@@ -64,11 +64,12 @@ struct PacksEnough {
 
 // The same, beside those that are there.
 //   more   0: none of those tried does
-//   of     chance with them; with all that were tried, where none does
+//   of, interval   chance with them; with all that were tried, where none does
 struct MorePacks {
     int more = 0;
     int tried = 0;
     units::Probability of{};
+    chance::Interval interval = {};
 };
 
 //   ends   of the packs as they are

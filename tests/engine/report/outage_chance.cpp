@@ -94,11 +94,20 @@ TEST(outage_chance, a_goal_of_its_own_is_named) {
 TEST(outage_chance, more_packs_are_counted_with_those_that_are_there) {
     auto chance = told(0.35, 62.0, 87.0);
     const auto second = [&] { return chance_sentences(made::scenario().outage, chance)[1]; };
-    chance.more = sizing::MorePacks{.more = 2, .tried = 2, .of = Probability(0.935)};
+    const auto known_to = [](double of, double half) {
+        return chance::Interval{.low = Probability(of - half), .high = Probability(of + half)};
+    };
+    chance.more = sizing::MorePacks{
+        .more = 2, .tried = 2, .of = Probability(0.935), .interval = known_to(0.935, 0.03)};
     EXPECT_EQ(second(), "Two more packs (six in all): 93 times in 100.");
-    chance.more = sizing::MorePacks{.more = 1, .tried = 1, .of = Probability(0.9)};
+    // as the question of packs says it of the same members
+    chance.more->interval = known_to(0.935, 0.04);
+    EXPECT_EQ(second(), "Two more packs (six in all): about 9 times in ten.");
+    chance.more = sizing::MorePacks{
+        .more = 1, .tried = 1, .of = Probability(0.9), .interval = known_to(0.9, 0.02)};
     EXPECT_EQ(second(), "One more pack (five in all): 90 times in 100.");
-    chance.more = sizing::MorePacks{.more = 0, .tried = 16, .of = Probability(0.48)};
+    chance.more = sizing::MorePacks{
+        .more = 0, .tried = 16, .of = Probability(0.48), .interval = known_to(0.48, 0.02)};
     EXPECT_EQ(second(),
               "16 more packs (20 in all): 48 times in 100, which is still short of nine times in "
               "ten.");
