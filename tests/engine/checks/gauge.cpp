@@ -27,22 +27,23 @@ TEST(gauge, a_coarser_meter_tells_less) {
     EXPECT_LT(fine->likely, fine->high);
 }
 
-// 30 A through 10 mohm is 0.3 V.
+// 30 A through 10 mohm is 0.3 V; 8 of them are the pack's, which grow to 1.9 times within minutes: up
+// to 0.216 V more, half of it likely.
 TEST(gauge, the_sag_of_a_load_is_undone) {
     const auto told =
         checks::gauge(one(Chemistry::lifepo4),
                       {.reads = 12.0 * volt, .error = 0.05 * volt, .power = 360.0 * watt});
-    EXPECT_NEAR(told->rested / volt, 12.3, 1e-9);
+    EXPECT_NEAR(told->rested / volt, 12.408, 1e-9);
 }
 
-// LiFePO4 gives 84 % at 5 degC: the last 16 % stay in it.
+// LiFePO4 gives 85 % at 5 degC and a third of the charge an hour: the last 15 % stay in it.
 TEST(gauge, in_the_cold_it_tells_what_is_locked_in) {
     auto made = one(Chemistry::lifepo4);
     made.outage.battery_temperature = celsius(5.0);
     const auto cold = checks::gauge(made, {.reads = 12.9 * volt, .error = 0.05 * volt});
-    EXPECT_NEAR(cold->locked.value(), 0.16, 1e-9);
+    EXPECT_NEAR(cold->locked.value(), 0.15, 1e-9);
     EXPECT_TRUE(std::ranges::any_of(cold->findings, [](const scenario::Finding& finding) {
-        return finding.text.find("the cold locks in the last 16 %") != std::string::npos;
+        return finding.text.find("the cold locks in the last 15 %") != std::string::npos;
     }));
     const auto warm = checks::gauge(one(Chemistry::lifepo4), {.reads = 12.9 * volt});
     EXPECT_EQ(warm->locked, StateOfCharge(0.0));

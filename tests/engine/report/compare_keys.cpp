@@ -53,6 +53,8 @@ std::vector<std::string> others_than(const std::string& value) {
                              "\"storm\"",
                              "\"clear\"",
                              "\"lifepo4\"",
+                             "\"gel\"",
+                             "\"agm\"",
                              "\"fresh\"",
                              "\"sine\"",
                              "\"trips\"",
