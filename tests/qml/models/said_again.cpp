@@ -170,28 +170,29 @@ TEST_F(SaidInGerman, every_form_of_a_start) {
                        "unit. ") +
                        QString(QLatin1String(packs)).arg(constraint);
     }
-    for (
-        const char* reason :
-        {"it is not made for the voltage of this unit",
-         "it asks 536 VA to 4.64 kVA of the inverter, whose surge is 4 kVA (13 to 116 % of the "
-         "limit)",
-         "it asks 3 to 4.64 kVA of the inverter, whose surge is not known (120 % of the limit and "
-         "more)",
-         "it asks up to 4.64 kVA of the inverter, and nobody told how long it holds that",
-         "the start takes 0.3 s to 1.2 s, and the inverter may hold 4.6 kVA for less than that",
-         "motors with a capacitor or a compressor suffer from a quasi-square wave",
-         "what it turns takes 60 to 110 % of its torque",
-         "once it runs, more is on than the inverter carries for long (105 % of the limit)",
-         "the voltage at the inverter falls to 12.3 V, or collapses, and it switches off at 10.5 V",
-         "the voltage at the inverter falls to 9.8 V to 10.6 V, and it switches off at 10.5 V",
-         "2 kW to 3.1 kW is asked of the packs, which is more than they can give at any voltage",
-         "2 kW to 3.1 kW is asked of the packs, which is 80 to 120 % of the limit they can give at "
-         "any voltage",
-         "one pack would carry 180 A to 260 A, and its protection lets 200 A through for 1.4 s",
-         "one pack would carry 180 A, and its protection lets nothing more through for 1.4 s",
-         "a fuse of the packs or the inverter may melt in 0.4 s (104 % of the limit)",
-         "a connector or switch of the inverter would carry 260 A to 310 A (90 to 130 % of the "
-         "limit)"}) {
+    for (const char* reason :
+         {"it is not made for the voltage of this unit",
+          "it asks 536 VA to 4.64 kVA of the inverter, whose surge is 4 kVA (13 to 116 % of the "
+          "limit)",
+          "it asks 3 to 4.64 kVA of the inverter, whose surge is not known (120 % of the limit and "
+          "more)",
+          "it asks up to 4.64 kVA of the inverter, and nobody told how long it holds that",
+          "the start takes 0.3 s to 1.2 s, and the inverter may hold 4.6 kVA for less than that",
+          "motors with a capacitor or a compressor suffer from a quasi-square wave",
+          "what it turns takes 60 to 110 % of its torque",
+          "once it runs, more is on than the inverter carries for long (105 % of the limit)",
+          "the voltage at the inverter stays at 12.3 V at best, or collapses, and it switches off "
+          "at 10.5 V",
+          "the voltage at the inverter falls to 9.8 V to 10.6 V, and it switches off at 10.5 V",
+          "2 kW to 3.1 kW is asked of the packs, which is more than they can give at any voltage",
+          "2 kW to 3.1 kW is asked of the packs, which is 80 to 120 % of the limit they can give "
+          "at "
+          "any voltage",
+          "one pack would carry 180 A to 260 A, and its protection lets 200 A through for 1.4 s",
+          "one pack would carry 180 A, and its protection lets nothing more through for 1.4 s",
+          "a fuse of the packs or the inverter may melt in 0.4 s (104 % of the limit)",
+          "a connector or switch of the inverter would carry 260 A to 310 A (90 to 130 % of the "
+          "limit)"}) {
         for (const char* verdict : {"may or may not start", "will not start"}) {
             const QString said =
                 QString("The saw %1: %2.").arg(QLatin1String(verdict), QLatin1String(reason));
