@@ -18,6 +18,7 @@ constexpr double left = 46.0;  // for the figures of the scale
 constexpr double tall = 170.0;
 constexpr double room_above = 14.0;
 constexpr double room_beside = 8.0;
+constexpr int most_listed = 24;  // so that the block stays on one page
 constexpr double mark = 3.0;  // half of a point's width
 
 struct Frame {
@@ -113,8 +114,16 @@ Block builds_plot(const BuildsChart& chart, const BuildsView& view, double width
                   ". Each diamond is a build that no other beats, from left to right: the upright "
                   "line is where its chance lies 19 times in 20.",
               letters, width - left, left);
+    int left_out = 0;
+    int listed = 0;
     for (const auto& place : view.places) {
         const BuildPoint& point = chart.points[place.point];
+        const bool always = point.answers || point.of_file;
+        if (!always && (!place.unbeaten || listed >= most_listed)) {
+            ++left_out;
+            continue;
+        }
+        if (!always) ++listed;
         const auto figure =
             fmt::format("{:.7g}{}", place.at, view.unit == "1" ? "" : " " + view.unit);
         add_lines(block,
@@ -123,6 +132,9 @@ Block builds_plot(const BuildsChart& chart, const BuildsView& view, double width
                               point.of_file ? " (as the file has it)" : ""),
                   point.answers ? bold_letters : letters, width - left, left);
     }
+    if (left_out > 0)
+        add_lines(block, fmt::format("{} more stand in the table of builds.", left_out), letters,
+                  width - left, left);
     return block;
 }
 

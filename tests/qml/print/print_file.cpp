@@ -52,7 +52,7 @@ TEST(print_file, the_words_of_the_card_can_be_searched) {
     printed(Kind::card, Paper::letter, path);
     const QString text = text_in(path, extractor);
     for (const char* words :
-         {"Everything on: 48 h", "To make it last, switch off", "modem and router", "Fuses",
+         {"Everything on: 33 h", "To make it last, switch off", "modem and router", "Fuses",
           "350 A", "What the voltmeter means", "13.3 V", "Plugging in a pack", "0.5 V",
           "In the cold", "0 °C", "In storage", "2026-04-01", "Beware", "Electric shock",
           "Candlemark 0.1.0, 2026-11-25", "Arithmetic, not approval."})

@@ -32,7 +32,7 @@ TestCase {
 
     function test_the_card_stands_on_one_page_and_its_words_are_read_out() {
         compare(program.pageItem.desk.pages, 1)
-        verify(part("preview").Accessible.name.includes("Everything on: 48 h"))
+        verify(part("preview").Accessible.name.includes("Everything on: 33 h"))
     }
     function test_the_paper_changes_the_shape_of_the_page() {
         tap(part("paper_a4"))
@@ -49,7 +49,7 @@ TestCase {
     }
     function test_a_change_of_the_scenario_changes_the_card() {
         program.scenario.packs.more()
-        tryVerify(() => !part("preview").Accessible.name.includes("Everything on: 48 h"))
+        tryVerify(() => !part("preview").Accessible.name.includes("Everything on: 33 h"))
     }
     function test_what_could_not_be_saved_is_told_in_words() {
         verify(!program.pageItem.desk.save("file:///no/such/folder/card.pdf"))
