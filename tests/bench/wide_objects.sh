@@ -18,4 +18,4 @@ for object in "$@"; do
     fi
 done
 echo "objects for wide registers: $looked_at"
-[ "$looked_at" -eq 3 ]
+[ "$looked_at" -eq 5 ]
