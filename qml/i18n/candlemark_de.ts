@@ -218,8 +218,8 @@
         <translation>Gespeicherte Energie, Verbrauch und Sonne während des Ausfalls</translation>
     </message>
     <message>
-        <source>stored: earliest, likely, latest</source>
-        <translation>gespeichert: ungünstig, erwartet, günstig</translation>
+        <source>stored: 9 in 10, likely, 1 in 10</source>
+        <translation>gespeichert: 9 von 10, wohl, 1 von 10</translation>
     </message>
     <message>
         <source>loads</source>

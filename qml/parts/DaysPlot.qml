@@ -55,7 +55,7 @@ FocusScope {
         Flow {
             Layout.fillWidth: true
             spacing: Tokens.gap
-            LegendEntry { kind: "band"; text: qsTr("stored: earliest, likely, latest") }
+            LegendEntry { kind: "band"; text: qsTr("stored: 9 in 10, likely, 1 in 10") }
             LegendEntry { kind: "loads"; text: qsTr("loads") }
             LegendEntry { kind: "sun"; text: qsTr("sun") }
             LegendEntry { kind: "night"; text: qsTr("night") }
