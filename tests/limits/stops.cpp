@@ -307,6 +307,7 @@ command_line::Outcome asked(const Stop& stop) {
         }
         arguments.push_back(stop.arguments[i]);
     }
+    if (stop.arguments.front() == "outage") arguments.insert(arguments.end(), {"--members", "1"});
     arguments.emplace_back("--full");
     command_line::Surroundings around;
     around.columns = 4000;
