@@ -32,7 +32,7 @@ namespace {
 
 constexpr int failed = 3;  // a defect of ours, as for the command line
 
-constexpr int unusable = print::unusable;
+constexpr int unusable = printing::unusable;
 
 // What nobody caught on the way becomes a fault that the window tells, and the program goes on.
 class Application : public QApplication {
@@ -112,7 +112,8 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
                                .found = "no picture of that kind can be made",
                                .remedy = "give a name that ends in .png",
                                .file = path.toStdString()}));
-        const scenario::Saving saving = made ? print::write_file(bytes, path) : scenario::Saving{};
+        const scenario::Saving saving =
+            made ? printing::write_file(bytes, path) : scenario::Saving{};
         if (made && !saving.saved())
             tell(units::print(scenario::not_saved(path.toStdString(), saving)));
         QApplication::exit(answered && made && saving.saved() ? 0 : unusable);
@@ -124,7 +125,7 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
 int main(int argc, char** argv) {
     if (std::any_of(argv, argv + argc,
                     [](const char* word) { return word == std::string_view("--print"); }))
-        print::need_no_display();
+        printing::need_no_display();
     // Qt Charts needs an application made for widgets.
     Application application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("candlemark-touch"));
@@ -137,7 +138,7 @@ int main(int argc, char** argv) {
     }
     const auto& wishes = std::get<touch::Wishes>(asked);
     const scenario::AlsoAllowed allowed(paths_of(wishes.weather_from));
-    if (wishes.prints) return print::print_to_file(wishes.print);
+    if (wishes.prints) return printing::print_to_file(wishes.print);
     if (!wishes.picture.isEmpty() && !wishes.file.isEmpty()) {
         // Nobody looks at a picture of a file that is broken or not there.
         const auto read = scenario::read_scenario_file(wishes.file.toLocalFile().toStdString());

@@ -19,9 +19,9 @@ struct Wishes {
     QSize size;
     double text_scale = 1.0;
     bool text_scale_asked = false;  // over what was kept of an earlier start
-    QStringList weather_from;  // folders in which a weather file may lie as well
-    bool prints = false;       // to paper, without a window
-    print::Wishes print;
+    QStringList weather_from;       // folders in which a weather file may lie as well
+    bool prints = false;            // to paper, without a window
+    printing::Wishes print;
 };
 
 // What to print instead of opening a window: help, the version, or what is wrong.

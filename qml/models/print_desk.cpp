@@ -17,18 +17,18 @@ namespace touch {
 
 namespace {
 
-Desk desk_of(const QString& text, const QString& file, print::Kind kind, print::Paper paper) {
+Desk desk_of(const QString& text, const QString& file, printing::Kind kind, printing::Paper paper) {
     const auto read = read_shown(text, file);
     if (!read) return {{}, {}, QString::fromStdString(units::print(read.error().front()))};
-    auto sheets = print::sheets_of(*read, kind, paper, QDate::currentDate());
+    auto sheets = printing::sheets_of(*read, kind, paper, QDate::currentDate());
     if (!sheets) return {{}, {}, QString::fromStdString(units::print(sheets.error().front()))};
-    QByteArray pdf = print::in_pdf(*sheets, QString::fromStdString(read->scenario.title));
+    QByteArray pdf = printing::in_pdf(*sheets, QString::fromStdString(read->scenario.title));
     return {std::move(*sheets), std::move(pdf), {}};
 }
 
-QList<print::SavedPlot> plots_of(
+QList<printing::SavedPlot> plots_of(
     const QString& text, const QString& file,
-    QList<print::SavedPlot> (*plots)(const scenario::ReadScenario& read)) {
+    QList<printing::SavedPlot> (*plots)(const scenario::ReadScenario& read)) {
     const auto read = read_shown(text, file);
     if (!read) return {};
     return plots(*read);
@@ -53,8 +53,8 @@ PrintDesk::PrintDesk(QObject* parent)
                  ? QStringLiteral("letter")
                  : QStringLiteral("a4")),
       desk_(std::make_shared<const Desk>()),
-      plots_(std::make_shared<const QList<print::SavedPlot>>()),
-      builds_(std::make_shared<const QList<print::SavedPlot>>()),
+      plots_(std::make_shared<const QList<printing::SavedPlot>>()),
+      builds_(std::make_shared<const QList<printing::SavedPlot>>()),
       making_(
           [this](std::shared_ptr<const Desk> desk) {
               desk_ = std::move(desk);
@@ -67,13 +67,13 @@ PrintDesk::PrintDesk(QObject* parent)
               tell_fault(what);
           }),
       plotting_(
-          [this](std::shared_ptr<const QList<print::SavedPlot>> plots) {
+          [this](std::shared_ptr<const QList<printing::SavedPlot>> plots) {
               plots_ = std::move(plots);
               emit plotted();
           },
           [this] { emit busyChanged(); }, [this](const QString& what) { tell_fault(what); }),
       building_(
-          [this](std::shared_ptr<const QList<print::SavedPlot>> builds) {
+          [this](std::shared_ptr<const QList<printing::SavedPlot>> builds) {
               builds_ = std::move(builds);
               emit plotted();
           },
@@ -93,7 +93,7 @@ void PrintDesk::set_document(ScenarioDocument* document) {
 }
 
 void PrintDesk::set_sheet(const QString& sheet) {
-    if (sheet_ == sheet || !print::kind_named(sheet)) return;
+    if (sheet_ == sheet || !printing::kind_named(sheet)) return;
     sheet_ = sheet;
     emit askedChanged();
     tell({}, false);
@@ -101,7 +101,7 @@ void PrintDesk::set_sheet(const QString& sheet) {
 }
 
 void PrintDesk::set_paper(const QString& paper) {
-    if (paper_ == paper || !print::paper_named(paper)) return;
+    if (paper_ == paper || !printing::paper_named(paper)) return;
     paper_ = paper;
     emit askedChanged();
     tell({}, false);
@@ -110,7 +110,7 @@ void PrintDesk::set_paper(const QString& paper) {
 
 QVariantList PrintDesk::plots() const {
     QVariantList plots;
-    for (const print::SavedPlot& plot : *plots_ + *builds_)
+    for (const printing::SavedPlot& plot : *plots_ + *builds_)
         plots << QVariantMap{{QStringLiteral("name"), plot.name},
                              {QStringLiteral("title"), touch::told(plot.title.toStdString())}};
     return plots;
@@ -130,22 +130,22 @@ QUrl PrintDesk::suggested(const QString& what, const QString& kind) const {
 bool PrintDesk::save(const QUrl& file) {
     if (making() || desk_->sheets.isEmpty()) return tell(tr("There is nothing to save yet."), true);
     return write(file, QStringLiteral("pdf"),
-                 [this](const QString& path) { return print::write_file(desk_->pdf, path); });
+                 [this](const QString& path) { return printing::write_file(desk_->pdf, path); });
 }
 
 bool PrintDesk::savePlot(const QString& name, const QString& kind, const QUrl& file) {
-    for (const print::SavedPlot& plot : *plots_ + *builds_)
+    for (const printing::SavedPlot& plot : *plots_ + *builds_)
         if (plot.name == name)
             return write(file, kind,
-                         [&](const QString& path) { return print::write_plot(plot, path); });
+                         [&](const QString& path) { return printing::write_plot(plot, path); });
     return tell(tr("There is no such plot any more."), true);
 }
 
 void PrintDesk::ask_sheets() {
     if (!document_ || document_->text().isEmpty()) return;
     making_.request([text = document_->text(), file = document_->path(),
-                     kind = print::kind_named(sheet_).value_or(print::Kind::card),
-                     paper = print::paper_named(paper_).value_or(print::Paper::a4)] {
+                     kind = printing::kind_named(sheet_).value_or(printing::Kind::card),
+                     paper = printing::paper_named(paper_).value_or(printing::Paper::a4)] {
         return desk_of(text, file, kind, paper);
     });
 }
@@ -153,13 +153,13 @@ void PrintDesk::ask_sheets() {
 void PrintDesk::ask_plots() {
     if (!document_ || document_->text().isEmpty()) return;
     plotting_.request([text = document_->text(), file = document_->path()] {
-        return plots_of(text, file, print::plots_to_save);
+        return plots_of(text, file, printing::plots_to_save);
     });
     builds_ =
-        std::make_shared<const QList<print::SavedPlot>>();  // none rather than of another text
+        std::make_shared<const QList<printing::SavedPlot>>();  // none rather than of another text
     emit plotted();
     building_.request([text = document_->text(), file = document_->path()] {
-        return plots_of(text, file, print::builds_to_save);
+        return plots_of(text, file, printing::builds_to_save);
     });
 }
 

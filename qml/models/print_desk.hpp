@@ -19,7 +19,7 @@ namespace touch {
 
 // The pages of a sheet, to look at and to save; or why there are none.
 struct Desk {
-    QList<print::Sheet> sheets;
+    QList<printing::Sheet> sheets;
     QByteArray pdf;
     QString trouble;
 };
@@ -95,11 +95,11 @@ class PrintDesk : public QObject {
     QString told_;
     bool failed_ = false;
     std::shared_ptr<const Desk> desk_;
-    std::shared_ptr<const QList<print::SavedPlot>> plots_;
-    std::shared_ptr<const QList<print::SavedPlot>> builds_;  // come later: they take longer
+    std::shared_ptr<const QList<printing::SavedPlot>> plots_;
+    std::shared_ptr<const QList<printing::SavedPlot>> builds_;  // come later: they take longer
     LatestRun<Desk> making_;
-    LatestRun<QList<print::SavedPlot>> plotting_;
-    LatestRun<QList<print::SavedPlot>> building_;
+    LatestRun<QList<printing::SavedPlot>> plotting_;
+    LatestRun<QList<printing::SavedPlot>> building_;
 };
 
 }  // namespace touch

@@ -31,30 +31,30 @@ void SheetPreview::set_page(int page) {
     update();
 }
 
-const print::Sheet* SheetPreview::sheet() const {
+const printing::Sheet* SheetPreview::sheet() const {
     if (!desk_ || desk_->desk()->sheets.isEmpty()) return nullptr;
     const auto& sheets = desk_->desk()->sheets;
     return &sheets[std::clamp<qsizetype>(page_, 0, sheets.size() - 1)];
 }
 
 double SheetPreview::shape() const {
-    const print::Sheet* shown = sheet();
+    const printing::Sheet* shown = sheet();
     return shown ? shown->size.height() / shown->size.width() : 1.4;
 }
 
 QString SheetPreview::spoken() const {
     QStringList words;
-    if (const print::Sheet* shown = sheet())
-        for (const print::Words& each : shown->words)
+    if (const printing::Sheet* shown = sheet())
+        for (const printing::Words& each : shown->words)
             words << each.text;
     return words.join(QLatin1Char(' '));
 }
 
 void SheetPreview::paint(QPainter* painter) {
-    const print::Sheet* shown = sheet();
+    const printing::Sheet* shown = sheet();
     if (!shown) return;
     painter->scale(width() / shown->size.width(), width() / shown->size.width());
-    print::paint(*painter, *shown);
+    printing::paint(*painter, *shown);
 }
 
 }  // namespace touch

@@ -33,7 +33,7 @@ class SheetPreview : public QQuickPaintedItem {
     void drawn();
 
   private:
-    [[nodiscard]] const print::Sheet* sheet() const;
+    [[nodiscard]] const printing::Sheet* sheet() const;
 
     PrintDesk* desk_ = nullptr;
     int page_ = 0;

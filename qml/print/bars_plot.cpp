@@ -3,7 +3,7 @@
 
 #include "print/plots.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -157,4 +157,4 @@ QList<Plot> plots_of(const report::Answer& answer, double width) {
     return plots;
 }
 
-}  // namespace print
+}  // namespace printing

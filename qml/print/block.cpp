@@ -1,6 +1,6 @@
 #include "print/block.hpp"
 
-namespace print {
+namespace printing {
 
 QString in_qt(const std::string& text) {
     return QString::fromStdString(text);
@@ -20,4 +20,4 @@ void add_lines(Block& block, const std::string& text, Type type, double width, d
     }
 }
 
-}  // namespace print
+}  // namespace printing

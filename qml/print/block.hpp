@@ -5,7 +5,7 @@
 
 #include "print/sheet.hpp"
 
-namespace print {
+namespace printing {
 
 // Grows downwards from 0; its left edge is 0.
 struct Block {
@@ -24,4 +24,4 @@ void put(Block& block, const QString& text, Type type, double left, double width
 // Text broken into lines below what is there.
 void add_lines(Block& block, const std::string& text, Type type, double width, double left = 0.0);
 
-}  // namespace print
+}  // namespace printing

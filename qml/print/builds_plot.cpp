@@ -4,7 +4,7 @@
 #include "print/plots.hpp"
 #include <fmt/format.h>
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -19,7 +19,7 @@ constexpr double tall = 170.0;
 constexpr double room_above = 14.0;
 constexpr double room_beside = 8.0;
 constexpr int most_listed = 24;  // so that the block stays on one page
-constexpr double mark = 3.0;  // half of a point's width
+constexpr double mark = 3.0;     // half of a point's width
 
 struct Frame {
     const BuildsView& view;
@@ -138,4 +138,4 @@ Block builds_plot(const BuildsChart& chart, const BuildsView& view, double width
     return block;
 }
 
-}  // namespace print
+}  // namespace printing

@@ -5,7 +5,7 @@
 
 #include "print/block.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -230,4 +230,4 @@ Sheet lay_out(LidCard card, Paper paper) {
     return sheet;
 }
 
-}  // namespace print
+}  // namespace printing

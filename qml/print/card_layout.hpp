@@ -5,7 +5,7 @@
 
 #include "report/lid_card.hpp"
 
-namespace print {
+namespace printing {
 
 inline constexpr double body_size = 14.0;    // points: read at arm's length by a small lamp
 inline constexpr double answer_size = 24.0;  // points
@@ -19,4 +19,4 @@ enum class Paper { a4, letter };
 //   gives   `fits` false when even so it does not fit
 [[nodiscard]] Sheet lay_out(report::LidCard card, Paper paper);
 
-}  // namespace print
+}  // namespace printing

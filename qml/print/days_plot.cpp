@@ -6,7 +6,7 @@
 
 #include "report/clock_words.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -120,4 +120,4 @@ Block days_plot(const DaysChart& chart, double width) {
     return block;
 }
 
-}  // namespace print
+}  // namespace printing

@@ -4,7 +4,7 @@
 
 #include "print/card_layout.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -103,7 +103,7 @@ void Flow::add(const Block& block, double gap_before, double keep) {
     if (y_ > paper_margin) y_ += gap_before;
     Sheet moved = block.sheet;
     move(moved, paper_margin, y_);
-    print::add(pages_.last(), moved);
+    printing::add(pages_.last(), moved);
     y_ += block.height;
 }
 
@@ -147,9 +147,9 @@ QList<Sheet> Flow::pages() const {
             0.0, Align::right);
         move(foot.sheet, paper_margin,
              pages[number].size.height() - paper_margin - line_height_of(small) + 6.0);
-        print::add(pages[number], foot.sheet);
+        printing::add(pages[number], foot.sheet);
     }
     return pages;
 }
 
-}  // namespace print
+}  // namespace printing

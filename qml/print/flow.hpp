@@ -9,7 +9,7 @@
 
 #include "report/answer.hpp"
 
-namespace print {
+namespace printing {
 
 class Flow {
   public:
@@ -39,4 +39,4 @@ class Flow {
     double y_ = 0.0;
 };
 
-}  // namespace print
+}  // namespace printing

@@ -9,7 +9,7 @@
 #include "print/print_file.hpp"
 #include <QByteArray>
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -81,4 +81,4 @@ void need_no_display() {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
-}  // namespace print
+}  // namespace printing

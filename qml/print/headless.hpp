@@ -6,7 +6,7 @@
 #include "print/print_file.hpp"
 #include <QString>
 
-namespace print {
+namespace printing {
 
 // Exit status, as of the command line.
 inline constexpr int printed = 0;
@@ -28,4 +28,4 @@ struct Wishes {
 // A sheet needs no display. Before the application is made.
 void need_no_display();
 
-}  // namespace print
+}  // namespace printing

@@ -8,7 +8,7 @@
 
 #include "report/answer.hpp"
 
-namespace print {
+namespace printing {
 
 // Letters of all plots, in points; a plot printed alone is as large as a hand.
 inline constexpr double plot_letters = 9.0;
@@ -44,4 +44,4 @@ struct Plot {
 // All plots of an answer, in the order they are read.
 [[nodiscard]] QList<Plot> plots_of(const report::Answer& answer, double width);
 
-}  // namespace print
+}  // namespace printing

@@ -16,7 +16,7 @@
 #include "report/lid_card.hpp"
 #include "report/lid_card_parts.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -123,4 +123,4 @@ scenario::Saving write_pdf(const QList<Sheet>& sheets, const QString& title, con
     return write_file(in_pdf(sheets, title), path);
 }
 
-}  // namespace print
+}  // namespace printing

@@ -12,7 +12,7 @@
 #include "scenario/saving.hpp"
 #include "units/result.hpp"
 
-namespace print {
+namespace printing {
 
 enum class Kind { card, report, wiring };
 
@@ -31,4 +31,4 @@ enum class Kind { card, report, wiring };
 [[nodiscard]] scenario::Saving write_pdf(const QList<Sheet>& sheets, const QString& title,
                                          const QString& path);
 
-}  // namespace print
+}  // namespace printing

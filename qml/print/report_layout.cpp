@@ -7,7 +7,7 @@
 #include "print/plots.hpp"
 #include <fmt/format.h>
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -162,4 +162,4 @@ QList<Sheet> lay_out_wiring(const Answer& wiring, const std::string& made, Paper
     return flow.pages();
 }
 
-}  // namespace print
+}  // namespace printing

@@ -10,7 +10,7 @@
 
 #include "report/answer.hpp"
 
-namespace print {
+namespace printing {
 
 // A question with its answer, or why there is none.
 struct Chapter {
@@ -31,4 +31,4 @@ struct Book {
 [[nodiscard]] QList<Sheet> lay_out_wiring(const report::Answer& wiring, const std::string& made,
                                           Paper paper);
 
-}  // namespace print
+}  // namespace printing

@@ -13,7 +13,7 @@
 #include "report/builds_chart.hpp"
 #include "report/csv.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -123,4 +123,4 @@ scenario::Saving write_plot(const SavedPlot& plot, const QString& path) {
                       path);
 }
 
-}  // namespace print
+}  // namespace printing

@@ -9,7 +9,7 @@
 #include "scenario/read.hpp"
 #include "scenario/saving.hpp"
 
-namespace print {
+namespace printing {
 
 struct SavedPlot {
     QString name;   // within a file's name: "outage days"
@@ -26,4 +26,4 @@ struct SavedPlot {
 // As CSV where the path ends in .csv, as SVG otherwise.
 [[nodiscard]] scenario::Saving write_plot(const SavedPlot& plot, const QString& path);
 
-}  // namespace print
+}  // namespace printing

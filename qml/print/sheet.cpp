@@ -2,7 +2,7 @@
 
 #include <QPen>
 
-namespace print {
+namespace printing {
 
 void move(Sheet& sheet, double right, double down) {
     for (Words& words : sheet.words)
@@ -48,4 +48,4 @@ void paint(QPainter& painter, const Sheet& sheet) {
     painter.restore();
 }
 
-}  // namespace print
+}  // namespace printing

@@ -10,7 +10,7 @@
 #include <QSizeF>
 #include <QString>
 
-namespace print {
+namespace printing {
 
 // One line of text. The box is what its font takes: nothing else may stand in it.
 struct Words {
@@ -46,4 +46,4 @@ void add(Sheet& sheet, const Sheet& other);
 // The painter's unit is the point.
 void paint(QPainter& painter, const Sheet& sheet);
 
-}  // namespace print
+}  // namespace printing

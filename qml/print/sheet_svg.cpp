@@ -4,7 +4,7 @@
 
 #include "report/wiring_svg.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -58,4 +58,4 @@ QByteArray in_svg(const Sheet& sheet, const QString& title) {
     return QByteArray::fromStdString(svg + "</svg>\n");
 }
 
-}  // namespace print
+}  // namespace printing

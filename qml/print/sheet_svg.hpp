@@ -4,9 +4,9 @@
 #include "print/sheet.hpp"
 #include <QByteArray>
 
-namespace print {
+namespace printing {
 
 // Letters stay letters; widths are told, so that another font is fitted to its place.
 [[nodiscard]] QByteArray in_svg(const Sheet& sheet, const QString& title);
 
-}  // namespace print
+}  // namespace printing

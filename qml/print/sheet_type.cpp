@@ -2,7 +2,7 @@
 
 #include <QFontMetricsF>
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -79,4 +79,4 @@ QStringList broken(const QString& text, Type type, double width) {
     return lines;
 }
 
-}  // namespace print
+}  // namespace printing

@@ -5,7 +5,7 @@
 #include <QString>
 #include <QStringList>
 
-namespace print {
+namespace printing {
 
 // A word is measured in twentieths of a point, so that paper and screen break lines alike.
 inline constexpr double grain = 20.0;
@@ -28,4 +28,4 @@ struct Type {
 // Lines no wider than that; a word wider than a line is broken.
 [[nodiscard]] QStringList broken(const QString& text, Type type, double width);
 
-}  // namespace print
+}  // namespace printing

@@ -2,7 +2,7 @@
 
 #include "print/plots.hpp"
 
-namespace print {
+namespace printing {
 
 namespace {
 
@@ -106,4 +106,4 @@ Block wiring_plot(const WiringDiagram& diagram, double width) {
     return block;
 }
 
-}  // namespace print
+}  // namespace printing

@@ -197,8 +197,8 @@ TEST_F(Faults, a_sheet_of_paper_and_the_look_are_old_or_new) {
     const QString paper = folder.filePath("card.pdf");
     const QByteArray old_sheet = "old";
     const QByteArray new_sheet(100'000, 'p');
-    fail_every_call([&] { ASSERT_TRUE(print::write_file(old_sheet, paper).saved()); },
-                    [&] { return print::write_file(new_sheet, paper).saved(); },
+    fail_every_call([&] { ASSERT_TRUE(printing::write_file(old_sheet, paper).saved()); },
+                    [&] { return printing::write_file(new_sheet, paper).saved(); },
                     [&](bool done) {
                         const QByteArray now = bytes_in(paper);
                         EXPECT_TRUE(now == new_sheet || (!done && now == old_sheet)) << now.size();

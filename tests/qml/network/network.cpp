@@ -217,13 +217,15 @@ TEST(network, nobody_is_called_for_a_hostile_file_on_any_page_picture_or_paper) 
         }
         answered += says(window->property("plan").value<QObject*>(), "answered");
         const auto read = scenario::read_scenario_file(path.toStdString());
-        for (const auto kind : {print::Kind::card, print::Kind::report, print::Kind::wiring}) {
+        for (const auto kind :
+             {printing::Kind::card, printing::Kind::report, printing::Kind::wiring}) {
             if (!read) continue;
-            const auto sheets = print::sheets_of(*read, kind, print::Paper::a4, QDate(2026, 1, 14));
+            const auto sheets =
+                printing::sheets_of(*read, kind, printing::Paper::a4, QDate(2026, 1, 14));
             if (!sheets) continue;
             ++printed;
             EXPECT_FALSE(
-                print::in_pdf(*sheets, QString::fromStdString(read->scenario.title)).isEmpty());
+                printing::in_pdf(*sheets, QString::fromStdString(read->scenario.title)).isEmpty());
         }
         QTest::qWait(1);
     }

@@ -10,7 +10,7 @@
 
 namespace {
 
-using namespace print;
+using namespace printing;
 
 std::vector<std::filesystem::path> examples() {
     std::vector<std::filesystem::path> paths;

@@ -8,7 +8,7 @@
 
 namespace {
 
-using namespace print;
+using namespace printing;
 
 scenario::ReadScenario ice_storm() {
     auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) +

@@ -10,7 +10,7 @@
 
 namespace {
 
-using namespace print;
+using namespace printing;
 
 scenario::ReadScenario read_example(const char* name) {
     auto read =
@@ -54,9 +54,9 @@ TEST(report_layout, the_report_tells_every_formula_and_assumption_of_the_outage)
     for (const Sheet& sheet : *sheets)
         for (const Words& words : sheet.words)
             all += words.text + QLatin1Char(' ');
-    for (const char* words : {"Count on it until Friday 03:00", "outage method.md (3)",
-                              "Working", "Assumed, because the file is silent",
-                              "Stored in the packs", "Beware", "Arithmetic, not approval."})
+    for (const char* words : {"Count on it until Friday 03:00", "outage method.md (3)", "Working",
+                              "Assumed, because the file is silent", "Stored in the packs",
+                              "Beware", "Arithmetic, not approval."})
         EXPECT_TRUE(all.contains(QString::fromUtf8(words))) << words;
 }
 

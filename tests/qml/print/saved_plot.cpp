@@ -9,7 +9,7 @@
 
 namespace {
 
-using namespace print;
+using namespace printing;
 
 QList<SavedPlot> plots_of_example() {
     const auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) +
