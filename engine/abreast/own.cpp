@@ -6,6 +6,7 @@
 #include "abreast/bank_lanes.hpp"
 #include "abreast/bank_stride.hpp"
 #include "abreast/ends.hpp"
+#include "abreast/like_lanes.hpp"
 
 #include "inverter/model.hpp"
 #include "outage/clock.hpp"
@@ -31,6 +32,7 @@ bool in_step(const Outage& one, const Outage& other) {
     if (a.others.size() != b.others.size() || rate_of(a.bank) != rate_of(b.bank)) return false;
     for (std::size_t i = 0; i < a.others.size(); ++i)
         if (rate_of(a.others[i]) != rate_of(b.others[i])) return false;
+    if (a.others.empty() && !lanes_detail::built_alike(a, b)) return false;
     if (a.inverter.has_value() != b.inverter.has_value()) return false;
     if (one.demand.data() != other.demand.data() &&
         !std::ranges::equal(one.demand, other.demand, [](const auto& x, const auto& y) {
@@ -57,7 +59,8 @@ bool main_fuse_may_open(const Outage& outage) {
     return most * watt > *bears * unit.inverter->cutoff_voltage;
 }
 
-// Whether the panels pass on a current, whatever the voltage of the bus: the lanes know powers.
+// Whether the panels pass on a current, whatever the voltage of the bus: the lanes of packs that
+// differ know powers.
 bool passes_current(const Outage& outage) {
     return std::ranges::any_of(outage.sun,
                                [](const auto& light) { return light.passes > Current{}; });
@@ -65,8 +68,9 @@ bool passes_current(const Outage& outage) {
 
 bool has_lanes(const Outage& outage) {
     const auto& unit = *outage.unit;
-    return !unit.others.empty() && unit.others.size() < most_kinds && outage.guarded == nullptr &&
-           !passes_current(outage) && !main_fuse_may_open(outage) && !fuse_may_open_on_charge(unit);
+    return unit.others.size() < most_kinds && outage.guarded == nullptr &&
+           (unit.others.empty() || !passes_current(outage)) && !main_fuse_may_open(outage) &&
+           !fuse_may_open_on_charge(unit);
 }
 
 OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
@@ -155,8 +159,10 @@ void run_own(std::span<const Outage> outages, Duration lasts, Duration midnight,
         });
         const auto over = lanes_detail::stretches(block.front(), lasts);
         const std::size_t count = block.size();
-        lanes_detail::run_banks(block, over, lasts, std::span(ended).first(count),
-                                std::span(decided).first(count), counted, width.value_or(widest));
+        const auto run =
+            block.front().unit->others.empty() ? lanes_detail::run_likes : lanes_detail::run_banks;
+        run(block, over, lasts, std::span(ended).first(count), std::span(decided).first(count),
+            counted, width.value_or(widest));
         for (std::size_t i = 0; i < count; ++i) {
             if (decided[i])
                 endings[whose[i]] = ended[i];

@@ -8,6 +8,7 @@
 #include "abreast/segments.hpp"
 
 #include "battery/advance.hpp"
+#include "battery/decay.hpp"
 #include "battery/prepared.hpp"
 
 namespace abreast {
@@ -71,12 +72,46 @@ struct State {
     alignas(64) Lane<double> most_removed;
 };
 
+// What a stride reads of the make of a pack to choose its rules.
+struct Build {
+    bool two_wells = true;
+    bool one_efficiency = false;  // of charging, at every fill
+    bool resists = true;          // charging meets more than the inner resistance
+
+    friend bool operator==(const Build&, const Build&) = default;
+};
+[[nodiscard]] Build build_of(const Prepared& pack);
+
+// What battery::Prepared and Segment are where each lane has packs and a demand of its own; one of
+// them is set from the pack of its lane.
+struct OwnPacks {
+    Build build;  // of all
+    double drift_tolerance = 0.0;
+    alignas(64) Lane<double> taken, charger;
+    alignas(64) Lane<double> per_total, bound, bound_gain, width, head_gain, rate;
+    alignas(64) Lane<double> inner, floor, absorption, empty, removed_above, filled_to;
+    alignas(64) Lane<double> charging_empty, charging_rise, per_rated;
+    alignas(64) Lane<double> charging_knee, charging_beyond, as_rested_to, everywhere;
+
+    void set(std::size_t lane, const Prepared& pack);
+};
+
+struct OwnStretch {
+    double time = 0.0;       // s
+    battery::Decay decayed;  // of the head difference over the time, alike in all lanes
+};
+
 // One stride of all lanes where nothing is met on the way: the same operations in the same order as
 // battery::try_for and battery::undisturbed, so the same bits; else the lane keeps its state and is
 // marked.
 //   may_charge   whether any lane is offered more than is taken
 void stride(Width width, const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
             const Prepared& pack, const Segment& segment, std::size_t count, bool may_charge);
+
+// The same of lanes whose packs and demand are their own.
+void own_stride(Width width, const LaneWells& from, LaneWells& to, State& state,
+                const Thresholds& near, const OwnPacks& packs, const OwnStretch& stretch,
+                std::size_t count, bool may_charge);
 
 }  // namespace lanes_detail
 

@@ -3,6 +3,7 @@
 
 namespace abreast::lanes_detail {
 
-template Stride* stride_for<step::Eight>(const Prepared&, bool);
+template Stride* stride_for<step::Eight>(const Build&, bool);
+template OwnStride* own_stride_for<step::Eight>(const Build&, bool);
 
 }  // namespace abreast::lanes_detail

@@ -3,6 +3,7 @@
 
 namespace abreast::lanes_detail {
 
-template Stride* stride_for<step::Four>(const Prepared&, bool);
+template Stride* stride_for<step::Four>(const Build&, bool);
+template OwnStride* own_stride_for<step::Four>(const Build&, bool);
 
 }  // namespace abreast::lanes_detail

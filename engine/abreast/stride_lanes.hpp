@@ -2,8 +2,6 @@
 // width, each in a source file compiled for it.
 #pragma once
 
-#include <cmath>
-
 #include "abreast/stride.hpp"
 
 #include "battery/step/quiet.hpp"
@@ -31,31 +29,37 @@ struct Abreast {
     }
 };
 
-// What all lanes have in common.
+// What a stride takes of the packs and of what is asked of them: a double where all lanes have it
+// in common, as many lanes as a Real holds where each has its own.
+template <class Own>
+struct Asked {
+    step::Constants<Own> pack;
+    step::Watts<Own> taken;
+    step::Watts<Own> charger;
+    step::PerAmpere<Own> fills;
+    step::Amperes<Own> floor;
+    step::Volts<Own> absorption;
+    step::Volts<Own> empty;
+    step::Coulombs<Own> removed_above;
+    step::Coulombs<Own> filled_to;
+    step::Resists<Own> resists;
+    Own as_rested_to;
+    Own everywhere;  // the efficiency of charging, where it is one
+};
+
+// What all lanes have in common in any case.
 struct Common {
-    step::Constants<double> pack;
     step::Seconds<double> time;
-    step::Watts<double> taken;
-    step::Watts<double> charger;
-    step::PerAmpere<double> fills;
-    step::Amperes<double> floor;
-    step::Volts<double> absorption;
-    step::Volts<double> empty;
-    step::Coulombs<double> removed_above;
-    step::Coulombs<double> filled_to;
-    step::Resists<double> resists;
     step::Volts<double> drift_tolerance;
-    double as_rested_to;
-    double everywhere;  // the efficiency of charging, where it is one
     double left;
     double once;
 };
 
 // The same operations in the same order as a pack alone, so the same bits.
-template <step::Kind kind, class Real>
+template <step::Kind kind, class Real, class Own>
 [[gnu::always_inline]] inline void stride_from(std::size_t lane, const LaneWells& from,
                                                LaneWells& to, State& state, const Thresholds& near,
-                                               const Common& all) {
+                                               const Asked<Own>& asked, const Common& all) {
     using namespace step;
     const Abreast<Real> at{lane};
     const Standing<Real> here{at.template in<Coulombs>(from.removed.data()),
@@ -65,13 +69,13 @@ template <step::Kind kind, class Real>
                               at.template in<Volts>(state.slope.data())};
     const auto resistance = at.template in<Ohms>(state.resistance.data());
     const auto sun = at.template in<Watts>(state.sun.data());
-    const Watts<Real> power = (all.taken - (sun + all.charger)) / at.number(state.count.data());
+    const Watts<Real> power = (asked.taken - (sun + asked.charger)) / at.number(state.count.data());
     const auto charges = power < nothing_of(power);
-    const Mean<Real> mean = mean_of<kind, Real>(piece, here, all.pack, all.once, all.fills);
+    const Mean<Real> mean = mean_of<kind, Real>(piece, here, asked.pack, all.once, asked.fills);
     Real arriving = step::all<Real>(1.0);
     if constexpr (kind.may_charge) {
         if constexpr (kind.one_efficiency)
-            arriving = select(charges, all.everywhere, arriving);
+            arriving = select(charges, asked.everywhere, arriving);
         else
             arriving = select(charges, at.number(state.coulombic.data()), arriving);
     }
@@ -79,16 +83,16 @@ template <step::Kind kind, class Real>
     Current<Real> current;
     Added<Real> added{};
     if constexpr (kind.may_charge && kind.resists) {
-        added = added_at<Real>(here.removed, all.resists);
+        added = added_at<Real>(here.removed, asked.resists);
         current = current_either_way(power, of_step,
-                                     taking_of(mean.at_rest, of_step, added, all.resists.knee),
-                                     all.resists.knee, all.floor, all.absorption);
+                                     taking_of(mean.at_rest, of_step, added, asked.resists.knee),
+                                     asked.resists.knee, asked.floor, asked.absorption);
     } else {
-        current = current_at<kind>(power, mean.at_rest, of_step, all.floor, all.absorption);
+        current = current_at<kind>(power, mean.at_rest, of_step, asked.floor, asked.absorption);
     }
     const Amperes<Real> into = arriving * current.amount;
     const Standing<Real> there =
-        stand_after<kind>(here, into, all.pack, all.time, all.left, all.once);
+        stand_after<kind>(here, into, asked.pack, all.time, all.left, all.once);
 
     const Volts<Real> before = voltage_on(piece.at_zero, piece.slope, here.available);
     const Volts<Real> after = voltage_on(piece.at_zero, piece.slope, there.available);
@@ -98,22 +102,22 @@ template <step::Kind kind, class Real>
                               at.template in<PerAmpere>(near.limit_per_watt.data())};
     const Real far =
         select(power > nothing_of(power),
-               far_from_falling(glance, power, lower(before, after), resistance, all.empty), 1.0);
-    auto usable = both(holds<Real>(), there.removed < all.removed_above);
-    usable = both(usable, here.removed < all.removed_above);
-    auto filling = both(holds<Real>(), there.removed > all.filled_to);
-    filling = either(filling, here.removed <= all.filled_to);
+               far_from_falling(glance, power, lower(before, after), resistance, asked.empty), 1.0);
+    auto usable = both(holds<Real>(), there.removed < asked.removed_above);
+    usable = both(usable, here.removed < asked.removed_above);
+    auto filling = both(holds<Real>(), there.removed > asked.filled_to);
+    filling = either(filling, here.removed <= asked.filled_to);
     Real passes = select(into > nothing_of(into), usable, filling);
     passes = both(passes, current.squared >= nothing_of(current.squared));
     if constexpr (kind.may_charge && kind.resists) {
-        const auto drift =
-            charging_drift(added.up_to_knee, added_at<Real>(there.removed, all.resists).up_to_knee,
-                           -current.amount);
+        const auto drift = charging_drift(added.up_to_knee,
+                                          added_at<Real>(there.removed, asked.resists).up_to_knee,
+                                          -current.amount);
         auto steady = both(holds<Real>(), drift <= all.drift_tolerance);
         passes = both(passes, select(charges, steady, 1.0) > 0.5);
     } else if constexpr (kind.may_charge) {
         // where charging has a curve of its own, it is left to the pack alone
-        auto as_rested = both(holds<Real>(), here.available <= all.as_rested_to);
+        auto as_rested = both(holds<Real>(), here.available <= asked.as_rested_to);
         passes = both(passes, select(charges, as_rested, 1.0) > 0.5);
     }
     if constexpr (kind.may_charge && !kind.one_efficiency) {
@@ -126,7 +130,7 @@ template <step::Kind kind, class Real>
     const Ends<Real> ends{at.number(state.available_low.data()),
                           at.number(state.available_high.data()), at.number(state.bound_low.data()),
                           at.number(state.bound_high.data())};
-    passes = stays<kind>(passes, here, there, into, all.pack, ends, magnitude(after - before),
+    passes = stays<kind>(passes, here, there, into, asked.pack, ends, magnitude(after - before),
                          mean.at_rest, at.template in<Volts>(state.tolerance.data()), current.root);
     passes = both(passes, far > 0.5);
     Real stays_as_it_is{};
@@ -146,9 +150,8 @@ template <step::Kind kind, class Real>
 template <step::Kind kind, class Real>
 void stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
                const Prepared& pack, const Segment& segment, std::size_t count) {
-    const Common all{
+    const Asked<double> asked{
         .pack = {{pack.per_total}, pack.bound, pack.width, pack.head_gain, {pack.rate}},
-        .time = {segment.time},
         .taken = {segment.taken},
         .charger = {segment.charger},
         .fills = {segment.fill_per_ampere},
@@ -163,42 +166,99 @@ void stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresho
                     {pack.charging_knee},
                     pack.charging_beyond,
                     {pack.inner}},
-        .drift_tolerance = {pack.drift_tolerance},
         .as_rested_to = pack.as_rested_to,
-        .everywhere = pack.coulombic[0],
-        .left = segment.decayed.left,
-        .once = segment.decayed.once};
+        .everywhere = pack.coulombic[0]};
+    const Common all{.time = {segment.time},
+                     .drift_tolerance = {pack.drift_tolerance},
+                     .left = segment.decayed.left,
+                     .once = segment.decayed.once};
     for (std::size_t lane = 0; lane < count; lane += step::lanes_of<Real>)
-        stride_from<kind, Real>(lane, from, to, state, near, all);
+        stride_from<kind, Real>(lane, from, to, state, near, asked, all);
+}
+
+// Likewise, each lane with packs and a demand of its own.
+template <step::Kind kind, class Real>
+void own_stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
+                   const OwnPacks& packs, const OwnStretch& stretch, std::size_t count) {
+    using namespace step;
+    const Common all{.time = {stretch.time},
+                     .drift_tolerance = {packs.drift_tolerance},
+                     .left = stretch.decayed.left,
+                     .once = stretch.decayed.once};
+    for (std::size_t lane = 0; lane < count; lane += lanes_of<Real>) {
+        const Abreast<Real> at{lane};
+        const auto number = [&](const Lane<double>& lanes_at) __attribute__((always_inline)) {
+            return at.number(lanes_at.data());
+        };
+        const PerCoulomb<Real> per_total{number(packs.per_total)};
+        const Asked<Real> asked{.pack = {per_total,
+                                         number(packs.bound),
+                                         number(packs.width),
+                                         number(packs.head_gain),
+                                         {number(packs.rate)}},
+                                .taken = {number(packs.taken)},
+                                .charger = {number(packs.charger)},
+                                .fills = fill_per_ampere(all.time, number(packs.bound_gain),
+                                                         stretch.decayed.twice, per_total),
+                                .floor = {number(packs.floor)},
+                                .absorption = {number(packs.absorption)},
+                                .empty = {number(packs.empty)},
+                                .removed_above = {number(packs.removed_above)},
+                                .filled_to = {number(packs.filled_to)},
+                                .resists = {{number(packs.charging_empty)},
+                                            number(packs.charging_rise),
+                                            {number(packs.per_rated)},
+                                            {number(packs.charging_knee)},
+                                            number(packs.charging_beyond),
+                                            {number(packs.inner)}},
+                                .as_rested_to = number(packs.as_rested_to),
+                                .everywhere = number(packs.everywhere)};
+        stride_from<kind, Real>(lane, from, to, state, near, asked, all);
+    }
 }
 
 using Stride = void(const LaneWells&, LaneWells&, State&, const Thresholds&, const Prepared&,
                     const Segment&, std::size_t);
 
+using OwnStride = void(const LaneWells&, LaneWells&, State&, const Thresholds&, const OwnPacks&,
+                       const OwnStretch&, std::size_t);
+
 // The function for what a whole stride has in common: no lane may charge (then nothing limits a
 // current), packs of one well have no head difference, and where the efficiency of charging is one
 // number no lane can leave it, and where charging meets the inner resistance alone it is left out.
-template <class Real>
-Stride* stride_for(const Prepared& pack, bool may_charge) {
-    constexpr auto of = []<step::Kind one_well, step::Kind two_wells>(const Prepared& any) {
-        return any.bound > 0.0 ? stride_of<two_wells, Real> : stride_of<one_well, Real>;
-    };
+template <class Chosen>
+auto* of_kind(const Build& build, bool may_charge, Chosen chosen) {
     using step::Kind;
+    const auto of = [&]<Kind one_well, Kind two_wells>() {
+        return build.two_wells ? chosen.template operator()<two_wells>()
+                               : chosen.template operator()<one_well>();
+    };
     if (!may_charge)
-        return of.template
-        operator()<Kind{false, false, true, false}, Kind{false, true, true, false}>(pack);
-    if (!std::isinf(pack.coulombic_edge[1]))
-        return of.template
-        operator()<Kind{true, false, false, true}, Kind{true, true, false, true}>(pack);
-    if (pack.resists)
-        return of.template operator()<Kind{true, false, true, true}, Kind{true, true, true, true}>(
-            pack);
-    return of.template operator()<Kind{true, false, true, false}, Kind{true, true, true, false}>(
-        pack);
+        return of
+            .template operator()<Kind{false, false, true, false}, Kind{false, true, true, false}>();
+    if (!build.one_efficiency)
+        return of
+            .template operator()<Kind{true, false, false, true}, Kind{true, true, false, true}>();
+    if (build.resists)
+        return of
+            .template operator()<Kind{true, false, true, true}, Kind{true, true, true, true}>();
+    return of.template operator()<Kind{true, false, true, false}, Kind{true, true, true, false}>();
 }
 
-extern template Stride* stride_for<step::Two>(const Prepared&, bool);
-extern template Stride* stride_for<step::Four>(const Prepared&, bool);
-extern template Stride* stride_for<step::Eight>(const Prepared&, bool);
+template <class Real>
+Stride* stride_for(const Build& build, bool may_charge) {
+    return of_kind(build, may_charge, []<step::Kind kind>() { return &stride_of<kind, Real>; });
+}
+template <class Real>
+OwnStride* own_stride_for(const Build& build, bool may_charge) {
+    return of_kind(build, may_charge, []<step::Kind kind>() { return &own_stride_of<kind, Real>; });
+}
+
+extern template Stride* stride_for<step::Two>(const Build&, bool);
+extern template Stride* stride_for<step::Four>(const Build&, bool);
+extern template Stride* stride_for<step::Eight>(const Build&, bool);
+extern template OwnStride* own_stride_for<step::Two>(const Build&, bool);
+extern template OwnStride* own_stride_for<step::Four>(const Build&, bool);
+extern template OwnStride* own_stride_for<step::Eight>(const Build&, bool);
 
 }  // namespace abreast::lanes_detail

@@ -76,18 +76,15 @@ template <class Packs>
                                              units::Power without, units::Power guess,
                                              units::Duration time) {
     return power_passed(passes, without, guess, [&](units::Power net) {
-        Packs trial = packs;
-        return mean_voltage(trial.advance(duty, net, time));
+        return mean_voltage(packs.tried(duty, net, time));
     });
 }
 // At this moment.
 template <class Packs>
 [[nodiscard]] units::Power power_passed_now(const Packs& packs, Duty duty, units::Current passes,
                                             units::Power without, units::Power guess) {
-    return power_passed(passes, without, guess, [&](units::Power net) {
-        Packs trial = packs;
-        return trial.operating_point(duty, net).voltage;
-    });
+    return power_passed(passes, without, guess,
+                        [&](units::Power net) { return packs.voltage_at(duty, net); });
 }
 
 }  // namespace outage

@@ -56,7 +56,12 @@ class LikePacks {
     explicit LikePacks(const Unit& unit);
 
     [[nodiscard]] Leg advance(Duty duty, units::Power power, units::Duration time);
+    // What advancing would give; the packs stay as they are.
+    [[nodiscard]] Leg tried(Duty duty, units::Power power, units::Duration time) const;
     [[nodiscard]] battery::OperatingPoint operating_point(Duty duty, units::Power power) const;
+    [[nodiscard]] units::Voltage voltage_at(Duty duty, units::Power power) const {
+        return operating_point(duty, power).voltage;
+    }
     [[nodiscard]] units::Voltage voltage_at_rest(Duty duty) const {
         return operating_point(duty, {}).voltage;
     }
@@ -159,7 +164,16 @@ class UnlikePacks {
     UnlikePacks(const Unit& unit, std::size_t day, battery::Bank bank);
 
     [[nodiscard]] Leg advance(Duty duty, units::Power power, units::Duration time);
+    // What advancing would give; the packs stay as they are.
+    [[nodiscard]] Leg tried(Duty duty, units::Power power, units::Duration time) const {
+        UnlikePacks trial = *this;
+        return trial.advance(duty, power, time);
+    }
     [[nodiscard]] battery::OperatingPoint operating_point(Duty duty, units::Power power);
+    [[nodiscard]] units::Voltage voltage_at(Duty duty, units::Power power) const {
+        UnlikePacks trial = *this;
+        return trial.operating_point(duty, power).voltage;
+    }
     [[nodiscard]] units::Voltage voltage_at_rest(Duty) { return bank_.voltage_at_rest(); }
     // Out of one pack of the bank, at the operating point asked for last.
     [[nodiscard]] units::Current current_of(std::size_t bank) const {
@@ -227,24 +241,40 @@ class UnlikePacks {
 
 // ---- LikePacks, inline: the clock's inner loop.
 
+// A leg of packs that go as one, from the step of one of them.
+//   inner_share   of what is lost in a pack and its path, inside the pack
+[[nodiscard]] inline Leg leg_of(const battery::Advanced& step, double count, double inner_share) {
+    return {.time = step.time,
+            .ending = step.ending,
+            .energy = {.delivered = count * step.energy.delivered,
+                       .accepted = count * step.energy.accepted,
+                       .unaccepted = count * step.energy.unaccepted,
+                       .in_resistance = count * step.energy.in_resistance,
+                       .between_wells = count * step.energy.between_wells,
+                       .in_charging = count * step.energy.in_charging},
+            .charge = count * (step.charge_out - step.charge_in),
+            .in_paths = (1.0 - inner_share) * count * step.energy.in_resistance,
+            .voltage = step.voltage,
+            .at_pack = step.largest,
+            .largest = step.largest,
+            .at_most = count * step.at_most};
+}
+
 inline Leg LikePacks::step(const battery::Prepared& pack, units::Power power,
                            units::Duration time) {
     const auto step = battery::advance(pack, wells_, power / count_, time);
     wells_ = step.wells;
-    return {.time = step.time,
-            .ending = step.ending,
-            .energy = {.delivered = count_ * step.energy.delivered,
-                       .accepted = count_ * step.energy.accepted,
-                       .unaccepted = count_ * step.energy.unaccepted,
-                       .in_resistance = count_ * step.energy.in_resistance,
-                       .between_wells = count_ * step.energy.between_wells,
-                       .in_charging = count_ * step.energy.in_charging},
-            .charge = count_ * (step.charge_out - step.charge_in),
-            .in_paths = (1.0 - inner_share_) * count_ * step.energy.in_resistance,
-            .voltage = step.voltage,
-            .at_pack = step.largest,
-            .largest = step.largest,
-            .at_most = count_ * step.at_most};
+    return leg_of(step, count_, inner_share_);
+}
+
+inline Leg LikePacks::tried(Duty duty, units::Power power, units::Duration time) const {
+    if (!overload_.running() && !(watched_ && power < units::Power{})) [[likely]] {
+        const auto step = battery::advance(at(duty), wells_, power / count_, time);
+        if (step.ending != battery::Ending::current_limit) [[likely]]
+            return leg_of(step, count_, inner_share_);
+    }
+    LikePacks trial = *this;
+    return trial.advance(duty, power, time);
 }
 
 inline Leg LikePacks::advance(Duty duty, units::Power power, units::Duration time) {
