@@ -62,7 +62,7 @@ double runs_of(const Request& request, const outage::Ready& ready) {
 }
 
 double steps_of(const Request& request, const outage::Ready& ready, int members) {
-    return outage::steps_of_a_run(ready) * members * runs_of(request, ready);
+    return outage::member_steps_of_a_run(ready) * members * runs_of(request, ready);
 }
 
 // What takes too long for one block of members is left to those who ask for it.
@@ -72,7 +72,7 @@ units::Errors too_long(const Request& request, const outage::Ready& ready) {
     return {{.where = "outage.lasts",
              .found = fmt::format("found an outage of {:.0f} steps; to try up to {} packs with up "
                                   "to {} panels for {} members takes {:.0f} million",
-                                  outage::steps_of_a_run(ready), request.most_packs,
+                                  outage::member_steps_of_a_run(ready), request.most_packs,
                                   request.most_panels, chance::lanes, all / 1e6),
              .remedy = fmt::format(
                  "at most {:.0f} million are worked through unasked: give longer cycles in "
@@ -126,7 +126,7 @@ sizing::Ladder ladder_of(const Request& request, const scenario::Scenario& scena
                          const std::shared_ptr<const outage::Ready>& ready,
                          const chance::Members& members, units::Probability goal) {
     constexpr double of_a_rung = 3.0;
-    const double steps = outage::steps_of_a_run(*ready) * members.count() * of_a_rung *
+    const double steps = outage::member_steps_of_a_run(*ready) * members.count() * of_a_rung *
                          static_cast<double>(ready->demand.loads.size());
     if (steps <= most_steps)
         return sizing::ration_ladder(members, request.most_packs, goal, request.threads);

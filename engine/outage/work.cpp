@@ -34,6 +34,12 @@ double switchings_of(const scenario::Load& load, const scenario::Outage& outage)
     return 2.0 * strands_of(load) * (spans + turns);
 }
 
+// A current that is passed on takes the step several times: the power it makes is looked for.
+bool passes_current(const Ready& ready) {
+    return std::ranges::any_of(ready.sun[static_cast<std::size_t>(End::likely)],
+                               [](const SunChange& sun) { return sun.passes > Current{}; });
+}
+
 }  // namespace
 
 double steps_of_a_run(const Ready& ready) {
@@ -42,11 +48,17 @@ double steps_of_a_run(const Ready& ready) {
     const double changes = static_cast<double>(ready.steps[likely].size() +
                                                ready.sun[likely].size() + unit.days.size() + 1);
     const auto further = static_cast<double>(unit.others.size());
-    // A current that is passed on takes the step several times: the power it makes is looked for.
-    const bool as_current = std::ranges::any_of(
-        ready.sun[likely], [](const SunChange& sun) { return sun.passes > Current{}; });
     constexpr double trials = 4.0;
-    return (as_current ? trials : 1.0) * changes * (1.0 + (further > 0.0 ? 1.0 + a_further_kind * further : 0.0));
+    return (passes_current(ready) ? trials : 1.0) * changes *
+           (1.0 + (further > 0.0 ? 1.0 + a_further_kind * further : 0.0));
+}
+
+double member_steps_of_a_run(const Ready& ready) {
+    constexpr double of_two_wells = 2.0;  // measured over an outage of 20 days
+    const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
+    const bool two_wells = unit.bank.setup.kinetics.available < Share(1.0);
+    // in the trials of a current the wells are in already
+    return (two_wells && !passes_current(ready) ? of_two_wells : 1.0) * steps_of_a_run(ready);
 }
 
 Duration interval_of(Duration lasts) {

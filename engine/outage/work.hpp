@@ -17,6 +17,10 @@ inline constexpr int most_strands = 32;
 // differ make each of them cost (tests/bench/unlike_packs).
 [[nodiscard]] double steps_of_a_run(const Ready& ready);
 
+// The same for members side by side, in steps of lithium packs: those of lead, with two wells and an
+// efficiency of charging that falls towards full, take more steps one by one.
+[[nodiscard]] double member_steps_of_a_run(const Ready& ready);
+
 // Length of the account's intervals: a quarter of an hour where a person looks closely, an hour in
 // so long an outage that those would be a thousand.
 [[nodiscard]] units::Duration interval_of(units::Duration lasts);
