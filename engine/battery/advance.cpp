@@ -37,6 +37,18 @@ using step::found_within;
 using step::no_longer;
 using step::shortest;
 
+// The charging voltage without current from which absorption holds the current of a pack whose
+// charging has a curve of its own; minus infinity where it does from the start.
+double held_from(const Prepared& pack, AtCurrent demand) {
+    const double most = std::max(demand.amount, pack.charge_floor);
+    return pack.stands_above && most < 0.0 && std::isfinite(pack.absorption)
+               ? pack.absorption + pack.resistance * most
+               : std::numeric_limits<double>::infinity();
+}
+double held_from(const Prepared& pack, AtPower demand) {
+    return held_from(pack, AtCurrent{demand.amount / pack.absorption});
+}
+
 // One substep after another until the time is over or something ends it.
 template <class Demand>
 class Substeps {
@@ -47,7 +59,8 @@ class Substeps {
           time_(time),
           course_(course),
           fall_(falling_level(pack, demand)),
-          rise_(rising_level(pack, demand)) {}
+          rise_(rising_level(pack, demand)),
+          held_from_(held_from(pack, demand)) {}
 
     void run() {
         double length = time_;
@@ -73,6 +86,7 @@ class Substeps {
     Course& course_;
     Level fall_;
     double rise_;
+    double held_from_;
     int idle_steps_ = 0;  // in a row, each without time passing
     double refilling_ = std::numeric_limits<double>::infinity();  // s, from an empty well on
 
@@ -390,6 +404,11 @@ void Substeps<Demand>::before_crossings(Trial& trial) {
     if (trial.into > 0.0)
         meets(0, 0, Ending::usable_limit,
               [&](const Trial& t) { return t.removed - pack_.removed_above; });
+    if (charging_voltage(pack_, state) < held_from_)
+        meets(0, 0, Ending::completed, [&](const Trial& t) {
+            return (available.at_zero + available.above_at_zero) +
+                   (available.slope + available.steeper) * t.available - held_from_;
+        });
     if (trial.into < 0.0) {
         meets(0, 0, Ending::charge_restored,
               [&](const Trial& t) { return pack_.removed_below - t.removed; });

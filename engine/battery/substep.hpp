@@ -209,6 +209,26 @@ struct Charged {
                  fast ? taking.resistance_beyond.value : taking.resistance.value);
 }
 
+// Where charging has a steep curve of its own, the mean current that absorption takes in a step: it
+// comes to its voltage and never passes it, as the mean of (13) does when a step is long.
+//   per_ampere   of Q, by what the voltage rises within the step. (20a)
+[[nodiscard, gnu::always_inline]] inline double not_past_absorption(const Prepared& pack,
+                                                                    double current,
+                                                                    const Charged& into,
+                                                                    double per_ampere) {
+    const auto& taking = into.taking;
+    const bool fast = into.has_knee && taking.at_knee.value < pack.absorption;
+    const step::Volts<double> voltage = fast ? taking.beyond : taking.voltage;
+    const auto of_step = fast ? taking.resistance_beyond : taking.resistance;
+    if (!(current < 0.0) || !(voltage.value < pack.absorption)) return current;
+    const step::Ohms<double> rises{2.0 * per_ampere};
+    const double part = rises.value / (of_step.value - per_ampere);
+    const auto held =
+        step::settling(voltage, step::Volts<double>{pack.absorption}, rises,
+                       part < std::numeric_limits<double>::infinity() ? -std::expm1(-part) : 1.0);
+    return rises.value > 0.0 ? std::max(current, held.value) : current;
+}
+
 // Volts by which the terminals stand above the rested voltage and the inner resistance's.
 [[nodiscard, gnu::always_inline]] inline double risen(const Prepared& pack, double current,
                                                       const step::Added<double>& added) {
@@ -289,9 +309,12 @@ template <class Demand>
         step::resistance_of_step(step::Ohms<double>{pack.resistance}, arriving,
                                  step::Ohms<double>{charging.per_ampere})
             .value;
-    const Drawn taken =
-        rising ? drawn(pack, demand, charged(pack, charging.at_rest, resistance, added))
-               : drawn(pack, demand, mean.at_rest, resistance);
+    const Charged source = rising ? charged(pack, charging.at_rest, resistance, added) : Charged{};
+    Drawn taken =
+        rising ? drawn(pack, demand, source) : drawn(pack, demand, mean.at_rest, resistance);
+    if (rising && pack.stands_above)
+        taken.current =
+            not_past_absorption(pack, taken.current, source, arriving * charging.per_ampere);
     trial.possible = taken.possible;
     trial.root = taken.root;
     trial.at_rest = mean.at_rest;

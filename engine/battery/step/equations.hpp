@@ -99,6 +99,12 @@ CANDLEMARK_EQUATION In<Amperes> auto absorbed(In<Volts> auto voltage, In<Volts> 
                                               In<Ohms> auto resistance) {
     return (voltage - absorption) / resistance;
 }
+// (20a); `rises` is by how much an ampere for the whole step lifts the voltage, `done` the part of
+// the way that is behind at its end
+CANDLEMARK_EQUATION In<Amperes> auto settling(In<Volts> auto voltage, In<Volts> auto absorption,
+                                              In<Ohms> auto rises, Number auto done) {
+    return (voltage - absorption) / rises * done;
+}
 // (60), of a pack that takes charge, at a charge from 0 to 1
 CANDLEMARK_EQUATION In<Ohms> auto charging_resistance(In<Ohms> auto when_empty, Number auto rise,
                                                       Number auto charge) {

@@ -130,6 +130,35 @@ TEST(advance, charging_never_passes_the_absorption_voltage) {
     EXPECT_GT(available_fill(pack.kinetics, wells), StateOfCharge(0.995));
 }
 
+// What absorption comes to is where the charging curve stands at its voltage; a long step must not
+// carry a pack past it, nor past one that began fuller. [battery method] (20a)
+TEST(advance, absorption_fills_no_further_than_its_voltage_whatever_the_step) {
+    Arrangement pack = lifepo4();
+    pack.charging.absorption = 14.1 * volt;
+    const auto& table = *pack.open_circuit;
+    double low = 0.99;
+    double high = 1.0;
+    while (high - low > 1e-15)
+        (table.charging_voltage(StateOfCharge(0.5 * (low + high))) < 14.1 * volt ? low : high) =
+            0.5 * (low + high);
+    const auto charged = [&](double from, double watts, double minutes) {
+        const Advanced run =
+            advance(prepare(pack), at(pack, from), -watts * watt, minutes * minute);
+        return available_fill(pack.kinetics, run.wells).value();
+    };
+    for (double watts = 2.0; watts < 500.0; watts *= 1.7)
+        for (double minutes = 0.5; minutes < 3000.0; minutes *= 1.3) {
+            double before = 0.0;
+            for (double from = 0.96; from < high; from += 0.0007) {
+                const double fill = charged(from, watts, minutes);
+                EXPECT_LE(fill, high + 1e-13) << from << " " << watts << " " << minutes;
+                EXPECT_GE(fill - before, -1e-12) << from << " " << watts << " " << minutes;
+                before = fill;
+            }
+        }
+    EXPECT_NEAR(charged(0.96, 200.0, 600.0), high, 1e-9);
+}
+
 TEST(advance, lead_acid_tapers_once_its_available_well_is_full) {
     const Arrangement pack = agm();
     const Prepared prepared = prepare(pack);
