@@ -102,6 +102,10 @@ double idle_deviation(const scenario::Inverter& inverter) {
     return inverter.idle ? 0.17 : 0.40;
 }
 
+double softness_at(double score) {
+    return std::clamp(-score / four_in_five, -1.0, 1.0);
+}
+
 // Common practice, no source.
 double capacity_deviation(const scenario::Pack& pack) {
     if (pack.tested_capacity) return 0.03;
