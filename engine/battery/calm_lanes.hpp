@@ -10,7 +10,7 @@
 
 #include "battery/calm.hpp"
 #include "battery/decay.hpp"
-#include "battery/step/quiet.hpp"
+#include "battery/step/in_bank.hpp"
 
 namespace battery {
 
@@ -22,9 +22,7 @@ using Lanes [[gnu::vector_size(32)]] = double;
 using Mask [[gnu::vector_size(32)]] = std::int64_t;
 
 constexpr double full = step::brim_in_bank;
-constexpr double apart = step::apart;
 constexpr int rounds = 8;  // guesses at who gives and who takes
-constexpr double level = step::level;
 constexpr double least_ohms = step::least_resistance;
 constexpr double nearly_full = step::nearly_full;
 
@@ -39,9 +37,6 @@ constexpr double nearly_full = step::nearly_full;
 }
 [[gnu::always_inline]] inline Lanes larger(const Lanes& a, const Lanes& b) {
     return a > b ? a : b;
-}
-[[gnu::always_inline]] inline Lanes smaller(const Lanes& a, const Lanes& b) {
-    return a < b ? a : b;
 }
 [[gnu::always_inline]] inline Lanes magnitude(const Lanes& x) {
     return larger(x, -x);
@@ -68,13 +63,24 @@ template <class Block>
         .up_to_knee.value;
 }
 
-// Of one pack, positive out of it. (26), (27)
+template <class Block>
+[[gnu::always_inline]] inline step::Ends<Lanes> ends_of(const Block& b) {
+    return {b.low, b.high, b.bound_low, b.bound_high};
+}
+template <class Face>
+[[gnu::always_inline]] inline step::Meets<Lanes> meets_of(const Face& f) {
+    return {{f.rested}, {f.giving}, {f.receiving}, {f.in_ohms}};
+}
+template <class Face>
+[[gnu::always_inline]] inline step::Way<Mask> way_of(const Face& f) {
+    return {f.taking, f.held};
+}
+// Of one pack, positive out of it.
 template <class Block, class Face>
 [[gnu::always_inline]] inline Lanes current_of(const Block& b, const Face& f, double node) {
-    const Lanes below = f.rested - node;  // rounding neither gives nor takes
-    const Lanes free =
-        f.taking ? smaller(none, below) * f.receiving : larger(none, below) * f.giving;
-    return (f.held ? -f.most_in : free) * b.per_count;
+    return step::current_on_bus<Lanes>({none + node}, meets_of(f), {f.most_in}, way_of(f),
+                                       b.per_count)
+        .value;
 }
 
 }  // namespace
@@ -111,20 +117,23 @@ template <class Block, class Face>
             step::fill_per_ampere(step::Seconds<double>{time}, b.bound_gain, b.twice,
                                   step::PerCoulomb<Lanes>{b.per_total}));
         b.per_ampere = mean.per_ampere.value;
-        b.mean.rested = mean.at_rest.value;
-        b.mean.giving = b.gives / larger(none + least_ohms, b.resistance + b.per_ampere);
         Lanes taking = b.resistance;
         if (resists_) {
             b.added = added_of(b, b.removed);
             taking = taking + b.added;
         }
-        b.mean.in_ohms = larger(none + least_ohms, taking + b.coulombic * b.per_ampere);
-        b.mean.receiving = b.takes / b.mean.in_ohms;
+        const auto meets =
+            step::meets_bus<Lanes>(mean, {b.resistance}, {taking}, b.gives, b.takes, b.coulombic);
+        b.mean.rested = meets.rested.value;
+        b.mean.giving = meets.giving.value;
+        b.mean.in_ohms = meets.in_ohms.value;
+        b.mean.receiving = meets.receiving.value;
         b.mean.most_in = none + never;
         if (!any(b.available > none + nearly_full)) continue;
-        const Lanes shortfall = b.removed + b.bound * b.head * b.left;
-        const Lanes each = time * (1.0 + b.bound_gain * b.once) * b.coulombic;
-        b.mean.most_in = b.count * larger(none, shortfall / each);
+        b.mean.most_in =
+            step::most_into<Lanes>(b.count, standing_of(b), b.bound, b.bound_gain, b.coulombic,
+                                   step::Seconds<double>{time}, b.left, b.once)
+                .value;
     }
 }
 
@@ -150,23 +159,13 @@ template <class Block, class Face>
 [[gnu::always_inline]] inline bool Calm::solve_sums(double power, double conductance,
                                                     double offered, double highest_node,
                                                     CalmPoint& point) const {
-    if (!(conductance > 0.0)) return false;
-    const double source = offered / conductance;
-    const double resistance = 1.0 / conductance + shared_;
-    const double under_root = source * source - 4.0 * resistance * power;
-    if (!(under_root >= 0.0) || !(source > 0.0)) return false;
-    const double current = 2.0 * power / (source + std::sqrt(under_root));
-    point.node = (offered - current) / conductance;
-    point.voltage = point.node - shared_ * current;
-    point.current = current;
-    point.source = source;
-    if (!(power < 0.0) || (point.voltage <= absorption_ && point.node <= highest_node)) return true;
-    point.node =
-        std::min(highest_node, (absorption_ + shared_ * offered) / (1.0 + shared_ * conductance));
-    point.current = offered - conductance * point.node;
-    point.voltage = point.source = point.node - shared_ * point.current;
-    if (point.current < 0.0) return true;
-    point = {source, 0.0, source, source};  // they stand above what is offered them
+    const auto bus = step::bus_of<double>({power}, {conductance}, {offered}, {highest_node},
+                                          {absorption_}, {shared_}, power < 0.0);
+    if (!bus.possible) return false;
+    point = {.voltage = bus.voltage.value,
+             .current = bus.current.value,
+             .node = bus.node.value,
+             .source = bus.source.value};
     return true;
 }
 
@@ -184,7 +183,8 @@ template <Calm::Face Calm::Block::*face>
     Mask otherwise{};
     for (const Block& b : blocks_) {
         const Face& f = b.*face;
-        const Mask fast = smaller((point.node - f.rested) * f.receiving, f.most_in) > b.knee;
+        const Mask fast =
+            step::beyond_knee<Lanes>({none + point.node}, meets_of(f), {f.most_in}, {b.knee});
         otherwise |= f.taking & (fast | b.stands_above);
     }
     return !any(otherwise);
@@ -206,8 +206,9 @@ template <Calm::Face Calm::Block::*face>
         Lanes lowest = none + never;
         for (const Block& b : blocks_) {
             const Face& f = b.*face;
-            const Mask limited = (b.takes > none) & (f.most_in > -b.count * b.floor);
-            lowest = smaller(lowest, limited ? f.rested - b.floor * f.in_ohms : none + never);
+            const auto node = step::highest_node_of<Lanes>(meets_of(f), {f.most_in}, b.takes,
+                                                           b.count, {b.floor}, {none + never});
+            lowest = step::smaller(lowest, node.value);
         }
         highest_node = -largest_of(-lowest);
     }
@@ -216,20 +217,19 @@ template <Calm::Face Calm::Block::*face>
         Lanes offered = none;
         for (const Block& b : blocks_) {
             const Face& f = b.*face;
-            const Lanes conducts = f.held ? none : f.taking ? f.receiving : f.giving;
-            conductance += conducts;
-            offered += f.held ? -f.most_in : conducts * f.rested;
+            const auto of = step::offers_of<Lanes>(meets_of(f), {f.most_in}, way_of(f));
+            conductance += of.conducts.value;
+            offered += of.offers.value;
         }
         if (!solve_sums(power, sum(conductance), sum(offered), highest_node, point)) return false;
         Mask changed{};
         for (Block& b : blocks_) {
             Face& f = b.*face;
-            const Lanes above = point.node - f.rested;
-            const Mask taking = above > (f.taking ? none - level : none + level);
-            const Mask held = taking & (above * f.receiving > f.most_in);
-            changed |= (taking ^ f.taking) | (held ^ f.held);
-            f.taking = taking;
-            f.held = held;
+            const auto way =
+                step::way_at<Lanes>({none + point.node}, meets_of(f), {f.most_in}, way_of(f));
+            changed |= (way.taking ^ f.taking) | (way.held ^ f.held);
+            f.taking = way.taking;
+            f.held = way.held;
         }
         if (!any(changed)) return charges_plainly<face>(point);
     }
@@ -240,10 +240,7 @@ template <Calm::Face Calm::Block::*face>
 [[gnu::always_inline]] inline bool Calm::follow(double power, double time, double tolerance,
                                                 const CalmPoint& point) {
     Mask disturbed{};
-    Lanes rises_most = none - never;
-    Lanes falls_most = none - never;
-    Lanes changes_most = none;
-    Lanes fills_most = none;
+    step::Moves<Lanes> moves{{none - never}, {none - never}, {none}, none};
     Lanes largest = none;
     const bool quiet = still(power);
     for (Block& b : blocks_) {
@@ -255,56 +252,34 @@ template <Calm::Face Calm::Block::*face>
         b.then_head = then.head.value;
         b.then_available = then.available;
         b.then_below = then.bound;
-        disturbed |= b.mean.taking & (b.then_available > none + 1.0 + level);
-        disturbed |= (b.then_available < b.low) | (b.then_available > b.high);
+        disturbed |= step::leaves_piece<Lanes>(b.mean.taking, then, ends_of(b));
         const Lanes filled = b.then_available - b.available;
         const Lanes parted = b.counted_slope * filled;
-        changes_most = larger(changes_most, magnitude(b.slope * filled));
-        fills_most = larger(fills_most, magnitude(filled));
-        rises_most = larger(rises_most, parted + b.absent);
-        falls_most = larger(falls_most, b.absent - parted);
+        step::widen<Lanes>(moves, {parted + b.absent}, {b.absent - parted}, {b.slope}, filled);
         largest = larger(largest, magnitude(b.current));
     }
     if (!one_efficiency_)
         for (const Block& b : blocks_)
             disturbed |= (b.then_removed < b.least_removed) | (b.then_removed > b.most_removed);
     if (two_wells_)
-        for (Block& b : blocks_) {
-            disturbed |= (b.then_below < b.bound_low) | (b.then_below > b.bound_high);
-            // a well may turn round on the way, but not beyond its straight piece
-            const auto rise = [&](const Lanes& head) {
-                const step::Amperes<Lanes> into{b.into};
-                return step::shortfall_rise(
-                           into, b.bound,
-                           step::head_rise(into, b.head_gain, step::PerSecond<Lanes>{b.rate},
-                                           step::Coulombs<Lanes>{head}))
-                    .value;
-            };
-            const Lanes before = rise(b.head);
-            const Lanes after = rise(b.then_head);
-            const Lanes beyond = larger(magnitude(before), magnitude(after)) * b.per_total * time;
-            disturbed |= (before * after < none) &
-                         ((smaller(b.available, b.then_available) - beyond < b.low) |
-                          (larger(b.available, b.then_available) + beyond > b.high));
-            const Lanes deeper = larger(magnitude(b.head), magnitude(b.then_head)) * b.width *
-                                 b.rate * b.per_total * time;
-            disturbed |= (b.head * b.then_head < none) &
-                         ((smaller(b.below, b.then_below) - deeper < b.bound_low) |
-                          (larger(b.below, b.then_below) + deeper > b.bound_high));
-        }
-    const double rise = largest_of(rises_most);
-    const double fall = largest_of(falls_most);
-    const double root = 2.0 * point.voltage - point.source;
-    double amplified = largest_of(changes_most);
-    if (root > 0.0 && point.source > root) amplified *= point.source / root;
-    moved_ = counted_change(std::max(amplified, (rise + fall) / apart), largest_of(fills_most),
-                            tolerance, fill_tolerance_, power > 0.0);
+        for (const Block& b : blocks_)
+            disturbed |= step::leaves_beneath<Lanes>(
+                standing_of(b), {{b.then_removed}, {b.then_head}, b.then_available, b.then_below},
+                {b.into}, constants_of(b), ends_of(b), {none + time});
+    const step::Moves<double> moved{{largest_of(moves.rises.value)},
+                                    {largest_of(moves.falls.value)},
+                                    {largest_of(moves.changes.value)},
+                                    largest_of(moves.fills)};
+    const step::BusPoint<double> bus{.voltage = {point.voltage}, .source = {point.source}};
+    moved_ = step::moved_by<double>(moved, bus, {power}, tolerance, fill_tolerance_).value;
     largest_ = largest_of(largest);
     if (resists_) {
         Lanes drifts = none;
         for (const Block& b : blocks_) {
-            const Lanes drift = (added_of(b, b.then_removed) - b.added) * magnitude(b.current);
-            drifts = larger(drifts, b.mean.taking ? drift : none);
+            const auto drift = step::charging_drift(step::Ohms<Lanes>{b.added},
+                                                    step::Ohms<Lanes>{added_of(b, b.then_removed)},
+                                                    step::Amperes<Lanes>{magnitude(b.current)});
+            drifts = larger(drifts, b.mean.taking ? drift.value : none);
         }
         moved_ = std::max(moved_, largest_of(drifts) * (tolerance / drift_tolerance_));
     }

@@ -4,7 +4,7 @@
 #include <cstdint>
 #include <random>
 
-#include "battery/step/quiet.hpp"
+#include "battery/step/in_bank.hpp"
 
 namespace {
 
@@ -18,6 +18,7 @@ using O = Ohms<double>;
 using W = Watts<double>;
 using J = Joules<double>;
 using S = Seconds<double>;
+using PerO = PerOhm<double>;
 using PerS = PerSecond<double>;
 using PerC = PerCoulomb<double>;
 using PerA = PerAmpere<double>;
@@ -41,6 +42,11 @@ constexpr bool only = std::is_invocable_v<Equation, Given...>&& refuses_each<Equ
     decltype(          \
         [](auto... given) requires requires { name(given...); } { return name(given...); })
 
+static_assert(only<EQUATION(bus_of<double>), W, PerO, A, V, V, O, bool>);
+static_assert(only<EQUATION(meets_bus<double>), Mean<double>, O, O, N, N, N>);
+static_assert(only<EQUATION(most_into<double>), N, Standing<double>, N, N, N, S, N, N>);
+static_assert(only<EQUATION(highest_node_of<double>), Meets<double>, A, N, N, A, V>);
+static_assert(only<EQUATION(beyond_knee<double>), V, Meets<double>, A, A>);
 static_assert(only<EQUATION(available_fill), C, C, N, PerC>);
 static_assert(only<EQUATION(bound_fill), C, C, N, PerC>);
 static_assert(only<EQUATION(whole_fill), C, PerC>);
@@ -57,6 +63,7 @@ static_assert(only<EQUATION(resistance_of_step), O, N, O>);
 static_assert(only<EQUATION(under_root), V, O, W>);
 static_assert(only<EQUATION(current_of), W, V, V>);
 static_assert(only<EQUATION(absorbed), V, V, O>);
+static_assert(only<EQUATION(settling), V, V, O, N>);
 static_assert(only<EQUATION(most_taken), C, C, N, N, S, N, N>);
 static_assert(only<EQUATION(charging_resistance), O, N, N>);
 static_assert(only<EQUATION(voltage_at_knee), V, O, A>);
@@ -193,6 +200,31 @@ TEST(step, a_pack_offered_charge_or_asked_for_it) {
             EXPECT_EQ(either.amount.value, one.amount.value);
             EXPECT_EQ(either.root.value, one.root.value);
         }
+}
+
+// 12.8 and 12.6 V behind 10 milliohm each and 1 milliohm that both share: 12.7 V behind 6 milliohm.
+TEST(step, two_packs_on_a_bus_are_a_source_behind_a_resistance) {
+    const auto bus =
+        bus_of<double>({300.0}, {200.0}, {1280.0 + 1260.0}, {20.0}, {14.4}, {0.001}, false);
+    EXPECT_TRUE(bus.possible);
+    EXPECT_NEAR(bus.source.value, 12.7, 1e-12);
+    EXPECT_NEAR(bus.voltage.value * bus.current.value, 300.0, 1e-9);
+    EXPECT_NEAR(bus.voltage.value, 12.7 - 0.006 * bus.current.value, 1e-12);
+    EXPECT_NEAR(bus.node.value, bus.voltage.value + 0.001 * bus.current.value, 1e-12);
+    // 12.7² / (4 · 0.006) = 6,720.4 W is the most
+    EXPECT_TRUE(
+        bus_of<double>({6720.0}, {200.0}, {2540.0}, {20.0}, {14.4}, {0.001}, false).possible);
+    EXPECT_FALSE(
+        bus_of<double>({6721.0}, {200.0}, {2540.0}, {20.0}, {14.4}, {0.001}, false).possible);
+    // offered more than absorption lets in: it holds its voltage at the far end
+    const auto held = bus_of<double>({-9000.0}, {200.0}, {2540.0}, {20.0}, {14.4}, {0.001}, true);
+    EXPECT_NEAR(held.voltage.value, 14.4, 1e-12);
+    EXPECT_NEAR(held.current.value, (12.7 - 14.4) / 0.006, 1e-9);
+    // or as much as the weakest takes
+    const auto weakest =
+        bus_of<double>({-9000.0}, {200.0}, {2540.0}, {13.0}, {14.4}, {0.001}, true);
+    EXPECT_NEAR(weakest.node.value, 13.0, 1e-12);
+    EXPECT_NEAR(weakest.current.value, 2540.0 - 200.0 * 13.0, 1e-9);
 }
 
 TEST(step, two_packs_abreast_do_as_one) {
