@@ -33,7 +33,7 @@ std::string what_ends_it(LimitedBy limit) {
         case LimitedBy::charge:
             return "the packs are empty";
         case LimitedBy::usable:
-            return "the packs reach the share you allow to be used";
+            return "the packs are as far down as you allow";
         case LimitedBy::low_voltage:
             return "the inverter switches off on low voltage";
         case LimitedBy::pack_limit:
@@ -53,7 +53,7 @@ std::string what_stops_at_once(LimitedBy limit) {
         case LimitedBy::charge:
             return "the packs are empty at once";
         case LimitedBy::usable:
-            return "the packs are at the share you allow to be used";
+            return "the packs are as far down as you allow";
         case LimitedBy::pack_limit:
             return "a pack's own protection opens at once";
         case LimitedBy::fuse:

@@ -225,7 +225,7 @@ void find_empty_packs(Finder& finder) {
     constexpr std::array endings{
         Ending{EventKind::packs_empty, "The packs are empty"},
         Ending{EventKind::packs_at_usable_limit,
-               "The packs reach the share you allow to be used; nothing is switched off by that"},
+               "The packs are as far down as you allow; nothing is switched off by that"},
         Ending{EventKind::packs_cut_off, "The packs' own low-voltage protection opens"}};
     for (const auto& ending : endings) {
         if (const Event* event = finder.first(ending.kind)) {

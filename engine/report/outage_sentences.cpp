@@ -28,7 +28,7 @@ std::string_view what_happens_then(LimitedBy limit) {
         case LimitedBy::charge:
             return "then the packs are empty";
         case LimitedBy::usable:
-            return "then the packs reach the share you allow to be used";
+            return "then the packs are as far down as you allow";
         case LimitedBy::low_voltage:
             return "then the inverter switches off on low voltage";
         case LimitedBy::pack_limit:

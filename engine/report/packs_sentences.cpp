@@ -73,9 +73,14 @@ std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) 
     std::string words =
         fmt::format("{}: lasts {}, {}{}{}", to_build(scenario, build), to_the_end(scenario.outage),
                     chance_in_words(build.figures), weight_of(build), price_of(build));
-    if (builds.one_fewer)
-        words += fmt::format("; {} in all, {}", number_in_words(builds.one_fewer->packs),
-                             chance_in_words(builds.one_fewer->figures));
+    if (!builds.one_fewer) return words + ".";
+    const Build& fewer = *builds.one_fewer;
+    words += fmt::format("; {} in all, {}", number_in_words(fewer.packs),
+                         chance_in_words(fewer.figures));
+    // Then it may be the motor and not the length of the outage that asks for one more.
+    if (found.starts && found.starts->packs > fewer.packs)
+        words += fmt::format(", but {} {} to start", found.starts->load,
+                             number_in_words(found.starts->packs));
     return words + ".";
 }
 

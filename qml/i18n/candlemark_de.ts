@@ -2007,7 +2007,7 @@
         <translation>dann sind die Akkus leer</translation>
     </message>
     <message>
-        <source>then the packs reach the share you allow to be used</source>
+        <source>then the packs are as far down as you allow</source>
         <translation>dann ist der Teil der Ladung verbraucht, den Sie freigeben</translation>
     </message>
     <message>

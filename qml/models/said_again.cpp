@@ -123,8 +123,8 @@ namespace {
 QString what_then_again(const QString& english) {
     const std::array<std::pair<const char*, QString>, 7> endings{
         {{"then the packs are empty", QObject::tr("then the packs are empty")},
-         {"then the packs reach the share you allow to be used",
-          QObject::tr("then the packs reach the share you allow to be used")},
+         {"then the packs are as far down as you allow",
+          QObject::tr("then the packs are as far down as you allow")},
          {"then the inverter switches off on low voltage",
           QObject::tr("then the inverter switches off on low voltage")},
          {"then a pack's own protection opens", QObject::tr("then a pack's own protection opens")},

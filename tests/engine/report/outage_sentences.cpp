@@ -109,8 +109,8 @@ TEST(outage_sentences, the_usable_share_ends_the_promise_and_switches_nothing_of
     plan.likely.trace.push_back({.at = 96.0 * hour, .charge = units::StateOfCharge(0.03)});
     plan.loads = {{.name = "heater"}};
     EXPECT_THAT(outage_sentences(made::scenario(), plan, {}),
-                ElementsAre("Lasts until Thursday 03:00; then the packs reach the share you allow "
-                            "to be used.",
+                ElementsAre("Lasts until Thursday 03:00; then the packs are as far down as you "
+                            "allow.",
                             "Nothing is switched off by that: the packs could carry everything to "
                             "the end; 3 % is left then."));
     plan.loads[0].goes_without = {{11.0 * hour, 96.0 * hour, outage::LimitedBy::charge}};
