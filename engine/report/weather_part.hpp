@@ -4,7 +4,7 @@
 #include <string>
 
 #include "report/answer.hpp"
-#include "solar/weather_file.hpp"
+#include "solar/weather_summary.hpp"
 
 namespace report {
 

@@ -8,7 +8,7 @@
 #include "scenario/scenario.hpp"
 #include "solar/placement.hpp"
 #include "solar/site.hpp"
-#include "solar/weather_file.hpp"
+#include "solar/weather_summary.hpp"
 #include "units/result.hpp"
 
 namespace solar {

@@ -14,7 +14,7 @@
 #include "support/weather_text.hpp"
 #include <fmt/format.h>
 
-#include "solar/weather_file.hpp"
+#include "solar/weather_summary.hpp"
 
 namespace fuzz {
 

@@ -7,6 +7,7 @@
 #include "support/weather_text.hpp"
 
 #include "solar/typical_sky.hpp"
+#include "solar/weather_summary.hpp"
 
 namespace {
 

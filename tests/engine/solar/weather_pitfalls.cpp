@@ -3,7 +3,7 @@
 
 #include "support/weather_text.hpp"
 
-#include "solar/weather_file.hpp"
+#include "solar/weather_summary.hpp"
 
 namespace {
 

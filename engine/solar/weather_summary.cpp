@@ -1,0 +1,261 @@
+#include "solar/weather_summary.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "solar/irradiation.hpp"
+#include "solar/weather_hour.hpp"
+
+namespace solar {
+
+using namespace units;
+
+namespace {
+
+// Hours whose three kinds of light stand in the file, with the sun in them.
+struct LitHour {
+    const HourOfWeather* row;
+    std::size_t number;
+};
+
+double closure(const WeatherYear& year, const std::vector<LitHour>& lit, double hours_before_end) {
+    Irradiance sum{};
+    Irradiance global{};
+    for (const auto& [row, number] : lit) {
+        global += *row->global;
+        sum += *row->direct * cos_zenith_at(year, *row, hours_before_end) + *row->diffuse;
+    }
+    return global > Irradiance{} ? double(sum / global) : 0.0;
+}
+
+// By how much later the sun fits the light: the shift, in half hours, at which direct and diffuse
+// light make the global hour by hour. Zero unless another fits a good deal better. method.md (48)
+struct Fit {
+    Duration late{};
+    double misfit = 0.0;
+};
+
+Fit fit_of(const WeatherYear& year, const std::vector<LitHour>& lit) {
+    constexpr int reach = 24;                    // half hours
+    constexpr double a_good_deal_better = 0.02;  // of the year's global light: ours
+    if (lit.empty()) return {};
+    const auto misses = [&](int half_hours) {
+        double sum = 0.0;
+        double global = 0.0;
+        // every third hour: enough to tell, and no hour of the day is left out
+        for (std::size_t i = 0; i < lit.size(); i += 3) {
+            const HourOfWeather& row = *lit[i].row;
+            global += row.global->value();
+            sum += std::abs(row.global->value() - row.diffuse->value() -
+                            row.direct->value() * cos_zenith_at(year, row, 0.5 - 0.5 * half_hours));
+        }
+        return global > 0.0 ? sum / global : 0.0;
+    };
+    const double now = misses(0);
+    if (now < a_good_deal_better) return {{}, now};
+    int best = 0;
+    double least = now;
+    for (int shift = -reach; shift <= reach; ++shift) {
+        const double missed = misses(shift);
+        if (missed >= least) continue;
+        least = missed;
+        best = shift;
+    }
+    if (now - least < a_good_deal_better) return {{}, now};
+    return {0.5 * best * hour, least};
+}
+
+void count_what_no_sky_does(const WeatherYear& year, WeatherSummary& found) {
+    const auto& hours = year.hours;
+    const auto air = [&](std::size_t i) { return in_celsius(*hours[i].air); };
+    for (std::size_t i = 0; i < hours.size(); ++i) {
+        const HourOfWeather& row = hours[i];
+        if (i > 0 && i + 1 < hours.size() && hours[i - 1].air && row.air && hours[i + 1].air)
+            found.leaps +=
+                std::abs(air(i) - air(i - 1)) > 8.0 && std::abs(air(i) - air(i + 1)) > 8.0;
+        if (row.light == LightFrom::nowhere) continue;
+        const double global = row.global->value();
+        const double direct = row.direct->value();
+        const double diffuse = row.diffuse->value();
+        if (std::max({global, direct, diffuse}) <= 20.0) continue;
+        const double height = height_of_hour(year, row);
+        found.lit_at_night += height <= 0.0;
+        const double outside = outside_the_air(row).value();
+        found.brighter_than_sun +=
+            std::max(global, diffuse) > outside * height + 100.0 || direct > outside;
+        if (row.light == LightFrom::file)
+            found.unbalanced += std::abs(global - direct * height - diffuse) > 100.0;
+    }
+}
+
+Irradiation in_an_hour(const std::optional<Irradiance>& light) {
+    return Irradiation(light.value_or(Irradiance{}) * hour);
+}
+
+}  // namespace
+
+WeatherSummary summary(const WeatherYear& year) {
+    WeatherSummary found;
+    found.station = year.station;
+    found.hours = int(year.hours.size());
+    double warmth = 0.0;
+    int warm_hours = 0;
+    std::vector<Irradiation> days(year.hours.size() / 24);
+    std::array<int, 12> days_of{};
+    std::vector<LitHour> lit;
+    for (std::size_t i = 0; i < year.hours.size(); ++i) {
+        const HourOfWeather& row = year.hours[i];
+        found.missing += row.light == LightFrom::nowhere;
+        found.worked_out += row.light == LightFrom::worked_out;
+        if (row.light == LightFrom::file && *row.global + *row.direct > Irradiance{})
+            lit.push_back({&row, i});
+        found.global += in_an_hour(row.global);
+        found.direct += in_an_hour(row.direct);
+        found.diffuse += in_an_hour(row.diffuse);
+        days[i / 24] += in_an_hour(row.global);
+        const auto month = std::size_t(row.month - 1);
+        found.monthly[month] += in_an_hour(row.global);
+        days_of[month] += row.hour == 24;
+        if (!row.air) {
+            ++found.without_air;
+            continue;
+        }
+        warmth += in_celsius(*row.air);
+        ++warm_hours;
+        found.coldest = std::min(found.coldest.value_or(*row.air), *row.air);
+        found.warmest = std::max(found.warmest.value_or(*row.air), *row.air);
+    }
+    if (warm_hours > 0) found.mean = celsius(warmth / warm_hours);
+    for (std::size_t month = 0; month < 12; ++month)
+        if (days_of[month] > 0) found.monthly[month] /= double(days_of[month]);
+    const auto worst = std::min_element(days.begin(), days.end());
+    found.worst_day = *worst;
+    const HourOfWeather& first_hour = year.hours[std::size_t(worst - days.begin()) * 24];
+    found.worst_day_month = first_hour.month;
+    found.worst_day_date = first_hour.date;
+    std::size_t dullest = 0;
+    const auto three_from = [&](std::size_t i) { return days[i] + days[i + 1] + days[i + 2]; };
+    for (std::size_t i = 1; i + 2 < days.size(); ++i)
+        if (three_from(i) < three_from(dullest)) dullest = i;
+    found.worst_three_days = three_from(dullest);
+    found.worst_three_days_month = year.hours[dullest * 24].month;
+    found.worst_three_days_date = year.hours[dullest * 24].date;
+    found.closure = closure(year, lit, 0.5);
+    found.closure_at_the_hours_end = closure(year, lit, 0.0);
+    const Fit fit = fit_of(year, lit);
+    found.sun_late = fit.late;
+    found.misfit = fit.misfit;
+    count_what_no_sky_does(year, found);
+    found.half_an_hour_off =
+        std::abs(found.closure_at_the_hours_end - 1.0) + 0.005 < std::abs(found.closure - 1.0);
+    return found;
+}
+
+std::vector<Oddity> oddities_of(const WeatherSummary& sums) {
+    using scenario::Severity;
+    std::vector<Oddity> odd;
+    const auto hours = [](int count) {
+        return fmt::format("{} {}", count, count == 1 ? "hour" : "hours");
+    };
+    if (sums.missing > 0)
+        odd.push_back({Severity::caution,
+                       fmt::format("{} of {} hours have no usable light with the sun up; they "
+                                   "count as dark",
+                                   sums.missing, sums.hours),
+                       "take a complete file"});
+    if (sums.worked_out > 0)
+        odd.push_back({Severity::note,
+                       fmt::format("a kind of light is missing in {} and is worked out from the "
+                                   "others; global light alone is split by [Erbs 1982]",
+                                   hours(sums.worked_out)),
+                       ""});
+    const double late = sums.sun_late / hour;
+    if (std::abs(late) > 0.75)
+        odd.push_back({Severity::caution,
+                       fmt::format("the light fits the sun {:g} h {} best: the clock in the "
+                                   "file's first line, its longitude or its rows are shifted",
+                                   std::abs(late), late > 0.0 ? "later" : "earlier"),
+                       "compare the station's line with the maker's copy of the file"});
+    else if (sums.half_an_hour_off || late != 0.0)
+        odd.push_back({Severity::note,
+                       fmt::format("the sun's height fits the light better half an hour {} "
+                                   "(closure {:.3f} against {:.3f})",
+                                   late < 0.0 ? "earlier" : "later", sums.closure_at_the_hours_end,
+                                   sums.closure),
+                       ""});
+    if (sums.without_air > 0)
+        odd.push_back({Severity::note,
+                       fmt::format("{} have no temperature; the month's mean stands for it",
+                                   hours(sums.without_air)),
+                       ""});
+    constexpr double far_from_closed = 0.03;  // ours
+    if (sums.closure > 0.0 &&
+        (std::abs(sums.closure - 1.0) > far_from_closed || sums.misfit > 0.02))
+        odd.push_back({Severity::caution,
+                       fmt::format("direct and diffuse light make {:.3f} of the global light and "
+                                   "miss it by {:.1f} % hour by hour: the clock, the place or one "
+                                   "of the columns may be wrong",
+                                   sums.closure, 100.0 * sums.misfit),
+                       "compare the station's line with the maker's copy of the file"});
+    const auto impossible = [&](int count, std::string_view what) {
+        if (count > 0)
+            odd.push_back({count > sums.hours / 100 ? Severity::caution : Severity::note,
+                           fmt::format("{} {}", hours(count), what),
+                           "compare them with the maker's copy of the file"});
+    };
+    impossible(sums.unbalanced,
+               "in which direct and diffuse light miss the global light by more "
+               "than 100 W/m^2");
+    impossible(sums.lit_at_night, "with light while the sun is down");
+    impossible(sums.brighter_than_sun, "with more light than reaches the top of the air");
+    impossible(sums.leaps, "with air more than 8 K off the hours on both sides");
+    return odd;
+}
+
+std::optional<Albedo> mean_ground(const WeatherYear& year) {
+    double sum = 0.0;
+    int known = 0;
+    for (const HourOfWeather& row : year.hours) {
+        if (!row.ground || row.global.value_or(Irradiance{}) <= Irradiance{}) continue;
+        sum += row.ground->value();
+        ++known;
+    }
+    if (known == 0) return std::nullopt;
+    return Albedo(sum / known);
+}
+
+std::optional<std::array<Temperature, 12>> monthly_temperature(const WeatherYear& year) {
+    std::array<double, 12> warmth{};
+    std::array<int, 12> hours{};
+    for (const HourOfWeather& row : year.hours)
+        if (row.air) {
+            warmth[std::size_t(row.month - 1)] += in_celsius(*row.air);
+            ++hours[std::size_t(row.month - 1)];
+        }
+    std::array<Temperature, 12> means;
+    for (std::size_t month = 0; month < 12; ++month) {
+        if (hours[month] == 0) return std::nullopt;
+        means[month] = celsius(warmth[month] / hours[month]);
+    }
+    return means;
+}
+
+Site site_of(const WeatherYear& year) {
+    const WeatherSummary sums = summary(year);
+    Site made{.name = year.station,
+              .at = year.at,
+              .elevation = year.elevation,
+              .utc_offset = year.utc_offset,
+              .temperature = monthly_temperature(year),
+              .daily_range = {},
+              .source = fmt::format("hourly weather file of {}", year.station)};
+    for (std::size_t month = 0; month < 12; ++month) {
+        const Irradiation outside = extraterrestrial_of_month(year.at.latitude, int(month) + 1);
+        const bool is_lit = outside > 0.1e6 * joule / square_metre;
+        made.clearness[month] = Clearness(
+            is_lit ? std::clamp(double(sums.monthly[month] / outside), 0.02, 0.85) : 0.40);
+    }
+    return made;
+}
+
+}  // namespace solar
