@@ -9,7 +9,7 @@
 #include "report/outage_findings.hpp"
 #include "report/shown.hpp"
 #include "report/sun_words.hpp"
-#include "solar/snow.hpp"
+#include "solar/snow_days.hpp"
 
 namespace report {
 

@@ -1,7 +1,7 @@
 #include "solar/sun_setup.hpp"
 
 #include "solar/places.hpp"
-#include "solar/snow.hpp"
+#include "solar/snow_days.hpp"
 
 namespace solar {
 

@@ -3,7 +3,7 @@
 #include <array>
 #include <numbers>
 
-#include "solar/snow.hpp"
+#include "solar/snow_days.hpp"
 
 namespace solar {
 
