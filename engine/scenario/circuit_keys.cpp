@@ -20,11 +20,26 @@ struct LinkForm {
         }
         return ends;
     }
+    [[nodiscard]] ToldKeys inside() const;
     [[nodiscard]] std::optional<Link> read(Reading& reading, const Spot& spot) const;
     [[nodiscard]] std::string print(const Link& link) const {
         return std::visit([](const auto& part) { return print_inside(part); }, link);
     }
 };
+
+// The keys of each kind of part, which are told apart by the first.
+ToldKeys LinkForm::inside() const {
+    ToldKeys all;
+    for (ToldKeys part : {told_keys<Fuse>(), told_keys<Switch>(), told_keys<Wire>(),
+                          told_keys<Connector>(), told_keys<SocketOutlet>()}) {
+        const std::string kind = part.front().key;
+        for (ToldKey& key : part) {
+            key.of = kind;
+            all.push_back(std::move(key));
+        }
+    }
+    return all;
+}
 
 std::optional<Link> LinkForm::read(Reading& reading, const Spot& spot) const {
     constexpr std::string_view remedy =
@@ -68,26 +83,39 @@ const Description<Circuit>& describe<Circuit>() {
     static const Description<Circuit> description = {
         .silent = "nothing",
         .keys = keys_of(
-            key<&Circuit::name>({.name = "name", .demand = Demand::required},
-                                WordsForm{.sample = "cabin lights"}),
+            key<&Circuit::name>(
+                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
+                WordsForm{.sample = "cabin lights"}),
             key<&Circuit::from>(
-                {.name = "from", .silent = "the inverter for AC loads, else the bus"},
+                {.name = "from",
+                 .means = "where it begins: bus, inverter, or the name of another circuit",
+                 .silent = "the inverter for AC loads, else the bus"},
                 WordsForm{.sample = "bus"}),
-            key<&Circuit::feeds>({.name = "feeds"},
+            key<&Circuit::feeds>({.name = "feeds", .means = "names of what it feeds"},
                                  list_of(WordsForm{.sample = "cabin lights"}, 200)),
-            key<&Circuit::links>({.name = "links", .demand = Demand::required},
+            key<&Circuit::links>({.name = "links",
+                                  .means = "its parts in order, from where it begins outwards",
+                                  .demand = Demand::required},
                                  list_of(LinkForm(), 64)),
-            key<&Circuit::joints>({.name = "joints", .silent = "0.05 mohm for each lug"},
+            key<&Circuit::joints>({.name = "joints",
+                                   .means = "all lugs and bolts of both conductors together",
+                                   .silent = "0.05 mohm for each lug"},
                                   from_to(units::Resistance(), 1.0 * units::ohm, "0.4 mohm")),
-            key<&Circuit::drop_limit>({.name = "drop_limit", .silent = "by what it feeds"},
+            key<&Circuit::drop_limit>({.name = "drop_limit",
+                                       .means = "share of the voltage that it may lose",
+                                       .silent = "by what it feeds"},
                                       from_to(units::Share(0.001), units::Share(0.5), "3 %")),
             key<&Circuit::neutral>(
-                {.name = "neutral", .silent = "unknown"},
+                {.name = "neutral",
+                 .means = "how the neutral stands to ground",
+                 .silent = "unknown"},
                 OneTextForm{{"unknown", "bonded", "floating", "switched", "split"}}),
             key<&Circuit::weight>(
-                {.name = "weight", .silent = "left out"},
+                {.name = "weight", .means = "of all its parts", .silent = "left out"},
                 from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "1 kg")),
-            key<&Circuit::price>({.name = "price", .silent = "left out"},
+            key<&Circuit::price>({.name = "price",
+                                  .means = "of all its parts, in the money of the packs",
+                                  .silent = "left out"},
                                  from_to(units::Price(), units::Price(1e6), "40")))};
     return description;
 }

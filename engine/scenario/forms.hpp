@@ -279,6 +279,9 @@ struct ListForm {
     Inner inner;
     std::size_t most = 48;
 
+    [[nodiscard]] auto inside() const requires requires(const Inner& one) { one.inside(); }
+    { return inner.inside(); }
+
     [[nodiscard]] std::string example() const { return '[' + inner.example() + ']'; }
     [[nodiscard]] std::string limits() const {
         return "at most " + std::to_string(most) + ", each " + inner.limits();

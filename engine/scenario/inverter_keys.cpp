@@ -96,10 +96,12 @@ const Description<EfficiencyPoint>& describe<EfficiencyPoint>() {
     static const Description<EfficiencyPoint> description = {
         .silent = "",
         .keys = keys_of(
-            key<&EfficiencyPoint::at>({.name = "at", .demand = Demand::required},
+            key<&EfficiencyPoint::at>({.name = "at",
+                                       .means = "part of the continuous rating that is drawn",
+                                       .demand = Demand::required},
                                       from_to(units::Share(0.001), units::Share(1.0), "50 %")),
             key<&EfficiencyPoint::is>(
-                {.name = "is", .demand = Demand::required},
+                {.name = "is", .means = "efficiency there", .demand = Demand::required},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.90")))};
     return description;
 }
@@ -109,9 +111,13 @@ const Description<HeldOverload>& describe<HeldOverload>() {
     static const Description<HeldOverload> description = {
         .silent = "",
         .keys = keys_of(
-            key<&HeldOverload::at>({.name = "at", .demand = Demand::required}, MultipleForm()),
-            key<&HeldOverload::holds>({.name = "holds", .demand = Demand::required},
-                                      from_to(0.001 * units::second, 1.0 * units::day, "10 s")))};
+            key<&HeldOverload::at>({.name = "at",
+                                    .means = "multiple of the continuous rating, above 100 %",
+                                    .demand = Demand::required},
+                                   MultipleForm()),
+            key<&HeldOverload::holds>(
+                {.name = "holds", .means = "how long it holds that", .demand = Demand::required},
+                from_to(0.001 * units::second, 1.0 * units::day, "10 s")))};
     return description;
 }
 
@@ -121,63 +127,87 @@ const Description<Inverter>& describe<Inverter>() {
         .silent = "taken by the inverter part, and told there",
         .keys = keys_of(
             key<&Inverter::continuous>(
-                {.name = "continuous", .demand = Demand::required},
+                {.name = "continuous",
+                 .means = "power it gives without end",
+                 .demand = Demand::required},
                 from_to(1.0 * units::watt, 100'000.0 * units::watt, "2400 W")),
             key<&Inverter::continuous_apparent>(
-                {.name = "continuous_apparent"},
+                {.name = "continuous_apparent", .means = "apparent power it gives without end"},
                 from_to(1.0 * units::volt_ampere, 100'000.0 * units::volt_ampere, "3000 VA")),
-            key<&Inverter::surge>({.name = "surge"},
+            key<&Inverter::surge>({.name = "surge", .means = "power it gives for a moment"},
                                   from_to(1.0 * units::watt, 200'000.0 * units::watt, "4800 W")),
-            key<&Inverter::surge_lasts>({.name = "surge_lasts"},
+            key<&Inverter::surge_lasts>({.name = "surge_lasts", .means = "how long that moment is"},
                                         from_to(0.001 * units::second, 1.0 * units::hour, "1 s")),
-            key<&Inverter::idle>({.name = "idle"},
+            key<&Inverter::idle>({.name = "idle", .means = "what it draws with nothing plugged in"},
                                  from_to(units::Power(), 5000.0 * units::watt, "18 W")),
-            key<&Inverter::efficiency>({.name = "efficiency"},
-                                       list_of(TableForm<EfficiencyPoint>(), 64)),
+            key<&Inverter::efficiency>(
+                {.name = "efficiency", .means = "efficiency at parts of the continuous rating"},
+                list_of(TableForm<EfficiencyPoint>(), 64)),
             key<&Inverter::cutoff_voltage>(
-                {.name = "cutoff_voltage"},
+                {.name = "cutoff_voltage", .means = "battery voltage below which it switches off"},
                 from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
             key<&Inverter::restart_voltage>(
-                {.name = "restart_voltage"},
+                {.name = "restart_voltage",
+                 .means = "battery voltage above which it may switch on again"},
                 from_to(1.0 * units::volt, 100.0 * units::volt, "12.5 V")),
-            key<&Inverter::restart>({.name = "restart", .silent = "by hand"},
+            key<&Inverter::restart>({.name = "restart",
+                                     .means = "whether it comes back by itself after switching off",
+                                     .silent = "by hand"},
                                     one_of<Restart>({{"by hand", Restart::by_hand},
                                                      {"by itself", Restart::by_itself}})),
-            key<&Inverter::cutoff_delay>({.name = "cutoff_delay"},
-                                         from_to(units::Duration(), 1.0 * units::hour, "5 s")),
+            key<&Inverter::cutoff_delay>(
+                {.name = "cutoff_delay",
+                 .means = "how long the voltage must stay low before it switches off"},
+                from_to(units::Duration(), 1.0 * units::hour, "5 s")),
             key<&Inverter::output_voltage>(
-                {.name = "output_voltage"},
+                {.name = "output_voltage", .means = "voltage of its outlets"},
                 from_to(50.0 * units::volt, 500.0 * units::volt, "120 V")),
-            key<&Inverter::waveform>({.name = "waveform"},
+            key<&Inverter::waveform>({.name = "waveform", .means = "shape of what it gives"},
                                      one_of<Waveform>({{"sine", Waveform::sine},
                                                        {"quasi_square", Waveform::quasi_square}},
                                                       {{"modified sine", stepped},
                                                        {"modified sine wave", stepped},
                                                        {"modified", stepped},
                                                        {"square", stepped},
+                                                       {"square wave", stepped},
+                                                       {"MSW", stepped},
+                                                       {"quasi sine", stepped},
+                                                       {"PSW", "write sine"},
+                                                       {"pure", "write sine"},
                                                        {"stepped", stepped},
                                                        {"pure sine", "write sine"},
                                                        {"pure sine wave", "write sine"},
                                                        {"true sine", "write sine"},
                                                        {"sine wave", "write sine"}})),
             key<&Inverter::cable_resistance>(
-                {.name = "cable_resistance"},
+                {.name = "cable_resistance",
+                 .means = "cables from the bus to the inverter, both conductors"},
                 from_to(units::Resistance(), 1.0 * units::ohm, "1 mohm")),
-            key<&Inverter::off>({.name = "off", .silent = "never switched off"},
+            key<&Inverter::off>({.name = "off",
+                                 .means = "parts of the day in which you switch it off",
+                                 .silent = "never switched off"},
                                 list_of(SpanForm())),
             key<&Inverter::overload>(
-                {.name = "overload", .silent = "told by surge and surge_lasts alone"},
+                {.name = "overload",
+                 .means = "how long it holds what lies between the continuous rating and the surge",
+                 .silent = "told by surge and surge_lasts alone"},
                 list_of(TableForm<HeldOverload>(), 16)),
             key<&Inverter::when_overloaded>(
-                {.name = "when_overloaded", .silent = "trips"},
+                {.name = "when_overloaded",
+                 .means = "what it does when more is asked of it than it gives",
+                 .silent = "trips"},
                 one_of<WhenOverloaded>({{"trips", WhenOverloaded::trips},
                                         {"folds_back", WhenOverloaded::folds_back},
                                         {"sags", WhenOverloaded::sags}})),
             key<&Inverter::case_temperature>(
-                {.name = "case_temperature", .silent = "at most 40 degC"},
+                {.name = "case_temperature",
+                 .means = "how hot its own case gets",
+                 .silent = "at most 40 degC"},
                 from_to(units::celsius(-40.0), units::celsius(120.0), "45 degC")),
             key<&Inverter::search_threshold>(
-                {.name = "search_threshold", .silent = "no search mode: always on"},
+                {.name = "search_threshold",
+                 .means = "in search mode, the load that wakes it",
+                 .silent = "no search mode: always on"},
                 from_to(0.1 * units::watt, 1000.0 * units::watt, "20 W"))),
         .check = check_inverter};
     return description;

@@ -24,6 +24,7 @@ enum class Copied {
 
 struct KeyWords {
     std::string_view name;
+    std::string_view means = {};  // what it holds, for whoever meets it for the first time
     Demand demand = Demand::optional;
     Copied copied = Copied::never;
     std::string_view silent = {};  // what holds where the key is absent; empty: as the table says
@@ -38,6 +39,18 @@ struct Row {
     std::string limits = {};           // what values it takes
 };
 using Rows = std::vector<Row>;
+
+// One key as the reference of the format tells it.
+struct ToldKey {
+    std::string key;      // "pack.two_well.total"
+    std::string of = {};  // the part it belongs to where one list holds several kinds: "fuse"
+    std::string means = {};
+    std::string limits = {};   // empty for tables
+    std::string example = {};  // as it stands after the =
+    std::string silent = {};   // what holds where it is absent
+    bool required = false;
+};
+using ToldKeys = std::vector<ToldKey>;
 
 // A table or value on the way to the rows of its keys.
 struct Stop {
@@ -67,6 +80,8 @@ class Key {
     [[nodiscard]] virtual std::optional<std::string> print_block(const Table&) const = 0;
     virtual void list(Rows&, const Stop&, const Table&) const = 0;
     virtual void copy(const Table& from, Table& to) const = 0;
+    // The keys inside its value, where that is a table or a list of them.
+    [[nodiscard]] virtual ToldKeys inside() const { return {}; }
 };
 
 template <class Table>
@@ -137,6 +152,13 @@ class KeyOfForm : public Key<Table> {
     void copy(const Table& from, Table& to) const override {
         if (const auto* value = member_.get(from)) {
             member_.set(to, *value);
+        }
+    }
+    [[nodiscard]] ToldKeys inside() const override {
+        if constexpr (requires { form_.inside(); }) {
+            return form_.inside();
+        } else {
+            return {};
         }
     }
 

@@ -27,7 +27,9 @@ struct LengthOfWire {
 AKey<Wire> length_key() {
     using Form = QuantityForm<units::Length>;
     return std::make_unique<const KeyOfForm<Wire, Form, LengthOfWire>>(
-        KeyWords{.name = "length", .silent = "half the round trip"},
+        KeyWords{.name = "length",
+                 .means = "one way, from the beginning of the wire to its end",
+                 .silent = "half the round trip"},
         from_to(0.001 * units::metre, 1000.0 * units::metre, "3 ft"), LengthOfWire());
 }
 
@@ -59,11 +61,16 @@ const Description<OpeningTime>& describe<OpeningTime>() {
     static const Description<OpeningTime> description = {
         .silent = "",
         .keys = keys_of(
-            key<&OpeningTime::current>({.name = "current", .demand = Demand::required},
-                                       from_to(0.01 * units::ampere, 1e5 * units::ampere, "15 A")),
-            key<&OpeningTime::least>({.name = "least", .silent = "may open at once"},
+            key<&OpeningTime::current>(
+                {.name = "current", .means = "at this current", .demand = Demand::required},
+                from_to(0.01 * units::ampere, 1e5 * units::ampere, "15 A")),
+            key<&OpeningTime::least>({.name = "least",
+                                      .means = "the fuse opens after this time at the earliest",
+                                      .silent = "may open at once"},
                                      from_to(units::Duration(), 1000.0 * units::hour, "0.15 s")),
-            key<&OpeningTime::most>({.name = "most", .demand = Demand::required},
+            key<&OpeningTime::most>({.name = "most",
+                                     .means = "and after this time at the latest",
+                                     .demand = Demand::required},
                                     from_to(0.0001 * units::second, 1000.0 * units::hour, "5 s"))),
         .check = check_opening};
     return description;
@@ -74,18 +81,34 @@ const Description<Fuse>& describe<Fuse>() {
     static const Description<Fuse> description = {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
-            key<&Fuse::rating>({.name = "fuse", .demand = Demand::required}, rating("7.5 A")),
-            key<&Fuse::family>({.name = "family"}, WordsForm{.sample = "blade"}),
-            key<&Fuse::interrupts>({.name = "interrupts"},
-                                   from_to(1.0 * units::ampere, 1e6 * units::ampere, "1 kA")),
-            key<&Fuse::voltage>({.name = "voltage"}, rated_voltage("32 V")),
-            key<&Fuse::resistance>({.name = "resistance"}, resistance("8 mohm")),
-            key<&Fuse::full_duty>({.name = "full_duty", .silent = "carries 80 % continuously"},
-                                  TruthForm()),
-            key<&Fuse::derate_per_kelvin>({.name = "derate_per_kelvin", .silent = "none"},
-                                          from_to(units::Share(), units::Share(0.02), "0.2 %")),
-            key<&Fuse::opens>({.name = "opens", .silent = "as its family does"},
-                              list_of(TableForm<OpeningTime>(), 16)))};
+            key<&Fuse::rating>({.name = "fuse",
+                                .means = "rating of the fuse or breaker",
+                                .demand = Demand::required},
+                               rating("7.5 A")),
+            key<&Fuse::family>({.name = "family", .means = "what kind of fuse it is"},
+                               WordsForm{.sample = "blade"}),
+            key<&Fuse::interrupts>(
+                {.name = "interrupts", .means = "largest short-circuit current that it breaks"},
+                from_to(1.0 * units::ampere, 1e6 * units::ampere, "1 kA")),
+            key<&Fuse::voltage>({.name = "voltage", .means = "highest voltage it is rated for"},
+                                rated_voltage("32 V")),
+            key<&Fuse::resistance>({.name = "resistance", .means = "its own resistance"},
+                                   resistance("8 mohm")),
+            key<&Fuse::full_duty>(
+                {.name = "full_duty",
+                 .means = "whether it is marked to carry its whole rating continuously",
+                 .silent = "carries 80 % continuously"},
+                TruthForm()),
+            key<&Fuse::derate_per_kelvin>(
+                {.name = "derate_per_kelvin",
+                 .means = "share of its rating that it loses for each kelvin above 25 degC",
+                 .silent = "none"},
+                from_to(units::Share(), units::Share(0.02), "0.2 %")),
+            key<&Fuse::opens>(
+                {.name = "opens",
+                 .means = "when it opens, by its sheet; in place of what its family does",
+                 .silent = "as its family does"},
+                list_of(TableForm<OpeningTime>(), 16)))};
     return description;
 }
 
@@ -94,12 +117,26 @@ const Description<Switch>& describe<Switch>() {
     static const Description<Switch> description = {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
-            key<&Switch::rating>({.name = "switch", .demand = Demand::required}, rating("10 A")),
-            key<&Switch::rated_for>({.name = "rated_for"}, OneTextForm{{"dc", "ac", "both"}}),
-            key<&Switch::ac_rating>({.name = "ac_rating", .silent = "not known"}, rating("15 A")),
-            key<&Switch::voltage>({.name = "voltage"}, rated_voltage("32 V")),
-            key<&Switch::resistance>({.name = "resistance"}, resistance("0.1 mohm")),
-            key<&Switch::takes>({.name = "takes", .silent = "not known"}, WireSizeForm()))};
+            key<&Switch::rating>(
+                {.name = "switch", .means = "rating of the switch", .demand = Demand::required},
+                rating("10 A")),
+            key<&Switch::rated_for>({.name = "rated_for", .means = "what that rating is for"},
+                                    OneTextForm{{"dc", "ac", "both"}}),
+            key<&Switch::ac_rating>(
+                {.name = "ac_rating",
+                 .means =
+                     "its rating for alternating current, where the other is for direct current",
+                 .silent = "not known"},
+                rating("15 A")),
+            key<&Switch::voltage>({.name = "voltage", .means = "highest voltage it is rated for"},
+                                  rated_voltage("32 V")),
+            key<&Switch::resistance>(
+                {.name = "resistance", .means = "resistance of its closed contacts"},
+                resistance("0.1 mohm")),
+            key<&Switch::takes>({.name = "takes",
+                                 .means = "thickest wire that its terminals take",
+                                 .silent = "not known"},
+                                WireSizeForm()))};
     return description;
 }
 
@@ -109,27 +146,57 @@ const Description<Wire>& describe<Wire>() {
     static const Description<Wire> description = {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
-            key<&Wire::size>({.name = "wire", .demand = Demand::required}, WireSizeForm()),
+            key<&Wire::size>(
+                {.name = "wire", .means = "size of the conductor", .demand = Demand::required},
+                WireSizeForm()),
             length_key(),
-            key<&Wire::round_trip>({.name = "round_trip", .silent = "twice the length"},
+            key<&Wire::round_trip>({.name = "round_trip",
+                                    .means = "out and back together, in place of length",
+                                    .silent = "twice the length"},
                                    from_to(0.001 * units::metre, 2000.0 * units::metre, "6 ft")),
-            key<&Wire::insulation>({.name = "insulation"},
-                                   from_to(celsius(40.0), celsius(300.0), "105 degC")),
-            key<&Wire::return_size>({.name = "return_size", .silent = "as the supply"},
+            key<&Wire::insulation>(
+                {.name = "insulation", .means = "temperature the insulation is rated for"},
+                from_to(celsius(40.0), celsius(300.0), "105 degC")),
+            key<&Wire::return_size>({.name = "return_size",
+                                     .means = "size of the return conductor",
+                                     .silent = "as the supply"},
                                     WireSizeForm()),
-            key<&Wire::return_length>({.name = "return_length", .silent = "as the supply"},
+            key<&Wire::return_length>({.name = "return_length",
+                                       .means = "length of the return conductor",
+                                       .silent = "as the supply"},
                                       from_to(0.001 * units::metre, 1000.0 * units::metre, "3 ft")),
-            key<&Wire::runs>({.name = "runs", .silent = "one"}, WholeForm{1, 16}),
-            key<&Wire::bundle>({.name = "bundle", .silent = "two, supply and return"},
+            key<&Wire::runs>(
+                {.name = "runs", .means = "how many equal cables lie in parallel", .silent = "one"},
+                WholeForm{1, 16}),
+            key<&Wire::bundle>({.name = "bundle",
+                                .means = "conductors that lie side by side and carry current",
+                                .silent = "two, supply and return"},
                                WholeForm{1, 60}),
-            key<&Wire::surroundings>({.name = "surroundings", .silent = "as inside the case"},
+            key<&Wire::surroundings>({.name = "surroundings",
+                                      .means = "how warm it is around the wire",
+                                      .silent = "as inside the case"},
                                      from_to(celsius(-40.0), celsius(200.0), "50 degC")),
-            key<&Wire::built_to>({.name = "built_to"}, OneTextForm{{"nec", "sae", "iec"}}),
-            key<&Wire::table>({.name = "table"}, OneTextForm{{"boat", "building", "cord"}}),
-            key<&Wire::ampacity>({.name = "ampacity", .silent = "from the table"}, rating("60 A")),
-            key<&Wire::tinned>({.name = "tinned", .silent = "plain copper"}, TruthForm()),
-            key<&Wire::sheathed>({.name = "sheathed", .silent = "no"}, TruthForm()),
-            key<&Wire::terminals>({.name = "terminals", .silent = "as the insulation"},
+            key<&Wire::built_to>(
+                {.name = "built_to", .means = "whose standard the metal of that size follows"},
+                OneTextForm{{"nec", "sae", "iec"}}),
+            key<&Wire::table>(
+                {.name = "table", .means = "which table of ampacity it is held against"},
+                OneTextForm{{"boat", "building", "cord"}}),
+            key<&Wire::ampacity>({.name = "ampacity",
+                                  .means = "what it carries at 30 degC, in place of the table",
+                                  .silent = "from the table"},
+                                 rating("60 A")),
+            key<&Wire::tinned>({.name = "tinned",
+                                .means = "whether the strands are tinned",
+                                .silent = "plain copper"},
+                               TruthForm()),
+            key<&Wire::sheathed>({.name = "sheathed",
+                                  .means = "whether a common sheath holds the conductors",
+                                  .silent = "no"},
+                                 TruthForm()),
+            key<&Wire::terminals>({.name = "terminals",
+                                   .means = "temperature the lugs and terminals are marked for",
+                                   .silent = "as the insulation"},
                                   from_to(celsius(40.0), celsius(300.0), "75 degC"))),
         .check = check_wire};
     return description;
@@ -141,18 +208,33 @@ const Description<Connector>& describe<Connector>() {
     static const Description<Connector> description = {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
-            key<&Connector::rating>({.name = "connector", .demand = Demand::required},
+            key<&Connector::rating>({.name = "connector",
+                                     .means = "rating of the connector",
+                                     .demand = Demand::required},
                                     rating("50 A")),
-            key<&Connector::resistance>({.name = "resistance"}, resistance("0.5 mohm")),
-            key<&Connector::part>({.name = "part"}, WordsForm{.sample = "two-pole 50"}),
-            key<&Connector::listing>({.name = "listing", .silent = "the lower"},
+            key<&Connector::resistance>({.name = "resistance", .means = "of one mated contact"},
+                                        resistance("0.5 mohm")),
+            key<&Connector::part>(
+                {.name = "part", .means = "which connector of the built-in table it is"},
+                WordsForm{.sample = "two-pole 50"}),
+            key<&Connector::listing>({.name = "listing",
+                                      .means = "whose listing counts where two differ",
+                                      .silent = "the lower"},
                                      OneTextForm{{"lower", "ul", "csa"}}),
-            key<&Connector::hottest>({.name = "hottest"},
-                                     from_to(celsius(40.0), celsius(300.0), "105 degC")),
-            key<&Connector::voltage>({.name = "voltage"}, rated_voltage("120 V")),
-            key<&Connector::cycles_used>({.name = "cycles_used", .silent = "new"},
+            key<&Connector::hottest>(
+                {.name = "hottest", .means = "temperature its housing is rated for"},
+                from_to(celsius(40.0), celsius(300.0), "105 degC")),
+            key<&Connector::voltage>(
+                {.name = "voltage", .means = "highest voltage it is rated for"},
+                rated_voltage("120 V")),
+            key<&Connector::cycles_used>({.name = "cycles_used",
+                                          .means = "how often it was plugged in before",
+                                          .silent = "new"},
                                          WholeForm{0, 1'000'000}),
-            key<&Connector::takes>({.name = "takes", .silent = "not known"}, WireSizeForm()))};
+            key<&Connector::takes>({.name = "takes",
+                                    .means = "thickest wire that its contacts take",
+                                    .silent = "not known"},
+                                   WireSizeForm()))};
     return description;
 }
 
@@ -161,12 +243,21 @@ const Description<SocketOutlet>& describe<SocketOutlet>() {
     static const Description<SocketOutlet> description = {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
-            key<&SocketOutlet::rating>({.name = "outlet", .demand = Demand::required},
+            key<&SocketOutlet::rating>({.name = "outlet",
+                                        .means = "rating of the socket outlet",
+                                        .demand = Demand::required},
                                        rating("10 A")),
-            key<&SocketOutlet::ground_fault>({.name = "ground_fault", .silent = "not known"},
+            key<&SocketOutlet::ground_fault>({.name = "ground_fault",
+                                              .means = "whether it trips on a fault to ground",
+                                              .silent = "not known"},
                                              TruthForm()),
-            key<&SocketOutlet::voltage>({.name = "voltage"}, rated_voltage("125 V")),
-            key<&SocketOutlet::takes>({.name = "takes", .silent = "not known"}, WireSizeForm()))};
+            key<&SocketOutlet::voltage>(
+                {.name = "voltage", .means = "highest voltage it is rated for"},
+                rated_voltage("125 V")),
+            key<&SocketOutlet::takes>({.name = "takes",
+                                       .means = "thickest wire that its terminals take",
+                                       .silent = "not known"},
+                                      WireSizeForm()))};
     return description;
 }
 
@@ -178,19 +269,28 @@ const Description<Case>& describe<Case>() {
         .silent = "taken by the wiring part, and told there",
         .keys = keys_of(
             key<&Case::surface>(
-                {.name = "surface"},
+                {.name = "surface",
+                 .means = "outer surface of the case, in place of its three sides"},
                 from_to(0.001 * units::square_metre, 60.0 * units::square_metre, "1.05 m2")),
-            key<&Case::length>({.name = "length"}, side()),
-            key<&Case::width>({.name = "width"}, side()),
-            key<&Case::height>({.name = "height"}, side()),
-            key<&Case::material>({.name = "material"}, OneTextForm{{"plastic", "steel"}}),
-            key<&Case::lid>({.name = "lid"}, OneTextForm{{"open", "closed"}}),
-            key<&Case::air>({.name = "air"}, from_to(celsius(-40.0), celsius(80.0), "30 degC")),
-            key<&Case::inside>({.name = "inside", .silent = "reckoned from the losses"},
+            key<&Case::length>({.name = "length", .means = "outer length"}, side()),
+            key<&Case::width>({.name = "width", .means = "outer width"}, side()),
+            key<&Case::height>({.name = "height", .means = "outer height"}, side()),
+            key<&Case::material>({.name = "material", .means = "what it is made of"},
+                                 OneTextForm{{"plastic", "steel"}}),
+            key<&Case::lid>({.name = "lid", .means = "how the lid stands while the inverter works"},
+                            OneTextForm{{"open", "closed"}}),
+            key<&Case::air>({.name = "air", .means = "how warm the air around it is"},
+                            from_to(celsius(-40.0), celsius(80.0), "30 degC")),
+            key<&Case::inside>({.name = "inside",
+                                .means = "how warm it was measured inside, at full load",
+                                .silent = "reckoned from the losses"},
                                from_to(celsius(-40.0), celsius(150.0), "45 degC")),
-            key<&Case::rating>({.name = "rating"}, WordsForm{.sample = "IP65"}),
-            key<&Case::vent>({.name = "vent"}, from_to(1e-6 * units::square_metre,
-                                                       1.0 * units::square_metre, "10 cm2")))};
+            key<&Case::rating>(
+                {.name = "rating", .means = "how tight it is when shut, as its maker states"},
+                WordsForm{.sample = "IP65"}),
+            key<&Case::vent>(
+                {.name = "vent", .means = "free area of each opening, inlet and outlet alike"},
+                from_to(1e-6 * units::square_metre, 1.0 * units::square_metre, "10 cm2")))};
     return description;
 }
 

@@ -184,13 +184,17 @@ const Description<MeteredUse>& describe<MeteredUse>() {
         .silent = "",
         .keys = keys_of(
             key<&MeteredUse::energy>(
-                {.name = "energy", .demand = Demand::required},
+                {.name = "energy",
+                 .means = "what a plug-in meter counted",
+                 .demand = Demand::required},
                 from_to(0.001 * units::watt_hour, 1e6 * units::watt_hour, "1.9 kWh")),
-            key<&MeteredUse::over>({.name = "over", .demand = Demand::required},
-                                   from_to(1.0 * units::minute, 366.0 * units::day, "31 h")),
-            key<&MeteredUse::room>(
-                {.name = "room", .silent = "22 degC, where what keeps cold was metered"},
-                from_to(units::celsius(0.0), units::celsius(50.0), "22 degC"))),
+            key<&MeteredUse::over>(
+                {.name = "over", .means = "over this time", .demand = Demand::required},
+                from_to(1.0 * units::minute, 366.0 * units::day, "31 h")),
+            key<&MeteredUse::room>({.name = "room",
+                                    .means = "how warm the room was while it counted",
+                                    .silent = "22 degC, where what keeps cold was metered"},
+                                   from_to(units::celsius(0.0), units::celsius(50.0), "22 degC"))),
         .check = check_metered};
     return description;
 }
@@ -200,13 +204,14 @@ const Description<Nameplate>& describe<Nameplate>() {
     static const Description<Nameplate> description = {
         .silent = "taken from the kind of load, and told there",
         .keys = keys_of(
-            key<&Nameplate::voltage>({.name = "voltage", .demand = Demand::required},
-                                     from_to(1.0 * units::volt, 500.0 * units::volt, "120 V")),
+            key<&Nameplate::voltage>(
+                {.name = "voltage", .means = "volts on the plate", .demand = Demand::required},
+                from_to(1.0 * units::volt, 500.0 * units::volt, "120 V")),
             key<&Nameplate::current>(
-                {.name = "current", .demand = Demand::required},
+                {.name = "current", .means = "amperes on the plate", .demand = Demand::required},
                 from_to(0.001 * units::ampere, 1000.0 * units::ampere, "1.5 A")),
             key<&Nameplate::power_factor>(
-                {.name = "power_factor"},
+                {.name = "power_factor", .means = "power factor on the plate"},
                 from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.8")))};
     return description;
 }
@@ -216,12 +221,15 @@ const Description<DutyCycle>& describe<DutyCycle>() {
     static const Description<DutyCycle> description = {
         .silent = "at the start of the outage",
         .keys = keys_of(
-            key<&DutyCycle::on>({.name = "on", .demand = Demand::required},
-                                from_to(1.0 * units::second, 60.0 * units::day, "15 min")),
-            key<&DutyCycle::every>({.name = "every", .demand = Demand::required},
-                                   from_to(1.0 * units::second, 60.0 * units::day, "45 min")),
-            key<&DutyCycle::starts_at>({.name = "starts_at"},
-                                       from_to(units::Duration(), 60.0 * units::day, "10 min"))),
+            key<&DutyCycle::on>(
+                {.name = "on", .means = "how long it runs", .demand = Demand::required},
+                from_to(1.0 * units::second, 60.0 * units::day, "15 min")),
+            key<&DutyCycle::every>(
+                {.name = "every", .means = "out of this time", .demand = Demand::required},
+                from_to(1.0 * units::second, 60.0 * units::day, "45 min")),
+            key<&DutyCycle::starts_at>(
+                {.name = "starts_at", .means = "when it first runs, after the outage starts"},
+                from_to(units::Duration(), 60.0 * units::day, "10 min"))),
         .mistakes = {{"duty", duty_is_a_cycle, give_a_cycle}},
         .check = check_runs};
     return description;
@@ -234,7 +242,7 @@ const Description<Motor>& describe<Motor>() {
         .silent = "taken by the motor part, and told there",
         .keys = keys_of(
             key<&Motor::kind>(
-                {.name = "kind", .silent = "split_phase"},
+                {.name = "kind", .means = "what kind of motor it is", .silent = "split_phase"},
                 one_of<MotorKind>({{"split_phase", split_phase},
                                    {"capacitor_start", capacitor_start},
                                    {"permanent_split_fan", permanent_split_fan},
@@ -247,22 +255,28 @@ const Description<Motor>& describe<Motor>() {
                                    {"electronic", electronic},
                                    {"direct_current", direct_current}})),
             key<&Motor::locked_rotor_current>(
-                {.name = "locked_rotor_current"},
+                {.name = "locked_rotor_current", .means = "starting current on its plate (LRA)"},
                 from_to(0.1 * units::ampere, 5000.0 * units::ampere, "11 A")),
-            key<&Motor::horsepower>({.name = "horsepower"},
+            key<&Motor::horsepower>({.name = "horsepower", .means = "rated power on its plate"},
                                     from_to(1.0 * units::watt, 50'000.0 * units::watt, "1/2 hp")),
-            key<&Motor::code_letter>({.name = "code_letter"},
+            key<&Motor::code_letter>({.name = "code_letter", .means = "code letter of its plate"},
                                      OneTextForm{{"A", "B", "C", "D", "E", "F", "G", "H", "J", "K",
                                                   "L", "M", "N", "P", "R", "S", "T", "U", "V"}}),
             key<&Motor::full_load_current>(
-                {.name = "full_load_current"},
+                {.name = "full_load_current", .means = "running current on its plate (FLA, RLA)"},
                 from_to(0.01 * units::ampere, 1000.0 * units::ampere, "9.8 A")),
-            key<&Motor::voltage>({.name = "voltage"},
+            key<&Motor::voltage>({.name = "voltage", .means = "voltage on its plate"},
                                  from_to(1.0 * units::volt, 500.0 * units::volt, "115 V")),
-            key<&Motor::soft_start>({.name = "soft_start"}, TruthForm()),
-            key<&Motor::pull>({.name = "pull", .silent = "its rated pull"},
+            key<&Motor::soft_start>(
+                {.name = "soft_start", .means = "whether electronics bring it up slowly"},
+                TruthForm()),
+            key<&Motor::pull>({.name = "pull",
+                               .means = "part of its rated pull that a winch is asked for",
+                               .silent = "its rated pull"},
                               from_to(units::Share(0.01), units::Share(1.0), "50 %")),
-            key<&Motor::rope_layer>({.name = "rope_layer", .silent = "the first"},
+            key<&Motor::rope_layer>({.name = "rope_layer",
+                                     .means = "layer of rope on the drum of a winch",
+                                     .silent = "the first"},
                                     WholeForm{1, 9}))};
     return description;
 }
@@ -272,56 +286,82 @@ const Description<Load>& describe<Load>() {
     static const Description<Load> description = {
         .silent = "taken from the kind of load, and told there",
         .keys = keys_of(
-            key<&Load::name>({.name = "name", .demand = Demand::required},
-                             WordsForm{.sample = "refrigerator"}),
-            key<&Load::from>({.name = "from", .silent = "ac"},
+            key<&Load::name>(
+                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
+                WordsForm{.sample = "refrigerator"}),
+            key<&Load::from>({.name = "from", .means = "what it is plugged into", .silent = "ac"},
                              one_of<Outlet>({{"ac", Outlet::ac},
                                              {"12V", Outlet::twelve_volt},
                                              {"usb", Outlet::usb},
                                              {"generator", Outlet::generator}})),
-            key_of_kind<&Load::draw>({.name = "power", .silent = "its draw is given another way"},
+            key_of_kind<&Load::draw>({.name = "power",
+                                      .means = "what it draws while it runs, by its label",
+                                      .silent = "its draw is given another way"},
                                      as<StatedPower>(positive_to(100'000.0 * units::watt, "60 W"))),
-            key_of_kind<&Load::draw>({.name = "metered", .silent = "its draw is given another way"},
+            key_of_kind<&Load::draw>({.name = "metered",
+                                      .means = "what a plug-in meter counted",
+                                      .silent = "its draw is given another way"},
                                      TableForm<MeteredUse>()),
-            key_of_kind<&Load::draw>({.name = "label", .silent = "its draw is given another way"},
+            key_of_kind<&Load::draw>({.name = "label",
+                                      .means = "what its yearly energy label says",
+                                      .silent = "its draw is given another way"},
                                      YearlyLabelForm()),
-            key_of_kind<&Load::draw>(
-                {.name = "nameplate", .silent = "its draw is given another way"},
-                TableForm<Nameplate>()),
-            key<&Load::runs>({.name = "runs", .silent = "all the time within its hours"},
+            key_of_kind<&Load::draw>({.name = "nameplate",
+                                      .means = "volts and amperes of its plate: the most it draws",
+                                      .silent = "its draw is given another way"},
+                                     TableForm<Nameplate>()),
+            key<&Load::runs>({.name = "runs",
+                              .means = "the cycle in which it runs within its hours",
+                              .silent = "all the time within its hours"},
                              TableForm<DutyCycle>()),
-            key<&Load::duty>({.name = "duty",
-                              .silent = "as runs has it; without runs, all the time within its "
-                                        "hours"},
-                             from_to(units::Share(0.001), units::Share(1.0), "30 %")),
-            key<&Load::hours>({.name = "hours", .silent = "at all hours"}, list_of(SpanForm())),
-            key<&Load::days>({.name = "days", .silent = "every day"},
+            key<&Load::duty>(
+                {.name = "duty",
+                 .means = "share of the time that it runs, where the cycle is not known",
+                 .silent = "as runs has it; without runs, all the time within its "
+                           "hours"},
+                from_to(units::Share(0.001), units::Share(1.0), "30 %")),
+            key<&Load::hours>({.name = "hours",
+                               .means = "parts of the day in which it is wanted",
+                               .silent = "at all hours"},
+                              list_of(SpanForm())),
+            key<&Load::days>({.name = "days",
+                              .means = "days of the outage on which it is wanted, 1 is the first",
+                              .silent = "every day"},
                              list_of(WholeForm{1, 60}, 60)),
-            key<&Load::count>({.name = "count", .silent = "one; 0 leaves the load out"},
+            key<&Load::count>({.name = "count",
+                               .means = "how many there are of it",
+                               .silent = "one; 0 leaves the load out"},
                               WholeForm{0, 1000}),
             key<&Load::priority>({.name = "priority",
+                                  .means = "what is kept on before others: 1 first, 5 last",
                                   .silent = "3; 1 is life and health, 2 property, 3 word and "
                                             "light, 4 comfort, 5 work; 5 is switched off first"},
                                  WholeForm{1, 5}),
-            key<&Load::evidence>({.name = "evidence", .silent = "as its draw is given"},
+            key<&Load::evidence>({.name = "evidence",
+                                  .means = "how well its draw is known; sets how wide its range is",
+                                  .silent = "as its draw is given"},
                                  one_of<Evidence>({{"metered", Evidence::metered},
                                                    {"label", Evidence::label},
                                                    {"guess", Evidence::guess}})),
             key<&Load::power_factor>(
-                {.name = "power_factor"},
+                {.name = "power_factor", .means = "power factor while it runs"},
                 from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.8")),
             key<&Load::converter_efficiency>(
-                {.name = "converter_efficiency"},
+                {.name = "converter_efficiency", .means = "efficiency of its 12 V or USB adapter"},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.9")),
-            key<&Load::lowest_voltage>({.name = "lowest_voltage", .silent = "10.5 V of a 12 V bus"},
+            key<&Load::lowest_voltage>({.name = "lowest_voltage",
+                                        .means = "voltage at its plug below which it switches off",
+                                        .silent = "10.5 V of a 12 V bus"},
                                        from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
             key<&Load::medical>(
                 {.name = "medical",
+                 .means = "whether somebody's health depends on it",
                  .silent = "as the appliance named by like; otherwise not medical, whatever its "
                            "priority"},
                 TruthForm()),
             key<&Load::keeps_cold>(
                 {.name = "keeps_cold",
+                 .means = "what it keeps cold; its draw follows the warmth of its room",
                  .silent =
                      "as the appliance of the list named by like or by its own name; otherwise "
                      "a refrigerator_freezer with a compressor_rsir or compressor_csir motor, "
@@ -331,15 +371,21 @@ const Description<Load>& describe<Load>() {
                                    {"refrigerator_freezer", KeepsCold::refrigerator_freezer},
                                    {"freezer", KeepsCold::freezer}})),
             key<&Load::room>({.name = "room",
+                              .means = "how warm the room is in which it stands during the outage",
                               .silent = "outage.room_temperature, or 22 degC; counts for what "
                                         "keeps cold"},
                              from_to(units::celsius(-40.0), units::celsius(60.0), "35 degC")),
-            key<&Load::age>({.name = "age", .silent = "new; counts beside label"},
-                            from_to(units::Duration(), 60.0 * 365.0 * units::day, "10 yr")),
-            key<&Load::like>(
-                {.name = "like", .silent = "nothing is taken from the list of appliances"},
-                WordsForm{.sample = "refrigerator"}),
-            key<&Load::motor>({.name = "motor", .silent = "no motor"}, TableForm<Motor>())),
+            key<&Load::age>(
+                {.name = "age", .means = "how old it is", .silent = "new; counts beside label"},
+                from_to(units::Duration(), 60.0 * 365.0 * units::day, "10 yr")),
+            key<&Load::like>({.name = "like",
+                              .means = "an appliance of the built-in list that it is like",
+                              .silent = "nothing is taken from the list of appliances"},
+                             WordsForm{.sample = "refrigerator"}),
+            key<&Load::motor>({.name = "motor",
+                               .means = "its motor, where it has one that must start",
+                               .silent = "no motor"},
+                              TableForm<Motor>())),
         .mistakes = {{"fuse", fuse_is_a_limit, give_a_draw},
                      {"breaker", fuse_is_a_limit, give_a_draw},
                      {"duty_cycle", duty_is_a_cycle, give_a_cycle},

@@ -37,23 +37,39 @@ const Description<Outage>& describe<Outage>() {
     static const Description<Outage> description = {
         .silent = "taken by the part that needs it, and told there",
         .keys = keys_of(
-            key<&Outage::starts>({.name = "starts", .demand = Demand::required}, MomentForm()),
-            key<&Outage::lasts>({.name = "lasts", .demand = Demand::required},
-                                from_to(1.0 * units::minute, 60.0 * units::day, "4 d")),
-            key<&Outage::cause>({.name = "cause"}, one_of<Cause>({{"storm", Cause::storm},
-                                                                  {"clear", Cause::clear},
-                                                                  {"unknown", Cause::unknown}})),
-            key<&Outage::sky>({.name = "sky", .silent = "any days of the month"},
-                              list_of(one_of<DaySky>({{"clear", DaySky::clear},
-                                                      {"mixed", DaySky::mixed},
-                                                      {"grey", DaySky::grey},
-                                                      {"dark", DaySky::dark}}),
-                                      10)),
-            key<&Outage::battery_temperature>({.name = "battery_temperature"},
-                                              from_to(celsius(-60.0), celsius(80.0), "5 degC")),
-            key<&Outage::battery_follows_room>({.name = "battery_follows_room"}, TruthForm()),
-            key<&Outage::room_temperature>({.name = "room_temperature"},
-                                           from_to(celsius(-60.0), celsius(80.0), "18 degC")))};
+            key<&Outage::starts>({.name = "starts",
+                                  .means = "when the outage begins, by local standard time",
+                                  .demand = Demand::required},
+                                 MomentForm()),
+            key<&Outage::lasts>(
+                {.name = "lasts", .means = "how long it lasts", .demand = Demand::required},
+                from_to(1.0 * units::minute, 60.0 * units::day, "4 d")),
+            key<&Outage::cause>(
+                {.name = "cause", .means = "what brings it: a storm makes the first day dark"},
+                one_of<Cause>({{"storm", Cause::storm},
+                               {"clear", Cause::clear},
+                               {"unknown", Cause::unknown}})),
+            key<&Outage::sky>(
+                {.name = "sky",
+                 .means =
+                     "forecast of the sky, day by day, from the first day whose noon lies ahead",
+                 .silent = "any days of the month"},
+                list_of(one_of<DaySky>({{"clear", DaySky::clear},
+                                        {"mixed", DaySky::mixed},
+                                        {"grey", DaySky::grey},
+                                        {"dark", DaySky::dark}}),
+                        10)),
+            key<&Outage::battery_temperature>(
+                {.name = "battery_temperature", .means = "how warm the packs are"},
+                from_to(celsius(-60.0), celsius(80.0), "5 degC")),
+            key<&Outage::battery_follows_room>(
+                {.name = "battery_follows_room",
+                 .means = "whether the packs get as cold as an unheated room does, day by day"},
+                TruthForm()),
+            key<&Outage::room_temperature>(
+                {.name = "room_temperature",
+                 .means = "how warm the room is in which appliances and packs stand"},
+                from_to(celsius(-60.0), celsius(80.0), "18 degC")))};
     return description;
 }
 
@@ -62,16 +78,27 @@ const Description<Storage>& describe<Storage>() {
     static const Description<Storage> description = {
         .silent = "taken by the storage check, and told there",
         .keys = keys_of(
-            key<&Storage::since>({.name = "since", .demand = Demand::required}, MomentForm()),
-            key<&Storage::temperature>({.name = "temperature"},
-                                       from_to(celsius(-60.0), celsius(80.0), "25 degC")),
-            key<&Storage::drain>({.name = "drain"},
-                                 from_to(units::Current(), 100.0 * units::ampere, "15 mA")),
-            key<&Storage::master_switch_open>({.name = "master_switch_open"}, TruthForm()),
+            key<&Storage::since>({.name = "since",
+                                  .means = "when the unit was put away, fully charged",
+                                  .demand = Demand::required},
+                                 MomentForm()),
+            key<&Storage::temperature>(
+                {.name = "temperature", .means = "how warm it is where it stands"},
+                from_to(celsius(-60.0), celsius(80.0), "25 degC")),
+            key<&Storage::drain>(
+                {.name = "drain", .means = "what voltmeters and switches draw all the time"},
+                from_to(units::Current(), 100.0 * units::ampere, "15 mA")),
+            key<&Storage::master_switch_open>(
+                {.name = "master_switch_open",
+                 .means = "whether an open master switch cuts the drain off"},
+                TruthForm()),
             key<&Storage::self_discharge_per_month>(
-                {.name = "self_discharge_per_month"},
+                {.name = "self_discharge_per_month",
+                 .means = "share of the charge that a pack loses by itself in a month at 25 degC"},
                 from_to(units::Share(), units::Share(1.0), "3 %")),
-            key<&Storage::maintained>({.name = "maintained"}, TruthForm()))};
+            key<&Storage::maintained>(
+                {.name = "maintained", .means = "whether a maintenance charger keeps it full"},
+                TruthForm()))};
     return description;
 }
 
@@ -80,13 +107,16 @@ const Description<Goal>& describe<Goal>() {
     static const Description<Goal> description = {
         .silent = "no limit",
         .keys = keys_of(
-            key<&Goal::chance>({.name = "chance", .silent = "taken by sizing, and told there"},
+            key<&Goal::chance>({.name = "chance",
+                                .means = "how surely the unit is to last through the whole outage",
+                                .silent = "taken by sizing, and told there"},
                                from_to(units::Probability(0.01), units::Probability(1.0), "90 %")),
             key<&Goal::carry_at_most>(
-                {.name = "carry_at_most"},
+                {.name = "carry_at_most", .means = "most that a person carries in one walk"},
                 from_to(0.1 * units::kilogram, 10'000.0 * units::kilogram, "20 kg")),
-            key<&Goal::spend_at_most>({.name = "spend_at_most"},
-                                      from_to(units::Price(0.01), units::Price(1e7), "800")))};
+            key<&Goal::spend_at_most>(
+                {.name = "spend_at_most", .means = "most that all packs and panels may cost"},
+                from_to(units::Price(0.01), units::Price(1e7), "800")))};
     return description;
 }
 
@@ -95,24 +125,36 @@ const Description<Charger>& describe<Charger>() {
     static const Description<Charger> description = {
         .silent = "taken by the outage, and told there",
         .keys = keys_of(
-            key<&Charger::name>({.name = "name", .demand = Demand::required},
-                                WordsForm{.sample = "garage charger"}),
-            key<&Charger::kind>({.name = "kind", .demand = Demand::required},
-                                one_of<ChargerKind>({{"wall", ChargerKind::wall},
-                                                     {"generator", ChargerKind::generator},
-                                                     {"vehicle", ChargerKind::vehicle}})),
-            key<&Charger::current>({.name = "current", .demand = Demand::required},
+            key<&Charger::name>(
+                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
+                WordsForm{.sample = "garage charger"}),
+            key<&Charger::kind>(
+                {.name = "kind", .means = "what it runs on", .demand = Demand::required},
+                one_of<ChargerKind>({{"wall", ChargerKind::wall},
+                                     {"generator", ChargerKind::generator},
+                                     {"vehicle", ChargerKind::vehicle}})),
+            key<&Charger::current>({.name = "current",
+                                    .means = "what it gives into the packs",
+                                    .demand = Demand::required},
                                    from_to(0.1 * units::ampere, 1000.0 * units::ampere, "20 A")),
-            key<&Charger::hours>({.name = "hours", .silent = "at all hours"}, list_of(SpanForm())),
-            key<&Charger::days>({.name = "days", .silent = "every day"},
+            key<&Charger::hours>({.name = "hours",
+                                  .means = "parts of the day in which it runs",
+                                  .silent = "at all hours"},
+                                 list_of(SpanForm())),
+            key<&Charger::days>({.name = "days",
+                                 .means = "days of the outage on which it runs, 1 is the first",
+                                 .silent = "every day"},
                                 list_of(WholeForm{1, 60}, 60)),
             key<&Charger::efficiency>(
-                {.name = "efficiency"},
+                {.name = "efficiency", .means = "share of what it draws that reaches the packs"},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "85 %")),
             key<&Charger::power_factor>(
-                {.name = "power_factor"},
+                {.name = "power_factor", .means = "power factor of what it draws"},
                 from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.65")),
-            key<&Charger::generator_rating>({.name = "generator_rating"}, PlateRatingForm()))};
+            key<&Charger::generator_rating>(
+                {.name = "generator_rating",
+                 .means = "what the plate of the generator says that it gives"},
+                PlateRatingForm()))};
     return description;
 }
 

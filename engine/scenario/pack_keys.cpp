@@ -30,6 +30,9 @@ struct AgeForm : ChoiceForm<Age> {
     }
 };
 
+constexpr std::string_view by_capacity =
+    "write fresh (full capacity), mid_life (90 %) or end_of_life (80 %); best is tested_capacity";
+
 constexpr std::string_view lithium =
     "write lifepo4 where the cells are lithium iron phosphate (12.8 V a pack of four); other "
     "lithium cells are not known here";
@@ -131,13 +134,17 @@ const Description<TwoWellNumbers>& describe<TwoWellNumbers>() {
     static const Description<TwoWellNumbers> description = {
         .silent = "",
         .keys = keys_of(
-            key<&TwoWellNumbers::available>({.name = "c", .demand = Demand::required},
+            key<&TwoWellNumbers::available>({.name = "c",
+                                             .means = "share of the charge that is at hand at once",
+                                             .demand = Demand::required},
                                             from_to(units::Share(0.01), units::Share(1.0), "0.3")),
             key<&TwoWellNumbers::rate>(
-                {.name = "k", .demand = Demand::required},
+                {.name = "k", .means = "how fast the rest follows", .demand = Demand::required},
                 from_to(0.001 * units::per_hour, 1000.0 * units::per_hour, "0.6 1/h")),
             key<&TwoWellNumbers::total>(
-                {.name = "total", .demand = Demand::required},
+                {.name = "total",
+                 .means = "what both wells hold together",
+                 .demand = Demand::required},
                 from_to(0.1 * units::ampere_hour, 20'000.0 * units::ampere_hour, "110 Ah")))};
     return description;
 }
@@ -146,12 +153,14 @@ template <>
 const Description<RateRow>& describe<RateRow>() {
     static const Description<RateRow> description = {
         .silent = "",
-        .keys =
-            keys_of(key<&RateRow::charge>(
-                        {.name = "charge", .demand = Demand::required},
-                        from_to(0.1 * units::ampere_hour, 10'000.0 * units::ampere_hour, "77 Ah")),
-                    key<&RateRow::over>({.name = "over", .demand = Demand::required},
-                                        from_to(0.01 * units::hour, 240.0 * units::hour, "3 h")))};
+        .keys = keys_of(key<&RateRow::charge>({.name = "charge",
+                                               .means = "charge that an even discharge gives",
+                                               .demand = Demand::required},
+                                              from_to(0.1 * units::ampere_hour,
+                                                      10'000.0 * units::ampere_hour, "77 Ah")),
+                        key<&RateRow::over>(
+                            {.name = "over", .means = "over this time", .demand = Demand::required},
+                            from_to(0.01 * units::hour, 240.0 * units::hour, "3 h")))};
     return description;
 }
 
@@ -161,10 +170,11 @@ const Description<PulseLimit>& describe<PulseLimit>() {
         .silent = "",
         .keys = keys_of(
             key<&PulseLimit::current>(
-                {.name = "current", .demand = Demand::required},
+                {.name = "current", .means = "current the pack bears", .demand = Demand::required},
                 from_to(0.1 * units::ampere, 20'000.0 * units::ampere, "200 A")),
-            key<&PulseLimit::lasts>({.name = "for", .demand = Demand::required},
-                                    from_to(0.001 * units::second, 1.0 * units::hour, "5 s")))};
+            key<&PulseLimit::lasts>(
+                {.name = "for", .means = "for at most this long", .demand = Demand::required},
+                from_to(0.001 * units::second, 1.0 * units::hour, "5 s")))};
     return description;
 }
 
@@ -176,92 +186,166 @@ const Description<Pack>& describe<Pack>() {
     static const Description<Pack> description = {
         .silent = "taken by the battery part, and told there",
         .keys = keys_of(
-            key<&Pack::name>({.name = "name", .demand = Demand::required},
-                             WordsForm{.sample = "main"}),
-            key<&Pack::count>({.name = "count", .silent = "one"}, WholeForm{0, most_packs}),
-            key<&Pack::chemistry>(
-                {.name = "chemistry", .demand = Demand::required, .copied = relatives},
-                one_of<Chemistry>({{"lifepo4", Chemistry::lifepo4},
-                                   {"agm", Chemistry::agm},
-                                   {"gel", Chemistry::gel},
-                                   {"flooded", Chemistry::flooded}},
-                                  {{"lithium", lithium},
-                                   {"li-ion", lithium},
-                                   {"lithium-ion", lithium},
-                                   {"LFP", "write lifepo4"},
-                                   {"LiFePO", "write lifepo4"},
-                                   {"lithium iron phosphate", "write lifepo4"},
-                                   {"lead", lead},
-                                   {"lead acid", lead},
-                                   {"SLA", sealed},
-                                   {"VRLA", sealed},
-                                   {"sealed", sealed},
-                                   {"sealed lead acid", sealed},
-                                   {"wet", "write flooded"},
-                                   {"deep cycle", lead}})),
+            key<&Pack::name>(
+                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
+                WordsForm{.sample = "main"}),
+            key<&Pack::count>(
+                {.name = "count", .means = "how many there are of this kind", .silent = "one"},
+                WholeForm{0, most_packs}),
+            key<&Pack::chemistry>({.name = "chemistry",
+                                   .means = "what the cells are made of",
+                                   .demand = Demand::required,
+                                   .copied = relatives},
+                                  one_of<Chemistry>({{"lifepo4", Chemistry::lifepo4},
+                                                     {"agm", Chemistry::agm},
+                                                     {"gel", Chemistry::gel},
+                                                     {"flooded", Chemistry::flooded}},
+                                                    {{"lithium", lithium},
+                                                     {"li-ion", lithium},
+                                                     {"lithium-ion", lithium},
+                                                     {"LFP", "write lifepo4"},
+                                                     {"LiFePO", "write lifepo4"},
+                                                     {"lithium iron phosphate", "write lifepo4"},
+                                                     {"lead", lead},
+                                                     {"lead acid", lead},
+                                                     {"SLA", sealed},
+                                                     {"VRLA", sealed},
+                                                     {"sealed", sealed},
+                                                     {"sealed lead acid", sealed},
+                                                     {"wet", "write flooded"},
+                                                     {"deep cycle", lead},
+                                                     {"LiFe", "write lifepo4"},
+                                                     {"lithium iron", "write lifepo4"},
+                                                     {"lithium phosphate", "write lifepo4"},
+                                                     {"li", lithium},
+                                                     {"NMC", lithium},
+                                                     {"lead-acid battery", lead},
+                                                     {"car battery", lead},
+                                                     {"starter", lead},
+                                                     {"marine", lead},
+                                                     {"FLA", "write flooded"},
+                                                     {"wet cell", "write flooded"},
+                                                     {"absorbed glass mat", "write agm"},
+                                                     {"glass mat", "write agm"},
+                                                     {"maintenance free", sealed}})),
             key<&Pack::capacity>(
-                {.name = "capacity", .demand = Demand::required, .copied = relatives},
+                {.name = "capacity",
+                 .means = "charge that one full pack gives when new, by its label",
+                 .demand = Demand::required,
+                 .copied = relatives},
                 from_to(0.5 * units::ampere_hour, 10'000.0 * units::ampere_hour, "100 Ah")),
-            key<&Pack::rated_over>({.name = "rated_over", .copied = relatives},
-                                   from_to(0.05 * units::hour, 240.0 * units::hour, "20 h")),
-            key<&Pack::voltage>({.name = "voltage", .copied = relatives},
-                                from_to(2.0 * units::volt, 100.0 * units::volt, "12.8 V")),
-            key<&Pack::charge>({.name = "charge", .copied = relatives},
+            key<&Pack::rated_over>(
+                {.name = "rated_over",
+                 .means = "time of the even discharge over which the capacity holds",
+                 .copied = relatives},
+                from_to(0.05 * units::hour, 240.0 * units::hour, "20 h")),
+            key<&Pack::voltage>(
+                {.name = "voltage", .means = "nominal voltage, by the label", .copied = relatives},
+                from_to(2.0 * units::volt, 100.0 * units::volt, "12.8 V")),
+            key<&Pack::charge>({.name = "charge",
+                                .means = "how full it is when the outage starts",
+                                .copied = relatives},
                                from_to(units::StateOfCharge(), units::StateOfCharge(1.0), "100 %")),
-            key<&Pack::rested_voltage>({.name = "rested_voltage"},
-                                       from_to(1.0 * units::volt, 100.0 * units::volt, "13.2 V")),
-            key<&Pack::rested_for>({.name = "rested_for"},
-                                   from_to(units::Duration(), 366.0 * units::day, "6 h")),
-            key<&Pack::two_well>({.name = "two_well", .copied = twins},
-                                 TableForm<TwoWellNumbers>()),
-            key<&Pack::rates>({.name = "rates",
-                               .copied = twins,
-                               .silent = "capacity over rated_over alone; rows of the label beside "
-                                         "it tell how much a faster draw gets"},
-                              list_of(TableForm<RateRow>(), 16)),
-            key<&Pack::reserve>(
-                {.name = "reserve", .copied = twins, .silent = "not on the label; minutes at 25 A"},
-                from_to(1.0 * units::minute, 24.0 * units::hour, "160 min")),
-            key<&Pack::resistance>({.name = "resistance", .copied = twins},
+            key<&Pack::rested_voltage>(
+                {.name = "rested_voltage",
+                 .means = "voltage read at rest, from which the charge is told"},
+                from_to(1.0 * units::volt, 100.0 * units::volt, "13.2 V")),
+            key<&Pack::rested_for>(
+                {.name = "rested_for", .means = "how long it had rested when that was read"},
+                from_to(units::Duration(), 366.0 * units::day, "6 h")),
+            key<&Pack::two_well>(
+                {.name = "two_well",
+                 .means = "numbers of the two wells, where they were fitted to measurements",
+                 .copied = twins},
+                TableForm<TwoWellNumbers>()),
+            key<&Pack::rates>(
+                {.name = "rates",
+                 .means = "further rows of the label: what a faster or slower discharge gives",
+                 .copied = twins,
+                 .silent = "capacity over rated_over alone; rows of the label beside "
+                           "it tell how much a faster draw gets"},
+                list_of(TableForm<RateRow>(), 16)),
+            key<&Pack::reserve>({.name = "reserve",
+                                 .means = "minutes at 25 A, by the label of a starter battery",
+                                 .copied = twins,
+                                 .silent = "not on the label; minutes at 25 A"},
+                                from_to(1.0 * units::minute, 24.0 * units::hour, "160 min")),
+            key<&Pack::resistance>({.name = "resistance",
+                                    .means = "resistance inside one pack, without its lead",
+                                    .copied = twins},
                                    from_to(0.00001 * units::ohm, 10.0 * units::ohm, "4 mohm")),
-            key<&Pack::lead_resistance>({.name = "lead_resistance", .copied = relatives},
+            key<&Pack::lead_resistance>({.name = "lead_resistance",
+                                         .means = "lead and connector of one pack, both conductors",
+                                         .copied = relatives},
                                         from_to(units::Resistance(), 10.0 * units::ohm, "2 mohm")),
             key<&Pack::current_limit>(
-                {.name = "current_limit", .copied = twins},
+                {.name = "current_limit",
+                 .means = "most that one pack gives without end",
+                 .copied = twins},
                 from_to(0.1 * units::ampere, 10'000.0 * units::ampere, "100 A")),
-            key<&Pack::pulse>({.name = "pulse", .copied = twins},
-                              list_of(TableForm<PulseLimit>(), 16)),
+            key<&Pack::pulse>(
+                {.name = "pulse", .means = "more than that, for a short time", .copied = twins},
+                list_of(TableForm<PulseLimit>(), 16)),
             key<&Pack::charge_limit>(
-                {.name = "charge_limit", .copied = twins},
+                {.name = "charge_limit",
+                 .means = "most that one pack takes while charging",
+                 .copied = twins},
                 from_to(0.01 * units::ampere, 10'000.0 * units::ampere, "50 A")),
             key<&Pack::absorption_voltage>(
-                {.name = "absorption_voltage", .copied = twins},
+                {.name = "absorption_voltage",
+                 .means = "voltage up to which it is charged",
+                 .copied = twins},
                 from_to(1.0 * units::volt, 100.0 * units::volt, "14.4 V")),
             key<&Pack::absorption_per_kelvin>(
                 {.name = "absorption_per_kelvin",
+                 .means =
+                     "by how much the charger lifts that voltage for each kelvin below 25 degC",
                  .copied = twins,
                  .silent = "0 mV/K: charged to one voltage, warm or cold; lead-acid only"},
                 from_to(units::Voltage(), 0.2 * units::volt, "30 mV").followed_by("/K")),
-            key<&Pack::cutoff_voltage>({.name = "cutoff_voltage", .copied = twins},
+            key<&Pack::cutoff_voltage>({.name = "cutoff_voltage",
+                                        .means = "voltage at which the pack's own protection opens",
+                                        .copied = twins},
                                        from_to(1.0 * units::volt, 100.0 * units::volt, "10.5 V")),
-            key<&Pack::coldest_charge>({.name = "coldest_charge", .copied = relatives},
-                                       from_to(celsius(-60.0), celsius(40.0), "0 degC")),
-            key<&Pack::usable>({.name = "usable", .copied = relatives},
+            key<&Pack::coldest_charge>(
+                {.name = "coldest_charge",
+                 .means = "cell temperature below which it must not be charged",
+                 .copied = relatives},
+                from_to(celsius(-60.0), celsius(40.0), "0 degC")),
+            key<&Pack::usable>({.name = "usable",
+                                .means = "share of the charge that you allow to be used",
+                                .copied = relatives},
                                from_to(units::Share(0.01), units::Share(1.0), "90 %")),
-            key<&Pack::age>({.name = "age", .copied = relatives},
-                            AgeForm{one_of<Age>({{"fresh", Age::fresh},
-                                                 {"mid_life", Age::mid_life},
-                                                 {"end_of_life", Age::end_of_life}})}),
+            key<&Pack::age>(
+                {.name = "age", .means = "how much of its life is behind it", .copied = relatives},
+                AgeForm{one_of<Age>({{"fresh", Age::fresh},
+                                     {"mid_life", Age::mid_life},
+                                     {"end_of_life", Age::end_of_life}},
+                                    {{"new", "write fresh"},
+                                     {"young", "write fresh"},
+                                     {"used", by_capacity},
+                                     {"middle", "write mid_life"},
+                                     {"half", "write mid_life"},
+                                     {"half its life", "write mid_life"},
+                                     {"old", by_capacity},
+                                     {"worn", "write end_of_life"},
+                                     {"worn out", "write end_of_life"}})}),
             key<&Pack::tested_capacity>(
-                {.name = "tested_capacity"},
+                {.name = "tested_capacity",
+                 .means = "charge that a test of your own found; in place of age"},
                 from_to(0.1 * units::ampere_hour, 10'000.0 * units::ampere_hour, "92 Ah")),
-            key<&Pack::fuse>({.name = "fuse", .copied = twins},
+            key<&Pack::fuse>({.name = "fuse", .means = "fuse in the pack's lead", .copied = twins},
                              from_to(0.1 * units::ampere, 10'000.0 * units::ampere, "100 A")),
-            key<&Pack::connector>({.name = "connector", .copied = twins},
+            key<&Pack::connector>({.name = "connector",
+                                   .means = "rating of the plug by which it joins the others",
+                                   .copied = twins},
                                   from_to(0.1 * units::ampere, 10'000.0 * units::ampere, "50 A")),
-            key<&Pack::weight>({.name = "weight", .copied = twins},
-                               from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "12 kg")),
-            key<&Pack::price>({.name = "price", .copied = twins},
+            key<&Pack::weight>(
+                {.name = "weight", .means = "of one pack, with its box", .copied = twins},
+                from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "12 kg")),
+            key<&Pack::price>({.name = "price",
+                               .means = "of one pack, in any money, the same throughout the file",
+                               .copied = twins},
                               from_to(units::Price(), units::Price(1e6), "300"))),
         .check = check_pack,
         .kinship = kinship};

@@ -49,9 +49,16 @@ const Description<Aim>& describe<Aim>() {
     static const Description<Aim> description = {
         .silent = "",
         .keys = keys_of(
-            key<&Aim::at>({.name = "at", .demand = Demand::required}, TimeOfDayForm()),
-            key<&Aim::tilt>({.name = "tilt", .demand = Demand::required}, tilt()),
-            key<&Aim::azimuth>({.name = "azimuth", .demand = Demand::required}, azimuth()))};
+            key<&Aim::at>({.name = "at",
+                           .means = "time of day from which it holds",
+                           .demand = Demand::required},
+                          TimeOfDayForm()),
+            key<&Aim::tilt>({.name = "tilt", .means = "from level", .demand = Demand::required},
+                            tilt()),
+            key<&Aim::azimuth>({.name = "azimuth",
+                                .means = "direction it faces, from north over east",
+                                .demand = Demand::required},
+                               azimuth()))};
     return description;
 }
 
@@ -59,10 +66,14 @@ template <>
 const Description<ShadedHours>& describe<ShadedHours>() {
     static const Description<ShadedHours> description = {
         .silent = "",
-        .keys = keys_of(
-            key<&ShadedHours::hours>({.name = "hours", .demand = Demand::required}, SpanForm()),
-            key<&ShadedHours::shaded>({.name = "shaded", .demand = Demand::required},
-                                      from_to(units::Share(), units::Share(1.0), "50 %")))};
+        .keys =
+            keys_of(key<&ShadedHours::hours>(
+                        {.name = "hours", .means = "part of the day", .demand = Demand::required},
+                        SpanForm()),
+                    key<&ShadedHours::shaded>({.name = "shaded",
+                                               .means = "share of the panels in shade then",
+                                               .demand = Demand::required},
+                                              from_to(units::Share(), units::Share(1.0), "50 %")))};
     return description;
 }
 
@@ -72,49 +83,77 @@ const Description<Panel>& describe<Panel>() {
     static const Description<Panel> description = {
         .silent = "taken by the solar part, and told there",
         .keys = keys_of(
-            key<&Panel::count>({.name = "count", .silent = "one"}, WholeForm{0, most_panels}),
-            key<&Panel::power>({.name = "power", .demand = Demand::required},
+            key<&Panel::count>(
+                {.name = "count", .means = "how many there are of this kind", .silent = "one"},
+                WholeForm{0, most_panels}),
+            key<&Panel::power>({.name = "power",
+                                .means = "rated power of one, by its label",
+                                .demand = Demand::required},
                                from_to(0.1 * units::watt, 10'000.0 * units::watt, "100 W")),
-            key<&Panel::placement>({.name = "placement", .silent = "flat"},
-                                   one_of<Placement>({{"flat", Placement::flat},
-                                                      {"fixed", Placement::fixed},
-                                                      {"aimed", Placement::aimed}})),
-            key<&Panel::tilt>({.name = "tilt"}, tilt()),
-            key<&Panel::azimuth>({.name = "azimuth"}, azimuth()),
-            key<&Panel::aims>({.name = "aims"}, list_of(TableForm<Aim>())),
-            key<&Panel::out>({.name = "out", .silent = "outside at all hours"},
+            key<&Panel::placement>(
+                {.name = "placement", .means = "how they stand", .silent = "flat"},
+                one_of<Placement>({{"flat", Placement::flat},
+                                   {"fixed", Placement::fixed},
+                                   {"aimed", Placement::aimed}})),
+            key<&Panel::tilt>({.name = "tilt", .means = "from level"}, tilt()),
+            key<&Panel::azimuth>(
+                {.name = "azimuth", .means = "direction they face, from north over east"},
+                azimuth()),
+            key<&Panel::aims>(
+                {.name = "aims",
+                 .means = "how they are turned in the course of a day, where placement is aimed"},
+                list_of(TableForm<Aim>())),
+            key<&Panel::out>({.name = "out",
+                              .means = "parts of the day in which they stand outside",
+                              .silent = "outside at all hours"},
                              list_of(SpanForm())),
-            key<&Panel::shade>({.name = "shade", .silent = "no shade"},
+            key<&Panel::shade>({.name = "shade",
+                                .means = "parts of the day in which something shades them",
+                                .silent = "no shade"},
                                list_of(TableForm<ShadedHours>())),
-            key<&Panel::covered_days>({.name = "covered_days", .silent = "none"},
-                                      list_of(WholeForm{1, 60}, 60)),
-            key<&Panel::brushed_off>({.name = "brushed_off", .silent = "snow lies until it goes"},
-                                     TruthForm()),
+            key<&Panel::covered_days>(
+                {.name = "covered_days",
+                 .means = "days of the outage on which snow or a tarp covers them, 1 is the first",
+                 .silent = "none"},
+                list_of(WholeForm{1, 60}, 60)),
+            key<&Panel::brushed_off>(
+                {.name = "brushed_off",
+                 .means = "whether somebody takes the snow off after each fall",
+                 .silent = "snow lies until it goes"},
+                TruthForm()),
             key<&Panel::open_circuit_voltage>(
-                {.name = "open_circuit_voltage"},
+                {.name = "open_circuit_voltage",
+                 .means = "voltage with nothing joined, by the label"},
                 from_to(0.1 * units::volt, 1000.0 * units::volt, "22 V")),
             key<&Panel::short_circuit_current>(
-                {.name = "short_circuit_current"},
+                {.name = "short_circuit_current", .means = "current when shorted, by the label"},
                 from_to(0.001 * units::ampere, 1000.0 * units::ampere, "6 A")),
             key<&Panel::peak_power_voltage>(
-                {.name = "peak_power_voltage"},
+                {.name = "peak_power_voltage", .means = "voltage at its rated power, by the label"},
                 from_to(0.1 * units::volt, 1000.0 * units::volt, "18 V")),
             key<&Panel::peak_power_current>(
-                {.name = "peak_power_current"},
+                {.name = "peak_power_current", .means = "current at its rated power, by the label"},
                 from_to(0.001 * units::ampere, 1000.0 * units::ampere, "5.6 A")),
             key<&Panel::nominal_cell_temperature>(
-                {.name = "nominal_cell_temperature"},
+                {.name = "nominal_cell_temperature",
+                 .means = "cell temperature in sunshine of 800 W/m2, by the sheet"},
                 from_to(celsius(20.0), celsius(100.0), "45 degC")),
             key<&Panel::power_lost_per_kelvin>(
-                {.name = "power_lost_per_kelvin"},
+                {.name = "power_lost_per_kelvin",
+                 .means = "power that it loses for each kelvin of warmth, by the sheet"},
                 from_to(units::Share(), units::Share(0.05), "0.4 %").followed_by("/K")),
-            key<&Panel::derating>({.name = "derating"},
-                                  from_to(units::Efficiency(0.01), units::Efficiency(1.0), "0.85")),
-            key<&Panel::in_series>({.name = "in_series", .silent = "one"}, WholeForm{1, 64}),
-            key<&Panel::weight>({.name = "weight"},
+            key<&Panel::derating>(
+                {.name = "derating", .means = "what dirt, wiring and tolerance leave of the power"},
+                from_to(units::Efficiency(0.01), units::Efficiency(1.0), "0.85")),
+            key<&Panel::in_series>({.name = "in_series",
+                                    .means = "how many are joined one behind the other",
+                                    .silent = "one"},
+                                   WholeForm{1, 64}),
+            key<&Panel::weight>({.name = "weight", .means = "of one panel"},
                                 from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "6 kg")),
-            key<&Panel::price>({.name = "price"},
-                               from_to(units::Price(), units::Price(1e6), "90"))),
+            key<&Panel::price>(
+                {.name = "price", .means = "of one panel, in the same money as the packs"},
+                from_to(units::Price(), units::Price(1e6), "90"))),
         .check = check_panel};
     return description;
 }
@@ -124,20 +163,27 @@ const Description<ChargeController>& describe<ChargeController>() {
     static const Description<ChargeController> description = {
         .silent = "taken by the solar part, and told there",
         .keys = keys_of(
-            key<&ChargeController::kind>({.name = "kind", .demand = Demand::required},
+            key<&ChargeController::kind>({.name = "kind",
+                                          .means = "whether it seeks the best voltage (mppt) or "
+                                                   "switches the panels through (pwm)",
+                                          .demand = Demand::required},
                                          one_of<ControllerKind>({{"mppt", ControllerKind::mppt},
                                                                  {"pwm", ControllerKind::pwm}})),
             key<&ChargeController::input_limit>(
-                {.name = "input_limit", .silent = "no limit"},
+                {.name = "input_limit",
+                 .means = "most it takes from the panels",
+                 .silent = "no limit"},
                 from_to(0.1 * units::watt, 100'000.0 * units::watt, "520 W")),
             key<&ChargeController::output_limit>(
-                {.name = "output_limit", .silent = "no limit"},
+                {.name = "output_limit",
+                 .means = "most it gives to the packs",
+                 .silent = "no limit"},
                 from_to(0.01 * units::ampere, 1000.0 * units::ampere, "40 A")),
             key<&ChargeController::voltage_limit>(
-                {.name = "voltage_limit"},
+                {.name = "voltage_limit", .means = "highest open-circuit voltage it stands"},
                 from_to(1.0 * units::volt, 1000.0 * units::volt, "100 V")),
             key<&ChargeController::efficiency>(
-                {.name = "efficiency"},
+                {.name = "efficiency", .means = "share of the power that it passes on"},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "0.97")))};
     return description;
 }

@@ -11,7 +11,10 @@ namespace {
 // `format` is not a value of the scenario; read.cpp looks at it before anything else.
 class FormatKey : public Key<Scenario> {
   public:
-    FormatKey() : Key<Scenario>({.name = "format", .demand = Demand::required}) {}
+    FormatKey()
+        : Key<Scenario>({.name = "format",
+                         .means = "version of this file format",
+                         .demand = Demand::required}) {}
 
     [[nodiscard]] std::string example() const override { return "1"; }
     [[nodiscard]] std::string limits() const override { return "1"; }
@@ -172,23 +175,46 @@ const Description<Scenario>& describe<Scenario>() {
         .silent = "none",
         .keys = keys_of(
             AKey<Scenario>(std::make_unique<const FormatKey>()),
-            key<&Scenario::title>({.name = "title"}, WordsForm{.sample = "Ice storm, four nights",
-                                                               .may_be_empty = true}),
-            key<&Scenario::outage>({.name = "outage", .demand = Demand::required},
+            key<&Scenario::title>(
+                {.name = "title", .means = "what the answers are headed with; a name of your own"},
+                WordsForm{.sample = "Ice storm, four nights", .may_be_empty = true}),
+            key<&Scenario::outage>({.name = "outage",
+                                    .means = "the outage to be planned for",
+                                    .demand = Demand::required},
                                    TableForm<Outage>()),
-            key<&Scenario::place>({.name = "place"}, TableForm<Place>()),
-            key<&Scenario::packs>({.name = "pack", .demand = Demand::required},
-                                  TablesForm<Pack>{"pack", 64}),
-            key<&Scenario::inverter>({.name = "inverter"}, TableForm<Inverter>()),
-            key<&Scenario::panels>({.name = "panel"}, TablesForm<Panel>{"panel", 64}),
-            key<&Scenario::controller>({.name = "charge_controller"},
+            key<&Scenario::place>(
+                {.name = "place",
+                 .means = "where it happens: from there come sun, snow and warmth"},
+                TableForm<Place>()),
+            key<&Scenario::packs>(
+                {.name = "pack",
+                 .means = "each kind of battery pack; the first is the one in the case",
+                 .demand = Demand::required},
+                TablesForm<Pack>{"pack", 64}),
+            key<&Scenario::inverter>({.name = "inverter", .means = "what makes AC of the battery"},
+                                     TableForm<Inverter>()),
+            key<&Scenario::panels>({.name = "panel", .means = "each kind of solar panel"},
+                                   TablesForm<Panel>{"panel", 64}),
+            key<&Scenario::controller>({.name = "charge_controller",
+                                        .means = "what stands between the panels and the packs"},
                                        TableForm<ChargeController>()),
-            key<&Scenario::chargers>({.name = "charger"}, TablesForm<Charger>{"charger", 64}),
-            key<&Scenario::loads>({.name = "load"}, TablesForm<Load>{"load", 200}),
-            key<&Scenario::circuits>({.name = "circuit"}, TablesForm<Circuit>{"circuit", 200}),
-            key<&Scenario::enclosure>({.name = "case"}, TableForm<Case>()),
-            key<&Scenario::storage>({.name = "storage"}, TableForm<Storage>()),
-            key<&Scenario::goal>({.name = "goal"}, TableForm<Goal>())),
+            key<&Scenario::chargers>(
+                {.name = "charger",
+                 .means = "each other charger: on a wall outlet, a generator or a vehicle"},
+                TablesForm<Charger>{"charger", 64}),
+            key<&Scenario::loads>({.name = "load", .means = "each appliance that is to run"},
+                                  TablesForm<Load>{"load", 200}),
+            key<&Scenario::circuits>(
+                {.name = "circuit", .means = "each circuit: what it feeds, through which parts"},
+                TablesForm<Circuit>{"circuit", 200}),
+            key<&Scenario::enclosure>({.name = "case", .means = "the case the unit is built into"},
+                                      TableForm<Case>()),
+            key<&Scenario::storage>(
+                {.name = "storage", .means = "how the unit waits between outages"},
+                TableForm<Storage>()),
+            key<&Scenario::goal>(
+                {.name = "goal", .means = "what the build is to reach, and what limits it"},
+                TableForm<Goal>())),
         .check = check_scenario};
     return description;
 }

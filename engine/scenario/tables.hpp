@@ -114,6 +114,28 @@ void list_table(Rows& rows, const Stop& stop, const Table& table, std::string_vi
     }
 }
 
+// The keys of a table and of the tables inside it, in the order in which they are printed.
+template <class Table>
+[[nodiscard]] ToldKeys told_keys() {
+    const Description<Table>& description = describe<Table>();
+    ToldKeys told;
+    for (const AKey<Table>& key : description.keys) {
+        const KeyWords& words = key->words;
+        told.push_back(
+            {.key = std::string(words.name),
+             .means = std::string(words.means),
+             .limits = key->limits(),
+             .example = key->example(),
+             .silent = std::string(words.silent.empty() ? description.silent : words.silent),
+             .required = words.demand == Demand::required});
+        for (ToldKey& inner : key->inside()) {
+            inner.key = std::string(words.name) + '.' + inner.key;
+            told.push_back(std::move(inner));
+        }
+    }
+    return told;
+}
+
 // Inside braces: this key at this value and the others at their example where they are demanded.
 template <class Table>
 [[nodiscard]] std::string with_key_at(const AKey<Table>& key, const std::string& value) {
@@ -153,6 +175,7 @@ struct TableForm {
     }
     [[nodiscard]] std::string limits() const { return {}; }
     [[nodiscard]] Ends ends() const { return ends_inside<Table>(); }
+    [[nodiscard]] ToldKeys inside() const { return told_keys<Table>(); }
     [[nodiscard]] std::optional<Table> read(Reading& reading, const Spot& spot) const {
         if (spot.node->kind != Node::Kind::table) {
             std::vector<std::string_view> required;
@@ -185,6 +208,7 @@ struct TablesForm {
 
     [[nodiscard]] std::string example() const { return "[[" + std::string(label) + "]]"; }
     [[nodiscard]] std::string limits() const { return "at most " + std::to_string(most); }
+    [[nodiscard]] ToldKeys inside() const { return told_keys<Table>(); }
     // How many there may be; the keys of one have their own.
     [[nodiscard]] Ends ends() const {
         const std::string one = TableForm<Table>().example();
