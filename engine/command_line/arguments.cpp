@@ -6,9 +6,11 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/keys_text.hpp"
 #include "command_line/places_text.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/version.hpp"
+#include "scenario/reading.hpp"
 #include "units/quote.hpp"
 
 namespace command_line {
@@ -29,11 +31,9 @@ constexpr const char* example =
     "not enough memory.\n"
     "\nArithmetic, not approval. Local codes and licensed practice decide.";
 
-const std::map<std::string, Face> faces{{"text", Face::text},
-                                        {"json", Face::json},
-                                        {"csv", Face::csv},
-                                        {"html", Face::html},
-                                        {"svg", Face::svg}};
+const std::map<std::string, Face> faces{{"text", Face::text},   {"json", Face::json},
+                                        {"jsonl", Face::jsonl}, {"csv", Face::csv},
+                                        {"html", Face::html},   {"svg", Face::svg}};
 
 constexpr int longest_complaint = 4096;  // characters; it holds what was typed
 
@@ -51,15 +51,20 @@ std::uint64_t seed_of(const std::string& text) {
 }
 
 void add_common_options(CLI::App& command, Request& request) {
-    command.add_option("FILE", request.file, "The scenario file; - reads standard input")
-        ->required();
+    command.add_option("FILE", request.file, "The scenario file; - reads standard input");
     command
         .add_option_function<std::string>(
-            "--as", [&request](const std::string& face) { request.face = faces.at(face); },
-            "text for people, json for programs, csv for spreadsheets,\n"
-            "html to print, svg for the picture where there is one")
-        ->check(CLI::IsMember({"text", "json", "csv", "html", "svg"}))
-        ->type_name("text|json|csv|html|svg");
+            "--as",
+            [&request](const std::string& face) {
+                request.face = faces.at(face);
+                request.face_given = true;
+            },
+            "text for people, json for programs, jsonl for a line of\n"
+            "JSON a file, csv for spreadsheets, html to print, svg for\n"
+            "the picture where there is one")
+        ->check(CLI::IsMember({"text", "json", "jsonl", "csv", "html", "svg"}))
+        ->type_name("text|json|jsonl|csv|html|svg");
+    command.add_flag("--quiet", request.quiet, "Tells no progress and no counts");
     command
         .add_option("--set", request.set,
                     "Takes this value instead of the file's, such as\n"
@@ -82,9 +87,39 @@ void add_common_options(CLI::App& command, Request& request) {
     command.add_flag("--ascii", request.ascii, "Draws with plain ASCII characters only");
 }
 
+// Each is answered by a line of its own.
+void add_options_of_many(CLI::App& command, Request& request) {
+    command.add_option("MORE", request.more_files,
+                       "Further files: then each is answered by one line of JSON");
+    command
+        .add_option("--files-from", request.files_from,
+                    "Reads the names of the files from this one, a line each; - reads\n"
+                    "them from standard input")
+        ->type_name("FILE");
+    command
+        .add_option("--resume", request.resume,
+                    "Leaves out what this file of lines has already: the same content\n"
+                    "asked the same; what is written to it goes on behind its last\n"
+                    "whole line")
+        ->type_name("LINES");
+}
+
+// Nothing where a question can be asked.
+std::optional<std::string> lacking(const Request& request) {
+    if (request.file.empty() && !request.files_from) return "FILE is required";
+    if (!request.file.empty() && request.files_from) return "give files, or --files-from, not both";
+    const bool many = request.files_from || !request.more_files.empty();
+    if (many && request.face_given && request.face != Face::jsonl)
+        return "--as: many files are answered by a line of JSON each; give --as jsonl";
+    if (request.resume && !many && request.face != Face::jsonl) return "--resume is for --as jsonl";
+    return std::nullopt;
+}
+
 void add_command(CLI::App& program, Request& request, const Question& question) {
     CLI::App* command = program.add_subcommand(question.name, question.asks);
     add_common_options(*command, request);
+    const bool of_two = std::string_view(question.name) == "compare";
+    if (!of_two) add_options_of_many(*command, request);
     if (question.add_options) {
         question.add_options(*command, request);
     }
@@ -92,12 +127,16 @@ void add_command(CLI::App& program, Request& request, const Question& question) 
     command->callback([&request, &question] { request.question = &question; });
 }
 
-Notice places_notice(const std::vector<std::string>& asked) {
+// Words given one by one, as one.
+std::string together(const std::vector<std::string>& asked) {
     std::string words;
     for (const auto& word : asked) {
         words += (words.empty() ? "" : " ") + word;
     }
-    const auto text = places_text(words);
+    return words;
+}
+
+Notice notice_of(const units::Result<std::string>& text) {
     if (text) return Notice{.text = *text};
     Notice refused{.is_error = true};
     for (const auto& error : text.error()) {
@@ -106,13 +145,30 @@ Notice places_notice(const std::vector<std::string>& asked) {
     return refused;
 }
 
+// What an unknown first word may have meant, as an addition to the complaint.
+std::string meant(const std::string& word) {
+    std::vector<std::string_view> known{"places", "keys", "help"};
+    for (const auto& question : questions())
+        known.emplace_back(question.name);
+    if (std::ranges::find(known, word) != known.end()) return {};
+    const auto nearest = scenario::nearest_word(word, known);
+    return nearest.empty() ? std::string() : "\nDid you mean " + std::string(nearest) + "?";
+}
+
 }  // namespace
 
-std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arguments) {
+std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arguments,
+                                             int columns) {
     Request request;
+    // "help" and "help QUESTION" are --help, wherever people expect it.
+    if (!arguments.empty() && arguments.front() == "help") {
+        std::vector<std::string> asked(arguments.begin() + 1, arguments.end());
+        asked.emplace_back("--help");
+        return read_arguments(asked, columns);
+    }
     CLI::App program(about, "candlemark");
     program.footer(example);
-    program.set_version_flag("--version", "candlemark " + std::string(version));
+    program.set_version_flag("-V,--version", "candlemark " + std::string(version));
     program.require_subcommand(1);
     for (const auto& question : questions()) {
         add_command(program, request, question);
@@ -124,6 +180,13 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
                        "A name or the beginning of some, or latitude and longitude in degrees,\n"
                        "north and east positive; without it all are listed");
     places->footer("\nExample:\n  candlemark places Golden\n  candlemark places 40.0 -105.3");
+    std::vector<std::string> key;
+    CLI::App* keys =
+        program.add_subcommand("keys", "What does a key of the file mean, and what does it take?");
+    keys->add_option("NAME", key,
+                     "A key such as pack.capacity or capacity, or a table such as pack;\n"
+                     "without it all are listed");
+    keys->footer("\nExample:\n  candlemark keys pack\n  candlemark keys rated_over");
     if (arguments.empty()) {
         return Notice{.text = program.help(), .is_error = true};
     }
@@ -136,11 +199,20 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
         return Notice{.text = "candlemark " + std::string(version) + "\n"};
     } catch (const CLI::ParseError& error) {
         return Notice{.text = "candlemark: " + units::quote(error.what(), longest_complaint) +
+                              meant(arguments.front()) +
                               "\nAsk candlemark --help for what can be asked.\n",
                       .is_error = true};
     }
     if (places->parsed()) {
-        return places_notice(asked);
+        return notice_of(places_text(together(asked)));
+    }
+    if (keys->parsed()) {
+        return notice_of(keys_text(together(key), columns));
+    }
+    if (const auto lack = lacking(request)) {
+        return Notice{
+            .text = "candlemark: " + *lack + "\nAsk candlemark --help for what can be asked.\n",
+            .is_error = true};
     }
     return request;
 }

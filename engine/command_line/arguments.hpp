@@ -16,6 +16,6 @@ struct Notice {
 };
 
 [[nodiscard]] std::variant<Request, Notice> read_arguments(
-    const std::vector<std::string>& arguments);
+    const std::vector<std::string>& arguments, int columns = 80);
 
 }  // namespace command_line

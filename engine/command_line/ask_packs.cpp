@@ -15,8 +15,6 @@
 namespace command_line {
 
 void add_packs_options(CLI::App& command, Request& request) {
-    command.add_option("MORE", request.more_files,
-                       "Further files: then each is answered by one line of JSON");
     command
         .add_option("--threads", request.threads,
                     "Works on this many processors at once (0: as many as there are)")

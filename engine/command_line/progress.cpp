@@ -20,9 +20,14 @@ void write_line(std::string_view text) {
     (void)write_all(STDERR_FILENO, std::string(to_line_begin_and_clear) + std::string(text));
 }
 
+std::atomic<bool> something_is_written = false;
+
 // Only what may be called at any moment. [POSIX] 2.4.3
 extern "C" void stop_at_once(int) {
-    constexpr std::string_view words = "\ncandlemark: stopped; nothing was answered\n";
+    constexpr std::string_view none = "\ncandlemark: stopped; nothing was answered\n";
+    constexpr std::string_view some =
+        "\ncandlemark: stopped; the lines that are written hold, --resume goes on from there\n";
+    const std::string_view words = something_is_written ? some : none;
     (void)!write(STDERR_FILENO, words.data(), words.size());
     _exit(128 + SIGINT);
 }
@@ -55,6 +60,10 @@ ShownProgress::ShownProgress()
       }) {}
 
 ShownProgress::~ShownProgress() = default;
+
+void tell_that_something_is_written() {
+    something_is_written = true;
+}
 
 void end_cleanly_on_interrupt() {
     std::signal(SIGINT, stop_at_once);

@@ -27,7 +27,8 @@ class ShownProgress {
 };
 
 // From now on Ctrl-C ends the program with words and status 130; nothing was written by then, since
-// an answer is printed whole.
+// an answer is printed whole, unless it was told that lines of many answers were.
 void end_cleanly_on_interrupt();
+void tell_that_something_is_written();
 
 }  // namespace command_line

@@ -11,23 +11,30 @@ namespace command_line {
 
 struct Question;
 
-enum class Face { text, json, csv, html, svg };
+enum class Face { text, json, jsonl, csv, html, svg };
 
 struct Request {
     const Question* question = nullptr;  // a row of questions(); set whenever arguments were read
     std::vector<std::string> arguments;  // as given; of many files, without the other ones
     std::string file;                    // "-" is standard input
     Face face = Face::text;
+    bool face_given = false;
     bool full = false;
     bool ascii = false;
     std::uint64_t seed = 1;
-    std::vector<std::string> set;  // KEY=VALUE as written
+    std::vector<std::string> set;           // KEY=VALUE as written
     std::vector<std::string> weather_from;  // folders a weather file may lie in besides FILE's own
+
+    // Of many files.
+    std::vector<std::string> more_files;    // the first of many is `file`
+    std::optional<std::string> files_from;  // a file with their names; "-" is standard input
+    std::optional<std::string> resume;      // lines that are answered already
+    bool quiet = false;                     // no progress and no counts
 
     // Of single questions.
     std::optional<int> members;  // outage, sun, packs; absent: as many as sizing::usual_blocks says
     std::optional<int> weathers;         // sun: of the recharge
-    std::optional<int> panels;  // sun: tried up to this many
+    std::optional<int> panels;           // sun: tried up to this many
     bool after_storage = false;          // outage
     std::optional<std::string> pack;     // join, gauge: a name; the others below as written
     std::optional<std::string> at_most;  // join
@@ -42,7 +49,6 @@ struct Request {
     int most_panels = 12;
     unsigned threads = 0;
     std::function<bool(double)> progress;  // packs: told the share done; false stops it
-    std::vector<std::string> more_files;   // packs; the first of many is `file`
 };
 
 }  // namespace command_line

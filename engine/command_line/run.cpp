@@ -1,6 +1,5 @@
 #include "command_line/run.hpp"
 
-#include <algorithm>
 #include <exception>
 #include <filesystem>
 #include <new>
@@ -10,6 +9,7 @@
 #include "command_line/arguments.hpp"
 #include "command_line/left_unsaid.hpp"
 #include "command_line/made_by.hpp"
+#include "command_line/many.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "report/csv.hpp"
@@ -51,6 +51,7 @@ std::string in_face(const Answer& answer, const ReadScenario& read, const Reques
             return report::in_html(answer);
         case Face::svg:
             return report::in_svg(*answer.wiring, answer.title);
+        case Face::jsonl:
         case Face::text:
             break;
     }
@@ -110,40 +111,11 @@ Outcome answer(const Request& request, const Surroundings& around) {
     return outcome;
 }
 
-// Many files of one question: a line of JSON each, in their order.
-Outcome answers(const Request& request, const Surroundings& around) {
-    std::vector<std::string> files{request.file};
-    files.insert(files.end(), request.more_files.begin(), request.more_files.end());
-    Outcome outcome;
-    for (const auto& file : files) {
-        Request one = request;
-        one.file = file;
-        std::erase_if(one.arguments, [&](const std::string& word) {
-            return word != file && std::ranges::find(files, word) != files.end();
-        });
-        const auto read = read_request(one, around);
-        const auto answer =
-            read ? request.question->ask(*read, one).map_error([&](const units::Errors& errors) {
-                return scenario::placed(errors, *read);
-            })
-                 : units::Result<Answer>(units::fail(read.error()));
-        auto status = Status::unusable;
-        if (answer) {
-            status = report::holds_a_stop(*answer) ? Status::stop : Status::answered;
-            outcome.output += report::in_json_line(file, *answer, made_by(*read, one));
-        } else {
-            outcome.output += report::in_json_line(file, answer.error());
-        }
-        outcome.status = std::max(outcome.status, status);
-    }
-    return outcome;
-}
-
 }  // namespace
 
 Outcome run(const std::vector<std::string>& arguments, const Surroundings& around) {
     try {
-        const auto asked = read_arguments(arguments);
+        const auto asked = read_arguments(arguments, around.columns);
         if (const auto* notice = std::get_if<Notice>(&asked)) {
             return notice->is_error ? Outcome{.status = Status::unusable, .errors = notice->text}
                                     : Outcome{.output = notice->text};
@@ -155,7 +127,9 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
             return unusable(errors, request);
         }
         const scenario::AlsoAllowed allowed(request.weather_from);
-        return request.more_files.empty() ? answer(request, around) : answers(request, around);
+        const bool many = request.face == Face::jsonl || request.files_from.has_value() ||
+                          !request.more_files.empty();
+        return many ? answer_many(request, around) : answer(request, around);
     } catch (const std::bad_alloc&) {
         return {.status = Status::defect, .errors = std::string(not_enough_memory)};
     } catch (const std::exception& exception) {

@@ -25,6 +25,11 @@ struct Surroundings {
     bool utf8 = false;    // the locale's characters
     bool colour = false;  // standard output is a terminal and NO_COLOR is not set
     std::function<bool(double)> progress = {};  // told the share done; false stops it
+    // Takes each line of many answers as it comes; false where nobody reads on. Without it they
+    // are kept for the end.
+    std::function<bool(std::string_view)> line = {};
+    // Cuts standard output to so many bytes where it is the file of that name.
+    std::function<void(const std::string&, std::size_t)> cut_output = {};
 };
 
 struct Outcome {

@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <sys/ioctl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace command_line {
@@ -90,6 +91,15 @@ Written write_all(int descriptor, std::string_view text) {
         }
     }
     return Written::whole;
+}
+
+void cut_standard_output(const std::string& file, std::size_t bytes) {
+    struct stat written {};
+    struct stat named {};
+    const bool same = fstat(STDOUT_FILENO, &written) == 0 && stat(file.c_str(), &named) == 0 &&
+                      written.st_dev == named.st_dev && written.st_ino == named.st_ino;
+    if (!same || static_cast<std::size_t>(written.st_size) <= bytes) return;
+    (void)!ftruncate(STDOUT_FILENO, static_cast<off_t>(bytes));
 }
 
 }  // namespace command_line

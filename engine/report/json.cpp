@@ -113,6 +113,13 @@ Json json_of(const Caution& caution) {
     return {{"hazard", caution.hazard}, {"text", caution.text}, {"source", caution.source}};
 }
 
+Json json_of(const units::Error& error) {
+    return {{"where", error.where},
+            {"found", error.found},
+            {"remedy", error.remedy},
+            {"line", error.line}};
+}
+
 template <class Entry>
 Json array_of(const std::vector<Entry>& entries) {
     Json result = Json::array();
@@ -161,34 +168,21 @@ std::string text_of(const Json& json, int indent) {
 
 }  // namespace
 
-std::string in_json_line(const std::string& file, const Answer& answer,
-                         const std::optional<MadeBy>& made_by) {
-    Json line{{"file", file}};
-    begin(answer, made_by, line);
-    return text_of(line, -1);
-}
-
-namespace {
-
-Json refused(const std::string& file, const units::Errors& errors) {
-    Json list = Json::array();
-    for (const auto& error : errors) {
-        list.push_back({{"where", error.where},
-                        {"found", error.found},
-                        {"remedy", error.remedy},
-                        {"line", error.line}});
+std::string in_json_line(const Line& line, const Answer* answer) {
+    Json json{{"file", line.file}, {"candlemark", 1}};
+    if (line.made_by) {
+        json["made_by"] = json_of(*line.made_by);
     }
-    return {{"file", file}, {"errors", std::move(list)}};
-}
-
-}  // namespace
-
-std::string in_json_line(const std::string& file, const units::Errors& errors) {
-    return text_of(refused(file, errors), -1);
+    json["question"] = line.question;
+    json["answer"] = answer == nullptr ? Json(nullptr) : answer_of(*answer);
+    json["findings"] = answer == nullptr ? Json::array() : array_of(answer->findings);
+    json["warnings"] = array_of(line.warnings);
+    json["errors"] = array_of(line.errors);
+    return text_of(json, -1);
 }
 
 std::string in_json(const std::string& file, const units::Errors& errors) {
-    return text_of(refused(file, errors), 1);
+    return text_of(Json{{"file", file}, {"errors", array_of(errors)}}, 1);
 }
 
 std::string in_json(const Answer& answer, const std::optional<MadeBy>& made_by) {

@@ -18,12 +18,18 @@ namespace report {
 // "files":[{"file":…,"sha256":…}]}, and left out where nothing is known of it.
 [[nodiscard]] std::string in_json(const Answer& answer, const std::optional<MadeBy>& made_by = {});
 
-// One of many answers, as a line by itself: {"file":…,"candlemark":1,"made_by":{…},"question":…,
-// "answer":{…},"findings":[…]}; and where a file cannot be used, {"file":…,"errors":[{"where":…,
-// "found":…,"remedy":…,"line":…}]}.
-[[nodiscard]] std::string in_json_line(const std::string& file, const Answer& answer,
-                                       const std::optional<MadeBy>& made_by = {});
-[[nodiscard]] std::string in_json_line(const std::string& file, const units::Errors& errors);
+// One of many files, whatever became of it.
+struct Line {
+    std::string file;
+    std::string question;
+    std::optional<MadeBy> made_by = {};
+    units::Errors warnings = {};
+    units::Errors errors = {};  // why there is no answer
+};
+// The line of it: {"file":…,"candlemark":1,"made_by":{…},"question":…,"answer":{…} or null,
+// "findings":[…],"warnings":[…],"errors":[…]}; of a warning and an error {"where":…,"found":…,
+// "remedy":…,"line":…}.
+[[nodiscard]] std::string in_json_line(const Line& line, const Answer* answer);
 
 // The same of one file that cannot be used, with line breaks.
 [[nodiscard]] std::string in_json(const std::string& file, const units::Errors& errors);

@@ -130,7 +130,7 @@ void check(const Answer& answer, std::string_view input) {
             must_be_finite(*curve, "the start of " + chart.name);
 
     must(nlohmann::json::accept(report::in_json(answer)), "JSON that cannot be read");
-    must(nlohmann::json::accept(report::in_json_line("-", answer)), "JSON that cannot be read");
+    must(nlohmann::json::accept(report::in_json_line({.file = "-"}, &answer)), "JSON that cannot be read");
     must(widths_of(report::in_csv(answer)).size() <= 1, "rows of the table differ in length");
     if (answer.wiring) must_hold_no_odd_number(report::in_svg(*answer.wiring, answer.title), input);
     must_hold_no_odd_number(report::in_html(answer), input);
@@ -234,7 +234,7 @@ Came run(std::string_view input) {
         count("without a question");
         return {.mark = mark_of(std::get<command_line::Notice>(asked).text), .worth = false};
     }
-    if (!request->more_files.empty()) return {};
+    if (request->files_from || !request->more_files.empty()) return {};
 
     // Asked once for all faces: where an exception came, the program would end with status 3.
     std::string words;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <atomic>
 #include <csignal>
 #include <cstdlib>
@@ -75,13 +76,20 @@ int answered(char** words, const std::vector<std::string>& arguments) {
     std::optional<BeginAnew> anew(words);
     auto around = surroundings_of_this_process();
     std::optional<ShownProgress> shown;
-    if (isatty(STDERR_FILENO) == 1) {
+    const bool quiet = std::ranges::find(arguments, "--quiet") != arguments.end();
+    if (isatty(STDERR_FILENO) == 1 && !quiet) {
         around.progress = [&shown](double share) {
             shown->done(share);
             return true;
         };
         shown.emplace();
     }
+    around.cut_output = cut_standard_output;
+    around.line = [&anew](std::string_view line) {
+        anew.reset();  // what is written must not be written twice
+        tell_that_something_is_written();
+        return write_all(STDOUT_FILENO, line) == Written::whole;
+    };
     const Outcome outcome = run(arguments, around);
     shown.reset();
     anew.reset();  // what is written must not be written twice

@@ -10,11 +10,15 @@ _candlemark() {
     fi
     case $before in
     --as)
-        mapfile -t COMPREPLY < <(compgen -W "text json csv html svg" -- "$word")
+        mapfile -t COMPREPLY < <(compgen -W "text json jsonl csv html svg" -- "$word")
         return
         ;;
     --weather-from)
         mapfile -t COMPREPLY < <(compgen -d -S / -- "$word")
+        return
+        ;;
+    --files-from | --resume)
+        mapfile -t COMPREPLY < <(compgen -f -- "$word")
         return
         ;;
     --set | --seed | --members | --weathers | --reads | --under | --rested | --accuracy | --now | --on | --pack | --at-most | --panels)

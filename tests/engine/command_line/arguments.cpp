@@ -51,7 +51,7 @@ TEST(arguments, what_is_not_known_is_an_error) {
     for (const std::vector<std::string>& wrong :
          std::vector<std::vector<std::string>>{{},
                                                {"outage"},
-                                               {"outage", "a.toml", "b.toml"},
+                                               {"compare", "a.toml", "b.toml", "c.toml"},
                                                {"outage", "a.toml", "--colour"},
                                                {"outage", "a.toml", "--as", "yaml"},
                                                {"outage", "a.toml", "--seed", "many"},

@@ -1,0 +1,227 @@
+#include "command_line/many.hpp"
+
+#include <algorithm>
+#include <exception>
+#include <new>
+#include <set>
+#include <sstream>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "command_line/left_unsaid.hpp"
+#include "command_line/made_by.hpp"
+#include "command_line/questions.hpp"
+#include "command_line/read_request.hpp"
+#include "command_line/version.hpp"
+#include "report/json.hpp"
+#include "scenario/file.hpp"
+#include "scenario/placed.hpp"
+
+namespace command_line {
+
+namespace {
+
+using report::Answer;
+using Json = nlohmann::json;
+
+constexpr std::size_t largest_list = 256U << 20U;    // bytes; a million names of 256 letters
+constexpr std::size_t largest_lines = 16ULL << 30U;  // bytes; a million lines of 16 kB
+
+units::Result<std::vector<std::string>> files_of(const Request& request,
+                                                 const Surroundings& around) {
+    if (!request.files_from) {
+        std::vector<std::string> files{request.file};
+        files.insert(files.end(), request.more_files.begin(), request.more_files.end());
+        return files;
+    }
+    const auto text = *request.files_from == "-"
+                          ? around.standard_input()
+                          : scenario::bytes_of_file(*request.files_from,
+                                                    {.largest = largest_list,
+                                                     .usual = "a list has a name in each line",
+                                                     .remedy = "give a list of scenario files"});
+    if (!text) return units::fail(text.error());
+    std::vector<std::string> files;
+    std::istringstream lines(*text);
+    for (std::string line; std::getline(lines, line);) {
+        if (line.ends_with('\r')) line.pop_back();
+        if (!line.empty()) files.push_back(line);
+    }
+    if (files.empty())
+        return units::fail({.where = "--files-from",
+                            .found = "found no name of a file",
+                            .remedy = "give a list with the name of a scenario file in each line"});
+    return files;
+}
+
+// The words that ask, without the files and what only says how the lines are written.
+std::vector<std::string> asked_of_each(const Request& request,
+                                       const std::vector<std::string>& files) {
+    const std::set<std::string> names(files.begin(), files.end());
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < request.arguments.size(); ++i) {
+        const auto& word = request.arguments[i];
+        const bool with_next = word == "--files-from" || word == "--resume";
+        const bool alone = word == "--quiet" || word.starts_with("--files-from=") ||
+                           word.starts_with("--resume=") || names.contains(word);
+        if (with_next) ++i;
+        if (!with_next && !alone) words.push_back(word);
+    }
+    return words;
+}
+
+// What tells one line from another: the file with its content, and what was asked of it.
+std::string mark_of(const std::string& file, const std::string& digest, const Json& asked) {
+    return Json{file, digest, asked}.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+struct Before {
+    std::set<std::string> marks;
+    std::size_t whole = 0;  // bytes up to the end of the last whole line
+};
+
+units::Result<Before> lines_before(const Request& request) {
+    Before before;
+    if (!request.resume) return before;
+    const auto text = scenario::bytes_of_file(
+        *request.resume, {.largest = largest_lines,
+                          .usual = "it has a line of JSON for each file",
+                          .remedy = "give the file that the lines were written to"});
+    if (!text) return units::fail(text.error());
+    for (std::size_t from = 0; from < text->size();) {
+        const auto end = text->find('\n', from);
+        if (end == std::string::npos) break;  // cut off while it was written
+        const auto line =
+            Json::parse(text->begin() + static_cast<std::ptrdiff_t>(from),
+                        text->begin() + static_cast<std::ptrdiff_t>(end), nullptr, false);
+        from = end + 1;
+        before.whole = from;
+        if (!line.is_object() || !line.contains("file") || !line.contains("made_by")) continue;
+        const auto& made = line["made_by"];
+        const auto& files = made["files"];
+        const auto digest = files.empty() ? std::string() : files[0].value("sha256", std::string());
+        Json asked = made["arguments"];
+        before.marks.insert(mark_of(line["file"].get<std::string>(), digest, asked));
+    }
+    return before;
+}
+
+struct Counts {
+    std::size_t answered = 0;
+    std::size_t stops = 0;
+    std::size_t refused = 0;
+    std::size_t faults = 0;
+    std::size_t skipped = 0;
+};
+
+units::Errors fault(std::string_view what) {
+    return {{.where = "",
+             .found = fmt::format("a fault of this program: {}", what),
+             .remedy = "please report it with the scenario"}};
+}
+
+// One file's answer, its warnings added to the line; refusals and faults are its errors.
+std::optional<Answer> answer_to(const Request& one, const Surroundings& around, report::Line& line,
+                                Counts& counts) {
+    try {
+        auto read = read_request(one, around);
+        if (!read) {
+            line.errors = read.error();
+            ++counts.refused;
+            return std::nullopt;
+        }
+        warn_of_what_is_left_unsaid(*read);
+        line.made_by = made_by(*read, one);
+        line.warnings = read->warnings;
+        auto answer = one.question->ask(*read, one);
+        if (!answer) {
+            line.errors = scenario::placed(answer.error(), *read);
+            ++counts.refused;
+            return std::nullopt;
+        }
+        if (answer->defect) {
+            line.errors = fault(*answer->defect);
+            ++counts.faults;
+            return std::nullopt;
+        }
+        counts.stops += report::holds_a_stop(*answer) ? 1 : 0;
+        ++counts.answered;
+        return std::move(*answer);
+    } catch (const std::bad_alloc&) {
+        throw;
+    } catch (const std::exception& exception) {
+        line.errors = fault(exception.what());
+        ++counts.faults;
+        return std::nullopt;
+    }
+}
+
+std::string in_words(const Counts& counts) {
+    std::string words = fmt::format("candlemark: {} answered", counts.answered);
+    if (counts.stops > 0) words += fmt::format(", {} of them with a STOP", counts.stops);
+    if (counts.skipped > 0) words += fmt::format("; {} were there already", counts.skipped);
+    if (counts.refused > 0) words += fmt::format("; {} could not be used", counts.refused);
+    if (counts.faults > 0) words += fmt::format("; {} met a fault of this program", counts.faults);
+    return words + "\n";
+}
+
+Outcome unusable(const units::Errors& errors) {
+    Outcome outcome{.status = Status::unusable};
+    for (const auto& error : errors)
+        outcome.errors += units::print(error) + "\n";
+    return outcome;
+}
+
+}  // namespace
+
+Outcome answer_many(const Request& request, const Surroundings& around) {
+    const auto files = files_of(request, around);
+    if (!files) return unusable(files.error());
+    const auto before = lines_before(request);
+    if (!before) return unusable(before.error());
+    if (request.resume && around.cut_output) around.cut_output(*request.resume, before->whole);
+    Request one = request;
+    one.progress = {};  // the share that is told is that of the files
+    one.files_from.reset();
+    one.more_files.clear();
+    const auto asked = asked_of_each(request, *files);
+    std::set<std::string> done = before->marks;
+    Outcome outcome;
+    Counts counts;
+    for (std::size_t i = 0; i < files->size(); ++i) {
+        one.file = (*files)[i];
+        one.arguments = asked;
+        one.arguments.insert(one.arguments.begin() + 1, one.file);
+        report::Line line{
+            .file = one.file,
+            .question = one.question->name,
+            .made_by = report::MadeBy{
+                .version = std::string(version), .arguments = one.arguments, .seed = one.seed}};
+        const auto bytes = one.file == "-" ? units::Result<std::string>(std::string())
+                                           : scenario::bytes_of_file(one.file);
+        const auto digest = bytes && one.file != "-" ? sha256_of(*bytes) : std::string();
+        if (!digest.empty()) line.made_by->files.push_back({.name = one.file, .sha256 = digest});
+        if (request.resume && !done.insert(mark_of(one.file, digest, one.arguments)).second) {
+            ++counts.skipped;
+            continue;
+        }
+        const auto answer = answer_to(one, around, line, counts);
+        const auto text = report::in_json_line(line, answer ? &*answer : nullptr);
+        if (!around.line) {
+            outcome.output += text;
+        } else if (!around.line(text)) {
+            outcome.status = Status::unusable;
+            outcome.errors += "candlemark: the lines could not be written\n";
+            return outcome;
+        }
+        if (around.progress)
+            (void)around.progress(static_cast<double>(i + 1) / static_cast<double>(files->size()));
+    }
+    if (counts.refused > 0) outcome.status = Status::unusable;
+    if (counts.faults > 0) outcome.status = Status::defect;
+    if (!request.quiet) outcome.errors = in_words(counts);
+    return outcome;
+}
+
+}  // namespace command_line

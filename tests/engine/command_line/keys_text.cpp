@@ -1,0 +1,71 @@
+#include "command_line/keys_text.hpp"
+
+#include <gmock/gmock.h>
+#include <sstream>
+
+#include <gtest/gtest.h>
+
+#include "command_line/run.hpp"
+#include "units/quote.hpp"
+
+namespace {
+
+using command_line::keys_text;
+using command_line::run;
+using command_line::Status;
+using testing::HasSubstr;
+
+TEST(keys_text, tells_what_a_key_means_takes_and_what_holds_without_it) {
+    EXPECT_EQ(*keys_text("rated_over", 80),
+              "pack.rated_over\n"
+              "  means    time of the even discharge over which the capacity holds\n"
+              "  takes    from 3 min to 10 d\n"
+              "  write    rated_over = \"20 h\"\n"
+              "  absent   taken by the battery part, and told there\n");
+    EXPECT_EQ(*keys_text("pack.rated_over", 80), *keys_text("rated_over", 80));
+}
+
+TEST(keys_text, of_several_tables_where_one_word_is_in_many) {
+    const auto text = *keys_text("resistance", 80);
+    EXPECT_THAT(text, HasSubstr("pack.resistance\n"));
+    EXPECT_THAT(text, HasSubstr("circuit.links.resistance, beside fuse\n"));
+    EXPECT_THAT(text, HasSubstr("circuit.links.resistance, beside connector\n"));
+}
+
+TEST(keys_text, of_a_table_is_the_table_and_a_line_for_each_of_its_keys) {
+    const auto text = *keys_text("charger", 80);
+    EXPECT_THAT(text, HasSubstr("write    [[charger]]"));
+    EXPECT_THAT(text, HasSubstr("charger.kind: what it runs on (required)"));
+}
+
+TEST(keys_text, names_the_nearest_where_none_is_named_so) {
+    EXPECT_EQ(keys_text("capasity", 80).error().front().remedy, "did you mean capacity?");
+    EXPECT_EQ(keys_text("pack.chemisty", 80).error().front().remedy,
+              "did you mean pack.chemistry?");
+}
+
+TEST(keys_text, keeps_to_the_width_it_is_given) {
+    for (const int width : {40, 60, 80, 100}) {
+        std::istringstream lines(*keys_text("", width));
+        for (std::string line; std::getline(lines, line);)
+            EXPECT_LE(line.size(), width) << line;
+    }
+}
+
+TEST(help, is_asked_for_by_word_too) {
+    const auto whole = run({"help"}, {});
+    EXPECT_EQ(whole.status, Status::answered);
+    EXPECT_THAT(whole.output, HasSubstr("keys"));
+    EXPECT_EQ(run({"help", "sun"}, {}).output, run({"sun", "--help"}, {}).output);
+    EXPECT_EQ(run({"-V"}, {}).output, run({"--version"}, {}).output);
+    EXPECT_EQ(run({"keys", "latitude"}, {}).status, Status::answered);
+    EXPECT_EQ(run({"keys", "no such key at all"}, {}).status, Status::unusable);
+}
+
+TEST(help, names_the_question_that_was_nearly_asked) {
+    const auto ended = run({"outrage", "storm.toml"}, {});
+    EXPECT_EQ(ended.status, Status::unusable);
+    EXPECT_THAT(ended.errors, HasSubstr("Did you mean outage?"));
+}
+
+}  // namespace
