@@ -13,6 +13,7 @@
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "report/csv.hpp"
+#include "report/days_svg.hpp"
 #include "report/json.hpp"
 #include "report/sheet.hpp"
 #include "report/text.hpp"
@@ -50,7 +51,8 @@ std::string in_face(const Answer& answer, const ReadScenario& read, const Reques
         case Face::html:
             return report::in_html(answer);
         case Face::svg:
-            return report::in_svg(*answer.wiring, answer.title);
+            return answer.wiring ? report::in_svg(*answer.wiring, answer.title)
+                                 : report::in_svg(*answer.days, answer.title);
         case Face::jsonl:
         case Face::text:
             break;
@@ -95,7 +97,7 @@ Outcome answer(const Request& request, const Surroundings& around) {
     if (!answer) {
         return unusable(scenario::placed(answer.error(), *read), request);
     }
-    if (request.face == Face::svg && !answer->wiring) {
+    if (request.face == Face::svg && !answer->wiring && !answer->days) {
         return unusable({{.where = "--as",
                           .found = "this answer has no picture",
                           .remedy = "ask for it as text, json, csv or html"}},

@@ -43,7 +43,7 @@ TEST(candlemark_wiring, svg_and_html_are_whole_documents) {
     const auto html = process::candlemark({"wiring", folder + "ice_storm.toml", "--as", "html"});
     EXPECT_THAT(html.output, StartsWith("<!DOCTYPE html>"));
     EXPECT_THAT(html.output, HasSubstr("</html>"));
-    const auto none = process::candlemark({"outage", folder + "ice_storm.toml", "--as", "svg"});
+    const auto none = process::candlemark({"read", folder + "ice_storm.toml", "--as", "svg"});
     EXPECT_EQ(none.status, 2);
     EXPECT_THAT(none.errors, HasSubstr("this answer has no picture"));
 }
