@@ -31,7 +31,7 @@ constexpr std::string_view style =
     "@media(prefers-color-scheme:dark){text{fill:#eee}.back{fill:#000}.night{fill:#1c2430}"
     ".axis{stroke:#aaa}.band{fill:#ffb14a}.likely{stroke:#ffc878}.usable{stroke:#eee}"
     ".sun{fill:#4fb6de}.loads{stroke:#eee}.pin{fill:#eee}.sign{fill:#000}}"
-    "@media(max-width:600px){text{font-size:20px}.sign{font-size:13px}}"
+    "@media(max-width:600px){text{font-size:18px}.sign{font-size:13px}}"
     "@media print{text{fill:#000}.back{fill:#fff}.night{fill:#e4e4e4}.axis{stroke:#000}"
     ".band{fill:#999}.likely{stroke:#000}.usable{stroke:#000}.sun{fill:#777}"
     ".loads{stroke:#000}.pin{fill:#000}.sign{fill:#fff}}";
