@@ -54,11 +54,19 @@ double steps_of_a_run(const Ready& ready) {
 }
 
 double member_steps_of_a_run(const Ready& ready) {
-    constexpr double of_two_wells = 2.0;  // measured over an outage of 20 days
+    // measured over outages of 20 and 30 days
+    constexpr double of_two_wells = 2.0;
+    constexpr double of_a_current = 1.5;  // beyond its trials, in which the wells are in already
     const auto& unit = ready.units[static_cast<std::size_t>(End::likely)];
-    const bool two_wells = unit.bank.setup.kinetics.available < Share(1.0);
-    // in the trials of a current the wells are in already
-    return (two_wells && !passes_current(ready) ? of_two_wells : 1.0) * steps_of_a_run(ready);
+    const auto two_wells = [](const Bank& bank) {
+        return bank.setup.kinetics.available < Share(1.0);
+    };
+    double of_a_step = 1.0;
+    if (passes_current(ready))
+        of_a_step = of_a_current;
+    else if (two_wells(unit.bank) || std::ranges::any_of(unit.others, two_wells))
+        of_a_step = of_two_wells;
+    return of_a_step * steps_of_a_run(ready);
 }
 
 Duration interval_of(Duration lasts) {

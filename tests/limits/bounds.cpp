@@ -9,6 +9,7 @@
 #include "outage/work.hpp"
 #include "scenario/most.hpp"
 #include "scenario/read.hpp"
+#include "sizing/members_of.hpp"
 
 namespace {
 
@@ -67,6 +68,36 @@ TEST(Bounds, fewer_weathers_are_looked_at_where_a_run_is_long) {
     EXPECT_LT(fewer, 2000);
     EXPECT_LT(fewer * outage::steps_of_a_run(*lengthy), 2.1e6);
     EXPECT_EQ(outage::weathers_within_reach(*lengthy, 2000, 20, 1e9), 20);
+}
+
+outage::Ready shipped(const std::string& name, const std::string& lasts) {
+    const auto read = scenario::read_scenario_file(
+        std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name + ".toml",
+        {*scenario::read_override("outage.lasts=\"" + lasts + "\"")});
+    auto ready = outage::make_ready(read.value().scenario);
+    return std::move(ready.value());
+}
+
+TEST(Bounds, lead_and_a_current_passed_on_weigh_what_their_steps_cost) {
+    const auto lithium = shipped("ice_storm", "60 h");
+    const auto lead = shipped("saw_and_pump", "60 h");
+    const auto passed_on = shipped("summer_storm", "60 h");
+    EXPECT_EQ(outage::member_steps_of_a_run(lithium), outage::steps_of_a_run(lithium));
+    EXPECT_EQ(outage::member_steps_of_a_run(lead), 2.0 * outage::steps_of_a_run(lead));
+    EXPECT_EQ(outage::member_steps_of_a_run(passed_on), 1.5 * outage::steps_of_a_run(passed_on));
+}
+
+TEST(Bounds, fewer_members_are_run_where_an_outage_is_long) {
+    const auto blocks = [](const std::string& name, const std::string& lasts) {
+        const auto read = scenario::read_scenario_file(
+            std::string(CANDLEMARK_SOURCE_DIR "/scenarios/") + name + ".toml");
+        return sizing::usual_blocks(read.value().scenario, shipped(name, lasts));
+    };
+    EXPECT_EQ(blocks("summer_storm", "3 d"), 4);
+    EXPECT_LT(blocks("summer_storm", "10 d"), 4);
+    EXPECT_EQ(blocks("summer_storm", "60 d"), 1);
+    EXPECT_EQ(blocks("saw_and_pump", "60 h"), 4);
+    EXPECT_LT(blocks("saw_and_pump", "20 d"), 4);
 }
 
 command_line::Outcome packs_of(std::vector<std::string> more) {
