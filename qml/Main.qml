@@ -220,7 +220,9 @@ ApplicationWindow {
             }
             Loader {
                 id: pageArea
-                visible: !window.faulty
+                // A page out of sight is not kept: Qt's layouts may keep rows that a hidden list
+                // has already let go, and end the program when they are shown again.
+                active: !window.faulty
                 anchors.top: strip.bottom
                 anchors.topMargin: 1
                 anchors.bottom: parent.bottom
