@@ -68,6 +68,8 @@ const Description<Storage>& describe<Storage>();
 template <>
 const Description<Goal>& describe<Goal>();
 template <>
+const Description<LogEntry>& describe<LogEntry>();
+template <>
 const Description<Scenario>& describe<Scenario>();
 
 }  // namespace scenario

@@ -137,7 +137,7 @@ Change into_file(std::string_view text, const Node& file, std::string_view line)
 
 // Tables of which a file may have several, and which a bare key therefore cannot begin.
 bool is_one_of_several(std::string_view name) {
-    constexpr std::array several = {"pack", "panel", "load", "circuit", "charger"};
+    constexpr std::array several = {"pack", "panel", "load", "circuit", "charger", "log"};
     return std::ranges::find(several, name) != several.end();
 }
 

@@ -9,6 +9,7 @@
 #include "scenario/circuit.hpp"
 #include "scenario/inverter.hpp"
 #include "scenario/load.hpp"
+#include "scenario/log.hpp"
 #include "scenario/pack.hpp"
 #include "scenario/panel.hpp"
 #include "scenario/place.hpp"
@@ -75,6 +76,7 @@ struct Scenario {
     std::optional<Case> enclosure;  // [case]
     std::optional<Storage> storage;
     std::optional<Goal> goal;
+    std::vector<LogEntry> log = {};  // as in the file; standing() says what holds
 };
 
 }  // namespace scenario

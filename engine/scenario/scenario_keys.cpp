@@ -1,6 +1,7 @@
 // The keys at the top of the file, and what its tables must be to one another.
 #include <array>
 
+#include "scenario/log_check.hpp"
 #include "scenario/most.hpp"
 #include "scenario/tables.hpp"
 #include "units/quote.hpp"
@@ -165,6 +166,7 @@ void check_scenario(Reading& reading, const Spot& root, const Scenario& scenario
     refuse_equal_names(reading, root, "circuit", scenario.circuits);
     warn_of_unknown_feeds(reading, root, scenario);
     refuse_unknown_beginnings(reading, root, scenario);
+    check_log(reading, root, scenario);
 }
 
 }  // namespace
@@ -214,7 +216,12 @@ const Description<Scenario>& describe<Scenario>() {
                 TableForm<Storage>()),
             key<&Scenario::goal>(
                 {.name = "goal", .means = "what the build is to reach, and what limits it"},
-                TableForm<Goal>())),
+                TableForm<Goal>()),
+            key<&Scenario::log>(
+                {.name = "log",
+                 .means = "what was read, done or seen while living through the outage",
+                 .silent = "nothing was written down"},
+                TablesForm<LogEntry>{"log", most_log_entries})),
         .check = check_scenario};
     return description;
 }

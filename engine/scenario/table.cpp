@@ -118,6 +118,7 @@ bool is_key_of(std::string_view label, std::string_view name) {
     if (label == "charger") return has_key<Charger>(name);
     if (label == "load") return has_key<Load>(name);
     if (label == "circuit") return has_key<Circuit>(name);
+    if (label == "log") return has_key<LogEntry>(name);
     return true;
 }
 

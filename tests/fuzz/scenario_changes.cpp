@@ -39,7 +39,8 @@ const std::vector<Table>& tables() {
         table<scenario::Motor>("load.motor", false),
         table<scenario::Circuit>("circuit", true),
         table<scenario::Storage>("storage", false),
-        table<scenario::Goal>("goal", false)};
+        table<scenario::Goal>("goal", false),
+        table<scenario::LogEntry>("log", true)};
     return all;
 }
 

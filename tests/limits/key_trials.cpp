@@ -104,6 +104,12 @@ since = 2025-10-01
 
 [goal]
 chance = "90 %"
+
+[[log]]
+at = 2026-01-14T21:00:00
+pack = "main"
+reads = "13.1 V"
+under = "150 W"
 )toml";
 
 // Two wells, packs that differ, a winch on the bus and a controller that only switches.
@@ -174,6 +180,11 @@ since = 2026-01-01
 
 [goal]
 carry_at_most = "80 kg"
+
+[[log]]
+at = 2026-07-14T09:00:00
+load = "refrigerator"
+happened = "switched off"
 )toml";
 
 constexpr std::string_view odd_values[] = {"0",
@@ -239,7 +250,8 @@ const std::vector<Walked>& walked() {
         {"circuit", {"circuit.\"main path\"", "circuit.outlet"}, add_keys<Circuit>},
         {"case", {"case"}, add_keys<Case>},
         {"storage", {"storage"}, add_keys<Storage>},
-        {"goal", {"goal"}, add_keys<Goal>}};
+        {"goal", {"goal"}, add_keys<Goal>},
+        {"log", {"log[0]"}, add_keys<LogEntry>}};
     return tables;
 }
 
