@@ -111,6 +111,8 @@ std::optional<std::string> lacking(const Request& request) {
     const bool many = request.files_from || !request.more_files.empty();
     if (many && request.face_given && request.face != Face::jsonl)
         return "--as: many files are answered by a line of JSON each; give --as jsonl";
+    if (!request.lines.empty() && request.face == Face::jsonl)
+        return "--as: a note is written into one file; give --as json";
     if (request.resume && !many && request.face != Face::jsonl) return "--resume is for --as jsonl";
     return std::nullopt;
 }
@@ -118,8 +120,7 @@ std::optional<std::string> lacking(const Request& request) {
 void add_command(CLI::App& program, Request& request, const Question& question) {
     CLI::App* command = program.add_subcommand(question.name, question.asks);
     add_common_options(*command, request);
-    const bool of_two = std::string_view(question.name) == "compare";
-    if (!of_two) add_options_of_many(*command, request);
+    if (!question.of_one_file) add_options_of_many(*command, request);
     if (question.add_options) {
         question.add_options(*command, request);
     }

@@ -3,6 +3,7 @@
 #include "command_line/ask_compare.hpp"
 #include "command_line/ask_gauge.hpp"
 #include "command_line/ask_join.hpp"
+#include "command_line/ask_note.hpp"
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_packs.hpp"
 #include "command_line/ask_read.hpp"
@@ -79,7 +80,16 @@ const std::vector<Question>& questions() {
          .asks = "What differs between these two builds, and what must be rechecked?",
          .examples = "  candlemark compare old.toml new.toml --full",
          .add_options = add_compare_options,
-         .ask = of_loads_fed<ask_compare>},
+         .ask = of_loads_fed<ask_compare>,
+         .of_one_file = true},
+        {.name = "note",
+         .asks = "Write down what I read, did or saw while the power is out.",
+         .examples = "  candlemark note storm.toml \"21:30 main 12.9 V under 150 W\"\n"
+                     "  candlemark note storm.toml \"modem off\" \"freezer -11 degC\"\n"
+                     "  candlemark note storm.toml \"strike 21:30 main\"",
+         .add_options = add_note_options,
+         .ask = ask_note,
+         .of_one_file = true},
         {.name = "read",
          .asks = "What did you understand of my file?",
          .examples = "  candlemark read storm.toml --full",

@@ -25,6 +25,8 @@ struct Question {
                                          const Request& request) = nullptr;
     // The answer itself tells the warnings of reading; elsewhere they go to standard error.
     bool tells_warnings = false;
+    // Asked of one file alone.
+    bool of_one_file = false;
 };
 
 // In the order of the help.

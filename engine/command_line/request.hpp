@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "units/time.hpp"
+
 namespace command_line {
 
 struct Question;
@@ -43,7 +45,10 @@ struct Request {
     std::optional<std::string> rested;
     std::optional<std::string> accuracy;
     std::optional<std::string> now;
-    std::optional<std::string> on;  // storage
+    std::optional<std::string> on;   // storage
+    std::optional<std::string> at;   // note: as written
+    std::vector<std::string> lines;  // note: what to write down; "-" is those of standard input
+    std::optional<units::LocalTime> clock;  // of the computer, local standard time
     std::string other_file;         // compare; the new build beside the old one in `file`
     int most_packs = 16;            // packs
     int most_panels = 12;

@@ -3,6 +3,7 @@
 #include <exception>
 #include <filesystem>
 #include <new>
+#include <sstream>
 
 #include <fmt/format.h>
 
@@ -87,7 +88,28 @@ units::Errors no_folders(const std::vector<std::string>& named) {
     return errors;
 }
 
-Outcome answer(const Request& request, const Surroundings& around) {
+// Lines that come through standard input, in the place of "-".
+units::Result<std::vector<std::string>> lines_of(const Request& request,
+                                                 const Surroundings& around) {
+    std::vector<std::string> lines;
+    for (const auto& line : request.lines) {
+        if (line != "-") {
+            lines.push_back(line);
+            continue;
+        }
+        const auto text = around.standard_input();
+        if (!text) return units::fail(text.error());
+        std::istringstream input(*text);
+        for (std::string one; std::getline(input, one);) lines.push_back(one);
+    }
+    return lines;
+}
+
+Outcome answer(Request request, const Surroundings& around) {
+    request.clock = around.clock;
+    auto lines = lines_of(request, around);
+    if (!lines) return unusable(lines.error(), request);
+    request.lines = std::move(*lines);
     auto read = read_request(request, around);
     if (!read) {
         return unusable(read.error(), request);

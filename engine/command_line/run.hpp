@@ -2,11 +2,13 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "units/result.hpp"
+#include "units/time.hpp"
 
 namespace command_line {
 
@@ -28,6 +30,7 @@ struct Surroundings {
     // Takes each line of many answers as it comes; false where nobody reads on. Without it they
     // are kept for the end.
     std::function<bool(std::string_view)> line = {};
+    std::optional<units::LocalTime> clock = {};  // local standard time
     // Cuts standard output to so many bytes where it is the file of that name.
     std::function<void(const std::string&, std::size_t)> cut_output = {};
 };

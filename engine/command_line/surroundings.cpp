@@ -2,8 +2,10 @@
 
 #include <array>
 #include <cerrno>
+#include <chrono>
 #include <cstdlib>
 #include <cstring>
+#include <ctime>
 #include <sys/ioctl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -69,6 +71,18 @@ units::Result<std::string> all_of_standard_input() {
     }
 }
 
+// What the wall clock would show without summer time. [POSIX] localtime
+std::optional<units::LocalTime> standard_time() {
+    const std::time_t now = std::time(nullptr);
+    std::tm local{};
+    if (now == std::time_t(-1) || localtime_r(&now, &local) == nullptr) return std::nullopt;
+    const auto date = std::chrono::year(local.tm_year + 1900) /
+                      static_cast<unsigned>(local.tm_mon + 1) /
+                      static_cast<unsigned>(local.tm_mday);
+    const auto time = double(local.tm_hour) * units::hour + double(local.tm_min) * units::minute;
+    return units::local_time(date, time) - (local.tm_isdst > 0 ? units::hour : 0.0 * units::hour);
+}
+
 }  // namespace
 
 Surroundings surroundings_of_this_process() {
@@ -76,7 +90,8 @@ Surroundings surroundings_of_this_process() {
             .columns = terminal_columns(),
             .utf8 = locale_is_utf8(),
             .colour = isatty(STDOUT_FILENO) == 1 && environment("NO_COLOR").empty() &&
-                      environment("TERM") != "dumb"};
+                      environment("TERM") != "dumb",
+            .clock = standard_time()};
 }
 
 Written write_all(int descriptor, std::string_view text) {

@@ -29,6 +29,7 @@ const std::map<std::string, std::set<std::string>>& may_include() {
     static const std::map<std::string, std::set<std::string>> table = {
         {"units", {}},
         {"scenario", {}},
+        {"notes", over_scenario},
         {"battery", over_scenario},
         {"inverter", over_scenario},
         {"motor", over_scenario},
@@ -40,8 +41,9 @@ const std::map<std::string, std::set<std::string>>& may_include() {
         {"abreast", joined(over_unit, {"outage"})},
         {"chance", over_clock},
         {"sizing", over_chance},
-        {"report", over_sizing},
-        {"command_line", joined(over_sizing, {"report"})},
+        {"estimate", over_sizing},
+        {"report", joined(over_sizing, {"notes", "estimate"})},
+        {"command_line", joined(over_sizing, {"notes", "estimate", "report"})},
     };
     return table;
 }
