@@ -564,8 +564,25 @@ std::string with_doubt(const Told& told) {
 
 enum class Depth { quick, advising };
 
-units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Depth depth) {
+// The first end of what the file leaves open: what has one bad end is at it, the rest is likely.
+units::Result<Fitted> fitted_first(const Scenario& scenario, const Draws& draws,
+                                   const std::vector<SilentFigure>& silent) {
+    auto first = fitted(completed(scenario, silent, ends_of(true).front().completion), draws);
+    // What was put in may not go with what is stated: the file itself decides.
+    return first ? std::move(first) : fitted(scenario, draws);
+}
+
+//   passes   asked at each harmful end in turn, and of the whole; nothing where it says no
+units::Result<std::optional<Fit>> fit_within(const Scenario& scenario, const Draws& draws,
+                                             Depth depth, const Passes& passes) {
     const auto silent = silent_figures(scenario);
+    auto first = fitted_first(scenario, draws, silent);
+    if (!first) {
+        return units::fail(std::move(first.error()));
+    }
+    if (!passes(first->fit)) {
+        return std::nullopt;
+    }
     const auto spans = spans_within(scenario, silent);
     std::vector<Fit> fits;
     Points made;
@@ -584,26 +601,21 @@ units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Dept
         all.insert(all.end(), leaning.begin(), leaning.end());
         return all;
     };
-    const auto add_point = [&](const Point& point) -> units::Result<void> {
-        auto fit = fitted_at(completed(scenario, silent, point.completion), draws, spans, point);
-        if (!fit && fits.empty()) {
-            // What was put in may not go with what is stated: the file itself decides.
-            fit = fitted(scenario, draws);
-            if (!fit) return units::fail(std::move(fit.error()));
-        }
-        if (!fit) return {};
-        see_cutoff(fit->fit);
-        fits.push_back(fit->fit);
+    const auto take = [&](Fitted&& fit, const Point& point) {
+        see_cutoff(fit.fit);
+        fits.push_back(fit.fit);
         made.push_back(point);
-        if (!worst || point.completion.others == Completion::Other::high) worst = *std::move(fit);
-        return {};
+        if (!worst || point.completion.others == Completion::Other::high) worst = std::move(fit);
     };
-    if (auto first = add_point(ends_of(true).front()); !first) {
-        return units::fail(std::move(first.error()));
-    }
+    take(*std::move(first), ends_of(true).front());
     const Points harmful = points_at(true);
-    for (std::size_t i = 1; i < harmful.size(); ++i)
-        (void)add_point(harmful[i]);
+    for (std::size_t i = 1; i < harmful.size(); ++i) {
+        auto fit =
+            fitted_at(completed(scenario, silent, harmful[i].completion), draws, spans, harmful[i]);
+        if (!fit) continue;
+        if (!passes(fit->fit)) return std::nullopt;
+        take(*std::move(fit), harmful[i]);
+    }
     auto told = worst_of_all(fits);
     for (const Point& point : points_at(false)) {
         auto fit = fitted_at(completed(scenario, silent, point.completion), draws, spans, point);
@@ -624,7 +636,7 @@ units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Dept
     }
     // In the order of the file; what only another end of the ranges asks comes after.
     std::vector<Check> checks;
-    const auto take = [&](Told&& one) {
+    const auto tell = [&](Told&& one) {
         one.check.text = with_doubt(one);
         checks.push_back(std::move(one.check));
     };
@@ -632,13 +644,16 @@ units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Dept
     for (const Check& check : result.checks) {
         const int nth = count[{check.id, check.circuit, check.about}]++;
         const auto one = told.find({check.id, check.circuit, check.about, nth});
-        take(std::move(one->second));
+        tell(std::move(one->second));
         told.erase(one);
     }
     for (auto& [place, one] : told) {
-        take(std::move(one));
+        tell(std::move(one));
     }
     result.checks = std::move(checks);
+    if (!passes(result)) {
+        return std::nullopt;  // packs that open in turn are no single end's
+    }
     sort_by_number(result.checks);
     if (const auto as_given = fit_of(scenario, draws)) {
         result.assumptions = as_given->assumptions;
@@ -655,12 +670,37 @@ units::Result<Fit> fit_within(const Scenario& scenario, const Draws& draws, Dept
 
 }  // namespace
 
+namespace {
+
+units::Result<Fit> whole_fit(const Scenario& scenario, const Draws& draws, Depth depth) {
+    auto made = fit_within(scenario, draws, depth, [](const Fit&) { return true; });
+    if (!made) {
+        return units::fail(std::move(made.error()));
+    }
+    return **std::move(made);
+}
+
+}  // namespace
+
 units::Result<Fit> fit(const Scenario& scenario, const Draws& draws) {
-    return fit_within(scenario, draws, Depth::advising);
+    return whole_fit(scenario, draws, Depth::advising);
 }
 
 units::Result<Fit> quick_fit(const Scenario& scenario, const Draws& draws) {
-    return fit_within(scenario, draws, Depth::quick);
+    return whole_fit(scenario, draws, Depth::quick);
+}
+
+units::Result<std::optional<Fit>> fit_if(const Scenario& scenario, const Draws& draws,
+                                         const Passes& passes) {
+    return fit_within(scenario, draws, Depth::quick, passes);
+}
+
+units::Result<Fit> first_fit(const Scenario& scenario, const Draws& draws) {
+    auto first = fitted_first(scenario, draws, silent_figures(scenario));
+    if (!first) {
+        return units::fail(std::move(first.error()));
+    }
+    return std::move(first->fit);
 }
 
 bool fails_for_sure(const Check& check) {

@@ -2,6 +2,7 @@
 // wiring_method.md over a whole build.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -144,6 +145,19 @@ struct Fit {
 
 // The same without saying what would settle a doubt, for who asks often.
 [[nodiscard]] units::Result<Fit> quick_fit(const scenario::Scenario& scenario, const Draws& draws);
+
+// What a build must meet to be worth more work. It looks at the verdicts alone, and one that is
+// worse never turns a no into a yes.
+using Passes = std::function<bool(const Fit&)>;
+
+// quick_fit of a build that passes, nothing of one that does not: given up at the first end of what
+// the file leaves open at which it does not, before the others are worked out.
+[[nodiscard]] units::Result<std::optional<Fit>> fit_if(const scenario::Scenario& scenario,
+                                                       const Draws& draws, const Passes& passes);
+
+// The figures of quick_fit, with the checks of a single end of what the file leaves open: what has
+// one bad end is at it, the rest is likely.
+[[nodiscard]] units::Result<Fit> first_fit(const scenario::Scenario& scenario, const Draws& draws);
 
 // Stop for what fails, caution for what may not or is unknown, note for the rest.
 [[nodiscard]] scenario::Severity severity_of(Verdict verdict);

@@ -84,19 +84,23 @@ struct Trial {
         });
     }
 
+    std::optional<Fit> passing(const Scenario& changed) const {
+        auto tried = checks::fit_if(changed, draws, [this](const Fit& fit) { return passes(fit); });
+        return tried ? std::move(*tried) : std::nullopt;
+    }
+
     // The fit after a change; fuses of the circuit are chosen anew where `choose` says so: the
     // smallest made that passes.
     std::optional<Fit> passing(Scenario changed, bool choose) const {
-        auto tried = checks::quick_fit(changed, draws);
-        if (!tried) {
+        if (!choose) {
+            return passing(changed);
+        }
+        const auto asked = checks::first_fit(changed, draws);
+        if (!asked) {
             return std::nullopt;
         }
-        if (!choose) {
-            return passes(*tried) ? std::optional(std::move(*tried)) : std::nullopt;
-        }
-        const std::vector<FuseState> fuses = tried->circuits[index].fuses;
         for (std::size_t larger = 0; larger < 4; ++larger) {
-            for (const FuseState& fuse : fuses) {
+            for (const FuseState& fuse : asked->circuits[index].fuses) {
                 if (fuse.window.empty()) {
                     return std::nullopt;
                 }
@@ -111,9 +115,8 @@ struct Trial {
                 }
                 part.rating = smallest[static_cast<std::ptrdiff_t>(larger)];
             }
-            tried = checks::quick_fit(changed, draws);
-            if (tried && passes(*tried)) {
-                return std::move(*tried);
+            if (auto tried = passing(changed)) {
+                return tried;
             }
         }
         return std::nullopt;

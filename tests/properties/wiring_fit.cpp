@@ -1,5 +1,7 @@
 // What holds for every build.
 #include <cmath>
+#include <cstdio>
+#include <set>
 
 #include "support/wiring_builds.hpp"
 #include <rapidcheck.h>
@@ -10,12 +12,16 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
-using wiring_builds::unit;  // not the folder of the engine
 using checks::Verdict;
+using wiring_builds::unit;  // not the folder of the engine
 
 template <class T>
 T pick(std::initializer_list<T> values) {
     return *rc::gen::elementOf(std::vector<T>(values));
+}
+
+bool once_in(int times) {
+    return *rc::gen::inRange(0, times) == 0;
 }
 
 double between(double low, double high) {
@@ -170,6 +176,58 @@ TEST(wiring_fit, a_thicker_wire_never_harms_its_own_circuit) {
         }
         RC_ASSERT(after->circuits[which].drop <= (1.0 + 1e-12) * before->circuits[which].drop);
     }));
+}
+
+bool same(const checks::Check& one, const checks::Check& other) {
+    return one.id == other.id && one.circuit == other.circuit && one.about == other.about &&
+           one.verdict == other.verdict && one.best == other.best && one.text == other.text;
+}
+
+// No circuit that may be asked about fails in what is looked at; all of them, or one.
+checks::Passes none_worse_than(int most, std::set<std::string> circuits) {
+    return [=](const checks::Fit& fit) {
+        return std::ranges::none_of(fit.checks, [&](const checks::Check& check) {
+            return circuits.contains(check.circuit) && checks::rank_of(check.verdict) > most;
+        });
+    };
+}
+
+// A build that is given up at one end of what the file leaves open is one that does not pass, and
+// no other; one that passes is worked out as if it had not been asked.
+TEST(wiring_fit, a_build_is_given_up_where_it_does_not_pass) {
+    int passed = 0;
+    int given_up = 0;
+    EXPECT_TRUE(rc::check([&] {
+        for (int each = 0; each < 5; ++each) {
+            auto build = a_build();
+            if (once_in(2)) build.packs[0].resistance.reset();
+            if (once_in(2)) build.inverter->cutoff_voltage.reset();
+            const auto draws = draws_for(build, between(0.0, 30.0));
+            std::set<std::string> circuits{
+                build.circuits[std::size_t(*rc::gen::inRange(0, 3))].name};
+            if (once_in(3)) circuits.insert("");
+            const auto passes = none_worse_than(*rc::gen::inRange(0, 3), circuits);
+            int noes = 0;
+            const auto whole = checks::quick_fit(build, draws);
+            const auto asked = checks::fit_if(build, draws, [&](const checks::Fit& fit) {
+                const bool yes = passes(fit);
+                noes += yes ? 0 : 1;
+                return yes;
+            });
+            RC_ASSERT(whole && asked);
+            RC_ASSERT(asked->has_value() == passes(*whole));
+            RC_ASSERT(noes == (asked->has_value() ? 0 : 1));
+            ++(asked->has_value() ? passed : given_up);
+            if (*asked) RC_ASSERT(std::ranges::equal((*asked)->checks, whole->checks, same));
+            const auto first = checks::first_fit(build, draws);
+            RC_ASSERT(first && first->circuits.size() == whole->circuits.size());
+            for (std::size_t i = 0; i < first->circuits.size(); ++i)
+                RC_ASSERT(first->circuits[i].drop == whole->circuits[i].drop);
+        }
+    }));
+    std::printf("%d passed, %d were given up\n", passed, given_up);
+    EXPECT_GT(passed, 20);
+    EXPECT_GT(given_up, 50);
 }
 
 TEST(wiring_fit, a_hotter_place_never_lets_a_wire_carry_more) {
