@@ -114,8 +114,15 @@ class Block {
             of_[lane].bank.emplace(of_[lane].fresh->bank);
             begin(lane);
         }
-        for (std::size_t k = 0; k < lanes_->kinds; ++k)
-            rates_[k] = (k == 0 ? first.bank : first.others[k - 1]).setup.kinetics.rate / hertz;
+        const auto rate_of = [](const outage::Unit& unit, std::size_t k) {
+            return (k == 0 ? unit.bank : unit.others[k - 1]).setup.kinetics.rate;
+        };
+        for (std::size_t k = 0; k < lanes_->kinds; ++k) {
+            rates_[k] = rate_of(first, k) / hertz;
+            one_rate_[k] = std::ranges::all_of(outages, [&](const Outage& outage) {
+                return rate_of(*outage.unit, k) == rate_of(first, k);
+            });
+        }
     }
 
     void run(std::span<const Stretch> over, LaneCost& cost) {
@@ -127,7 +134,8 @@ class Block {
             if (stretch.day != day_) begin_day(stretch.day);
             if (at_ == 0 || stretch.step != step) ask(step = stretch.step, stretch);
             if (at_ == 0 || stretch.light != light) shine(light = stretch.light);
-            BankStretch common{.time = stretch.time, .through_inverter = through_};
+            BankStretch common{
+                .time = stretch.time, .through_inverter = through_, .alike = one_rate_};
             for (std::size_t k = 0; k < lanes_->kinds; ++k)
                 common.decayed[k] = battery::decay(rates_[k] * stretch.time);
             bank_stride(width_, *lanes_, common, of_.size());
@@ -153,7 +161,8 @@ class Block {
     std::unique_ptr<BankLanes> lanes_ = std::make_unique<BankLanes>();
     std::vector<OneLane> of_;
     std::vector<std::unique_ptr<Fresh>> fresh_;
-    std::array<double, most_kinds> rates_{};
+    std::array<double, most_kinds> rates_{};  // of the first lane's kinds
+    std::array<bool, most_kinds> one_rate_{};
     std::span<const Stretch> over_;
     std::size_t at_ = 0;
     std::size_t day_ = 0;

@@ -47,10 +47,12 @@ struct BankLanes {
     std::array<KindLanes, most_kinds> of;
 };
 
-//   decayed   of each kind over the time
+//   alike     of each kind, whether all lanes' head differences decay at one rate
+//   decayed   of each kind over the time, where they do
 struct BankStretch {
     double time = 0.0;  // s
     bool through_inverter = false;
+    std::array<bool, most_kinds> alike;
     std::array<battery::Decay, most_kinds> decayed;
 };
 

@@ -68,14 +68,17 @@ template <bool all_rules, int fixed, class Real>
     std::array<Meets<Real>, most_kinds> meets{};
     std::array<Amperes<Real>, most_kinds> most_in{};
     std::array<Ohms<Real>, most_kinds> added{};
+    std::array<Decays<Real>, most_kinds> over_time;
     Mask nearly{};
     for (std::size_t k = 0; k < kinds; ++k) {
         const KindLanes& pack = lanes.of[k];
-        const auto& decayed = stretch.decayed[k];
+        auto& decayed = over_time[k];
+        decayed = stretch.alike[k] ? step::alike<Real>(stretch.decayed[k])
+                                   : decays<Real>(at.number(pack.rate.data()) * stretch.time);
         const auto mean = mean_of<kind, Real>(
             {at.template in<Volts>(pack.at_zero.data()), at.template in<Volts>(pack.slope.data())},
             here(pack), constants(pack), decayed.once,
-            fill_per_ampere(time, at.number(pack.bound_gain.data()), step::all<Real>(decayed.twice),
+            fill_per_ampere(time, at.number(pack.bound_gain.data()), decayed.twice,
                             at.template in<PerCoulomb>(pack.per_total.data())));
         const auto resistance = at.template in<Ohms>(pack.resistance.data());
         Ohms<Real> taking = resistance;
@@ -91,7 +94,7 @@ template <bool all_rules, int fixed, class Real>
     if (any_of(nearly))
         for (std::size_t k = 0; k < kinds; ++k) {
             const KindLanes& pack = lanes.of[k];
-            const auto& decayed = stretch.decayed[k];
+            const auto& decayed = over_time[k];
             const auto most =
                 most_into<Real>(at.number(pack.count.data()), here(pack),
                                 at.number(pack.bound.data()), at.number(pack.bound_gain.data()),
@@ -158,9 +161,8 @@ template <bool all_rules, int fixed, class Real>
         const Amperes<Real> into =
             select(ways[k].taking, at.number(pack.coulombic.data()) * current, current);
         const Standing<Real> from = here(pack);
-        then[k] = stand_after<kind, Real>(from, into, constants(pack), time,
-                                          step::all<Real>(stretch.decayed[k].left),
-                                          step::all<Real>(stretch.decayed[k].once));
+        then[k] = stand_after<kind, Real>(from, into, constants(pack), time, over_time[k].left,
+                                          over_time[k].once);
         const Standing<Real>& to = then[k];
         const Ends<Real> ends{at.number(pack.low.data()), at.number(pack.high.data()),
                               at.number(pack.bound_low.data()), at.number(pack.bound_high.data())};

@@ -73,7 +73,10 @@ class Block {
         : endings_(endings), decided_(decided), width_(width), running_(outages.size()) {
         of_.resize(outages.size());
         packs_->build = build_of(outages.front().unit->bank);
-        rate_ = outages.front().unit->bank.setup.kinetics.rate / hertz;
+        rate_ = outages.front().unit->bank.setup.kinetics.rate;
+        one_rate_ = std::ranges::all_of(outages, [&](const Outage& outage) {
+            return outage.unit->bank.setup.kinetics.rate == rate_;
+        });
         for (std::size_t lane = 0; lane < outages.size(); ++lane) {
             of_[lane].outage = &outages[lane];
             of_[lane].lowest = std::ranges::max(outages[lane].needs, {}, &Need::lowest).lowest;
@@ -109,7 +112,9 @@ class Block {
             if (asked || lit) may_charge = some_may_charge();
             own_stride(width_, wells_[now_], wells_[1 - now_], state_,
                        through_ ? state_.with_inverter : state_.direct, *packs_,
-                       {.time = stretch.time, .decayed = battery::decay(rate_ * stretch.time)},
+                       {.time = stretch.time,
+                        .alike = one_rate_,
+                        .decayed = battery::decay(rate_ / hertz * stretch.time)},
                        of_.size(), may_charge);
             now_ = 1 - now_;
             cost.steps += running_;
@@ -138,7 +143,8 @@ class Block {
     Lane<const outage::SunChange*> lights_{};
     Lane<bool> passing_{};
     bool some_pass_ = false;
-    double rate_ = 0.0;
+    Frequency rate_{};  // of the first
+    bool one_rate_ = true;
     std::size_t day_ = 0;
     bool through_ = false;
 

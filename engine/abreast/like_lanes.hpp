@@ -12,7 +12,7 @@ namespace abreast::lanes_detail {
 // Whether both are stepped by the same rules.
 [[nodiscard]] bool built_alike(const outage::Unit& one, const outage::Unit& other);
 
-//   outages   at most `lanes`, each with one kind of pack, all built alike and decaying alike; with
+//   outages   at most `lanes`, each with one kind of pack, all built alike; with
 //             needs; all switching at the same instants
 //   decided   false for an outage that the clock must run
 void run_likes(std::span<const Outage> outages, std::span<const Stretch> over,

@@ -20,18 +20,12 @@ namespace {
 using namespace units;
 using outage::LimitedBy;
 
-double rate_of(const outage::Bank& bank) {
-    return bank.setup.kinetics.rate / hertz;
-}
-
 // Whether both go from stretch to stretch together.
 bool in_step(const Outage& one, const Outage& other) {
     const auto& a = *one.unit;
     const auto& b = *other.unit;
     const auto from = [](const auto& x, const auto& y) { return x.from == y.from; };
-    if (a.others.size() != b.others.size() || rate_of(a.bank) != rate_of(b.bank)) return false;
-    for (std::size_t i = 0; i < a.others.size(); ++i)
-        if (rate_of(a.others[i]) != rate_of(b.others[i])) return false;
+    if (a.others.size() != b.others.size()) return false;
     if (a.others.empty() && !lanes_detail::built_alike(a, b)) return false;
     if (a.inverter.has_value() != b.inverter.has_value()) return false;
     if (one.demand.data() != other.demand.data() &&

@@ -98,7 +98,8 @@ struct OwnPacks {
 
 struct OwnStretch {
     double time = 0.0;       // s
-    battery::Decay decayed;  // of the head difference over the time, alike in all lanes
+    bool alike = true;       // the head differences of all lanes decay at one rate
+    battery::Decay decayed;  // over the time, where they do
 };
 
 // One stride of all lanes where nothing is met on the way: the same operations in the same order as

@@ -4,6 +4,7 @@
 
 #include "abreast/stride.hpp"
 
+#include "battery/step/decays.hpp"
 #include "battery/step/quiet.hpp"
 
 namespace abreast::lanes_detail {
@@ -47,19 +48,20 @@ struct Asked {
     Own everywhere;  // the efficiency of charging, where it is one
 };
 
-// What all lanes have in common in any case.
+// Likewise of the time: what is left of a head difference after it, and its mean.
+template <class Own>
 struct Common {
     step::Seconds<double> time;
     step::Volts<double> drift_tolerance;
-    double left;
-    double once;
+    Own left;
+    Own once;
 };
 
 // The same operations in the same order as a pack alone, so the same bits.
 template <step::Kind kind, class Real, class Own>
 [[gnu::always_inline]] inline void stride_from(std::size_t lane, const LaneWells& from,
                                                LaneWells& to, State& state, const Thresholds& near,
-                                               const Asked<Own>& asked, const Common& all) {
+                                               const Asked<Own>& asked, const Common<Own>& all) {
     using namespace step;
     const Abreast<Real> at{lane};
     const Standing<Real> here{at.template in<Coulombs>(from.removed.data()),
@@ -168,10 +170,10 @@ void stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresho
                     {pack.inner}},
         .as_rested_to = pack.as_rested_to,
         .everywhere = pack.coulombic[0]};
-    const Common all{.time = {segment.time},
-                     .drift_tolerance = {pack.drift_tolerance},
-                     .left = segment.decayed.left,
-                     .once = segment.decayed.once};
+    const Common<double> all{.time = {segment.time},
+                             .drift_tolerance = {pack.drift_tolerance},
+                             .left = segment.decayed.left,
+                             .once = segment.decayed.once};
     for (std::size_t lane = 0; lane < count; lane += step::lanes_of<Real>)
         stride_from<kind, Real>(lane, from, to, state, near, asked, all);
 }
@@ -181,38 +183,41 @@ template <step::Kind kind, class Real>
 void own_stride_of(const LaneWells& from, LaneWells& to, State& state, const Thresholds& near,
                    const OwnPacks& packs, const OwnStretch& stretch, std::size_t count) {
     using namespace step;
-    const Common all{.time = {stretch.time},
-                     .drift_tolerance = {packs.drift_tolerance},
-                     .left = stretch.decayed.left,
-                     .once = stretch.decayed.once};
     for (std::size_t lane = 0; lane < count; lane += lanes_of<Real>) {
         const Abreast<Real> at{lane};
         const auto number = [&](const Lane<double>& lanes_at) __attribute__((always_inline)) {
             return at.number(lanes_at.data());
         };
+        Decays<Real> decayed = step::alike<Real>(stretch.decayed);
+        if constexpr (kind.two_wells)
+            if (!stretch.alike) decayed = decays<Real>(number(packs.rate) * stretch.time);
+        const Common<Real> all{.time = {stretch.time},
+                               .drift_tolerance = {packs.drift_tolerance},
+                               .left = decayed.left,
+                               .once = decayed.once};
         const PerCoulomb<Real> per_total{number(packs.per_total)};
-        const Asked<Real> asked{.pack = {per_total,
-                                         number(packs.bound),
-                                         number(packs.width),
-                                         number(packs.head_gain),
-                                         {number(packs.rate)}},
-                                .taken = {number(packs.taken)},
-                                .charger = {number(packs.charger)},
-                                .fills = fill_per_ampere(all.time, number(packs.bound_gain),
-                                                         stretch.decayed.twice, per_total),
-                                .floor = {number(packs.floor)},
-                                .absorption = {number(packs.absorption)},
-                                .empty = {number(packs.empty)},
-                                .removed_above = {number(packs.removed_above)},
-                                .filled_to = {number(packs.filled_to)},
-                                .resists = {{number(packs.charging_empty)},
-                                            number(packs.charging_rise),
-                                            {number(packs.per_rated)},
-                                            {number(packs.charging_knee)},
-                                            number(packs.charging_beyond),
-                                            {number(packs.inner)}},
-                                .as_rested_to = number(packs.as_rested_to),
-                                .everywhere = number(packs.everywhere)};
+        const Asked<Real> asked{
+            .pack = {per_total,
+                     number(packs.bound),
+                     number(packs.width),
+                     number(packs.head_gain),
+                     {number(packs.rate)}},
+            .taken = {number(packs.taken)},
+            .charger = {number(packs.charger)},
+            .fills = fill_per_ampere(all.time, number(packs.bound_gain), decayed.twice, per_total),
+            .floor = {number(packs.floor)},
+            .absorption = {number(packs.absorption)},
+            .empty = {number(packs.empty)},
+            .removed_above = {number(packs.removed_above)},
+            .filled_to = {number(packs.filled_to)},
+            .resists = {{number(packs.charging_empty)},
+                        number(packs.charging_rise),
+                        {number(packs.per_rated)},
+                        {number(packs.charging_knee)},
+                        number(packs.charging_beyond),
+                        {number(packs.inner)}},
+            .as_rested_to = number(packs.as_rested_to),
+            .everywhere = number(packs.everywhere)};
         stride_from<kind, Real>(lane, from, to, state, near, asked, all);
     }
 }

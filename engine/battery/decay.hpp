@@ -25,16 +25,17 @@ namespace decay_detail {
 inline constexpr double series_below = 0.25;
 
 // sum of (-x)^n / (n + 3)!, n = 0..10; the first term left out is below 2e-17 of the sum
-[[gnu::always_inline]] inline double series(double x) {
+template <class Real>
+[[gnu::always_inline]] inline Real series(const Real& x) {
     constexpr double term[] = {1.0 / 6.0,         1.0 / 24.0,        1.0 / 120.0,
                                1.0 / 720.0,       1.0 / 5040.0,      1.0 / 40320.0,
                                1.0 / 362880.0,    1.0 / 3628800.0,   1.0 / 39916800.0,
                                1.0 / 479001600.0, 1.0 / 6227020800.0};
-    const double x2 = x * x;
-    const double x4 = x2 * x2;
-    const double low = (term[0] - x * term[1]) + x2 * (term[2] - x * term[3]);
-    const double middle = (term[4] - x * term[5]) + x2 * (term[6] - x * term[7]);
-    const double high = (term[8] - x * term[9]) + x2 * term[10];
+    const Real x2 = x * x;
+    const Real x4 = x2 * x2;
+    const Real low = (term[0] - x * term[1]) + x2 * (term[2] - x * term[3]);
+    const Real middle = (term[4] - x * term[5]) + x2 * (term[6] - x * term[7]);
+    const Real high = (term[8] - x * term[9]) + x2 * term[10];
     return low + x4 * (middle + x4 * high);
 }
 

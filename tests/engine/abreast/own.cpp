@@ -6,6 +6,7 @@
 #include "abreast/stride.hpp"
 #include "support/holds.hpp"
 
+#include "battery/softness.hpp"
 #include "inverter/model.hpp"
 #include "outage/banks.hpp"
 #include "outage/clock.hpp"
@@ -53,8 +54,13 @@ class Draw {
             const double charge = factor(0.15);
             const double resistance = factor(0.3);
             const double start = std::uniform_real_distribution(0.7, 1.0)(random_);
+            // wells of its own, so that the lanes' head differences decay each at its rate
+            const bool agm = kind.model->chemistry == scenario::Chemistry::agm;
+            const double softness = agm ? std::uniform_real_distribution(-1.2, 1.2)(random_) : 0.0;
             const auto change = [&](const battery::PackModel& model) {
-                auto made = std::make_shared<battery::PackModel>(model);
+                auto made = std::make_shared<battery::PackModel>(
+                    agm ? battery::with_softness(model, {.chemistry = model.chemistry}, softness)
+                        : model);
                 made->kinetics.total *= charge;
                 made->capacity *= charge;
                 made->usable *= charge;
@@ -152,6 +158,18 @@ void with_narrow_limits(scenario::Scenario& scenario) {
     }
 }
 
+void of_agm(scenario::Scenario& scenario) {
+    for (auto& pack : scenario.packs)
+        pack = {.name = pack.name,
+                .count = pack.count,
+                .chemistry = scenario::Chemistry::agm,
+                .capacity = 110.0 * ampere_hour};
+}
+void of_agm_and_a_small_pack(scenario::Scenario& scenario) {
+    of_agm(scenario);
+    with_a_small_pack(scenario);
+}
+
 class OwnOutages : public testing::TestWithParam<Case> {};
 
 TEST_P(OwnOutages, end_as_the_clock_ends_them_to_the_last_bit) {
@@ -194,6 +212,8 @@ INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, OwnOutages,
                                          Case{"summer_storm", "4 d", 9, to_the_last},
                                          Case{"ice_storm", "4 d", 9, to_the_last},
                                          Case{"ice_storm", "6 d", 9, in_a_room_that_cools},
+                                         Case{"summer_storm", "4 d", 9, of_agm},
+                                         Case{"ice_storm", "4 d", 9, of_agm_and_a_small_pack},
                                          Case{"ice_storm", "4 d", 9, with_narrow_limits}));
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "battery/decay.hpp"
 
+#include "battery/step/decays.hpp"
+
 namespace {
 
 using battery::decay;
@@ -42,6 +44,20 @@ TEST(decay, long_past_any_memory_stays_finite) {
     EXPECT_EQ(late.left, 0.0);
     EXPECT_NEAR(late.once, 1e-6, 1e-20);
     EXPECT_TRUE(std::isfinite(late.thrice));
+}
+
+// Both within the series, one beyond it, and both.
+TEST(decay, of_two_abreast_is_that_of_each_to_the_last_bit) {
+    for (double x = 0.0; x < 3.0; x += 0.0137)
+        for (const double y : {x, 0.1 * x, 0.0, 0.2499999, 0.25, 40.0}) {
+            const auto both = battery::step::decays(battery::step::Two{x, y});
+            for (const int lane : {0, 1}) {
+                const battery::Decay alone = decay(lane == 0 ? x : y);
+                ASSERT_EQ(both.left[lane], alone.left) << x << " " << y;
+                ASSERT_EQ(both.once[lane], alone.once) << x << " " << y;
+                ASSERT_EQ(both.twice[lane], alone.twice) << x << " " << y;
+            }
+        }
 }
 
 }  // namespace
