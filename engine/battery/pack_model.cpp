@@ -10,6 +10,7 @@
 #include "battery/chemistry.hpp"
 #include "battery/fit.hpp"
 #include "battery/percent.hpp"
+#include "battery/rest.hpp"
 #include "battery/temperature.hpp"
 
 namespace battery {
@@ -405,14 +406,16 @@ OpenCircuit as_rested(const OpenCircuit& table) {
 }  // namespace
 
 Arrangement arranged(const PackModel& model, Resistance shared, const Stops& stops) {
-    Arrangement result{.kinetics = model.kinetics,
-                       .open_circuit = &model.open_circuit,
-                       .inner = model.inner,
-                       .path = model.lead + shared,
-                       .reachable = reachable_slowly(model),
-                       .locked = model.locked,
-                       .charging = model.charging,
-                       .stops = stops};
+    Arrangement result{
+        .kinetics = model.kinetics,
+        .open_circuit = &model.open_circuit,
+        .at_rest = comes_back(model.open_circuit, model.at_rest) ? &model.at_rest : nullptr,
+        .inner = model.inner,
+        .path = model.lead + shared,
+        .reachable = reachable_slowly(model),
+        .locked = model.locked,
+        .charging = model.charging,
+        .stops = stops};
     if (!result.stops.pack_cut_off) result.stops.pack_cut_off = model.pack_cut_off;
     if (!result.stops.current_above) result.stops.current_above = model.current_limit;
     if (!result.stops.removed_above) result.stops.removed_above = model.usable;

@@ -61,6 +61,8 @@ struct Stops {
 };
 
 // What one pack, and what it feeds, is made of.
+//   at_rest    what it shows long after a draw, over the same fill; nothing where that is what it
+//              is drawn by. No step is worked by it: rest.hpp
 //   inner      from the rested voltage to the pack's terminals
 //   path       from there to where power is taken: own lead, and a path shared by n packs n times
 //   reachable  part of the charge that the temperature lets out, above 0 to 1
@@ -69,6 +71,7 @@ struct Stops {
 struct Arrangement {
     Kinetics kinetics = {};
     const OpenCircuit* open_circuit = nullptr;  // must outlive what is prepared from it
+    const OpenCircuit* at_rest = nullptr;       // likewise
     units::Resistance inner{};
     units::Resistance path{};
     units::Share reachable{1.0};

@@ -8,6 +8,7 @@
 
 #include "battery/chemistry.hpp"
 #include "battery/percent.hpp"
+#include "battery/rest.hpp"
 #include "battery/surface_charge.hpp"
 #include "units/text.hpp"
 
@@ -119,6 +120,21 @@ const battery::OpenCircuit& table_of(const battery::PackModel& model, const Read
     return reading.power && *reading.power > Power{} ? model.open_circuit : model.at_rest;
 }
 
+Duration rest_wanted(Chemistry chemistry) {
+    return chemistry == Chemistry::lifepo4 ? 24.0 * hour : 6.0 * hour;
+}
+
+// Of a pack that was drawn a while ago, the fill by what comes back in that time; it is the fuller
+// one, since a pack that was charged in between would stand on its table or above it.
+StateOfCharge fullest_at(const battery::PackModel& model, const Reading& reading, Voltage voltage) {
+    const auto& table = table_of(model, reading);
+    const bool resting =
+        !reading.power && reading.rested_for && *reading.rested_for < rest_wanted(model.chemistry);
+    return resting
+               ? battery::fill_after_rest(model.open_circuit, table, voltage, *reading.rested_for)
+               : table.fill_at(voltage);
+}
+
 // What a slow draw still gets from a pack that has less than nothing left at the rated one.
 Charge left_beyond(const battery::PackModel& model, StateOfCharge charge) {
     const auto lowest = battery::lowest_charge(model.kinetics, model.capacity);
@@ -145,8 +161,12 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
     const battery::PackModel& model = packs.front().model;
     told.chemistry = model.chemistry;
     const auto& table = table_of(model, reading);
-    const auto charge_at = [&](Voltage voltage) {
-        return battery::charge_at_fill(model.kinetics, model.capacity, table.fill_at(voltage));
+    const auto charge_of = [&](StateOfCharge fill) {
+        return battery::charge_at_fill(model.kinetics, model.capacity, fill);
+    };
+    const auto charge_at = [&](Voltage voltage) { return charge_of(table.fill_at(voltage)); };
+    const auto most_at = [&](Voltage voltage) {
+        return charge_of(fullest_at(model, reading, voltage));
     };
     told.error +=
         model.nominal / battery::defaults_of(told.chemistry).nominal *
@@ -154,7 +174,7 @@ void tell_interval(const std::vector<Read>& packs, const Reading& reading, Charg
     told.low = battery::shown(charge_at(told.rested - told.error));
     const StateOfCharge middle = charge_at(told.rested);
     told.likely = battery::shown(middle);
-    told.high = battery::shown(charge_at(told.rested + told.error));
+    told.high = battery::shown(most_at(told.rested + told.error));
     double all_packs = 0.0;
     for (const Read& read : packs)
         all_packs += read.pack->count;
@@ -228,7 +248,7 @@ void find_faults(const Reading& reading, ChargeRead& told) {
              "warm the packs: nothing of what is locked in is lost",
              "battery method.md (5), Defaults");
     }
-    const Duration wanted = lead ? 6.0 * hour : 24.0 * hour;
+    const Duration wanted = rest_wanted(told.chemistry);
     if (!reading.power && (!reading.rested_for || *reading.rested_for < wanted))
         find(reading.rested_for ? Severity::caution : Severity::note,
              fmt::format("{}; within an hour of use it shows less than it holds, and within {} of "

@@ -173,7 +173,7 @@ class ByInterval {
                               .to = to,
                               .flows = std::exchange(open_, {}),
                               .charge = packs.charge(),
-                              .voltage = packs.operating_point(duty, flowing.net()).voltage});
+                              .voltage = packs.shown(duty, flowing.net()).voltage});
         from_ = to;
     }
 };

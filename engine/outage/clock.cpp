@@ -470,7 +470,7 @@ class Clock {
                                     const SunChange& sun, Voltage forgiven) {
         if (is_inverter(part)) {
             const Power net = Flowing{taken(demand), sun, demand.charger}.net();
-            const auto point = packs.operating_point(Duty::serving_direct, net);
+            const auto point = packs.shown(Duty::serving_direct, net);
             return point.possible && point.voltage >= unit_.inverter->restart_voltage - forgiven;
         }
         return packs.gives(duty_with(part, demand), net_with(part, demand, sun),
@@ -483,7 +483,7 @@ class Clock {
         if (is_inverter(part)) {
             if (overloaded_ || main_blown_ || now_ < part.since + inverter_rest) return false;
             const Power without = Flowing{taken(demand), sun, demand.charger}.net();
-            const auto point = packs_.operating_point(Duty::serving_direct, without);
+            const auto point = packs_.shown(Duty::serving_direct, without);
             if (!point.possible ||
                 point.voltage <= unit_.inverter->cutoff_voltage + by_hand_above_cut_off)
                 return false;
@@ -952,7 +952,7 @@ class Clock {
     }
 
     void add_trace_point(const Flowing& flowing, Duty duty) {
-        const auto point = packs_.operating_point(duty, flowing.net());
+        const auto point = packs_.shown(duty, flowing.net());
         course_.trace.push_back({.at = now_,
                                  .stored = packs_.stored(),
                                  .charge = packs_.charge(),

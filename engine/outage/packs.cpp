@@ -26,7 +26,8 @@ LikePacks::LikePacks(const Unit& unit)
       wells_(unit.bank.at_start),
       overload_(bank_),
       charging_(Overload::of_charging(bank_)),
-      watched_(charging_.levels() > 0) {
+      watched_(charging_.levels() > 0),
+      resting_(bank_) {
     prepare();
 }
 
@@ -112,12 +113,19 @@ bool LikePacks::nothing_left() const {
 bool LikePacks::may_rise(Power power) const {
     if (power <= Power{}) return true;
     const auto& pack = serving_.direct;
-    const double out = operating_point(Duty::serving_direct, power).current / count_ / ampere;
-    return pack.exchange * (wells_.head_difference / coulomb) > out;
+    const Current out = operating_point(Duty::serving_direct, power).current / count_;
+    return pack.exchange * (wells_.head_difference / coulomb) > out / ampere ||
+           resting_.still_rises(out);
+}
+
+battery::OperatingPoint LikePacks::shown(Duty duty, Power power) const {
+    auto point = operating_point(duty, power);
+    if (!blown_) point.voltage += resting_.back_by(bank_, wells_, point.current / count_);
+    return point;
 }
 
 bool LikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
-    const auto point = operating_point(duty, power);
+    const auto point = shown(duty, power);
     if (!point.possible || point.voltage <= above) return false;
     if (power <= Power{}) return true;
     const Current out = point.current / count_;
@@ -131,6 +139,7 @@ bool LikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
 bool LikePacks::gives_rested(Duty duty, Power power, Voltage above) const {
     LikePacks rested = *this;
     rested.wells_.head_difference = Charge{};
+    rested.resting_ = Resting(bank_);
     return rested.gives(duty, power, above, false);
 }
 
@@ -276,6 +285,7 @@ UnlikePacks::UnlikePacks(const Unit& unit)
       tried_(banks_.size(), false) {
     for (const Bank& bank : banks_) {
         charging_.push_back(Overload::of_charging(bank));
+        resting_.emplace_back(bank);
         watched_ = watched_ || charging_.back().levels() > 0;
         usable_ += static_cast<double>(bank.count) * bank.usable;
         rated_ += static_cast<double>(bank.count) * bank.rated;
@@ -352,13 +362,13 @@ bool UnlikePacks::all_ended() const {
 bool UnlikePacks::may_rise(Power power) const {
     if (power <= Power{}) return true;
     for (std::size_t i = 0; i < banks_.size(); ++i)
-        if (bank_.wells(i).head_difference > Charge{}) return true;
+        if (bank_.wells(i).head_difference > Charge{} || resting_[i].still_rises({})) return true;
     return false;
 }
 
 bool UnlikePacks::gives(Duty duty, Power power, Voltage above, bool borne) {
     if (!bank_.any_gives() && power > Power{}) return false;
-    const auto point = operating_point(duty, power);
+    const auto point = shown(duty, power);
     if (!point.possible || point.voltage <= above) return false;
     bool from_a_well = power <= Power{};
     for (std::size_t i = 0; i < banks_.size(); ++i) {
@@ -401,7 +411,12 @@ void UnlikePacks::ask_again() {
 }
 
 Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
+    std::vector<Charge> removed;
+    if (std::ranges::any_of(resting_, &Resting::comes_back))
+        for (std::size_t i = 0; i < banks_.size(); ++i)
+            removed.push_back(bank_.wells(i).removed);
     const auto step = bank_.advance(stops(duty), power, time);
+    if (!removed.empty()) pass_rest(removed, step.time);
     return {.time = step.time,
             .ending = step.ending,
             .pack = step.pack,
@@ -412,6 +427,11 @@ Leg UnlikePacks::step(Duty duty, Power power, Duration time) {
             .at_pack = step.at_pack,
             .largest = step.largest,
             .at_most = step.at_most};
+}
+
+void UnlikePacks::pass_rest(const std::vector<Charge>& removed_before, Duration time) {
+    for (std::size_t i = 0; i < banks_.size(); ++i)
+        resting_[i].pass(bank_.wells(i).removed - removed_before[i], time);
 }
 
 Leg UnlikePacks::advance(Duty duty, Power power, Duration time) {
@@ -519,6 +539,24 @@ Leg UnlikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
 
 battery::OperatingPoint UnlikePacks::operating_point(Duty, Power power) {
     return bank_.operating_point(power);
+}
+
+// Each that rests lifts the bus by its share of what conducts.
+battery::OperatingPoint UnlikePacks::shown(Duty duty, Power power) {
+    auto point = operating_point(duty, power);
+    if (std::ranges::none_of(resting_, &Resting::comes_back)) return point;
+    double conducts = 0.0;
+    Voltage lifted{};
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        if (states_[i] != State::closed) continue;
+        const auto& setup = banks_[i].setup;
+        const double here = banks_[i].count / std::max<double>(battery::step::least_resistance,
+                                                               (setup.inner + setup.path) / ohm);
+        conducts += here;
+        lifted += here * resting_[i].back_by(banks_[i], bank_.wells(i), current_of(i));
+    }
+    if (conducts > 0.0) point.voltage += lifted / conducts;
+    return point;
 }
 
 void UnlikePacks::set(std::size_t bank, State state) {

@@ -8,6 +8,7 @@
 #include "battery/advance.hpp"
 #include "battery/bank.hpp"
 #include "outage/overload.hpp"
+#include "outage/resting.hpp"
 #include "outage/serving.hpp"
 #include "outage/unit.hpp"
 
@@ -65,6 +66,9 @@ class LikePacks {
     [[nodiscard]] units::Voltage voltage_at_rest(Duty duty) const {
         return operating_point(duty, {}).voltage;
     }
+    // What a meter shows with this power taken: packs that next to nothing is drawn from have come
+    // back since they were drawn. battery/method.md (70)
+    [[nodiscard]] battery::OperatingPoint shown(Duty duty, units::Power power) const;
     [[nodiscard]] units::Energy stored() const;
     [[nodiscard]] units::StateOfCharge charge() const;
     [[nodiscard]] bool beyond_usable() const { return wells_.removed >= bank_.usable; }
@@ -129,6 +133,7 @@ class LikePacks {
     units::Voltage lowest_{};
     bool usable_passed_ = false;
     std::optional<units::Charge> waits_below_;
+    Resting resting_;
 
     void prepare();
     void set_limits();
@@ -175,6 +180,7 @@ class UnlikePacks {
         return trial.operating_point(duty, power).voltage;
     }
     [[nodiscard]] units::Voltage voltage_at_rest(Duty) { return bank_.voltage_at_rest(); }
+    [[nodiscard]] battery::OperatingPoint shown(Duty duty, units::Power power);
     // Out of one pack of the bank, at the operating point asked for last.
     [[nodiscard]] units::Current current_of(std::size_t bank) const {
         return bank_.current_of(bank);
@@ -226,6 +232,7 @@ class UnlikePacks {
     std::vector<bool> tried_;  // closed again by ask_again, and has not given yet
     bool opened_again_ = false;
     std::optional<units::Charge> waits_below_;
+    std::vector<Resting> resting_;
     units::Charge usable_{};  // of all packs, likewise the next
     units::Charge rated_{};
 
@@ -233,6 +240,7 @@ class UnlikePacks {
     [[nodiscard]] units::Charge most_removed_of_all() const;
     void look_who_runs();
     [[nodiscard]] Leg step(Duty duty, units::Power power, units::Duration time);
+    void pass_rest(const std::vector<units::Charge>& removed_before, units::Duration time);
     [[nodiscard]] Leg stand(Leg so_far, Duty duty, units::Power power, units::Duration time);
     void refit(std::size_t bank);
     void set(std::size_t bank, State state);
@@ -264,6 +272,7 @@ inline Leg LikePacks::step(const battery::Prepared& pack, units::Power power,
                            units::Duration time) {
     const auto step = battery::advance(pack, wells_, power / count_, time);
     wells_ = step.wells;
+    if (resting_.comes_back()) resting_.pass(step.charge_out - step.charge_in, step.time);
     return leg_of(step, count_, inner_share_);
 }
 

@@ -27,8 +27,8 @@ TEST(gauge, a_coarser_meter_tells_less) {
     EXPECT_LT(fine->likely, fine->high);
 }
 
-// 30 A through 10 mohm is 0.3 V; 8 of them are the pack's, which grow to 1.9 times within minutes: up
-// to 0.216 V more, half of it likely.
+// 30 A through 10 mohm is 0.3 V; 8 of them are the pack's, which grow to 1.9 times within minutes:
+// up to 0.216 V more, half of it likely.
 TEST(gauge, the_sag_of_a_load_is_undone) {
     const auto told =
         checks::gauge(one(Chemistry::lifepo4),
@@ -47,6 +47,23 @@ TEST(gauge, in_the_cold_it_tells_what_is_locked_in) {
     }));
     const auto warm = checks::gauge(one(Chemistry::lifepo4), {.reads = 12.9 * volt});
     EXPECT_EQ(warm->locked, StateOfCharge(0.0));
+}
+
+// Half an hour after a draw it shows less than its table: what it showed then is in the interval.
+TEST(gauge, an_agm_pack_that_has_just_been_drawn_may_hold_more_than_its_table_says) {
+    const auto made = one(Chemistry::agm);
+    const checks::Reading reading{.reads = 12.2 * volt, .error = 0.02 * volt};
+    const auto told = checks::gauge(made, reading);
+    auto soon = reading;
+    soon.rested_for = 30.0 * minute;
+    const auto just_drawn = checks::gauge(made, soon);
+    EXPECT_EQ(just_drawn->low, told->low);
+    EXPECT_GT(just_drawn->high.value(), told->high.value() + 0.03);
+    EXPECT_EQ(just_drawn->likely, told->likely);
+    soon.rested_for = 1.0 * minute;
+    EXPECT_GT(checks::gauge(made, soon)->high, just_drawn->high);
+    soon.rested_for = 8.0 * hour;
+    EXPECT_EQ(checks::gauge(made, soon)->high, told->high);
 }
 
 // Below the table's 0 %: 1/3 of the 6.6 Ah that a slow draw still gets from 100 Ah of AGM.

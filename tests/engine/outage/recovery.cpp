@@ -4,6 +4,8 @@
 
 #include "battery/advance.hpp"
 #include "battery/chemistry.hpp"
+#include "battery/pack_model.hpp"
+#include "battery/percent.hpp"
 #include "outage/clock.hpp"
 
 namespace {
@@ -161,6 +163,24 @@ TEST(recovery, the_heater_goes_out_and_the_lamp_burns_to_the_end) {
     EXPECT_LT(course.ledger.relative_residual, 1e-11);
 }
 
+// Wells of c 0.345 and k 1.02 an hour, 110 Ah, and 109.307 Ah, which hold 100 Ah at 20 h; the table
+// over the fill of a well.
+TEST(recovery, the_lamp_burns_on_narrower_wells_too) {
+    auto unit = agm_unit();
+    unit.bank.setup.open_circuit = &battery::open_circuit_of(scenario::Chemistry::agm);
+    for (const auto& [total, minutes] :
+         std::array{std::pair{110.0, 53.20}, std::pair{109.307, 52.75}}) {
+        unit.bank.setup.kinetics = {
+            .total = total * ampere_hour, .available = Share(0.345), .rate = 1.02 / hour};
+        const auto course = course_of(heater_and_lamp(75.0 * minute), unit);
+        EXPECT_NEAR(course.lasts / minute, minutes, 0.1);
+        ASSERT_EQ(course.out.size(), 1U);
+        EXPECT_EQ(course.out[0].part, heater);
+        EXPECT_NEAR(course.without / minute, 75.0 - minutes, 0.1);
+        EXPECT_LT(course.ledger.relative_residual, 1e-11);
+    }
+}
+
 TEST(recovery, a_heater_that_ends_sooner_is_met) {
     const auto course = course_of(heater_and_lamp(55.0 * minute));
     EXPECT_TRUE(course.survives);
@@ -246,6 +266,100 @@ TEST(recovery, a_load_comes_on_at_its_own_level_when_charge_lifts_the_bus) {
     EXPECT_GE(course.out[0].to, 10.4 * hour);
     EXPECT_LT(course.out[0].to, 11.6 * hour);
     EXPECT_LT(course.ledger.relative_residual, 1e-11);
+}
+
+// ---- AGM as it is: drawn by its level, and back from it at rest. battery/method.md (70)
+
+battery::PackModel agm_model() {
+    scenario::Pack pack;
+    pack.chemistry = scenario::Chemistry::agm;
+    pack.capacity = 100.0 * ampere_hour;
+    scenario::Assumptions taken;
+    return battery::pack_model(pack, "pack[0]", celsius(25.0), taken).value();
+}
+outage::Unit unit_of(const battery::PackModel& model) {
+    outage::Unit unit;
+    unit.bank.setup = battery::arranged(model, {}, {});
+    unit.bank.rated = unit.bank.usable = model.capacity;
+    scenario::Inverter described;
+    described.continuous = 1000.0 * watt;
+    described.cutoff_voltage = 11.8 * volt;
+    described.restart_voltage = 12.16 * volt;
+    described.restart = scenario::Restart::by_itself;
+    scenario::Assumptions assumed;
+    unit.inverter = inverter::model_of(described, 12.0 * volt, assumed).value();
+    return unit;
+}
+// 300 W until the inverter cuts off, and 100 W from a while later on.
+std::vector<outage::DemandStep> heavy_then_light() {
+    return {{.from = {}, .ac = 300.0 * watt, .inverter_on = true},
+            {.from = 2.5 * hour, .ac = 100.0 * watt, .inverter_on = true}};
+}
+outage::Course heavy_and_light(const outage::Unit& unit) {
+    return outage::run(unit, heavy_then_light(), {}, 12.0 * hour, 6.0 * hour,
+                       {.intervals = 0.25 * hour});
+}
+
+// Nothing before the first failure asks for it.
+TEST(recovery, an_inverter_restarts_sooner_by_what_comes_back) {
+    const auto model = agm_model();
+    const auto unit = unit_of(model);
+    auto never_back = unit;
+    never_back.bank.setup.at_rest = nullptr;
+    const auto with = heavy_and_light(unit);
+    const auto without = heavy_and_light(never_back);
+    EXPECT_EQ(with.lasts, without.lasts);
+    EXPECT_EQ(with.limited_by, LimitedBy::low_voltage);
+    ASSERT_FALSE(with.out.empty());
+    ASSERT_FALSE(without.out.empty());
+    EXPECT_GE(with.out[0].to, with.out[0].from + 5.0 * minute);
+    EXPECT_LT(with.out[0].to, without.out[0].to - 5.0 * minute);
+    EXPECT_LT(with.ledger.relative_residual, 1e-11);
+}
+
+// The last quarter of an hour in which nothing is drawn: what stands there is what a meter shows.
+TEST(recovery, the_hours_show_what_comes_back) {
+    const auto model = agm_model();
+    auto unit = unit_of(model);
+    unit.inverter.reset();
+    unit.bank.at_start = battery::rested_with(model.capacity, StateOfCharge(0.6));
+    const std::vector<outage::DemandStep> demand{{.from = {}, .direct = 60.0 * watt},
+                                                 {.from = 1.0 * hour}};
+    const auto course =
+        outage::run(unit, demand, {}, 6.0 * hour, 6.0 * hour, {.intervals = 0.25 * hour});
+    ASSERT_EQ(course.intervals.size(), 24U);
+    const auto loaded = course.intervals[3];
+    const auto wells = battery::after(model.kinetics, unit.bank.at_start, Current{}, Duration{});
+    EXPECT_NEAR(wells.removed / ampere_hour, 40.0, 1e-9);
+    const auto last = course.intervals.back();
+    const auto fill = battery::fill_with(model.kinetics, model.capacity, last.charge);
+    EXPECT_NEAR(last.voltage / volt, model.open_circuit.voltage(fill) / volt + 0.06, 0.002);
+    EXPECT_LT(last.voltage, model.at_rest.voltage(fill));
+    EXPECT_LT(loaded.voltage, model.open_circuit.voltage(battery::fill_with(
+                                  model.kinetics, model.capacity, loaded.charge)));
+    for (std::size_t i = 5; i < course.intervals.size(); ++i)
+        EXPECT_GE(course.intervals[i].voltage, course.intervals[i - 1].voltage);
+}
+
+// Two kinds on one bus, each of which comes back, show what one of twice the size does.
+TEST(recovery, packs_that_differ_come_back_as_like_ones_do) {
+    const auto model = agm_model();
+    auto twice = unit_of(model);
+    twice.bank.count = 2;
+    auto apart = unit_of(model);
+    apart.others.push_back(apart.bank);
+    for (auto* unit : {&twice, &apart}) {
+        unit->inverter.reset();
+        unit->bank.at_start = battery::rested_with(model.capacity, StateOfCharge(0.6));
+    }
+    apart.others.front().at_start = apart.bank.at_start;
+    const std::vector<outage::DemandStep> demand{{.from = {}, .direct = 200.0 * watt},
+                                                 {.from = 1.0 * hour}};
+    const auto one = outage::run(twice, demand, {}, 3.0 * hour, {}, {.intervals = 0.25 * hour});
+    const auto two = outage::run(apart, demand, {}, 3.0 * hour, {}, {.intervals = 0.25 * hour});
+    ASSERT_EQ(one.intervals.size(), two.intervals.size());
+    for (std::size_t i = 0; i < one.intervals.size(); ++i)
+        EXPECT_NEAR(one.intervals[i].voltage / volt, two.intervals[i].voltage / volt, 1e-6) << i;
 }
 
 }  // namespace
