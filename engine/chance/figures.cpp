@@ -28,11 +28,11 @@ Interval around(double middle, double half) {
             .high = Probability(std::clamp(middle + half, 0.0, 1.0))};
 }
 
-std::vector<int> lasted_in_blocks(std::span<const Outcome> outcomes) {
-    std::vector<int> lasted;
+std::vector<double> lasted_in_blocks(std::span<const Outcome> outcomes) {
+    std::vector<double> lasted;
     for (std::size_t i = 0; i < outcomes.size(); ++i) {
-        if (i % std::size_t(lanes) == 0) lasted.push_back(0);
-        lasted.back() += outcomes[i].survives ? 1 : 0;
+        if (i % std::size_t(lanes) == 0) lasted.push_back(0.0);
+        lasted.back() += outcomes[i].outlasts.value();
     }
     return lasted;
 }
@@ -48,7 +48,7 @@ std::array<double, year_parts> without_each_part(std::span<const Outcome> outcom
         for (std::size_t i = 0; i < outcomes.size(); ++i) {
             if (std::size_t(dates[i]) * year_parts / std::size_t(date_count) == part) continue;
             all += outcomes[i].weight;
-            lasted += outcomes[i].survives ? outcomes[i].weight : 0.0;
+            lasted += outcomes[i].outlasts.value() * outcomes[i].weight;
         }
         without[part] = all > 0.0 ? lasted / all : of;
     }
@@ -69,18 +69,18 @@ Interval wilson(double lasted, double tried) {
             .high = Probability(std::clamp(middle + half, p, 1.0))};
 }
 
-Interval interval_of_blocks(std::span<const int> lasted) {
+Interval interval_of_blocks(std::span<const double> lasted) {
     assert(!lasted.empty());
     double sum = 0.0;
-    for (const int count : lasted)
+    for (const double count : lasted)
         sum += count;
     const double blocks = double(lasted.size());
     const double members = blocks * lanes;
     if (lasted.size() < 2 || sum < few || members - sum < few) return wilson(sum, members);
     const double of = sum / members;
     double squares = 0.0;
-    for (const int count : lasted)
-        squares += (count / double(lanes) - of) * (count / double(lanes) - of);
+    for (const double count : lasted)
+        squares += (count / lanes - of) * (count / lanes - of);
     return around(of, students(lasted.size()) * std::sqrt(squares / (blocks * (blocks - 1.0))));
 }
 
@@ -110,14 +110,14 @@ double effective(std::span<const Outcome> outcomes) {
     return 1.0 / squares;
 }
 
-double share_that_survives(std::span<const Outcome> outcomes) {
-    double survive = 0.0;
+double share_that_outlasts(std::span<const Outcome> outcomes) {
+    double outlast = 0.0;
     double all = 0.0;
     for (const Outcome& outcome : outcomes) {
         all += outcome.weight;
-        survive += outcome.survives ? outcome.weight : 0.0;
+        outlast += outcome.outlasts.value() * outcome.weight;
     }
-    return survive / all;
+    return std::min(1.0, outlast / all);
 }
 
 bool Figures::meets_the_goal() const {
@@ -129,7 +129,7 @@ Figures figures_of(std::span<const Outcome> outcomes, Probability goal, std::spa
     assert(!outcomes.empty());
     std::vector<Outcome> sorted(outcomes.begin(), outcomes.end());
     std::ranges::stable_sort(sorted, {}, &Outcome::lasts);
-    const double of = share_that_survives(outcomes);
+    const double of = share_that_outlasts(outcomes);
     Interval interval = interval_of_blocks(lasted_in_blocks(outcomes));
     if (!dates.empty()) {
         const double year =

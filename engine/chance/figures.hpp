@@ -11,11 +11,14 @@
 namespace chance {
 
 // How the outage ends for one member.
-//   lasts    until the supply first fails; the whole outage where it never does
-//   weight   share of all members; all of them sum to 1
+//   lasts     until the supply first fails; the whole outage where it never does
+//   survives  it never does
+//   outlasts  chance that it lasts to the outage's end: open_end.hpp
+//   weight    share of all members; all of them sum to 1
 struct Outcome {
     units::Duration lasts{};
     bool survives = false;
+    units::Probability outlasts{};
     double weight = 0.0;
 };
 
@@ -28,9 +31,10 @@ struct Interval {
 //   lasted   of `tried`, at least one; [Wilson 1927]
 [[nodiscard]] Interval wilson(double lasted, double tried);
 
-// Of members without weights, from how many lasted in each block of 64: by the spread of the
-// blocks, or by Wilson's where there is one block, or fewer than 10 members on a side.
-[[nodiscard]] Interval interval_of_blocks(std::span<const int> lasted);
+// Of members without weights, from how many lasted in each block of 64, or the sum of their
+// chances: by the spread of the blocks, or by Wilson's where there is one block, or fewer than 10
+// members on a side.
+[[nodiscard]] Interval interval_of_blocks(std::span<const double> lasted);
 
 // Half width that a weather file of one year leaves: its start dates in calendar order are left out
 // a tenth at a time.
@@ -45,8 +49,9 @@ struct Interval {
 // 1/sum of squares: as many members of equal weight say as much.
 [[nodiscard]] double effective(std::span<const Outcome> outcomes);
 
-// Share that survives; exactly a whole number of members where their weights are equal.
-[[nodiscard]] double share_that_survives(std::span<const Outcome> outcomes);
+// Share that lasts to the end; a whole number of members where their weights are equal and the
+// outage's length is known.
+[[nodiscard]] double share_that_outlasts(std::span<const Outcome> outcomes);
 
 //   of, low, high       chance to the end and its interval
 //   members, effective  that it rests on

@@ -4,6 +4,8 @@
 #include <cassert>
 #include <map>
 
+#include "chance/open_end.hpp"
+
 #include "outage/clock.hpp"
 #include "outage/in_threads.hpp"
 #include "solar/recharge.hpp"
@@ -70,16 +72,26 @@ std::vector<MemberEnd> Members::ends(const Asked& asked, unsigned threads) const
     return ends;
 }
 
-Figures Members::figures(const std::vector<MemberEnd>& ends, Probability goal) const {
+std::vector<Outcome> Members::outcomes(const std::vector<MemberEnd>& ends) const {
+    const auto& outage = world_.ready().outage;
     std::vector<Outcome> outcomes;
-    std::vector<int> dates;
-    for (std::size_t i = 0; i < ends.size(); ++i) {
-        outcomes.push_back({.lasts = ends[i].survives ? world_.ready().outage.lasts : ends[i].lasts,
-                            .survives = ends[i].survives,
+    for (const MemberEnd& end : ends)
+        outcomes.push_back({.lasts = end.survives ? outage.lasts : end.lasts,
+                            .survives = end.survives,
+                            .outlasts = outlasts(outage, end),
                             .weight = 1.0 / double(ends.size())});
+    return outcomes;
+}
+
+double Members::share_that_outlasts(const std::vector<MemberEnd>& ends) const {
+    return chance::share_that_outlasts(outcomes(ends));
+}
+
+Figures Members::figures(const std::vector<MemberEnd>& ends, Probability goal) const {
+    std::vector<int> dates;
+    for (std::size_t i = 0; i < ends.size(); ++i)
         if (const auto date = world_.start_date(values(int(i)))) dates.push_back(*date);
-    }
-    return figures_of(outcomes, goal, dates, solar::start_dates);
+    return figures_of(outcomes(ends), goal, dates, solar::start_dates);
 }
 
 outage::LimitedBy mostly_limited_by(const std::vector<MemberEnd>& ends) {

@@ -58,6 +58,9 @@ class Members {
     //   threads   0 takes as many as the machine has
     [[nodiscard]] std::vector<MemberEnd> ends(const Asked& asked, unsigned threads = 0) const;
 
+    // The chance alone, as in `figures`.
+    [[nodiscard]] double share_that_outlasts(const std::vector<MemberEnd>& ends) const;
+
     [[nodiscard]] Figures figures(const std::vector<MemberEnd>& ends,
                                   units::Probability goal) const;
 
@@ -66,6 +69,8 @@ class Members {
     std::uint64_t seed_;
     int blocks_;
     std::vector<double> values_;  // member by member
+
+    [[nodiscard]] std::vector<Outcome> outcomes(const std::vector<MemberEnd>& ends) const;
 };
 
 // What ends most of those that end early; none where nothing is of the majority.

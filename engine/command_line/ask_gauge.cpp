@@ -93,6 +93,7 @@ units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
     }
     later.outage.starts = now;
     later.outage.lasts = end - now;
+    later.outage.out_for = now - scenario.outage.starts;
     report::FromNow from{.now = now, .left = end - now};
     const auto goal = sizing::goal_of(scenario);
     // What the chance makes of a start at this charge.
@@ -117,7 +118,7 @@ units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
         }
     }
     from.lasts_low = low->count_on;
-    from.survives_low = low->meets_the_goal();
+    from.survives_low = low->count_on >= later.outage.lasts;
     from.lasts = likely->half;
     from.survives = likely->half >= later.outage.lasts;
     from.lasts_high = high->one_in_ten;

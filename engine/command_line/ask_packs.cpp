@@ -52,10 +52,16 @@ units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
 // packs that differ in an outage of 60 days.
 constexpr double most_steps = 40e6;
 
-// What the staircases meet at most; each rung of the ladder, and what matters, about as much as a
-// build or two each.
+// What the staircases meet at most, or each build where nobody knows how long it lasts, though most
+// of these end long before what is looked at; each rung of the ladder, and what matters, about as
+// much as a build or two each.
 double runs_of(const Request& request, const outage::Ready& ready) {
-    return request.most_packs + (ready.sky ? request.most_panels : 0) + 4.0 +
+    constexpr double share_of_a_run = 0.25;
+    const double panels = ready.sky ? request.most_panels : 0;
+    const double builds = ready.outage.open_ended
+                              ? share_of_a_run * request.most_packs * (panels + 1.0)
+                              : request.most_packs + panels;
+    return builds + 4.0 +
            2.0 * static_cast<double>(std::min<std::size_t>(ready.demand.loads.size(), 8));
 }
 
@@ -118,7 +124,8 @@ void name_builds(report::PacksFound& found, const scenario::Scenario& scenario,
     }
 }
 
-// The loads one by one, for fewer members where there are many.
+// The loads one by one, for fewer members where there are many, or where every number of packs has
+// to be run.
 sizing::Ladder ladder_of(const Request& request, const scenario::Scenario& scenario,
                          const std::string& folder,
                          const std::shared_ptr<const outage::Ready>& ready,
@@ -126,7 +133,7 @@ sizing::Ladder ladder_of(const Request& request, const scenario::Scenario& scena
     constexpr double of_a_rung = 3.0;
     const double steps = outage::member_steps_of_a_run(*ready) * members.count() * of_a_rung *
                          static_cast<double>(ready->demand.loads.size());
-    if (steps <= most_steps)
+    if (steps <= most_steps && !ready->outage.open_ended)
         return sizing::ration_ladder(members, request.most_packs, goal, request.threads);
     return sizing::ration_ladder(
         sizing::members_of(scenario, folder, ready, request.seed, chance::lanes),

@@ -1,6 +1,7 @@
 #include "outage/ready.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "unit/built.hpp"
 #include <fmt/format.h>
@@ -14,6 +15,7 @@
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
 #include "outage/warmth.hpp"
+#include "scenario/open_end.hpp"
 #include "units/text.hpp"
 
 namespace outage {
@@ -153,6 +155,25 @@ void add_chargers(Ready& ready, const scenario::Scenario& scenario) {
     append(ready.findings, charger_findings(scenario, ready.chargers, unit));
 }
 
+// What is taken of an outage of which nobody knows how long it lasts.
+void add_open_end(Ready& ready) {
+    const auto& outage = ready.outage;
+    if (!outage.half_over_by) return;
+    if (!outage.open_ended) {
+        ready.assumptions.push_back({.where = "outage.half_over_by",
+                                     .text = "not used, for outage.lasts says how long it lasts",
+                                     .source = ""});
+        return;
+    }
+    const auto after = std::exp(scenario::spread_of_length) * *outage.half_over_by;
+    ready.assumptions.push_back(
+        {.where = "outage.lasts",
+         .text = fmt::format("nobody knows: half of such outages are taken to be over within {}, "
+                             "84 of 100 within {}; looked at for {}",
+                             show(*outage.half_over_by), show(after), show(outage.lasts, 3)),
+         .source = "[Ahmad 2026] for the form, its spread is common practice, no source"});
+}
+
 }  // namespace
 
 unit::Warmth warmth_of(const scenario::Scenario& scenario, const std::string& folder,
@@ -167,6 +188,7 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
     const scenario::Scenario& scenario = likened->scenario;
     Ready ready{.outage = scenario.outage, .assumptions = std::move(likened->assumptions)};
     Errors errors;
+    add_open_end(ready);
     const auto warmth = warmth_of_packs(scenario, folder, ready.assumptions);
     append(ready.findings, cold_room(days_too_cold_to_charge(scenario, warmth), warmth));
     if (warmth && !warmth->days.empty()) ready.coldest = std::ranges::min(warmth->days);

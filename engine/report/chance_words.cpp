@@ -27,6 +27,35 @@ std::string goal_in_words(Probability goal) {
     return fmt::format("{:.4g} times in 100", 100.0 * goal.value());
 }
 
+// As it was typed, to two digits: "24 h", "4.9 days".
+std::string half_in_words(Duration half_over_by) {
+    if (half_over_by < 1.0 * hour) return fmt::format("{:.0f} min", half_over_by / minute);
+    return half_over_by < 72.0 * hour ? fmt::format("{:.3g} h", half_over_by / hour)
+                                      : fmt::format("{:.2g} days", half_over_by / day);
+}
+
+std::string if_half_are_over(const scenario::Outage& outage) {
+    if (!outage.open_ended) return "";
+    return fmt::format("if half of such outages are over within {}",
+                       half_in_words(*outage.half_over_by));
+}
+
+std::string lasting_it(const scenario::Outage& outage) {
+    if (outage.open_ended) return "longer than the outage";
+    const LocalTime end = outage.starts + outage.lasts;
+    return "to the end, " + (outage.lasts < 7.0 * day ? weekday_and_time(end) : date_and_time(end));
+}
+
+std::string lasting_so_often(const scenario::Outage& outage, const std::string& so_often) {
+    return outage.open_ended
+               ? fmt::format("{} {}, {}", lasting_it(outage), so_often, if_half_are_over(outage))
+               : fmt::format("{}, {}", lasting_it(outage), so_often);
+}
+
+bool counted_on_to_the_end(const scenario::Outage& outage, const Figures& figures) {
+    return !outage.open_ended && figures.meets_the_goal();
+}
+
 std::string counted_on_in_words(LocalTime starts, Duration lasts) {
     const LocalTime end = starts + lasts;
     const Duration after_midnight = time_of_day(end);

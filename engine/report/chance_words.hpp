@@ -5,6 +5,7 @@
 
 #include "chance/figures.hpp"
 
+#include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"
 
@@ -15,6 +16,22 @@ namespace report {
 
 // "nine times in ten", "99 times in 100".
 [[nodiscard]] std::string goal_in_words(units::Probability goal);
+
+// "if half of such outages are over within 24 h"; empty where it is known how long it lasts.
+[[nodiscard]] std::string if_half_are_over(const scenario::Outage& outage);
+
+// "to the end, Sunday 18:00, 95 times in 100", "longer than the outage 67 times in 100, if half of
+// such outages are over within 24 h".
+//   so_often   the chance in words
+[[nodiscard]] std::string lasting_so_often(const scenario::Outage& outage,
+                                           const std::string& so_often);
+
+// "to the end, Sunday 18:00", "longer than the outage".
+[[nodiscard]] std::string lasting_it(const scenario::Outage& outage);
+
+// Whether what may be counted on is the whole outage; never where nobody knows how long it lasts.
+[[nodiscard]] bool counted_on_to_the_end(const scenario::Outage& outage,
+                                         const chance::Figures& figures);
 
 // As end_in_words, never later than the end itself: what is counted on.
 [[nodiscard]] std::string counted_on_in_words(units::LocalTime starts, units::Duration lasts);

@@ -178,14 +178,15 @@ std::optional<std::string> runtime_sentence(const ComparedBuild& before,
     if (!before.figures || !after.figures) {
         return std::nullopt;
     }
-    const auto lasts = [](const chance::Figures& figures) {
-        return figures.meets_the_goal()
+    const auto lasts = [](const ComparedBuild& build) {
+        const chance::Figures& figures = *build.figures;
+        return counted_on_to_the_end(build.read.scenario.outage, figures)
                    ? "to the end, " + chance_in_words(figures)
                    : fmt::format("{} {}, to the end {}", in_words(figures.count_on, 2),
                                  goal_in_words(figures.goal), chance_in_words(figures));
     };
-    const std::string old_words = lasts(*before.figures);
-    const std::string new_words = lasts(*after.figures);
+    const std::string old_words = lasts(before);
+    const std::string new_words = lasts(after);
     if (old_words == new_words) {
         return fmt::format("Both last {}.", new_words);
     }

@@ -62,13 +62,15 @@ std::string how_surely(const chance::Figures& figures) {
 }
 
 // "Nine times in ten; half the time 42 h; to the end 35 times in 100."
-std::string at_the_goal(const chance::Figures& figures) {
+std::string at_the_goal(const scenario::Outage& outage, const chance::Figures& figures) {
     std::string words = goal_in_words(figures.goal);
     words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    const std::string half = figures.of >= units::Probability(0.5)
-                                 ? ""
-                                 : fmt::format("; half the time {}", lasting(figures.half, false));
-    return fmt::format("{}{}; to the end {}.", words, half, chance_in_words(figures));
+    const bool to_the_end =
+        outage.open_ended ? figures.half >= outage.lasts : figures.of >= units::Probability(0.5);
+    const std::string half =
+        to_the_end ? "" : fmt::format("; half the time {}", lasting(figures.half, false));
+    const std::string condition = outage.open_ended ? ", " + if_half_are_over(outage) : "";
+    return fmt::format("{}{}; to the end {}{}.", words, half, chance_in_words(figures), condition);
 }
 
 // The first thing that stands in the way of the plan; a card must not be quieter than the answer.
@@ -102,10 +104,11 @@ LidCard lid_card(const Scenario& scenario, const CardAnswers& answers, std::stri
         card.basis = {reason_in(answers.outage.error())};
     } else if (answers.ration) {
         const chance::Figures& all = answers.ration->all_on.figures;
-        const bool lasts = all.meets_the_goal();
+        const bool lasts = counted_on_to_the_end(scenario.outage, all);
         card.answer = lasts ? "Everything on: to the end"
                             : fmt::format("Everything on: {}", lasting(all.count_on, false));
-        card.basis.insert(card.basis.begin(), lasts ? how_surely(all) : at_the_goal(all));
+        card.basis.insert(card.basis.begin(),
+                          lasts ? how_surely(all) : at_the_goal(scenario.outage, all));
     }
     if (answers.outage) {
         if (const auto back = given_back(*answers.outage); !back.empty()) {
@@ -113,10 +116,10 @@ LidCard lid_card(const Scenario& scenario, const CardAnswers& answers, std::stri
         }
         add_stops(card, *answers.outage);
     }
-    card.parts = {ration_part(answers),  voltmeter_part(answers),
-                  fuses_part(answers),   plug_in_part(scenario, answers),
-                  cold_part(scenario),   storage_part(scenario, answers),
-                  cautions_part(answers)};
+    card.parts = {
+        ration_part(scenario, answers),  voltmeter_part(answers), fuses_part(answers),
+        plug_in_part(scenario, answers), cold_part(scenario),     storage_part(scenario, answers),
+        cautions_part(answers)};
     std::erase_if(card.parts, [](const CardPart& part) {
         return part.lines.empty() && part.table.rows.empty() && part.after.empty() &&
                part.ticks.empty();

@@ -103,7 +103,7 @@ std::string reason_in(const units::Errors& errors) {
                        error.found);
 }
 
-CardPart ration_part(const CardAnswers& answers) {
+CardPart ration_part(const scenario::Scenario& scenario, const CardAnswers& answers) {
     CardPart part{.name = "ration", .heading = "To make it last, switch off", .of_what = "steps"};
     if (!answers.ration) {
         part.lines = {reason_in(answers.ration.error())};
@@ -121,9 +121,10 @@ CardPart ration_part(const CardAnswers& answers) {
     }
     for (std::size_t step = 0; step < ration.steps.size(); ++step) {
         const sizing::RationStep& each = ration.steps[step];
-        part.table.rows.push_back({step_in_words(step + 1, each), in_words(each.spared, 2),
-                                   lasting(each.figures.count_on, each.figures.meets_the_goal()),
-                                   in_short(each.figures.of)});
+        part.table.rows.push_back(
+            {step_in_words(step + 1, each), in_words(each.spared, 2),
+             lasting(each.figures.count_on, counted_on_to_the_end(scenario.outage, each.figures)),
+             in_short(each.figures.of)});
     }
     if (!ration.kept.empty()) {
         part.after = {fmt::format("{}: {}.",

@@ -7,7 +7,7 @@
 
 namespace report {
 
-[[nodiscard]] CardPart ration_part(const CardAnswers& answers);
+[[nodiscard]] CardPart ration_part(const scenario::Scenario& scenario, const CardAnswers& answers);
 [[nodiscard]] CardPart voltmeter_part(const CardAnswers& answers);
 [[nodiscard]] CardPart fuses_part(const CardAnswers& answers);
 [[nodiscard]] CardPart plug_in_part(const scenario::Scenario& scenario, const CardAnswers& answers);

@@ -193,6 +193,16 @@ Value per_load(const Scenario& scenario, const Plan& plan) {
     return {std::move(loads)};
 }
 
+// Where nobody knows how long the outage lasts.
+void add_open_end(Members& values, const scenario::Outage& outage) {
+    if (!outage.open_ended) return;
+    values.push_back({"outage",
+                      "the outage",
+                      {Members{{"lasts", "lasts", {std::string("?")}},
+                               {"half_over_by", "half are over by", value_of(*outage.half_over_by)},
+                               {"looked_at", "looked at for", value_of(outage.lasts)}}}});
+}
+
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
                   const std::optional<OutageChance>& chance,
                   const std::optional<solar::Recharge>& recharge) {
@@ -204,6 +214,7 @@ Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<
     values.push_back({"ladder", "with the loads up to a priority alone", ladder(scenario, plan)});
     values.push_back({"per_load", "load by load", per_load(scenario, plan)});
     values.push_back({"energy", "energy", {energy(likely.ledger)}});
+    add_open_end(values, scenario.outage);
     add_chance(values, scenario, chance);
     add_recharge(values, scenario, recharge);
     values.push_back({"packs", "packs", {static_cast<std::int64_t>(plan.packs)}});

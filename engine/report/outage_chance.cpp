@@ -67,13 +67,14 @@ std::string what_stops_at_once(LimitedBy limit) {
     return "the supply fails at once";
 }
 
-std::string the_end(const scenario::Outage& outage) {
-    const LocalTime end = outage.starts + outage.lasts;
-    return outage.lasts < 7.0 * day ? weekday_and_time(end) : date_and_time(end);
+std::string capital(std::string words) {
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    return words;
 }
 
+// "To the end, Sunday 18:00, 35 times in 100."
 std::string to_the_end(const scenario::Outage& outage, const Figures& figures) {
-    return fmt::format("To the end, {}, {}.", the_end(outage), chance_in_words(figures));
+    return capital(lasting_so_often(outage, chance_in_words(figures))) + ".";
 }
 
 // Where the two times are nearly one, one is told.
@@ -94,6 +95,41 @@ std::string headline_of_times(const scenario::Outage& outage, const Figures& fig
                        end_in_words(outage.starts, figures.half), end);
 }
 
+// Of an outage of which nobody knows how long it lasts; how long the unit does is another matter.
+std::string times_of_the_unit(const scenario::Outage& outage, const Figures& figures) {
+    const std::string often = goal_in_words(figures.goal);
+    if (figures.count_on >= outage.lasts)
+        return fmt::format("Count on it for the {} that are looked at ({}).",
+                           length_in_words(outage.lasts), often);
+    const std::string sure = counted_on_in_words(outage.starts, figures.count_on);
+    if (figures.half >= outage.lasts || nearly_one_time(figures))
+        return fmt::format("Count on it until {} ({}).", sure, often);
+    return fmt::format("Count on it until {} ({}), most likely until {}.", sure, often,
+                       end_in_words(outage.starts, figures.half));
+}
+
+std::string may_not_carry(const Figures& figures, const std::string& stops) {
+    return fmt::format("May not carry these loads at all: in {} of 100 cases {}.",
+                       std::max(1, whole_hundredths(figures.at_once)), stops);
+}
+
+std::string most_likely_until(const scenario::Outage& outage, const Figures& figures) {
+    return fmt::format("Most likely it lasts until {}.", end_in_words(outage.starts, figures.half));
+}
+
+// Where it does not mostly stop at once.
+std::string open_ended_headline(const scenario::Outage& outage, const Figures& figures,
+                                const std::string& stops) {
+    const std::string longer =
+        fmt::format("Lasts {}.", lasting_so_often(outage, chance_in_words(figures)));
+    if (figures.count_on >= minute)
+        return fmt::format("{} {}", longer, times_of_the_unit(outage, figures));
+    const std::string may_not = may_not_carry(figures, stops);
+    return figures.half >= outage.lasts
+               ? fmt::format("{} {}", may_not, longer)
+               : fmt::format("{} {} {}", may_not, longer, most_likely_until(outage, figures));
+}
+
 std::string headline(const scenario::Outage& outage, const OutageChance& told) {
     const Figures& figures = told.figures;
     const std::string stops = what_stops_at_once(told.limits_at_once);
@@ -102,26 +138,23 @@ std::string headline(const scenario::Outage& outage, const OutageChance& told) {
     if (figures.at_once >= Probability(0.5))
         return fmt::format("Does not carry these loads: {} in {} of 100 cases.", stops,
                            whole_hundredths(figures.at_once));
+    if (outage.open_ended) return open_ended_headline(outage, figures, stops);
     if (figures.meets_the_goal())
-        return fmt::format("Lasts to the end, {}, {}.", the_end(outage), chance_in_words(figures));
+        return fmt::format("Lasts {}.", lasting_so_often(outage, chance_in_words(figures)));
     if (figures.count_on >= minute) return headline_of_times(outage, figures);
-    const std::string may_not =
-        fmt::format("May not carry these loads at all: in {} of 100 cases {}.",
-                    std::max(1, whole_hundredths(figures.at_once)), stops);
+    const std::string may_not = may_not_carry(figures, stops);
     if (figures.of >= Probability(0.5))
         return fmt::format("{} {}", may_not, to_the_end(outage, figures));
-    return fmt::format("{} Most likely it lasts until {}. {}", may_not,
-                       end_in_words(outage.starts, figures.half), to_the_end(outage, figures));
+    return fmt::format("{} {} {}", may_not, most_likely_until(outage, figures),
+                       to_the_end(outage, figures));
 }
 
 std::string more_packs_in_words(const OutageChance& told) {
     const auto& more = *told.more;
     const int added = more.more > 0 ? more.more : more.tried;
-    std::string number = number_in_words(added);
-    number.front() = static_cast<char>(std::toupper(number.front()));
     const std::string packs =
-        fmt::format("{} more {} ({} in all)", number, added == 1 ? "pack" : "packs",
-                    number_in_words(told.packs + added));
+        fmt::format("{} more {} ({} in all)", capital(number_in_words(added)),
+                    added == 1 ? "pack" : "packs", number_in_words(told.packs + added));
     const std::string chance = chance_in_words(more.of, more.interval, told.figures.goal);
     if (more.more > 0) return fmt::format("{}: {}.", packs, chance);
     if (more.of <= told.figures.of) return "More packs alone do not make it last longer.";

@@ -21,12 +21,6 @@ std::string capital(std::string words) {
     return words;
 }
 
-std::string to_the_end(const scenario::Outage& outage) {
-    const auto end = outage.starts + outage.lasts;
-    return "to the end, " +
-           (outage.lasts < 7.0 * units::day ? weekday_and_time(end) : date_and_time(end));
-}
-
 std::string with(const Build& build) {
     return build_in_words(build.packs, build.panels);
 }
@@ -71,8 +65,9 @@ std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) 
     const auto& builds = found.builds;
     const Build& build = *builds.with_these_panels;
     std::string words =
-        fmt::format("{}: lasts {}, {}{}{}", to_build(scenario, build), to_the_end(scenario.outage),
-                    chance_in_words(build.figures), weight_of(build), price_of(build));
+        fmt::format("{}: lasts {}{}{}", to_build(scenario, build),
+                    lasting_so_often(scenario.outage, chance_in_words(build.figures)),
+                    weight_of(build), price_of(build));
     if (!builds.one_fewer) return words + ".";
     const Build& fewer = *builds.one_fewer;
     words += fmt::format("; {} in all, {}", number_in_words(fewer.packs),
@@ -101,7 +96,7 @@ std::string not_feasible(const scenario::Scenario& scenario, const PacksFound& f
                        counted(found.grid.most_packs, "pack"),
                        counted(found.grid.most_panels, "panel"),
                        spend ? fmt::format(" for at most {:.0f}", spend->amount()) : "",
-                       to_the_end(scenario.outage), goal_in_words(found.builds.goal), with(best),
+                       lasting_it(scenario.outage), goal_in_words(found.builds.goal), with(best),
                        best.packs == 1 && best.panels == 0 ? "does, " : "do, ",
                        chance_in_words(best.figures), weight_of(best), price_of(best));
 }

@@ -123,16 +123,24 @@ std::string how_long(const Scenario& scenario, const SunResults& results) {
     const auto& figures = results.unit->figures;
     const auto& outage = scenario.outage;
     const std::string_view with = panels_in(scenario) == 1 ? "With it" : "With them";
-    if (figures.meets_the_goal()) {
+    if (counted_on_to_the_end(outage, figures)) {
         return fmt::format("{} the unit lasts to the end, {}.", with, chance_in_words(figures));
+    }
+    if (figures.count_on >= outage.lasts) {
+        return fmt::format("{} the unit lasts {}.", with,
+                           lasting_so_often(outage, chance_in_words(figures)));
     }
     const std::string likely =
         figures.half >= outage.lasts
             ? ""
             : fmt::format(", most likely until {}", end_in_words(outage.starts, figures.half));
-    return fmt::format("{} count on it until {} ({}){}; to the end, {}.", with,
+    const std::string end =
+        outage.open_ended
+            ? "longer than the outage " + chance_in_words(figures) + ", " + if_half_are_over(outage)
+            : "to the end, " + chance_in_words(figures);
+    return fmt::format("{} count on it until {} ({}){}; {}.", with,
                        counted_on_in_words(outage.starts, figures.count_on),
-                       goal_in_words(figures.goal), likely, chance_in_words(figures));
+                       goal_in_words(figures.goal), likely, end);
 }
 
 }  // namespace

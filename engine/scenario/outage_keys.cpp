@@ -1,6 +1,7 @@
 // The keys of [outage], [storage], [goal] and [[charger]].
 // Limits without a source are common practice: what no portable unit reaches, so that a slip of
 // the pen is told.
+#include "scenario/open_end.hpp"
 #include "scenario/tables.hpp"
 
 namespace scenario {
@@ -30,6 +31,59 @@ struct PlateRatingForm {
     }
 };
 
+constexpr std::string_view nobody_knows = "?";
+
+// How long it lasts, or that nobody knows.
+class LastsKey : public Key<Outage> {
+  public:
+    using Key::Key;
+
+    [[nodiscard]] std::string example() const override { return length_.example(); }
+    [[nodiscard]] std::string limits() const override {
+        return length_.limits() + ", or \"?\" with half_over_by";
+    }
+    [[nodiscard]] Ends ends() const override { return length_.ends(); }
+    void read(Reading& reading, const Spot& spot, Outage& outage) const override {
+        if (spot.node->kind == Node::Kind::text && spot.node->text == nobody_knows) {
+            outage.open_ended = true;
+        } else if (const auto length = length_.read(reading, spot)) {
+            outage.lasts = *length;
+        }
+    }
+    [[nodiscard]] std::optional<std::string> print(const Outage& outage) const override {
+        return outage.open_ended ? in_quotes(nobody_knows) : length_.print(outage.lasts);
+    }
+    [[nodiscard]] std::optional<std::string> print_block(const Outage&) const override {
+        return std::nullopt;
+    }
+    void list(Rows& rows, const Stop& stop, const Outage& outage) const override {
+        rows.push_back({.key = stop.path,
+                        .value = print(outage),
+                        .node = stop.node,
+                        .silent = stop.silent,
+                        .limits = limits()});
+    }
+    void copy(const Outage& from, Outage& to) const override {
+        to.lasts = from.lasts;
+        to.open_ended = from.open_ended;
+    }
+
+  private:
+    QuantityForm<units::Duration> length_ = from_to(1.0 * units::minute, longest_outage(), "4 d");
+};
+
+void check_outage(Reading& reading, const Spot& spot, const Outage& outage) {
+    const Node* lasts = spot.node->find("lasts");
+    if (!outage.open_ended || outage.half_over_by || lasts == nullptr ||
+        spot.node->find("half_over_by") != nullptr) {
+        return;
+    }
+    reading.refuse(spot.at(*lasts, "lasts"),
+                   "found \"?\", and nothing says how long such outages last",
+                   "add half_over_by, by when half of such outages are over, such as "
+                   "half_over_by = \"24 h\", or give the length");
+}
+
 }  // namespace
 
 template <>
@@ -41,9 +95,15 @@ const Description<Outage>& describe<Outage>() {
                                   .means = "when the outage begins, by local standard time",
                                   .demand = Demand::required},
                                  MomentForm()),
-            key<&Outage::lasts>(
-                {.name = "lasts", .means = "how long it lasts", .demand = Demand::required},
-                from_to(1.0 * units::minute, 60.0 * units::day, "4 d")),
+            AKey<Outage>(std::make_unique<const LastsKey>(
+                KeyWords{.name = "lasts",
+                         .means = "how long it lasts; \"?\" where nobody knows",
+                         .demand = Demand::required})),
+            key<&Outage::half_over_by>(
+                {.name = "half_over_by",
+                 .means = "by when half of such outages are over; for lasts = \"?\"",
+                 .silent = "needed for lasts = \"?\" alone"},
+                from_to(10.0 * units::minute, 14.0 * units::day, "24 h")),
             key<&Outage::cause>(
                 {.name = "cause", .means = "what brings it: a storm makes the first day dark"},
                 one_of<Cause>({{"storm", Cause::storm},
@@ -69,7 +129,8 @@ const Description<Outage>& describe<Outage>() {
             key<&Outage::room_temperature>(
                 {.name = "room_temperature",
                  .means = "how warm the room is in which appliances and packs stand"},
-                from_to(celsius(-60.0), celsius(80.0), "18 degC")))};
+                from_to(celsius(-60.0), celsius(80.0), "18 degC"))),
+        .check = check_outage};
     return description;
 }
 

@@ -23,9 +23,16 @@ enum class Cause { storm, clear, unknown };
 // What a forecast says of a day's sky, from the darkest to the brightest.
 enum class DaySky { dark, grey, mixed, clear };
 
+//   lasts         how long it is looked at, where nobody knows how long it lasts: open_end.hpp
+//   open_ended    nobody knows: lasts = "?"
+//   half_over_by  by then half of such outages are over; nothing but that where it is open-ended
+//   out_for       it has been out for so long when it is begun to be looked at; open-ended only
 struct Outage {
     units::LocalTime starts;
     units::Duration lasts{};
+    bool open_ended = false;
+    std::optional<units::Duration> half_over_by;
+    units::Duration out_for{};
     std::optional<Cause> cause;
     std::vector<DaySky> sky;  // forecast, day by day from the first whose noon lies ahead
     std::optional<units::Temperature> battery_temperature;

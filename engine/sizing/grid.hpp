@@ -46,7 +46,8 @@ struct Grid {
 };
 
 // Goes down the staircase of each member: a pack or a panel more never makes it end sooner, so that
-// most cells need no run.
+// most cells need no run. Where nobody knows how long the outage lasts nearly every cell is run,
+// for the first block of members.
 //   gives     nothing when progress stopped it
 [[nodiscard]] std::optional<Grid> grid_of(MemberRuns& runs, const GridAsked& asked);
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
+#include <map>
 
 #include "abreast/own.hpp"
 
@@ -19,12 +21,14 @@ using chance::Members;
 
 constexpr double rounding = 1e-9;
 
-// Which members last with a number of packs; each is run only where it is not known.
+// The ends of all members with a number of packs, as far as a chance needs them; each is run only
+// where it is not known.
 class Lasting {
   public:
     Lasting(MemberRuns& runs, unsigned threads)
         : runs_(runs),
           threads_(threads),
+          open_ended_(runs.members().world().ready().outage.open_ended),
           fewest_(std::size_t(runs.members().count()), unknown),
           too_few_(fewest_.size(), 0) {}
 
@@ -34,16 +38,23 @@ class Lasting {
             (ends[i].survives ? fewest_ : too_few_)[i] = packs;
     }
 
-    // Share that lasts with so many.
+    // Chance with so many.
     double with(int packs) {
+        if (open_ended_) {
+            auto& ends = timed_[packs];
+            if (ends.empty()) ends = runs_.ends(packs, runs_.members().world().panels(), threads_);
+            return runs_.members().share_that_outlasts(ends);
+        }
         outage::for_each_number(runs_.members().blocks(), threads_,
                                 [&](int block) { run(block, packs); });
         const auto last = std::ranges::count_if(fewest_, [&](int few) { return few <= packs; });
         return double(last) / double(fewest_.size());
     }
 
-    // Which of them last with so many, asked for before; when the others end is not known.
+    // With so many, asked for before: which of them last; when the others end is known only where
+    // nobody knows how long the outage lasts.
     std::vector<MemberEnd> ends(int packs) const {
+        if (open_ended_) return timed_.at(packs);
         std::vector<MemberEnd> ends(fewest_.size());
         for (std::size_t i = 0; i < ends.size(); ++i)
             ends[i].survives = fewest_[i] <= packs;
@@ -55,8 +66,10 @@ class Lasting {
 
     MemberRuns& runs_;
     unsigned threads_;
-    std::vector<int> fewest_;   // known to be enough
-    std::vector<int> too_few_;  // most that are known not to be
+    bool open_ended_;
+    std::map<int, std::vector<MemberEnd>> timed_;  // by packs, where it is open-ended
+    std::vector<int> fewest_;                      // known to be enough
+    std::vector<int> too_few_;                     // most that are known not to be
 
     void run(int block, int packs) {
         const auto first = std::size_t(block) * std::size_t(chance::lanes);
@@ -98,13 +111,38 @@ PacksEnough fewest(Lasting& lasting, Probability goal, int from, int most) {
 // Steps of all members that are held at once, of about 150 bytes each.
 constexpr double most_kept = 0.8e6;
 
-// Of one of two blocks, where they are not kept.
-std::size_t lanes_within(double steps_of_a_run) {
-    return static_cast<std::size_t>(
-        std::clamp(0.5 * most_kept / steps_of_a_run, 1.0, double(chance::lanes)));
+}  // namespace
+
+std::size_t held_at_once(const chance::World& world) {
+    const double reached = 0.5 * most_kept / outage::steps_of_a_run(world.ready());
+    return static_cast<std::size_t>(std::clamp(reached, 1.0, double(chance::lanes)));
 }
 
-}  // namespace
+std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const LivedJob> jobs) {
+    const outage::Ready& ready = world.ready();
+    std::vector<outage::PackKinds> kinds;
+    std::vector<outage::Unit> units;
+    std::vector<abreast::Outage> outages;
+    kinds.reserve(jobs.size());
+    units.reserve(jobs.size());
+    for (const LivedJob& job : jobs) {
+        kinds.push_back(outage::with_count(job.lived->kinds, job.packs));
+        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.shared_path));
+        unit.inverter = job.lived->inverter;
+        unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
+        outages.push_back({.unit = &unit,
+                           .demand = job.lived->steps,
+                           .sun = job.sun,
+                           .guarded = outage::or_none(job.lived->guarded)});
+    }
+    std::vector<abreast::OwnEnding> endings(jobs.size());
+    abreast::run_own(outages, ready.outage.lasts, ready.midnight, endings);
+    std::vector<MemberEnd> ends;
+    for (const auto& ending : endings)
+        ends.push_back(
+            {.lasts = ending.lasts, .survives = ending.survives, .limited_by = ending.limited_by});
+    return ends;
+}
 
 MemberRuns::MemberRuns(const Members& members, chance::SwitchedOff off)
     : members_(members),
@@ -112,15 +150,26 @@ MemberRuns::MemberRuns(const Members& members, chance::SwitchedOff off)
       kept_(members.count() * outage::steps_of_a_run(members.world().ready()) <= most_kept),
       lanes_(std::size_t(members.count())) {}
 
+LivedJob MemberRuns::lived_of(int block, const MemberJob& job) {
+    const chance::World& world = members_.world();
+    const int number = block * chance::lanes + job.lane;
+    const auto values = members_.values(number);
+    auto& lane = lanes_[std::size_t(number)];
+    if (!lane) {
+        lane.emplace(world.lived(values, off_), world.panels());
+        lane->sun = lane->lived.sun;
+    }
+    if (lane->panels != job.panels) {
+        lane->sun = world.sun(values, job.panels);
+        lane->panels = job.panels;
+    }
+    return {.lived = &lane->lived, .packs = job.packs, .sun = lane->sun};
+}
+
 // As many jobs of different lanes as may be held go side by side.
 std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> jobs) {
     const chance::World& world = members_.world();
-    const outage::Ready& ready = world.ready();
-    const auto number = [block](const MemberJob& job) {
-        return std::size_t(block * chance::lanes + job.lane);
-    };
-    const std::size_t at_once =
-        kept_ ? std::size_t(chance::lanes) : lanes_within(outage::steps_of_a_run(ready));
+    const std::size_t at_once = kept_ ? std::size_t(chance::lanes) : held_at_once(world);
     std::vector<MemberEnd> ends;
     ends.reserve(jobs.size());
     while (ends.size() < jobs.size()) {
@@ -131,40 +180,13 @@ std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> job
                !taken[std::size_t(together[count].lane)])
             taken[std::size_t(together[count++].lane)] = true;
         together = together.first(count);
-        std::vector<outage::PackKinds> kinds;
-        std::vector<outage::Unit> units;
-        std::vector<abreast::Outage> outages;
-        kinds.reserve(count);
-        units.reserve(count);
-        for (const MemberJob& job : together) {
-            auto& lane = lanes_[number(job)];
-            const auto values = members_.values(static_cast<int>(number(job)));
-            if (!lane) {
-                lane.emplace(world.lived(values, off_), world.panels());
-                lane->sun = lane->lived.sun;
-            }
-            if (lane->panels != job.panels) {
-                lane->sun = world.sun(values, job.panels);
-                lane->panels = job.panels;
-            }
-            kinds.push_back(outage::with_count(lane->lived.kinds, job.packs));
-            auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.shared_path));
-            unit.inverter = lane->lived.inverter;
-            unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
-            outages.push_back({.unit = &unit,
-                               .demand = lane->lived.steps,
-                               .sun = lane->sun,
-                               .guarded = outage::or_none(lane->lived.guarded)});
-        }
-        std::vector<abreast::OwnEnding> endings(count);
-        abreast::run_own(outages, ready.outage.lasts, ready.midnight, endings);
-        for (const auto& ending : endings)
-            ends.push_back({.lasts = ending.lasts,
-                            .survives = ending.survives,
-                            .limited_by = ending.limited_by});
+        std::vector<LivedJob> lived;
+        for (const MemberJob& job : together)
+            lived.push_back(lived_of(block, job));
+        std::ranges::copy(ends_of(world, lived), std::back_inserter(ends));
         if (kept_) continue;
         for (const MemberJob& job : together)
-            lanes_[number(job)].reset();
+            lanes_[std::size_t(block * chance::lanes + job.lane)].reset();
     }
     return ends;
 }

@@ -18,6 +18,21 @@ struct MemberJob {
     int panels = 0;
 };
 
+// One outage of a world, with its unknowns at some value.
+//   lived, sun   must outlive the run; sun: of the panels asked for
+struct LivedJob {
+    const chance::Lived* lived = nullptr;
+    int packs = 1;
+    std::span<const outage::SunChange> sun = {};
+};
+
+// Side by side, one end a job: that of chance::World::run to the first failure, to the last bit.
+[[nodiscard]] std::vector<chance::MemberEnd> ends_of(const chance::World& world,
+                                                     std::span<const LivedJob> jobs);
+
+// So many outages of this world may be held at once by each of a few threads, at least one.
+[[nodiscard]] std::size_t held_at_once(const chance::World& world);
+
 // All members with the same loads on: what does not depend on packs and panels is made once for
 // each, and kept while it is not too much.
 class MemberRuns {
@@ -49,10 +64,13 @@ class MemberRuns {
     chance::SwitchedOff off_;
     bool kept_;
     std::vector<std::optional<Lane>> lanes_;  // by member
+
+    [[nodiscard]] LivedJob lived_of(int block, const MemberJob& job);
 };
 
 // The fewest packs in all that last to the end for as many members as the goal asks for. A member
-// that lasts with fewer is taken to last with more.
+// that lasts with fewer is taken to last with more. Where nobody knows how long the outage lasts
+// every member is run with every number that is looked at, for its time counts.
 //   packs   0: not even the most do
 //   of      chance with them; with the most, where none are enough
 struct PacksEnough {

@@ -24,8 +24,10 @@ constexpr double runs_of_a_member = 40.0;
 int usual_blocks(const scenario::Scenario& scenario, const outage::Ready& ready) {
     // 99 times in 100 of 256 rests on two members.
     const double wanted = goal_of(scenario) > Probability(0.95) ? 8.0 : 4.0;
+    // Where nobody knows how long it lasts most runs end long before what is looked at.
+    const double share_of_a_run = ready.outage.open_ended ? 0.25 : 1.0;
     const double of_a_block =
-        outage::member_steps_of_a_run(ready) * runs_of_a_member * chance::lanes;
+        outage::member_steps_of_a_run(ready) * share_of_a_run * runs_of_a_member * chance::lanes;
     return static_cast<int>(std::clamp(most_steps / of_a_block, 1.0, wanted));
 }
 

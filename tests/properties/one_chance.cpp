@@ -170,4 +170,17 @@ TEST(one_chance, drawn_scenarios_tell_one) {
     }
 }
 
+TEST(one_chance, an_outage_of_unknown_length_tells_one) {
+    for (const unsigned seed : {3U, 8U, 21U}) {
+        const auto text = drawn_scenario(seed);
+        SCOPED_TRACE(text);
+        const auto read = scenario::read_scenario(
+            text, "drawn.toml",
+            {{.key = "outage.lasts", .value = "\"?\""},
+             {.key = "outage.half_over_by", .value = fmt::format("\"{} h\"", 6 + seed)}});
+        ASSERT_TRUE(read) << read.error().front().where << ": " << read.error().front().found;
+        expect_one_chance(*read, 64, 4, 3);
+    }
+}
+
 }  // namespace

@@ -15,6 +15,7 @@ std::vector<Outcome> weighted(const std::vector<double>& hours, const std::vecto
     for (std::size_t i = 0; i < hours.size(); ++i)
         outcomes.push_back({.lasts = hours[i] * hour,
                             .survives = hours[i] >= survives_from,
+                            .outlasts = Probability(hours[i] >= survives_from ? 1.0 : 0.0),
                             .weight = weights[i]});
     return outcomes;
 }
@@ -22,8 +23,9 @@ std::vector<Outcome> weighted(const std::vector<double>& hours, const std::vecto
 // Worked by hand: mean 601/1024; the blocks' standard error .00754; t(0.975, 15) = 2.131 of any
 // table of the distribution.
 TEST(figures, interval_comes_from_how_the_blocks_differ) {
-    const std::vector<int> lasted{40, 36, 38, 35, 39, 37, 41, 36, 38, 34, 40, 37, 39, 36, 38, 37};
-    EXPECT_EQ(std::accumulate(lasted.begin(), lasted.end(), 0), 601);
+    const std::vector<double> lasted{40, 36, 38, 35, 39, 37, 41, 36,
+                                     38, 34, 40, 37, 39, 36, 38, 37};
+    EXPECT_EQ(std::accumulate(lasted.begin(), lasted.end(), 0.0), 601.0);
     const auto interval = interval_of_blocks(lasted);
     EXPECT_NEAR(interval.low.value(), 0.5869 - 0.0161, 1e-4);
     EXPECT_NEAR(interval.high.value(), 0.5869 + 0.0161, 1e-4);
@@ -42,14 +44,14 @@ TEST(figures, wilsons_interval_is_that_of_the_table) {
 
 // Where hardly any end early: z^2/(n + z^2) = 3.8415/1027.84 = 0.37 % beside all of them.
 TEST(figures, hardly_any_on_one_side_are_told_by_wilson) {
-    const std::vector<int> all(16, 64);
+    const std::vector<double> all(16, 64.0);
     EXPECT_NEAR(interval_of_blocks(all).low.value(), 0.99626, 1e-5);
     EXPECT_EQ(interval_of_blocks(all).high.value(), 1.0);
     auto hardly = all;
     hardly[3] = 60;
     EXPECT_NEAR(interval_of_blocks(hardly).low.value(), 0.9900, 1e-4);
     EXPECT_NEAR(interval_of_blocks(hardly).high.value(), 0.9985, 1e-4);
-    EXPECT_LT(interval_of_blocks(std::vector<int>{32}).low.value(), 0.39);
+    EXPECT_LT(interval_of_blocks(std::vector<double>{32.0}).low.value(), 0.39);
 }
 
 // By hand: the shares without each tenth differ from 0.74 by a ninth of (0.74 - share); their
@@ -68,7 +70,7 @@ TEST(figures, weighted_times_are_those_of_the_running_sum) {
     EXPECT_EQ(time_of(outcomes, 0.1), 30.0 * hour);
     EXPECT_EQ(time_of(outcomes, 0.5), 50.0 * hour);
     EXPECT_EQ(time_of(outcomes, 0.9), 80.0 * hour);
-    EXPECT_NEAR(share_that_survives(outcomes), 0.6649, 1e-4);
+    EXPECT_NEAR(share_that_outlasts(outcomes), 0.6649, 1e-4);
     EXPECT_NEAR(effective(outcomes),
                 1.0 / (.0391 * .0391 * 2 + .0018 * .0018 + .2551 * .2551 + .1754 * .1754 +
                        .2099 * .2099 + .0127 * .0127 + .2669 * .2669),
@@ -80,8 +82,25 @@ std::vector<Outcome> even(int members, const std::function<double(int)>& hours, 
     for (int i = 0; i < members; ++i)
         outcomes.push_back({.lasts = std::min(hours(i), whole) * hour,
                             .survives = hours(i) >= whole,
+                            .outlasts = Probability(hours(i) >= whole ? 1.0 : 0.0),
                             .weight = 1.0 / members});
     return outcomes;
+}
+
+// Where nobody knows how long it lasts the blocks hold sums of chances. By hand: 16 blocks in turn
+// of .55 and .65 a member; the standard error is .05/sqrt(15) = .0129; t(0.975, 15) = 2.131.
+TEST(figures, chances_of_the_blocks_may_be_parts) {
+    std::vector<Outcome> outcomes;
+    for (int i = 0; i < 1024; ++i)
+        outcomes.push_back({.lasts = 20.0 * hour,
+                            .outlasts = Probability(i / 64 % 2 == 0 ? 0.55 : 0.65),
+                            .weight = 1.0 / 1024});
+    const auto figures = figures_of(outcomes, Probability(0.6));
+    EXPECT_NEAR(figures.of.value(), 0.6, 1e-12);
+    EXPECT_NEAR(figures.low.value(), 0.6 - 0.0275, 1e-4);
+    EXPECT_NEAR(figures.high.value(), 0.6 + 0.0275, 1e-4);
+    EXPECT_TRUE(figures.meets_the_goal());
+    EXPECT_EQ(figures.count_on, 20.0 * hour);
 }
 
 // The goal is met exactly where the time to count on is the whole outage: also where exactly the
@@ -122,8 +141,10 @@ TEST(figures, a_file_of_one_year_is_told_wider) {
         const int date = i % 61;
         dates.push_back(date);
         const bool bright = date < 30;
-        outcomes.push_back(
-            {.lasts = (bright ? 96.0 : 40.0) * hour, .survives = bright, .weight = 1.0 / 256});
+        outcomes.push_back({.lasts = (bright ? 96.0 : 40.0) * hour,
+                            .survives = bright,
+                            .outlasts = Probability(bright ? 1.0 : 0.0),
+                            .weight = 1.0 / 256});
     }
     const auto by_blocks = figures_of(outcomes, Probability(0.9));
     const auto by_year = figures_of(outcomes, Probability(0.9), dates, 61);

@@ -170,4 +170,41 @@ TEST(outage_chance, what_is_counted_on_is_never_told_later_than_it_is) {
     EXPECT_EQ(words(80.0), "the early hours of Sunday");
 }
 
+// ---- Where nobody knows how long it lasts.
+
+std::string open_ended_headline(const OutageChance& chance) {
+    auto outage = made::scenario().outage;
+    outage.open_ended = true;
+    outage.half_over_by = 24.0 * hour;
+    outage.lasts = 245.8 * hour;
+    return chance_sentences(outage, chance).front();
+}
+
+TEST(outage_chance, of_an_unknown_length_says_what_half_of_them_do) {
+    EXPECT_EQ(open_ended_headline(told(0.67, 26.0, 41.0)),
+              "Lasts longer than the outage 67 times in 100, if half of such outages are over "
+              "within 24 h. Count on it until Thursday 20:00 (nine times in ten), most likely "
+              "until Friday 11:00.");
+    EXPECT_EQ(open_ended_headline(told(0.995, 110.0, 245.8)),
+              "Lasts longer than the outage more than 99 times in 100, if half of such outages "
+              "are over within 24 h. Count on it until the morning of Monday (nine times in ten).");
+    EXPECT_EQ(open_ended_headline(told(1.0, 245.8, 245.8)),
+              "Lasts longer than the outage more than 99 times in 100, if half of such outages "
+              "are over within 24 h. Count on it for the 10 days that are looked at (nine times "
+              "in ten).");
+}
+
+TEST(outage_chance, of_an_unknown_length_says_first_that_it_may_not_carry_at_all) {
+    auto chance = told(0.3, 0.0, 20.0);
+    chance.figures.at_once = Probability(0.23);
+    chance.limits_at_once = LimitedBy::inverter_limit;
+    EXPECT_EQ(open_ended_headline(chance),
+              "May not carry these loads at all: in 23 of 100 cases the inverter stops at once. "
+              "Lasts longer than the outage 30 times in 100, if half of such outages are over "
+              "within 24 h. Most likely it lasts until Thursday 14:00.");
+    chance.figures.at_once = Probability(0.8);
+    EXPECT_EQ(open_ended_headline(chance),
+              "Does not carry these loads: the inverter stops at once in 80 of 100 cases.");
+}
+
 }  // namespace

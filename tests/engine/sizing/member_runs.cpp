@@ -14,12 +14,13 @@ using namespace units;
 using chance::MemberEnd;
 
 // Packs on leads of their own: two kinds.
-chance::Members members_of(int packs, int panels, const std::string& more = "", int wanted = 64) {
+chance::Members members_of(int packs, int panels, const std::string& more = "", int wanted = 64,
+                           const std::string& length = "lasts = \"4 d\"") {
     const std::string text = R"(format = 1
 title = "Runs"
 [outage]
 starts = 2026-03-05T18:00:00
-lasts = "4 d"
+)" + length + R"(
 cause = "storm"
 battery_temperature = "12 degC"
 [place]
@@ -133,6 +134,63 @@ TEST(grid, stops_where_it_is_told_to) {
     const auto members = members_of(2, 2);
     sizing::MemberRuns runs(members);
     EXPECT_FALSE(sizing::grid_of(runs, {.progress = [](double) { return false; }}));
+}
+
+// ---- Where nobody knows how long it lasts.
+
+const std::string open_end = "lasts = \"?\"\nhalf_over_by = \"50 h\"";
+
+TEST(open_ended, more_packs_are_the_fewest_whose_chance_is_enough) {
+    const auto members = members_of(2, 1, "", 64, open_end);
+    sizing::MemberRuns runs(members);
+    const auto share = [&](int packs) {
+        return members.figures(runs.ends(packs, 1), Probability(0.8)).of.value();
+    };
+    const auto more = sizing::more_packs(runs, runs.ends(), Probability(0.8), 16);
+    ASSERT_GT(more.more, 1);
+    EXPECT_GE(share(2 + more.more), 0.8);
+    EXPECT_LT(share(1 + more.more), 0.8);
+    EXPECT_DOUBLE_EQ(more.of.value(), share(2 + more.more));
+    EXPECT_LE(more.interval.low, more.of);
+    EXPECT_EQ(sizing::fewest_packs(runs, Probability(0.8), 18).packs, 2 + more.more);
+    const auto none = sizing::more_packs(runs, runs.ends(), Probability(0.8), 1);
+    EXPECT_EQ(none.more, 0);
+    EXPECT_DOUBLE_EQ(none.of.value(), share(3));
+}
+
+TEST(open_ended, each_cell_of_the_grid_has_the_chance_of_its_own_outages) {
+    const auto members = members_of(2, 2, "", 64, open_end);
+    sizing::MemberRuns runs(members);
+    const sizing::GridAsked asked{.most_packs = 6, .most_panels = 3, .threads = 2};
+    const auto grid = *sizing::grid_of(runs, asked);
+    ASSERT_EQ(grid.cells.size(), 24U);
+    EXPECT_EQ(grid.cells[7].figures.of,
+              sizing::grid_of(runs, {.most_packs = 6, .most_panels = 3, .threads = 1})
+                  ->cells[7]
+                  .figures.of);
+    for (const auto& cell : grid.cells) {
+        const auto figures = members.figures(runs.ends(cell.packs, cell.panels), asked.goal);
+        EXPECT_EQ(cell.figures.of, figures.of) << cell.packs << " " << cell.panels;
+        EXPECT_EQ(cell.figures.count_on, figures.count_on) << cell.packs << " " << cell.panels;
+        EXPECT_EQ(&grid.at(cell.packs, cell.panels), &cell);
+        if (cell.packs > 1)
+            EXPECT_GE(cell.figures.of, grid.at(cell.packs - 1, cell.panels).figures.of);
+        if (cell.panels > 0)
+            EXPECT_GE(cell.figures.of, grid.at(cell.packs, cell.panels - 1).figures.of);
+    }
+}
+
+TEST(open_ended, a_grid_that_is_stopped_is_not_there) {
+    const auto members = members_of(1, 1, "", 64, open_end);
+    sizing::MemberRuns runs(members);
+    int told = 0;
+    const auto stopping = [&](double done) {
+        EXPECT_LE(done, 1.0);
+        return ++told < 2;
+    };
+    EXPECT_FALSE(sizing::grid_of(
+        runs, {.most_packs = 3, .most_panels = 3, .threads = 1, .progress = stopping}));
+    EXPECT_EQ(told, 2);
 }
 
 }  // namespace

@@ -1,0 +1,17 @@
+#include "scenario/open_end.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scenario {
+
+units::Duration longest_outage() {
+    return 60.0 * units::day;
+}
+
+units::Duration looked_at(units::Duration half_over_by) {
+    constexpr double of_99_in_100 = 2.3263478740408408;  // standard deviations of a normal spread
+    return std::min(longest_outage(), std::exp(of_99_in_100 * spread_of_length) * half_over_by);
+}
+
+}  // namespace scenario
