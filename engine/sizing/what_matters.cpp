@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "chance/open_end.hpp"
 #include <fmt/format.h>
 
 #include "outage/in_threads.hpp"
@@ -14,7 +15,6 @@ namespace {
 
 using namespace units;
 
-constexpr outage::Keep to_the_first_failure{.trace = false, .after_failure = false};
 constexpr std::size_t most_loads = 8;
 constexpr int members_enough = 2 * chance::lanes;  // a share to 4 points either way
 
@@ -94,31 +94,58 @@ std::vector<Group> groups_of(const chance::World& world) {
     return groups;
 }
 
+// How often the verdict changes for the members from `first` to `last`, summed over them; where
+// nobody knows how long the outage lasts, how often its end would lie between the two ends.
+double flips_of(const chance::Members& members, const std::vector<chance::MemberEnd>& ends,
+                const std::vector<std::size_t>& places, const MemberJob& build, int first,
+                int last) {
+    const chance::World& world = members.world();
+    std::vector<chance::Lived> lived;
+    std::vector<std::vector<outage::SunChange>> suns;
+    for (int number = first; number < last; ++number) {
+        const auto values = members.redrawn(number, places);
+        lived.push_back(world.lived(values));
+        suns.push_back(build.panels == world.panels() ? lived.back().sun
+                                                      : world.sun(values, build.panels));
+    }
+    std::vector<LivedJob> jobs;
+    for (std::size_t i = 0; i < lived.size(); ++i)
+        jobs.push_back({.lived = &lived[i], .packs = build.packs, .sun = suns[i]});
+    const auto anew = ends_of(world, jobs);
+    const auto& outage = world.ready().outage;
+    double flips = 0.0;
+    for (std::size_t i = 0; i < anew.size(); ++i)
+        flips += std::abs(chance::outlasts(outage, anew[i]).value() -
+                          chance::outlasts(outage, ends[std::size_t(first) + i]).value());
+    return flips;
+}
+
 }  // namespace
 
 std::vector<Influence> influences(const chance::Members& members,
                                   const std::vector<chance::MemberEnd>& ends, int packs, int panels,
                                   unsigned threads) {
     const chance::World& world = members.world();
-    const int count = std::min(members.count(), members_enough);
+    const bool averaged = world.ready().outage.open_ended;
+    const int count = std::min(members.count(), averaged ? chance::lanes : members_enough);
+    const int together = static_cast<int>(held_at_once(world));
+    const int parts = (count + together - 1) / together;
     const auto groups = groups_of(world);
-    std::vector<int> flipped(groups.size() * std::size_t(count), 0);
+    std::vector<double> flipped(groups.size() * std::size_t(parts), 0.0);
     outage::for_each_number(int(flipped.size()), threads, [&](int index) {
-        const int number = index % count;
-        const auto values = members.redrawn(number, groups[std::size_t(index / count)].places);
-        const auto lived = world.lived(values);
-        const auto course =
-            world.run(lived, packs, world.sun(values, panels), to_the_first_failure);
-        flipped[std::size_t(index)] = course.survives != ends[std::size_t(number)].survives ? 1 : 0;
+        const int first = index % parts * together;
+        flipped[std::size_t(index)] =
+            flips_of(members, ends, groups[std::size_t(index / parts)].places,
+                     {.packs = packs, .panels = panels}, first, std::min(count, first + together));
     });
     std::vector<Influence> found;
     for (std::size_t group = 0; group < groups.size(); ++group) {
-        int flips = 0;
-        for (int number = 0; number < count; ++number)
-            flips += flipped[group * std::size_t(count) + std::size_t(number)];
-        if (flips == 0) continue;
+        double flips = 0.0;
+        for (int part = 0; part < parts; ++part)
+            flips += flipped[group * std::size_t(parts) + std::size_t(part)];
+        if (!(flips > 0.0)) continue;
         found.push_back(groups[group].influence);
-        found.back().flips = Probability(flips / double(count));
+        found.back().flips = Probability(std::min(1.0, flips / double(count)));
     }
     std::ranges::stable_sort(
         found, [](const Influence& a, const Influence& b) { return a.flips > b.flips; });

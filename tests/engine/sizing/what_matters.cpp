@@ -1,5 +1,7 @@
 #include "sizing/what_matters.hpp"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "scenario/read.hpp"
@@ -44,6 +46,35 @@ TEST(what_matters, is_the_same_for_any_number_of_threads) {
     for (std::size_t i = 0; i < one.size(); ++i) {
         EXPECT_EQ(one[i].input, three[i].input);
         EXPECT_EQ(one[i].flips, three[i].flips);
+    }
+}
+
+// What side by side must give: each member again by the clock.
+TEST(what_matters, is_what_the_clock_says) {
+    for (const char* name : {"ice_storm", "summer_storm"}) {
+        const auto scenario = demo(name);
+        auto ready = outage::make_ready(scenario);
+        ASSERT_TRUE(ready.has_value());
+        const auto members = sizing::members_of(
+            scenario, {}, std::make_shared<const outage::Ready>(std::move(*ready)), 1, 64);
+        const auto& world = members.world();
+        const int packs = world.packs() + 2;
+        sizing::MemberRuns runs(members);
+        const auto ends = runs.ends(packs, world.panels());
+        const auto& names = world.names();
+        const std::vector<std::size_t> place{
+            std::size_t(std::ranges::find(names, "sun/scale") - names.begin())};
+        ASSERT_LT(place.front(), names.size());
+        int flips = 0;
+        for (int number = 0; number < 64; ++number) {
+            const auto lived = world.lived(members.redrawn(number, place));
+            const auto course =
+                world.run(lived, packs, lived.sun, {.trace = false, .after_failure = false});
+            flips += course.survives != ends[std::size_t(number)].survives ? 1 : 0;
+        }
+        const auto found = sizing::influences(members, ends, packs, world.panels());
+        const auto panels = std::ranges::find(found, "the panels", &sizing::Influence::input);
+        EXPECT_EQ(panels == found.end() ? 0.0 : panels->flips.value(), flips / 64.0) << name;
     }
 }
 
