@@ -2687,6 +2687,34 @@
         <source>A fault of this program (%1)</source>
         <translation>Ein Fehler dieses Programms (%1)</translation>
     </message>
+    <message>
+        <source>Burns %1 of the %2 that are looked at.</source>
+        <translation>Brennt %1 von den %2, die betrachtet werden.</translation>
+    </message>
+    <message>
+        <source>How long it lasts</source>
+        <translation>Wie lange er dauert</translation>
+    </message>
+    <message>
+        <source>a length</source>
+        <translation>eine Dauer</translation>
+    </message>
+    <message>
+        <source>days or hours</source>
+        <translation>Tage oder Stunden</translation>
+    </message>
+    <message>
+        <source>nobody knows</source>
+        <translation>niemand weiß es</translation>
+    </message>
+    <message>
+        <source>half of such outages are over by then</source>
+        <translation>bis dahin ist die Hälfte solcher Ausfälle vorbei</translation>
+    </message>
+    <message>
+        <source>Half are over by</source>
+        <translation>Die Hälfte ist vorbei nach</translation>
+    </message>
 </context>
 <context>
     <name>ReplaceSheet</name>

@@ -196,7 +196,9 @@ void show_candle(const report::Answer& answer, const DaysChart& chart, DaysView&
             {.hours = 24.0 * day,
              .text = day == 1 ? QObject::tr("1 day") : QObject::tr("%1 days").arg(day)});
     }
-    candle.spoken = QObject::tr("Burns %1 of the %2 that the outage lasts.")
+    const bool open_ended = number_at(answer, "outage.looked_at", 0.0) > 0.0;
+    candle.spoken = (open_ended ? QObject::tr("Burns %1 of the %2 that are looked at.")
+                                : QObject::tr("Burns %1 of the %2 that the outage lasts."))
                         .arg(text(report::length_in_words(candle.likely * hour)),
                              text(report::length_in_words(candle.outage * hour)));
 }

@@ -208,10 +208,40 @@ QList<Field> panel_fields(const Table& panel) {
     };
 }
 
+constexpr char nobody_knows[] = "?";
+
+bool is_open_ended(const Table& outage) {
+    const Node* lasts = outage.node != nullptr ? outage.node->find("lasts") : nullptr;
+    return lasts != nullptr && lasts->kind == Node::Kind::text && lasts->text == nobody_knows;
+}
+
+// A length, or by when half of such outages are over.
+Field length_known(const Table& outage) {
+    return {.key = outage.key("length"),
+            .kind = Kind::choice,
+            .label = QObject::tr("How long it lasts"),
+            .value = is_open_ended(outage) ? QStringLiteral("unknown") : QStringLiteral("known"),
+            .silent = {},
+            .example = {},
+            .options = {{.value = "known",
+                         .label = QObject::tr("a length"),
+                         .detail = QObject::tr("days or hours"),
+                         .asks_for = outage.key("lasts")},
+                        {.value = "unknown",
+                         .label = QObject::tr("nobody knows"),
+                         .detail = QObject::tr("half of such outages are over by then"),
+                         .asks_for = outage.key("half_over_by")}}};
+}
+
 QList<Field> outage_fields(const Table& outage) {
+    const bool open_ended = is_open_ended(outage);
     return {
         moment(outage, "starts", QObject::tr("Begins")),
-        number(outage, "lasts", QObject::tr("Lasts"), Dimension::duration, {"d", "h"}, "4 d"),
+        length_known(outage),
+        shown_if(!open_ended, number(outage, "lasts", QObject::tr("Lasts"), Dimension::duration,
+                                     {"d", "h"}, "4 d")),
+        shown_if(open_ended, number(outage, "half_over_by", QObject::tr("Half are over by"),
+                                    Dimension::duration, {"h", "d"}, "24 h")),
         choice(outage, "cause", QObject::tr("The first sky"), "unknown",
                {{.value = "storm", .label = QObject::tr("storm")},
                 {.value = "clear", .label = QObject::tr("clear")},
@@ -343,6 +373,17 @@ Text with_way(const std::string& text, const QString& load, const Way& way, cons
     return with_key(*changed, key, whole);
 }
 
+// Of the length and the time by which half are over, one holds.
+Text with_length(const std::string& text, const QString& key, const QString& value) {
+    if (key == u"outage.lasts") {
+        auto known = without_key(text, QStringLiteral("outage.half_over_by"));
+        return with_key(known ? *known : text, key, value);
+    }
+    const auto half = with_key(text, key, value);
+    return half ? with_key(*half, QStringLiteral("outage.lasts"), QLatin1String(nobody_knows))
+                : half;
+}
+
 }  // namespace
 
 QList<Field> fields_of(const Node& document, const QString& table, int number) {
@@ -370,6 +411,8 @@ Text with_field(const std::string& text, const QString& key, const QString& valu
         auto without = without_key(text, no_motor ? table + QStringLiteral(".motor") : key);
         return without ? without : Text(text);  // what is not there need not be taken out
     }
+    if (key == u"outage.lasts" || key == u"outage.half_over_by")
+        return with_length(text, key, value);
     if (rest == u"runs") {
         return with_key(text, key, QStringLiteral("{ on = \"15 min\", every = \"45 min\" }"));
     }

@@ -1,5 +1,6 @@
 #include "models/scenario_text.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "models/as_wished.hpp"
@@ -31,6 +32,15 @@ Turn turn_days(units::Duration lasts) {
     return {.shown = told_amount(units::show(lasts)),
             .below = static_cast<int>(std::floor(days)),
             .above = static_cast<int>(std::ceil(days))};
+}
+
+// Where nobody knows: the whole days around the time by which half are over.
+Turn turn_days(const scenario::Outage& outage) {
+    if (!outage.open_ended) return turn_days(outage.lasts);
+    const double half = *outage.half_over_by / units::day;
+    return {.shown = QStringLiteral("?"),
+            .below = std::max(1, static_cast<int>(std::floor(half))),
+            .above = std::max(1, static_cast<int>(std::ceil(half)))};
 }
 
 // A byte order mark at the head of the text stays there.
@@ -72,7 +82,7 @@ Counts counts_in(const QString& text) {
         counts.panels = turn(scenario.panels.front().count);
         counts.panel_detail = each(units::show(scenario.panels.front().power));
     }
-    counts.days = turn_days(scenario.outage.lasts);
+    counts.days = turn_days(scenario.outage);
     counts.days_detail =
         QObject::tr("from %1").arg(told(report::date_and_time(scenario.outage.starts)));
     return counts;

@@ -127,6 +127,21 @@ TEST_F(Build, the_begin_of_the_outage_moves_by_months_days_and_hours) {
         << document.text().left(900).toStdString();
 }
 
+TEST_F(Build, a_length_that_nobody_knows_is_told_with_by_when_half_are_over) {
+    look_at("outage");
+    EXPECT_EQ(row("outage.length").data(FieldsModel::OptionsRole).toList().size(), 2);
+    EXPECT_TRUE(fields.put("outage.half_over_by", "24 h"))
+        << error("outage.half_over_by").toStdString();
+    EXPECT_TRUE(has_line("lasts = \"?\""));
+    EXPECT_TRUE(has_line("half_over_by = \"24 h\""));
+    EXPECT_EQ(shown("outage.half_over_by"), "24 h");
+    EXPECT_EQ(document.days()->shown(), "?");
+    EXPECT_TRUE(fields.put("outage.lasts", "3 d"));
+    EXPECT_TRUE(has_line("lasts = \"3 d\""));
+    EXPECT_FALSE(document.text().contains("half_over_by"));
+    EXPECT_EQ(document.days()->shown(), "3");
+}
+
 TEST_F(Build, one_month_of_an_own_place_is_changed_alone) {
     document.set_text(
         QString(document.text())
