@@ -342,8 +342,13 @@ ByDay World::by_day_with(Values values) const {
     for (const CyclePhase& phase : phases_)
         scenario.loads[phase.load].runs->starts_at =
             values[phase.place] * scenario.loads[phase.load].runs->every;
-    const auto demand = outage::plan_demand(scenario);
-    return demand ? by_day(*demand) : by_day_;
+    auto demand = outage::plan_demand(scenario);
+    if (!demand) return by_day_;
+    // A load that was switched off for a time stays so.
+    for (std::size_t i = 0; i < demand->loads.size(); ++i)
+        for (auto& strand : demand->loads[i].strands)
+            strand.on = outage::common(strand.on, ready_->demand.loads[i].may_run);
+    return by_day(*demand);
 }
 
 void World::take_packs() {

@@ -1,0 +1,49 @@
+// What a reading of the packs or of the sun says of one member: what it would have shown there, and
+// how far the two may lie apart. method.md (12) to (15)
+#pragma once
+
+#include "estimate/lives.hpp"
+
+#include "battery/pack_model.hpp"
+#include "scenario/log.hpp"
+#include "units/quantities.hpp"
+
+namespace estimate {
+
+// The meter's own error, and how far the packs' table is off: each one value for the whole log, in
+// standard deviations. A voltmeter that reads high does so each time.
+struct OwnErrors {
+    double meter = 0.0;
+    double table = 0.0;
+};
+
+// What a reading shows and a member expects, in volts, shares of the charge or watt-hours.
+//   error   standard deviation of what is neither the member's nor the meter's own, above 0
+struct Compared {
+    double read = 0.0;
+    double expected = 0.0;
+    double error = 1.0;
+};
+
+// What the packs are, for readings of them.
+struct PacksRead {
+    scenario::Chemistry chemistry{};
+    units::Voltage nominal{};
+    units::Charge capacity{};  // of all, rated
+};
+[[nodiscard]] PacksRead packs_read(const outage::Ready& ready);
+
+//   since_start   of the outage, until the reading
+[[nodiscard]] Compared compared(const scenario::LogEntry& entry, const State& state,
+                                const PacksRead& packs, const OwnErrors& own,
+                                units::Duration since_start);
+
+// Of the logarithm, without its constant.
+[[nodiscard]] double log_likelihood(const Compared& compared);
+
+// Of a plug-in meter: standard deviation of the logarithm of the mean draw that it tells.
+//   mean   that it shows
+[[nodiscard]] double meter_deviation(units::Power mean, double power_factor, bool compressor,
+                                     units::Duration over, double day_deviation);
+
+}  // namespace estimate
