@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 
 #include "battery/percent.hpp"
+#include "battery/softness.hpp"
 #include "checks/gauge.hpp"
 #include "inverter/model.hpp"
 #include "motor/appliances.hpp"
@@ -361,11 +362,14 @@ void World::take_packs() {
         };
         const double charge =
             battery::charge_left(kind.model->capacity, kind.model->at_start).value();
+        std::optional<std::size_t> softness;
+        if (battery::has_unknown_softness(pack)) softness = place("softness");
         packs_.push_back({.index = std::size_t(named - scenario_.packs.begin()),
                           .capacity = place("capacity"),
                           .resistance = place("resistance"),
                           .charging = place("charging"),
                           .start = place("start"),
+                          .softness = softness,
                           .capacity_deviation = capacity_deviation(pack),
                           .start_spread = start_of(scenario_, pack, charge)});
     }
@@ -406,8 +410,13 @@ outage::PackKinds World::varied_kinds(Values values) const {
             .charge = std::exp(-unknown.capacity_deviation * score_of(values[unknown.capacity])),
             .resistance = std::exp(resistance_deviation * score_of(values[unknown.resistance])),
             .charging = std::exp(charging_deviation * score_of(values[unknown.charging]))};
+        const auto soft = [&](const battery::PackModel& model) {
+            return battery::with_softness(model, scenario_.packs[unknown.index],
+                                          softness_at(score_of(values[*unknown.softness])));
+        };
         const auto of = [&](const battery::PackModel& model) {
-            return varied(model, factors, unknown.start_spread, values[unknown.start]);
+            return varied(unknown.softness ? soft(model) : model, factors, unknown.start_spread,
+                          values[unknown.start]);
         };
         kinds[i].model = of(*kinds[i].model);
         for (auto& of_day : kinds[i].days)

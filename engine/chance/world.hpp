@@ -71,6 +71,7 @@ struct PackUnknowns {
     std::size_t resistance = 0;
     std::size_t charging = 0;
     std::size_t start = 0;
+    std::optional<std::size_t> softness = {};  // where nothing tells it
     double capacity_deviation = 0.0;
     StartSpread start_spread;
 };
