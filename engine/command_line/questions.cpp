@@ -4,6 +4,7 @@
 #include "command_line/ask_gauge.hpp"
 #include "command_line/ask_join.hpp"
 #include "command_line/ask_note.hpp"
+#include "command_line/ask_now.hpp"
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_packs.hpp"
 #include "command_line/ask_read.hpp"
@@ -82,6 +83,12 @@ const std::vector<Question>& questions() {
          .add_options = add_compare_options,
          .ask = of_loads_fed<ask_compare>,
          .of_one_file = true},
+        {.name = "now",
+         .asks = "Until when from now, what goes off next, what should I read next?",
+         .examples = "  candlemark now storm.toml\n"
+                     "  candlemark now storm.toml --at 21:30",
+         .add_options = add_now_options,
+         .ask = of_loads_fed<ask_now>},
         {.name = "note",
          .asks = "Write down what I read, did or saw while the power is out.",
          .examples = "  candlemark note storm.toml \"21:30 main 12.9 V under 150 W\"\n"

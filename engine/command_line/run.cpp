@@ -106,7 +106,6 @@ units::Result<std::vector<std::string>> lines_of(const Request& request,
 }
 
 Outcome answer(Request request, const Surroundings& around) {
-    request.clock = around.clock;
     auto lines = lines_of(request, around);
     if (!lines) return unusable(lines.error(), request);
     request.lines = std::move(*lines);
@@ -147,6 +146,7 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
         auto request = std::get<Request>(asked);
         request.progress = around.progress;
         request.arguments = arguments;
+        request.clock = around.clock;
         if (const auto errors = no_folders(request.weather_from); !errors.empty()) {
             return unusable(errors, request);
         }

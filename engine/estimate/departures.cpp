@@ -45,7 +45,7 @@ std::vector<Unknown> unknowns_of(const scenario::Scenario& scenario, const chanc
     for (std::size_t i = 0; i < scenario.loads.size(); ++i)
         if (const auto place =
                 place_of(members.names, fmt::format("load/{}/draw", scenario.loads[i].name)))
-            all.push_back({.what = scenario.loads[i].name,
+            all.push_back({.what = "what " + scenario.loads[i].name + " draws",
                            .place = *place,
                            .above = world.draw_of(i).above,
                            .below = world.draw_of(i).below,

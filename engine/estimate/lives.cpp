@@ -6,11 +6,12 @@
 #include <optional>
 
 #include "abreast/own.hpp"
+#include "estimate/stretches.hpp"
+#include "estimate/switched_off.hpp"
 #include "unit/built.hpp"
 
 #include "battery/percent.hpp"
 #include "outage/banks.hpp"
-#include "outage/clock.hpp"
 #include "outage/in_threads.hpp"
 #include "outage/warmth.hpp"
 
@@ -24,34 +25,6 @@ using chance::Values;
 namespace {
 
 constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
-constexpr Duration as_good_as_at_once = 1e-3 * second;
-
-void take_off(outage::PlannedLoad& load, const outage::Spans& off) {
-    for (auto* strands : {&load.strands, &load.strands_low, &load.strands_high}) {
-        for (outage::Strand& strand : *strands)
-            strand.on = outage::without(strand.on, off);
-        std::erase_if(*strands, [](const outage::Strand& strand) { return strand.on.empty(); });
-    }
-    load.may_run = outage::without(load.may_run, off);
-}
-
-// The plan with what was switched off; itself where nothing was.
-std::shared_ptr<const outage::Ready> without_what_was_off(
-    std::shared_ptr<const outage::Ready> ready, const std::vector<outage::Spans>& story,
-    const std::vector<outage::Spans>& more) {
-    const auto empty = [](const outage::Spans& spans) { return spans.empty(); };
-    if (std::ranges::all_of(story, empty) && std::ranges::all_of(more, empty)) return ready;
-    auto made = std::make_shared<outage::Ready>(*ready);
-    for (std::size_t i = 0; i < made->demand.loads.size(); ++i) {
-        outage::Spans off = i < story.size() ? story[i] : outage::Spans{};
-        if (i < more.size()) off = outage::either(off, more[i]);
-        if (!off.empty()) take_off(made->demand.loads[i], off);
-    }
-    for (const auto end : {outage::End::earliest, outage::End::likely, outage::End::latest})
-        made->steps[static_cast<std::size_t>(end)] = outage::steps_of(*made, made->demand, end);
-    return made;
-}
-
 // The kind that each pack of the scenario is of: that of its name, or the one that is like it.
 std::vector<std::size_t> kinds_of_packs(const scenario::Scenario& scenario,
                                         const std::string& folder, const outage::Ready& ready) {
@@ -76,82 +49,6 @@ std::vector<std::size_t> kinds_of_packs(const scenario::Scenario& scenario,
         kinds.push_back(found);
     }
     return kinds;
-}
-
-template <class Step>
-std::vector<Step> from_then_on(const std::vector<Step>& steps, Duration at) {
-    std::vector<Step> made;
-    for (const Step& step : steps) {
-        if (!made.empty() && step.from <= at) made.clear();
-        made.push_back(step);
-        made.back().from = std::max(Duration{}, step.from - at);
-    }
-    return made;
-}
-
-// With a step of its own at each of these times, so that the clock looks there.
-std::vector<outage::DemandStep> looked_at(std::vector<outage::DemandStep> steps,
-                                          std::span<const Duration> at) {
-    for (const Duration& time : at) {
-        const auto next = std::ranges::upper_bound(steps, time, {}, &outage::DemandStep::from);
-        if (next == steps.begin() || std::prev(next)->from == time) continue;
-        outage::DemandStep step = *std::prev(next);
-        step.from = time;
-        steps.insert(next, step);
-    }
-    return steps;
-}
-
-outage::PackKind with_charge(outage::PackKind kind, std::optional<StateOfCharge> charge) {
-    if (!charge) return kind;
-    const auto at = [&](const battery::PackModel& model) {
-        auto made = std::make_shared<battery::PackModel>(model);
-        made->at_start = battery::rested_with(model.capacity, *charge);
-        return made;
-    };
-    kind.model = at(*kind.model);
-    for (auto& of_day : kind.days)
-        of_day.model = at(*of_day.model);
-    return kind;
-}
-
-void shift_days(outage::PackKind& kind, Duration at) {
-    kind.days = from_then_on(kind.days, at);
-}
-
-// From a local midnight on, or the start.
-Energy taken_since(const outage::Course& course, Duration from, Duration until) {
-    Energy taken{};
-    for (std::size_t i = 0; i + 1 < course.trace.size(); ++i) {
-        const Duration begins = std::max(from, course.trace[i].at);
-        const Duration ends = std::min(until, course.trace[i + 1].at);
-        if (ends > begins) taken += course.trace[i].sun_taken * (ends - begins);
-    }
-    return taken;
-}
-
-const outage::TracePoint& point_at(const outage::Course& course, Duration at) {
-    assert(!course.trace.empty());
-    const auto next = std::ranges::upper_bound(course.trace, at + as_good_as_at_once, {},
-                                               &outage::TracePoint::at);
-    return next == course.trace.begin() ? course.trace.front() : *std::prev(next);
-}
-
-// The ways of all packs side by side, with what they share.
-struct Ways {
-    Resistance all{};
-    Resistance inside{};
-};
-Ways ways_of(const outage::PackKinds& kinds, Resistance shared) {
-    double siemens = 0.0;
-    double inner_siemens = 0.0;
-    for (const outage::PackKind& kind : kinds) {
-        const double inner = std::max(1e-9, double(kind.model->inner / ohm));
-        siemens += kind.count / (inner + double(kind.model->lead / ohm));
-        inner_siemens += kind.count / inner;
-    }
-    if (!(siemens > 0.0)) return {};
-    return {.all = shared + 1.0 / siemens * ohm, .inside = 1.0 / inner_siemens * ohm};
 }
 
 }  // namespace
@@ -191,7 +88,7 @@ class Lives::Walk {
             }
             auto kind = with_charge(lived_.kinds[group.kind], group.charge);
             kind.count = group.count;
-            shift_days(kind, from_);
+            kind.days = from_then_on(kind.days, from_);
             made.kinds.push_back(std::move(kind));
         }
         return made;
@@ -259,6 +156,26 @@ Result<Lives> Lives::of(const scenario::Scenario& scenario, const std::string& f
     return lives;
 }
 
+namespace {
+
+// What packs have at a moment of a stretch.
+//   at   after the stretch begins; since_midnight, or since the start of the outage
+State state_at(const outage::Course& course, const outage::PackKinds& kinds, const Ways& ways,
+               Duration at, Duration since_midnight) {
+    const auto& point = point_at(course, at);
+    const auto& model = *kinds.front().model;
+    return {.charge = point.charge,
+            .rested = model.at_rest.voltage(
+                battery::fill_with(model.kinetics, model.capacity, point.charge)),
+            .unloaded = point.rested,
+            .loaded = point.voltage,
+            .resistance = ways.all,
+            .inside = ways.inside,
+            .sun_taken = taken_between(course, at - since_midnight, at)};
+}
+
+}  // namespace
+
 std::vector<State> Lives::states(Values values, std::span<const Duration> at) const {
     const auto& ready = world_->ready();
     const Lived lived = world_->lived(values);
@@ -267,43 +184,22 @@ std::vector<State> Lives::states(Values values, std::span<const Duration> at) co
     StateOfCharge charge;
     while (states.size() < at.size()) {
         const Stretch stretch = walk.stretch();
-        const Duration until = std::min(walk.until(), at.back());
-        const Duration length = std::max(until - stretch.from, as_good_as_at_once);
-        std::vector<Duration> times;
+        std::vector<Duration> looked;
         for (const Duration& time : at)
-            if (time >= stretch.from) times.push_back(time - stretch.from);
-        outage::Course course;
-        Ways ways;
-        if (!stretch.kinds.empty() && outage::count_of(stretch.kinds) > 0) {
-            auto unit = outage::unit_of(stretch.kinds, ready.shared_path);
-            unit.inverter = lived.inverter;
-            unit.main_fuse = ready.units[likely].main_fuse;
-            const auto steps = looked_at(from_then_on(lived.steps, stretch.from), times);
-            const auto sun = from_then_on(lived.sun, stretch.from);
-            const Duration midnight =
-                std::fmod(double((ready.midnight - stretch.from + 400.0 * day) / second),
-                          86'400.0) *
-                second;
-            course = outage::run(unit, steps, sun, length, midnight, {});
-            ways = ways_of(stretch.kinds, ready.shared_path);
-            charge = course.trace.back().charge;
+            if (time >= stretch.from) looked.push_back(time - stretch.from);
+        const Duration until = std::min(walk.until(), at.back());
+        std::optional<outage::Course> course;
+        if (!stretch.kinds.empty()) {
+            course = run_stretch(*world_, lived, stretch.kinds, stretch.from,
+                                 std::max(until - stretch.from, as_good_as_at_once), looked, {});
+            charge = course->trace.back().charge;
         }
+        const Ways ways = ways_of(stretch.kinds, ready.shared_path);
         while (states.size() < at.size() && (at[states.size()] < walk.until() || walk.is_last())) {
-            const Duration here = at[states.size()] - stretch.from;
-            State state{.charge = charge, .resistance = ways.all, .inside = ways.inside};
-            if (!course.trace.empty()) {
-                const auto& point = point_at(course, here);
-                const auto& model = *stretch.kinds.front().model;
-                state.charge = point.charge;
-                state.rested = model.at_rest.voltage(
-                    battery::fill_with(model.kinetics, model.capacity, point.charge));
-                state.unloaded = point.rested;
-                state.loaded = point.voltage;
-                const Duration since_midnight =
-                    time_of_day(ready.outage.starts + at[states.size()]);
-                state.sun_taken = taken_since(course, here - since_midnight, here);
-            }
-            states.push_back(state);
+            const Duration here = at[states.size()];
+            states.push_back(course ? state_at(*course, stretch.kinds, ways, here - stretch.from,
+                                               time_of_day(ready.outage.starts + here))
+                                    : State{.charge = charge});
         }
         if (walk.is_last()) break;
         walk.pass(charge);
@@ -312,35 +208,26 @@ std::vector<State> Lives::states(Values values, std::span<const Duration> at) co
 }
 
 MemberEnd Lives::end_with_changes(Values values) const {
-    const auto& ready = world_->ready();
     const Lived lived = world_->lived(values);
-    Walk walk(*this, lived);
     // How full they are at each change.
     std::vector<Duration> changes;
     for (const PackChange& change : story_.pack_changes)
         changes.push_back(std::max(Duration{}, change.at - as_good_as_at_once));
     const auto there = states(values, changes);
+    Walk walk(*this, lived);
     std::size_t passed = 0;
     while (!walk.is_last()) {
         const Duration until = walk.until();
-        while (passed + 1 < changes.size() && changes[passed] + as_good_as_at_once < until)
+        while (passed + 1 < changes.size() && changes[passed] + 2.0 * as_good_as_at_once < until)
             ++passed;
         walk.pass(there[passed].charge);
     }
     const Stretch stretch = walk.stretch();
     if (stretch.kinds.empty())
         return {.lasts = stretch.from, .survives = false, .limited_by = outage::LimitedBy::charge};
-    auto unit = outage::unit_of(stretch.kinds, ready.shared_path);
-    unit.inverter = lived.inverter;
-    unit.main_fuse = ready.units[likely].main_fuse;
-    const Duration midnight =
-        std::fmod(double((ready.midnight - stretch.from + 400.0 * day) / second), 86'400.0) *
-        second;
-    const auto steps = from_then_on(lived.steps, stretch.from);
-    const auto sun = from_then_on(lived.sun, stretch.from);
-    const auto course = outage::run(unit, steps, sun, ready.outage.lasts - stretch.from, midnight,
-                                    {.trace = false, .after_failure = false});
-    MemberEnd end = chance::end_in(course);
+    MemberEnd end = chance::end_in(run_stretch(*world_, lived, stretch.kinds, stretch.from,
+                                               world_->ready().outage.lasts - stretch.from, {},
+                                               {.trace = false, .after_failure = false}));
     end.lasts += stretch.from;
     return end;
 }

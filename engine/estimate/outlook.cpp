@@ -20,8 +20,9 @@ using chance::Outcome;
 
 namespace {
 
-constexpr std::size_t members_of_a_step = 256;  // for each step of switching off
+constexpr std::size_t members_of_a_step = 128;  // for each step of switching off
 constexpr std::size_t most_steps = 6;
+constexpr int blocks_before = 4;  // of members, for what it was before the last reading
 
 // How long it lasts from now on.
 std::vector<Outcome> outcomes_from(const std::vector<MemberEnd>& ends,
@@ -128,8 +129,12 @@ class Estimator {
                 .threads = wanted_.threads};
     }
 
-    [[nodiscard]] Estimated estimated(const Lives& lives, const Story& story) const {
-        Estimated made{.posterior = posterior_of(scenario_, story, lives, asked(story))};
+    //   most   blocks of members
+    [[nodiscard]] Estimated estimated(const Lives& lives, const Story& story,
+                                      int most = blocks_with_readings * 8) const {
+        Asked of = asked(story);
+        of.blocks = std::min(of.blocks, most);
+        Estimated made{.posterior = posterior_of(scenario_, story, lives, of)};
         const Members& members = made.posterior.members;
         const auto ends = lives.ends(members.values, wanted_.threads);
         made.outcomes = outcomes_from(ends, members.weights, now_, left_);
@@ -156,7 +161,7 @@ class Estimator {
         later.pop_back();
         const auto lives = Lives::of(scenario_, folder_, ready_, earlier);
         if (!lives) return std::nullopt;
-        return estimated(*lives, earlier).figures;
+        return estimated(*lives, earlier, blocks_before).figures;
     }
 
     static void tell_charge(Outlook& found, const Posterior& posterior) {
@@ -226,8 +231,7 @@ class Estimator {
         std::vector<std::size_t> off;
         for (const std::size_t load : may_go_off(story)) {
             OffStep step{.load = load};
-            step.alone =
-                std::max(Duration{}, with_off(story, few, {load}).count_on - on.count_on);
+            step.alone = std::max(Duration{}, with_off(story, few, {load}).count_on - on.count_on);
             off.push_back(load);
             step.figures = with_off(story, few, off);
             steps.push_back(step);

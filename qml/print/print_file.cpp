@@ -43,7 +43,8 @@ units::Result<QList<Sheet>> card_of(const scenario::ReadScenario& read, Paper pa
 // compare wants two files, gauge a reading: neither is a question of the file alone.
 bool is_of_the_file_alone(const command_line::Question& question) {
     const std::string_view name = question.name;
-    return name != "compare" && name != "gauge" && name != "read";
+    return name != "compare" && name != "gauge" && name != "read" && name != "note" &&
+           name != "now";
 }
 
 units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper paper,

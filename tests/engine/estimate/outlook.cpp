@@ -194,7 +194,7 @@ TEST(outlook, a_meter_says_surely_what_the_charge_alone_cannot) {
     EXPECT_TRUE(planned.fits);
     const auto hungry = outlook(meter("freezer", "1.9 kWh"), next_noon);
     ASSERT_EQ(hungry.departures.size(), 1U);
-    EXPECT_EQ(hungry.departures.front().what, "freezer");
+    EXPECT_EQ(hungry.departures.front().what, "what freezer draws");
     EXPECT_EQ(hungry.departures.front().sure, Sure::surely);
     EXPECT_GT(hungry.departures.front().low, 1.0);
     EXPECT_LT(hungry.figures.half, planned.figures.half);
