@@ -9,6 +9,7 @@
 #include "battery/charge_efficiency.hpp"
 #include "battery/chemistry.hpp"
 #include "battery/fit.hpp"
+#include "battery/gassing.hpp"
 #include "battery/percent.hpp"
 #include "battery/rest.hpp"
 #include "battery/temperature.hpp"
@@ -209,8 +210,28 @@ Resistance lead_of(const Pack& pack, Taken& taken) {
     return usual;
 }
 
+// What a sealed pack stores, less what gasses at the absorption voltage. method.md (71), (72)
+ChargeEfficiency efficiency_of_sealed(const ChemistryDefaults& defaults, const Kinetics& kinetics,
+                                      Charge rated, Current gassing, Taken& taken) {
+    const Efficiency far_from_full = *defaults.coulombic.value;
+    const auto at = [&](double charge) {
+        return 100.0 *
+               sealed_efficiency(kinetics, rated, far_from_full, gassing, StateOfCharge(charge))
+                   .value();
+    };
+    taken.note("charge",
+               fmt::format("{:.0f} % of the charge at the terminals is stored up to half charge, "
+                           "{:.0f} % at 97 %, {:.0f} % at 99 %",
+                           at(0.5), at(0.97), at(0.99)),
+               defaults.coulombic.source);
+    return sealed_efficiency(kinetics, rated, far_from_full, gassing);
+}
+
+//   gassing   at the absorption voltage, of a sealed lead-acid pack
 ChargeEfficiency efficiency_of(const ChemistryDefaults& defaults, const Kinetics& kinetics,
-                               Charge rated, Taken& taken) {
+                               Charge rated, std::optional<Current> gassing, Taken& taken) {
+    if (gassing && defaults.coulombic.value)
+        return efficiency_of_sealed(defaults, kinetics, rated, *gassing, taken);
     if (const auto& one = defaults.coulombic.value) {
         taken.note(
             "charge",
@@ -282,7 +303,11 @@ Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double
         taken.note("coldest_charge",
                    fmt::format("no charge taken below {:.0f} degC", in_celsius(*coldest)),
                    defaults.coldest_charge.source);
-    charging.coulombic = efficiency_of(defaults, kinetics, rated, taken);
+    std::optional<Current> gassing;
+    if (pack.chemistry != Chemistry::lifepo4)
+        gassing =
+            gassing_current(rated, *charging.absorption / (series * defaults.cells), temperature);
+    charging.coulombic = efficiency_of(defaults, kinetics, rated, gassing, taken);
     charging.allowed = largest > Current{} && !(coldest && temperature < *coldest);
     charging.largest = largest;
     return charging;

@@ -175,13 +175,16 @@ TEST(pack_model, what_charging_stores_is_told_as_far_as_it_is_one_number) {
         return std::string();
     };
     EXPECT_EQ(told(lifepo4()), "99.5 % of the charge at the terminals is stored");
-    EXPECT_EQ(told(agm()), "97.0 % of the charge at the terminals is stored");
+    // by hand: at 97 % 1.21 A of 1.25 A and 0.065 A, at 99 % 0.40 A of 0.417 A and 0.065 A
+    EXPECT_EQ(told(agm()),
+              "97 % of the charge at the terminals is stored up to half charge, 92 % "
+              "at 97 %, 84 % at 99 %");
     scenario::Pack flooded = agm();
     flooded.chemistry = Chemistry::flooded;
     EXPECT_NE(told(flooded).find("95 % of the charge at the terminals is stored up to half charge"),
               std::string::npos);
     EXPECT_EQ(made(lifepo4()).charging.coulombic.pieces(), 1);
-    EXPECT_EQ(made(agm()).charging.coulombic.pieces(), 1);
+    EXPECT_GT(made(agm()).charging.coulombic.pieces(), 1);
     EXPECT_GT(made(flooded).charging.coulombic.pieces(), 1);
 }
 
