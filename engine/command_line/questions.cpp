@@ -3,6 +3,7 @@
 #include "command_line/ask_compare.hpp"
 #include "command_line/ask_gauge.hpp"
 #include "command_line/ask_join.hpp"
+#include "command_line/ask_learnt.hpp"
 #include "command_line/ask_note.hpp"
 #include "command_line/ask_now.hpp"
 #include "command_line/ask_outage.hpp"
@@ -96,6 +97,13 @@ const std::vector<Question>& questions() {
                      "  candlemark note storm.toml \"strike 21:30 main\"",
          .add_options = add_note_options,
          .ask = ask_note,
+         .of_one_file = true},
+        {.name = "learnt",
+         .asks = "Did it go as planned, and what was learnt?",
+         .examples = "  candlemark learnt storm.toml\n"
+                     "  candlemark learnt storm.toml --take \"chest freezer\"",
+         .add_options = add_learnt_options,
+         .ask = of_loads_fed<ask_learnt>,
          .of_one_file = true},
         {.name = "read",
          .asks = "What did you understand of my file?",

@@ -47,6 +47,7 @@ struct Request {
     std::optional<std::string> now;
     std::optional<std::string> on;   // storage
     std::optional<std::string> at;   // note, now: as written
+    std::optional<std::string> take;  // learnt: what to write into the file
     std::vector<std::string> lines;  // note: what to write down; "-" is those of standard input
     std::optional<units::LocalTime> clock;  // of the computer, local standard time
     std::string other_file;         // compare; the new build beside the old one in `file`

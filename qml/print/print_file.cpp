@@ -44,7 +44,7 @@ units::Result<QList<Sheet>> card_of(const scenario::ReadScenario& read, Paper pa
 bool is_of_the_file_alone(const command_line::Question& question) {
     const std::string_view name = question.name;
     return name != "compare" && name != "gauge" && name != "read" && name != "note" &&
-           name != "now";
+           name != "now" && name != "learnt";
 }
 
 units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper paper,

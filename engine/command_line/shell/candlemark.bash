@@ -21,7 +21,7 @@ _candlemark() {
         mapfile -t COMPREPLY < <(compgen -f -- "$word")
         return
         ;;
-    --set | --seed | --members | --weathers | --reads | --under | --rested | --accuracy | --now | --on | --at | --pack | --at-most | --panels)
+    --set | --seed | --members | --weathers | --reads | --under | --rested | --accuracy | --now | --on | --at | --take | --pack | --at-most | --panels)
         return
         ;;
     esac
