@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "estimate/outlook.hpp"
 #include <CLI/CLI.hpp>
 
 #include "checks/gauge.hpp"
@@ -75,6 +76,56 @@ checks::Reading reading_of(const Request& request, units::Errors& errors) {
         }
     }
     return reading;
+}
+
+units::Error not_within(LocalTime now, const scenario::Outage& outage) {
+    return {.where = "--now",
+            .found = units::print(now) + " is not within the outage",
+            .remedy = "give a time between " + units::print(outage.starts) + " and " +
+                      units::print(outage.starts + outage.lasts)};
+}
+
+// The reading as an entry of the log, with the digits that were typed.
+scenario::LogEntry entry_of(const checks::Reading& reading, const std::string& typed,
+                            LocalTime now) {
+    const double digit = 2.0 * double(half_last_digit(typed) / units::volt);
+    return {.at = now,
+            .pack = reading.pack,
+            .reads = scenario::VoltageShown{.volts = reading.reads,
+                                            .decimals = static_cast<int>(
+                                                std::max(0.0, -std::round(std::log10(digit))))},
+            .under = reading.power ? std::optional(scenario::DrawnMeanwhile{.power = reading.power,
+                                                                            .current = {}})
+                                   : std::nullopt,
+            .rested = reading.power
+                          ? std::nullopt
+                          : std::optional(reading.rested_for.value_or(8.0 * units::hour))};
+}
+
+// With a log the reading is one more of it, and nothing that was written down is thrown away.
+units::Result<report::FromNow> estimate_from(scenario::Scenario scenario,
+                                             const scenario::LogEntry& entry, LocalTime now,
+                                             const std::string& folder, std::uint64_t seed) {
+    const auto end = scenario.outage.starts + scenario.outage.lasts;
+    if (now < scenario.outage.starts || !(now < end))
+        return units::fail(not_within(now, scenario.outage));
+    scenario.log.push_back(entry);
+    auto ready = outage::make_ready(scenario, folder);
+    if (!ready) return units::fail(std::move(ready.error()));
+    const auto outlook = estimate::outlook_of(
+        scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)),
+        {.now = now, .seed = seed, .steps = false});
+    if (!outlook) return units::fail(outlook.error());
+    const auto& figures = outlook->figures;
+    const auto left = end - now;
+    return report::FromNow{.now = now,
+                           .left = left,
+                           .lasts_low = figures.count_on,
+                           .lasts = figures.half,
+                           .lasts_high = figures.one_in_ten,
+                           .survives_low = figures.meets_the_goal(),
+                           .survives = figures.half >= left,
+                           .survives_high = figures.one_in_ten >= left};
 }
 
 units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
@@ -165,8 +216,12 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
     }
     std::optional<report::FromNow> from_now;
     if (now) {
-        auto planned = plan_from(room.scenario(), reading, *charge, *now,
-                                 scenario::folder_of(read.file_name), request.seed);
+        const auto folder = scenario::folder_of(read.file_name);
+        auto planned =
+            read.scenario.log.empty()
+                ? plan_from(room.scenario(), reading, *charge, *now, folder, request.seed)
+                : estimate_from(read.scenario, entry_of(reading, *request.reads, *now), *now,
+                                folder, request.seed);
         if (!planned) {
             return units::fail(planned.error());
         }

@@ -1,3 +1,6 @@
+#include <fstream>
+#include <sstream>
+
 #include "answered.hpp"
 #include "process.hpp"
 
@@ -48,7 +51,8 @@ TEST(candlemark_gauge, on_the_lithium_plateau_there_is_never_one_number) {
     EXPECT_GE(
         answer["charge_high"]["value"].get<double>() - answer["charge_low"]["value"].get<double>(),
         24.0);
-    EXPECT_THAT(answer["sentences"][0].get<std::string>(), HasSubstr("cannot tell how full the packs are"));
+    EXPECT_THAT(answer["sentences"][0].get<std::string>(),
+                HasSubstr("cannot tell how full the packs are"));
 }
 
 TEST(candlemark_gauge, a_load_hides_part_of_the_voltage) {
@@ -99,6 +103,21 @@ TEST(candlemark_gauge, help_names_its_options) {
     EXPECT_EQ(ended.status, 0);
     for (const char* option : {"--reads", "--under", "--rested", "--accuracy", "--pack", "--now"})
         EXPECT_THAT(ended.output, HasSubstr(option));
+}
+
+// With a log the reading is one more of it.
+TEST(candlemark_gauge, a_log_in_the_file_is_not_thrown_away) {
+    std::ostringstream text;
+    text << std::ifstream(demo, std::ios::binary).rdbuf()
+         << "\n[[log]]\nat = 2026-01-15T06:00:00\nshows = \"50 %\"\n";
+    const auto file = process::file_with(text.str(), "gauge_log.toml");
+    const auto high = [](const std::string& path) {
+        const auto ended = candlemark({"gauge", path, "--reads", "13.1 V", "--under", "150 W",
+                                       "--now", "2026-01-15T06:30", "--as", "json"});
+        EXPECT_EQ(ended.status, 0) << ended.errors;
+        return json::parse(ended.output)["answer"]["lasts_high"]["value"].get<double>();
+    };
+    EXPECT_LT(high(file), high(demo));
 }
 
 }  // namespace
