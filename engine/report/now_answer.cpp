@@ -1,5 +1,7 @@
 #include "report/now_answer.hpp"
 
+#include <cmath>
+
 #include <fmt/format.h>
 
 #include "report/checked.hpp"
@@ -30,14 +32,11 @@ Value percent(units::Probability of) {
 }
 
 Value chance_of(const chance::Figures& figures) {
-    return {Members{
-        {"of", "to the end", percent(figures.of)},
-        {"low", "at least", percent(figures.low)},
-        {"high", "at most", percent(figures.high)},
-        {"members", "members", {std::int64_t(figures.members)}},
-        {"effective", "as many as",
-         quantity_or_reason({figures.effective, "1", fmt::format("{:.0f}", figures.effective)},
-                            "not finite")}}};
+    return {Members{{"of", "to the end", percent(figures.of)},
+                    {"low", "at least", percent(figures.low)},
+                    {"high", "at most", percent(figures.high)},
+                    {"members", "members", {std::int64_t(figures.members)}},
+                    {"effective", "as many as", {std::int64_t(std::lround(figures.effective))}}}};
 }
 
 Value over_chances(LocalTime now, const chance::Figures& figures) {
