@@ -1,7 +1,9 @@
 // One outage at a time against general-purpose solvers of differential equations, on the same model
 // and the same changes of load and sun: 1 to 16 packs, four counts of panels, 14 days each. Prints
 // how long each takes and how far its end of the supply is from a reference of its own kind, dopri5
-// at a tolerance of 1e-11. The peers' equations, table look-up and cut-off are their own.
+// at a tolerance of 1e-11. The peers' equations, table look-up and cut-off are their own; what
+// charging meets they take at every moment, where the closed form takes it once a step, and so too
+// where its curve of charging stands above that of rest.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -30,7 +32,10 @@ using namespace units;
 struct Plant {
     double total, width, rate, resistance, floor, absorption;
     double cut_off_inverter, cut_off, current_above, removed_above, empty;
-    std::vector<double> fill, volts;
+    double inner, charging_empty, charging_rise, per_rated, knee, beyond;
+    bool resists, locks_by_rate;
+    battery::ColdLock locked;
+    std::vector<double> fill, volts, charging_volts;
     std::vector<double> filled_to, stored;  // efficiency of charging up to each fill
 };
 
@@ -47,8 +52,18 @@ Plant plant_of(const abreast::ReadyPacks& packs) {
                 .current_above = with.current_above,
                 .removed_above = with.removed_above,
                 .empty = with.empty_voltage,
+                .inner = with.inner,
+                .charging_empty = with.charging_empty,
+                .charging_rise = with.charging_rise,
+                .per_rated = with.per_rated,
+                .knee = with.charging_knee,
+                .beyond = with.charging_beyond,
+                .resists = with.resists,
+                .locks_by_rate = with.locks_by_rate,
+                .locked = with.locked,
                 .fill = {},
                 .volts = {},
+                .charging_volts = {},
                 .filled_to = {},
                 .stored = {}};
     for (std::size_t piece = 0;; ++piece) {
@@ -57,14 +72,15 @@ Plant plant_of(const abreast::ReadyPacks& packs) {
         plant.filled_to.push_back(1.0 - with.coulombic_edge[piece + 1] / with.total);
     }
     const auto& table = *with.open_circuit;
-    for (int piece = 0; piece < table.pieces(); ++piece) {
-        plant.fill.push_back(table.piece(piece).low);
-        plant.volts.push_back(table.piece(piece).at_zero +
-                              table.piece(piece).slope * table.piece(piece).low);
-    }
-    plant.fill.push_back(1.0);
-    const auto& last = table.piece(table.pieces() - 1);
-    plant.volts.push_back(last.at_zero + last.slope);
+    const auto knot = [&](const battery::Piece& piece, double fill) {
+        plant.fill.push_back(fill);
+        plant.volts.push_back(piece.at_zero + piece.slope * fill);
+        plant.charging_volts.push_back(plant.volts.back() + piece.above_at_zero +
+                                       piece.steeper * fill);
+    };
+    for (int piece = 0; piece < table.pieces(); ++piece)
+        knot(table.piece(piece), table.piece(piece).low);
+    knot(table.piece(table.pieces() - 1), 1.0);
     return plant;
 }
 
@@ -77,21 +93,48 @@ struct Spell {
 
 using Charges = std::array<double, 2>;  // available, bound; C
 
-double rested(const Plant& plant, double available) {
+double on_table(const Plant& plant, const std::vector<double>& volts, double available) {
     const double fill = available / (plant.width * plant.total);
     const auto after = std::upper_bound(plant.fill.begin() + 1, plant.fill.end() - 1, fill);
     const auto high = std::size_t(after - plant.fill.begin());
     const double share = (fill - plant.fill[high - 1]) / (plant.fill[high] - plant.fill[high - 1]);
-    return plant.volts[high - 1] + share * (plant.volts[high] - plant.volts[high - 1]);
+    return volts[high - 1] + share * (volts[high] - volts[high - 1]);
+}
+double rested(const Plant& plant, double available) {
+    return on_table(plant, plant.volts, available);
 }
 
-double current(const Plant& plant, double at_rest, double watts) {
-    const double under_root = at_rest * at_rest - 4.0 * plant.resistance * watts;
-    const double free = 2.0 * watts / (at_rest + std::sqrt(std::max(0.0, under_root)));
-    if (free >= 0.0) return free;
-    const double absorbed =
-        at_rest >= plant.absorption ? 0.0 : (at_rest - plant.absorption) / plant.resistance;
-    return std::max({free, plant.floor, absorbed});
+double by_power(double volts, double ohms, double watts) {
+    const double under_root = volts * volts - 4.0 * ohms * watts;
+    return 2.0 * watts / (volts + std::sqrt(std::max(0.0, under_root)));
+}
+
+// method.md (60), (61), (64)
+double charging_current(const Plant& plant, const double* y, double watts) {
+    const double volts = on_table(plant, plant.charging_volts, y[0]);
+    double slow = plant.resistance;
+    double fast = plant.resistance;
+    if (plant.resists) {
+        const double removed = plant.total - y[0] - y[1];
+        const double charge = std::clamp(1.0 - removed * plant.per_rated, 0.0, 1.0);
+        const double meets =
+            plant.charging_empty * (1.0 + plant.charging_rise * charge / (1.001 - charge));
+        slow += std::max(0.0, meets - plant.inner);
+        fast += std::max(0.0, plant.beyond * meets - plant.inner);
+    }
+    const double at_knee = plant.resists ? volts + slow * plant.knee : HUGE_VAL;
+    const double beyond = at_knee - fast * plant.knee;
+    const double free = plant.resists && -watts > at_knee * plant.knee
+                            ? by_power(beyond, fast, watts)
+                            : by_power(volts, slow, watts);
+    double held = volts >= plant.absorption ? 0.0 : (volts - plant.absorption) / slow;
+    if (at_knee < plant.absorption) held = (beyond - plant.absorption) / fast;
+    return std::max({free, plant.floor, held});
+}
+
+double current(const Plant& plant, const double* y, double watts) {
+    return watts < 0.0 ? charging_current(plant, y, watts)
+                       : by_power(rested(plant, y[0]), plant.resistance, watts);
 }
 
 double stored(const Plant& plant, double charge) {
@@ -105,7 +148,7 @@ void rise(const Plant& plant, const Spell& spell, const double* y, double* slope
     const double flow = two_wells ? plant.rate * plant.width * (1.0 - plant.width) *
                                         (y[1] / (1.0 - plant.width) - y[0] / plant.width)
                                   : 0.0;
-    const double drawn = current(plant, rested(plant, y[0]), spell.watts);
+    const double drawn = current(plant, y, spell.watts);
     slope[0] = flow - (drawn < 0.0 ? stored(plant, y[0] + y[1]) : 1.0) * drawn;
     slope[1] = -flow;
     if (y[0] >= plant.width * plant.total && slope[0] > 0.0) slope[0] = 0.0;
@@ -115,11 +158,15 @@ void rise(const Plant& plant, const Spell& spell, const double* y, double* slope
 double margin(const Plant& plant, const Spell& spell, const double* y) {
     const double at_rest = rested(plant, y[0]);
     const double removed = plant.total - y[0] - y[1];
-    double least = std::min(at_rest - plant.empty, (plant.removed_above - removed) / plant.total);
+    double least = (plant.removed_above - removed) / plant.total;
+    if (!plant.locks_by_rate) least = std::min(least, at_rest - plant.empty);
     if (spell.watts <= 0.0) return spell.watts < 0.0 ? 1.0 : least;
     const double under_root = at_rest * at_rest - 4.0 * plant.resistance * spell.watts;
     if (under_root <= 0.0) return -1.0;
-    const double drawn = current(plant, at_rest, spell.watts);
+    const double drawn = current(plant, y, spell.watts);
+    if (plant.locks_by_rate)
+        least =
+            std::min(least, y[0] / (plant.width * plant.total) - plant.locked.at_amperes(drawn));
     const double cut_off = spell.through_inverter ? plant.cut_off_inverter : plant.cut_off;
     least = std::min(least, at_rest - plant.resistance * drawn - cut_off);
     return std::min(least, (plant.current_above - drawn) / 100.0);
@@ -265,9 +312,12 @@ Timed timed(std::vector<One>& all, int turns, const Run& run) {
 
 int main(int count, char** arguments) {
     const std::string file = count > 1 ? arguments[1] : "scenarios/ice_storm.toml";
-    const auto read =
+    auto read =
         scenario::read_scenario_file(file, {*scenario::read_override("outage.lasts=\"14 d\"")});
     if (!read) return 1;
+    // Packs of one kind, as one: what the peers know.
+    read->scenario.packs.resize(1);
+    read->scenario.circuits.clear();
     const auto design = sizing::make_design(read->scenario, {}, 16, 9);
     if (!design) return 1;
     const auto& ready = *design->ready;
