@@ -56,7 +56,7 @@ Far far_of(const outage::Unit& unit, std::size_t day) {
         if (const auto limit = outage::first_limit(bank))
             far.limit_drop = std::min<double>(far.limit_drop, resistance * (*limit / ampere));
     }
-    far.ohms = 1.0 / conductance + unit.shared / ohm;
+    far.ohms = 1.0 / conductance;
     return far;
 }
 
@@ -83,7 +83,7 @@ Fresh fresh_of(const outage::Unit& unit) {
         rated += count * bank.rated;
         most_removed += count * outage::most_removed(bank);
     }
-    return {&unit,       battery::Bank(groups, unit.shared), far_of(unit, 0), usable, rated,
+    return {&unit,       battery::Bank(groups, Resistance{}), far_of(unit, 0), usable, rated,
             most_removed};
 }
 
@@ -183,7 +183,6 @@ class Block {
         lanes_->removed_above[lane] = fresh.usable / coulomb;
         lanes_->filled_to[lane] = outage::counts_as_full * fresh.rated / coulomb;
         lanes_->sun[lane] = 0.0;
-        lanes_->shared[lane] = fresh.unit->shared / ohm;
         stand(lane);
         look_far(lane, fresh.far);
         const Charge removed = of_[lane].bank->removed();
@@ -196,9 +195,9 @@ class Block {
     void look_far(std::size_t lane, const Far& far) {
         const auto& outage = *of_[lane].outage;
         const double lowest = std::ranges::max(outage.needs, {}, &Need::lowest).lowest;
+        const double needs = std::ranges::max(outage.needs, {}, &Need::needs).needs;
         const auto highest = [&](bool through) {
-            const Voltage cut_off =
-                outage::cut_off_of(outage.unit->inverter, through, lowest * volt);
+            const Voltage cut_off = outage::cut_off_of(through, lowest * volt, needs * volt);
             return std::max<double>(far.cut_off, cut_off / volt) * a_hair_more;
         };
         lanes_->ohms[lane] = far.ohms * a_hair_more;
@@ -320,7 +319,7 @@ class Block {
         battery::BankStops stops{.removed_above = fresh.usable,
                                  .filled_to = outage::counts_as_full * fresh.rated};
         const Voltage cut_off =
-            outage::cut_off_of(fresh.unit->inverter, asked.through_inverter, asked.lowest * volt);
+            outage::cut_off_of(asked.through_inverter, asked.lowest * volt, asked.needs * volt);
         if (cut_off > Voltage{}) stops.cut_off = cut_off;
         return stops;
     }
@@ -363,15 +362,13 @@ class Block {
                     end(lane, now, LimitedBy::usable);
                     return;
                 case Ending::cut_off:
-                    end(lane, now,
-                        limited_by(*of_[lane].outage->unit, asked, LimitedBy::low_voltage,
-                                   nothing_left(lane)));
+                    end(lane, now, limited_by(asked, LimitedBy::low_voltage, nothing_left(lane)));
                     return;
                 case Ending::cannot_be_delivered: {
                     const bool empty = nothing_left(lane);
                     end(lane, now,
-                        limited_by(*of_[lane].outage->unit, asked,
-                                   empty ? LimitedBy::charge : LimitedBy::low_voltage, empty));
+                        limited_by(asked, empty ? LimitedBy::charge : LimitedBy::low_voltage,
+                                   empty));
                     return;
                 }
                 case Ending::available_well_empty:
@@ -405,7 +402,7 @@ class Block {
             const Duration until = stretch.ends * second;
             while (day < stretch.day)
                 packs.begin_day(++day);
-            packs.lowest_is(asked.lowest * volt);
+            packs.lowest_is(asked.lowest * volt, asked.needs * volt);
             if (!asked.carried) {
                 end(lane, now, LimitedBy::inverter_limit);
                 return;
@@ -416,7 +413,7 @@ class Block {
             const auto duty =
                 asked.through_inverter ? outage::Duty::serving_ac : outage::Duty::serving_direct;
             const auto limited = [&](LimitedBy why) {
-                return limited_by(unit, asked, why, packs.nothing_left());
+                return limited_by(asked, why, packs.nothing_left());
             };
             for (;;) {
                 switch (leg.ending) {

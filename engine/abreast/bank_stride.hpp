@@ -27,7 +27,7 @@ struct KindLanes {
     alignas(64) Lane<double> taking, held;  // in the mean of the last step
 };
 
-//   ohms           of all packs together and the shared path, at a moment, were all to give
+//   ohms           of all packs together, at a moment, were all to give
 //   cut_off        the highest voltage at the bus, or of a pack, that ends a discharge: through
 //                  the inverter, and without it
 //   limit_drop     the least voltage that a pack loses at a current that it does not bear
@@ -40,7 +40,7 @@ struct BankLanes {
     double fill_tolerance = 0.0;
     double drift_tolerance = 0.0;
     alignas(64) Lane<double> taken, charger, sun;
-    alignas(64) Lane<double> shared, absorption, any_takes, ohms, limit_drop;
+    alignas(64) Lane<double> absorption, any_takes, ohms, limit_drop;
     alignas(64) Lane<double> cut_off_with_inverter, cut_off_direct;
     alignas(64) Lane<double> removed, removed_above, filled_to;
     alignas(64) Lane<double> alone;

@@ -51,7 +51,7 @@ template <bool all_rules, int fixed, class Real>
     const Real endless = step::all<Real>(never);
     const Watts<Real> power{at.number(lanes.taken.data()) -
                             (at.number(lanes.sun.data()) + at.number(lanes.charger.data()))};
-    const auto shared = at.template in<Ohms>(lanes.shared.data());
+    const Ohms<Real> shared{};  // the packs meet at the bus
     const auto constants = [&](const KindLanes& pack) {
         return Constants<Real>{at.template in<PerCoulomb>(pack.per_total.data()),
                                at.number(pack.bound.data()), at.number(pack.width.data()),

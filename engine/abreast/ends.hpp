@@ -5,13 +5,11 @@
 #include "abreast/own.hpp"
 
 #include "outage/course.hpp"
-#include "outage/unit.hpp"
 
 namespace abreast::lanes_detail {
 
 //   why       of the packs
 //   nothing   is left in them
-[[nodiscard]] outage::LimitedBy limited_by(const outage::Unit& unit, const Need& asked,
-                                           outage::LimitedBy why, bool nothing);
+[[nodiscard]] outage::LimitedBy limited_by(const Need& asked, outage::LimitedBy why, bool nothing);
 
 }  // namespace abreast::lanes_detail

@@ -60,6 +60,7 @@ Build build_of(const outage::Bank& bank) {
 struct OneLane {
     const Outage* outage = nullptr;
     double lowest = 0.0;  // V; the highest that 12 V loads ask for in any step
+    double needs = 0.0;   // V; likewise the inverter
     bool over = false;
     outage::Bank bank;
     Prepared with_inverter;
@@ -80,6 +81,7 @@ class Block {
         for (std::size_t lane = 0; lane < outages.size(); ++lane) {
             of_[lane].outage = &outages[lane];
             of_[lane].lowest = std::ranges::max(outages[lane].needs, {}, &Need::lowest).lowest;
+            of_[lane].needs = std::ranges::max(outages[lane].needs, {}, &Need::needs).needs;
             const auto& wells = outages[lane].unit->bank.at_start;
             wells_[now_].removed[lane] = wells.removed / coulomb;
             wells_[now_].head[lane] = wells.head_difference / coulomb;
@@ -156,8 +158,8 @@ class Block {
         OneLane& of = of_[lane];
         const auto& unit = *of.outage->unit;
         of.bank = outage::on_day(unit, 0, day);
-        of.with_inverter = outage::serving(of.bank, unit.inverter, true, of.lowest * volt);
-        of.direct = outage::serving(of.bank, unit.inverter, false, of.lowest * volt);
+        of.with_inverter = outage::serving(of.bank, true, of.lowest * volt, of.needs * volt);
+        of.direct = outage::serving(of.bank, false, of.lowest * volt, {});
         state_.count[lane] = of.bank.count;
         state_.resistance[lane] = of.direct.resistance;
         state_.with_inverter.set(lane, of.with_inverter);
@@ -274,10 +276,10 @@ class Block {
     void take_alone(std::size_t lane, const Stretch& stretch) {
         using battery::Ending;
         OneLane& of = of_[lane];
-        const auto& unit = *of.outage->unit;
         const Need& asked = need(lane, stretch.step);
         Prepared& pack = through_ ? of.with_inverter : of.direct;
-        const Voltage cut_off = outage::cut_off_of(unit.inverter, through_, asked.lowest * volt);
+        const Voltage cut_off =
+            outage::cut_off_of(through_, asked.lowest * volt, asked.needs * volt);
         if (pack.cut_off != cut_off / volt) battery::set_cut_off(pack, cut_off);
         // where the stride began: it knows nothing of a current that is passed on
         const LaneWells& from = wells_[1 - now_];
@@ -295,7 +297,7 @@ class Block {
             if (step.ending == Ending::completed) break;
             now = std::min(until, now + step.time);
             const auto ends_by = [&](LimitedBy why, bool empty) {
-                end(lane, now, limited_by(unit, asked, why, empty));
+                end(lane, now, limited_by(asked, why, empty));
             };
             switch (step.ending) {
                 case Ending::full:

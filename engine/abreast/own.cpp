@@ -8,8 +8,8 @@
 #include "abreast/ends.hpp"
 #include "abreast/like_lanes.hpp"
 
-#include "inverter/model.hpp"
 #include "outage/clock.hpp"
+#include "outage/inverter_draw.hpp"
 #include "outage/overload.hpp"
 #include "outage/serving.hpp"
 
@@ -76,39 +76,32 @@ OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
 
 }  // namespace
 
-std::vector<Need> needs_of(const std::optional<inverter::Model>& inverter,
-                           std::span<const outage::DemandStep> demand) {
+std::vector<Need> needs_of(const outage::Unit& unit, std::span<const outage::DemandStep> demand) {
     std::vector<Need> needs;
     needs.reserve(demand.size());
     for (const auto& step : demand) {
-        Need need{.taken = step.direct / watt,
-                  .direct = step.direct / watt,
-                  .charger = step.charger / watt,
-                  .lowest = step.lowest / volt};
-        if (inverter && step.inverter_on) {
-            const auto apparent = inverter::apparent(step.ac, step.ac_reactive);
-            const Power at_inverter =
-                step.asleep ? inverter->asleep : inverter::dc_power(*inverter, step.ac, apparent);
-            need.at_inverter = at_inverter / watt;
-            need.taken = (at_inverter + step.direct) / watt;
-            need.through_inverter = true;
-            need.carried = inverter::carries(*inverter, step.ac, apparent);
-        }
-        needs.push_back(need);
+        const auto draw = outage::drawn_by_inverter(unit, step);
+        needs.push_back({.taken = (draw.at_bus() + step.direct) / watt,
+                         .at_inverter = draw.at_terminals / watt,
+                         .direct = step.direct / watt,
+                         .charger = step.charger / watt,
+                         .lowest = step.lowest / volt,
+                         .needs = draw.needs / volt,
+                         .through_inverter = unit.inverter && step.inverter_on,
+                         .carried = draw.carried});
     }
     return needs;
 }
 
 namespace lanes_detail {
 
-LimitedBy limited_by(const outage::Unit& unit, const Need& asked, LimitedBy why, bool nothing) {
+LimitedBy limited_by(const Need& asked, LimitedBy why, bool nothing) {
     constexpr double as_good_as_equal = 1e-3;  // V; as the clock has it
     bool direct_first = !asked.through_inverter;
     if (asked.through_inverter && asked.direct > 0.0) {
-        const double cut_off = unit.inverter->cutoff_voltage / volt;
         direct_first =
-            asked.lowest > cut_off + as_good_as_equal ||
-            (asked.lowest > cut_off - as_good_as_equal && asked.direct > asked.at_inverter);
+            asked.lowest > asked.needs + as_good_as_equal ||
+            (asked.lowest > asked.needs - as_good_as_equal && asked.direct > asked.at_inverter);
     }
     return direct_first && nothing ? LimitedBy::charge : why;
 }
@@ -131,7 +124,7 @@ void run_own(std::span<const Outage> outages, Duration lasts, Duration midnight,
     };
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (all[i].needs.empty())
-            all[i].needs = worked_out.emplace_back(needs_of(all[i].unit->inverter, all[i].demand));
+            all[i].needs = worked_out.emplace_back(needs_of(*all[i].unit, all[i].demand));
         if (has_lanes(all[i]))
             waiting.push_back(i);
         else

@@ -8,7 +8,6 @@
 
 #include "abreast/lanes.hpp"
 
-#include "inverter/model.hpp"
 #include "outage/course.hpp"
 #include "outage/demand.hpp"
 #include "outage/parts.hpp"
@@ -19,24 +18,27 @@ namespace abreast {
 
 // What one step of the demand asks of the packs: plain SI numbers for the inner loop.
 //   lowest    at the bus, that its 12 V loads bear
+//   needs     at the bus, so that the inverter stays on
 //   carried   by the inverter
 struct Need {
     double taken = 0.0;        // W at the bus, of it
-    double at_inverter = 0.0;  // through the inverter
+    double at_inverter = 0.0;  // at the inverter's terminals
     double direct = 0.0;       // beside it
     double charger = 0.0;      // W offered there by other than the sun
     double lowest = 0.0;       // V
+    double needs = 0.0;        // V
     bool through_inverter = false;
     bool carried = true;
 };
 
-// One a step of the demand. The packs do not matter.
-[[nodiscard]] std::vector<Need> needs_of(const std::optional<inverter::Model>& inverter,
+// One a step of the demand. Of the unit its inverter and main path count, and what a pack of its
+// first bank rests at half full: not how many there are.
+[[nodiscard]] std::vector<Need> needs_of(const outage::Unit& unit,
                                          std::span<const outage::DemandStep> demand);
 
 // One outage to run; everything must outlive the run.
 //   demand   in order of time, the first at 0
-//   needs    of the unit's inverter and this demand, where they are known already; else worked out
+//   needs    of the unit and this demand, where they are known already; else worked out
 //   sun      in order of time, the first at 0; empty without panels
 //   guarded  loads behind a fuse that may open, which is the clock's business; nullptr: none
 struct Outage {

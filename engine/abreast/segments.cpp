@@ -1,6 +1,6 @@
 #include "abreast/segments.hpp"
 
-#include "inverter/model.hpp"
+#include "outage/inverter_draw.hpp"
 #include "outage/serving.hpp"
 
 namespace abreast {
@@ -13,18 +13,16 @@ struct Load {
     double taken = 0.0;
     bool through_inverter = false;
     bool carried = true;  // by the inverter
+    Voltage cut_off{};
 };
 
 Load load_of(const outage::Unit& unit, const outage::DemandStep& demand) {
-    if (!unit.inverter || !demand.inverter_on)
-        return {.taken = demand.direct / watt, .through_inverter = false};
-    if (demand.asleep)
-        return {.taken = (unit.inverter->asleep + demand.direct) / watt, .through_inverter = true};
-    const auto apparent = inverter::apparent(demand.ac, demand.ac_reactive);
-    const Power at_inverter = inverter::dc_power(*unit.inverter, demand.ac, apparent);
-    return {.taken = (at_inverter + demand.direct) / watt,
-            .through_inverter = true,
-            .carried = inverter::carries(*unit.inverter, demand.ac, apparent)};
+    const auto draw = outage::drawn_by_inverter(unit, demand);
+    const bool through = unit.inverter && demand.inverter_on;
+    return {.taken = (draw.at_bus() + demand.direct) / watt,
+            .through_inverter = through,
+            .carried = draw.carried,
+            .cut_off = outage::cut_off_of(through, demand.lowest, draw.needs)};
 }
 
 }  // namespace
@@ -58,9 +56,7 @@ Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> 
                  .sun_step = static_cast<int>(light),
                  .day = static_cast<int>(today),
                  .through_inverter = load.through_inverter,
-                 .cut_off =
-                     outage::cut_off_of(unit.inverter, load.through_inverter, demand[step].lowest) /
-                     volt,
+                 .cut_off = load.cut_off / volt,
                  .decayed = decayed,
                  .fill_per_ampere = time * (0.5 + pack.bound_gain * decayed.twice) * pack.per_total,
                  .begins = now / second,

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "wiring/power_behind.hpp"
+
 namespace checks {
 
 using namespace units;
@@ -127,9 +129,9 @@ DirectPoint at_power_and_current(const Equivalent& source, Power power, Current 
     DirectPoint point{.possible = e > 0.0 && under_root >= 0.0,
                       .at_most = r > 0.0 ? e * e / (4.0 * r) * watt : Power{}};
     const double v = e > 0.0 ? 0.5 * (e + std::sqrt(std::max(0.0, under_root))) : 0.0;
-    const double through_cable = v > 0.0 ? (point.possible ? p / v : 0.5 * e / r) : 0.0;
     point.voltage = v * volt;
-    point.current = through_cable * ampere + current;
+    point.current =
+        wiring::current_into(power, source.branches + source.shared, e * volt) + current;
     point.bus = source.emf - point.current * source.branches;
     return point;
 }

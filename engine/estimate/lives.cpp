@@ -194,7 +194,7 @@ std::vector<State> Lives::states(Values values, std::span<const Duration> at) co
                                  std::max(until - stretch.from, as_good_as_at_once), looked, {});
             charge = course->trace.back().charge;
         }
-        const Ways ways = ways_of(stretch.kinds, ready.shared_path);
+        const Ways ways = ways_of(stretch.kinds, ready.main_path);
         while (states.size() < at.size() && (at[states.size()] < walk.until() || walk.is_last())) {
             const Duration here = at[states.size()];
             states.push_back(course ? state_at(*course, stretch.kinds, ways, here - stretch.from,
@@ -245,7 +245,7 @@ void Lives::ends_of_block(const std::vector<std::vector<double>>& values, std::s
     for (std::size_t i = 0; i < ends.size(); ++i) {
         lived.push_back(world_->lived(values[first + i]));
         kinds.push_back(outage::with_count(lived.back().kinds, world_->packs()));
-        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.shared_path));
+        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.main_path));
         unit.inverter = lived.back().inverter;
         unit.main_fuse = ready.units[likely].main_fuse;
         outages.push_back({.unit = &unit,

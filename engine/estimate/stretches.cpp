@@ -34,7 +34,7 @@ outage::Course run_stretch(const chance::World& world, const chance::Lived& live
                            const outage::PackKinds& kinds, Duration from, Duration length,
                            std::span<const Duration> looked, outage::Keep keep) {
     const auto& ready = world.ready();
-    auto unit = outage::unit_of(kinds, ready.shared_path);
+    auto unit = outage::unit_of(kinds, ready.main_path);
     unit.inverter = lived.inverter;
     unit.main_fuse = ready.units[static_cast<std::size_t>(outage::End::likely)].main_fuse;
     const auto steps = looked_at(from_then_on(lived.steps, from), looked);

@@ -16,13 +16,14 @@ namespace outage {
 struct Taken {
     units::Power wanted{};
     units::Power served{};
-    units::Power ac{};  // served through the inverter
-    units::Power at_inverter{};
+    units::Power ac{};           // served through the inverter
+    units::Power at_inverter{};  // at its terminals
+    units::Power in_main{};      // lost on the way there
     units::Power idle{};
     units::Power direct{};
     units::Power converter{};  // lost in adaptors
     units::Power branches{};   // lost in the circuits of 12 V loads
-    [[nodiscard]] units::Power at_bus() const { return at_inverter + direct; }
+    [[nodiscard]] units::Power at_bus() const { return at_inverter + in_main + direct; }
 };
 
 // What holds throughout a leg.
@@ -49,7 +50,7 @@ struct Flowing {
     flows.inverter_loss = (taken.at_inverter - taken.ac) * time;
     flows.idle = taken.idle * time;
     flows.converter_loss = taken.converter * time;
-    flows.wiring_loss = leg.in_paths + taken.branches * time;
+    flows.wiring_loss = leg.in_paths + (taken.branches + taken.in_main) * time;
     flows.battery_loss =
         leg.energy.in_resistance - leg.in_paths + leg.energy.between_wells + leg.energy.in_charging;
     flows.charging_loss = leg.energy.in_charging;

@@ -60,9 +60,9 @@ void tell_days(const unit::Packs& packs, scenario::Assumptions& assumptions) {
          "outage/method.md (10)"});
 }
 
-Bank bank_of(const PackKind& kind, Resistance shared) {
+Bank bank_of(const PackKind& kind) {
     const auto& model = *kind.model;
-    return {.setup = battery::arranged(model, shared, {}),
+    return {.setup = battery::arranged(model, {}, {}),
             .count = kind.count,
             .rated = model.capacity,
             .usable = model.usable,
@@ -138,20 +138,14 @@ std::vector<DayOfUnit> days_of(const PackKinds& kinds) {
 
 }  // namespace
 
-Unit unit_of(const PackKinds& kinds, Resistance shared) {
+Unit unit_of(const PackKinds& kinds, Resistance main_path) {
     PackKinds present;
     std::ranges::copy_if(kinds, std::back_inserter(present),
                          [](const PackKind& kind) { return kind.count > 0; });
     assert(!present.empty());
-    Unit unit{.days = days_of(present)};
-    if (present.size() == 1) {
-        unit.bank = bank_of(present.front(), static_cast<double>(present.front().count) * shared);
-        return unit;
-    }
-    unit.shared = shared;
-    unit.bank = bank_of(present.front(), Resistance{});
+    Unit unit{.bank = bank_of(present.front()), .main_path = main_path, .days = days_of(present)};
     for (std::size_t i = 1; i < present.size(); ++i)
-        unit.others.push_back(bank_of(present[i], Resistance{}));
+        unit.others.push_back(bank_of(present[i]));
     return unit;
 }
 

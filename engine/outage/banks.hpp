@@ -35,8 +35,8 @@ using PackKinds = std::vector<PackKind>;
 [[nodiscard]] int count_of(const PackKinds& kinds);
 
 // The banks of a unit: the kinds must outlive it.
-//   shared   carries the current of all packs
-[[nodiscard]] Unit unit_of(const PackKinds& kinds, units::Resistance shared);
+//   main_path   from the bus to the inverter
+[[nodiscard]] Unit unit_of(const PackKinds& kinds, units::Resistance main_path);
 
 // The same kinds with so many packs together, at least one: more are of the last kind, fewer are
 // taken from the last first.

@@ -152,7 +152,7 @@ std::vector<DemandStep> with_chargers(const std::vector<DemandStep>& steps,
 std::optional<Duration> time_to_charge(const Unit& unit, Power offered, StateOfCharge from,
                                        StateOfCharge to) {
     const auto groups = groups_at(unit, from);
-    battery::Bank bank(groups, unit.shared);
+    battery::Bank bank(groups, Resistance{});
     Charge whole = static_cast<double>(unit.bank.count) * unit.bank.rated;
     for (const Bank& other : unit.others)
         whole += static_cast<double>(other.count) * other.rated;

@@ -8,6 +8,7 @@
 
 #include "outage/account.hpp"
 #include "outage/current_source.hpp"
+#include "outage/inverter_draw.hpp"
 #include "outage/overload.hpp"
 #include "outage/packs.hpp"
 
@@ -23,6 +24,8 @@ constexpr Voltage by_hand_above_cut_off = 0.2 * volt;
 constexpr Voltage load_on_above_lowest = 0.3 * volt;
 constexpr Duration load_rest = 1.0 * minute;      // before it comes on by itself; ours
 constexpr Duration worth_a_note = 10.0 * minute;  // ours
+// A fuse that a falling voltage may bring beyond what it bears. (13)
+constexpr Duration looked_at_again = 1.0 * minute;
 
 constexpr std::size_t most_rests_told = 8;
 constexpr Duration forever = std::numeric_limits<double>::infinity() * second;
@@ -126,8 +129,7 @@ class Clock {
   private:
     const Unit& unit_;
     const DemandStep* weighed_ = nullptr;
-    Power at_inverter_{};
-    bool beyond_inverter_ = false;
+    InverterDraw draw_;
     Duration next_point_{};
     Duration midnight_;
     Keep keep_;
@@ -234,15 +236,8 @@ class Clock {
     // What the inverter makes of a demand, once for all legs of it; and whoever is out asks again.
     void weigh(const DemandStep& demand) {
         weighed_ = &demand;
-        at_inverter_ = {};
-        beyond_inverter_ = false;
-        packs_.lowest_is(demand.lowest);
-        if (unit_.inverter) {
-            const auto apparent = inverter::apparent(demand.ac, demand.ac_reactive);
-            at_inverter_ = demand.asleep ? unit_.inverter->asleep
-                                         : inverter::dc_power(*unit_.inverter, demand.ac, apparent);
-            beyond_inverter_ = !inverter::carries(*unit_.inverter, demand.ac, apparent);
-        }
+        draw_ = drawn_by_inverter(unit_, demand);
+        packs_.lowest_is(demand.lowest, draw_.needs);
         if (out_ == 0) return;
         look_at_parts(demand);
         packs_.ask_again();
@@ -256,9 +251,9 @@ class Clock {
         if (ways_of_ != nullptr) flows = on_ways(*ways_of_, now_, [](std::size_t) { return true; });
         for (Part& part : parts_) {
             if (is_inverter(part)) {
-                part.draws = demand.inverter_on ? at_inverter_ : Power{};
+                part.draws = draw_.at_terminals;
                 part.useful = demand.inverter_on ? demand.ac : Power{};
-                part.lowest = unit_.inverter->cutoff_voltage;
+                part.lowest = draw_.needs;
             } else if (ways_of_ == nullptr) {
                 part.draws = demand.direct;
                 part.useful = demand.direct_useful;
@@ -280,11 +275,11 @@ class Clock {
         for (const Part& part : parts_)
             if (!is_inverter(part) && !part.out && part.draws > Power{})
                 lowest = std::max(lowest, part.lowest);
-        packs_.lowest_is(lowest);
+        packs_.lowest_is(lowest, draw_.needs);
     }
 
     void note_overload(const DemandStep& demand) {
-        const bool over = demand.inverter_on && beyond_inverter_;
+        const bool over = !draw_.carried;
         if (over && !overloaded_) {
             note(EventKind::inverter_overload, demand.ac);
             told_of_overload_ = tell_from(the_inverter, LimitedBy::inverter_limit);
@@ -322,7 +317,8 @@ class Clock {
         }
         if (!inverter_runs(demand)) return taken;
         taken.ac = demand.ac;
-        taken.at_inverter = at_inverter_;
+        taken.at_inverter = draw_.at_terminals;
+        taken.in_main = draw_.in_main;
         taken.idle = demand.asleep ? unit_.inverter->asleep : unit_.inverter->losses.idle;
         taken.served += demand.ac;
         return taken;
@@ -690,8 +686,9 @@ class Clock {
         const Ledger flows = flows_of(step, flowing);
         account(step, flows);
         if (flowing.taken.at_inverter > Power{} && step.time > Duration{})
-            course_.highest_main_current = std::max<Current>(
-                course_.highest_main_current, flowing.taken.at_inverter / step.voltage);
+            course_.highest_main_current =
+                std::max(course_.highest_main_current,
+                         current_in_main(unit_, flowing.taken.at_inverter, step.voltage));
         intervals_.add_leg(now_, step, now_duty, flowing, flows, before, packs_);
         const Energy of_sun = flows.sun_used + flows.sun_stored;
         if (kept && step.time > Duration{}) {
@@ -700,7 +697,10 @@ class Clock {
         } else if (kept) {
             course_.trace.pop_back();  // nothing lasted: the next leg begins at the same instant
         }
-        if (main_.running()) main_.pass(in_main_, step.time);
+        if (main_.running())
+            main_.pass(
+                std::max(in_main_, current_in_main(unit_, flowing.taken.at_inverter, step.voltage)),
+                step.time);
         for (BranchFuse& fuse : branch_fuses_)
             if (fuse.stands.running()) fuse.stands.pass(fuse.carries, step.time);
         const Duration began = now_;
@@ -731,18 +731,20 @@ class Clock {
             if (main_.running()) main_.settle({});
             return forever;
         }
-        if (!main_.running() && taken.at_inverter <= *bears * unit_.inverter->cutoff_voltage)
-            return forever;
-        in_main_ = taken.at_inverter / packs_.operating_point(now_duty, net).voltage;
+        const bool may = taken.at_inverter > *bears * unit_.inverter->cutoff_voltage;
+        if (!may && !main_.running()) return forever;
+        in_main_ = current_in_main(unit_, taken.at_inverter,
+                                   packs_.operating_point(now_duty, net).voltage);
         main_.settle(in_main_);
         main_.rise_to(in_main_);
         const auto standing = main_.standing(in_main_);
-        return standing.still <= at_once ? Duration{} : until_looked_at(standing);
+        if (standing.still <= at_once) return {};
+        return may ? std::min(until_looked_at(standing), looked_at_again)
+                   : until_looked_at(standing);
     }
 
     // The first of the branches' fuses to open or to be looked at again, and which it is.
     [[nodiscard]] std::pair<Duration, std::size_t> branch_fuses_stand(Power net, Duty now_duty) {
-        constexpr Duration looked_at_again = 1.0 * minute;  // as the voltage falls
         std::pair<Duration, std::size_t> first{forever, 0};
         const std::size_t before = unit_.inverter ? 1 : 0;
         const auto is_in = [&](std::size_t i) {

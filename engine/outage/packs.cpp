@@ -35,12 +35,12 @@ void LikePacks::prepare() {
     inner_share_ = bank_.setup.inner / (bank_.setup.inner + bank_.setup.path);
     const auto serving_with = [&](battery::Stops stops) {
         Serving made;
-        stops.cut_off = cut_off_of(unit_.inverter, false, lowest_);
+        stops.cut_off = cut_off_of(false, lowest_, needs_);
         made.direct = prepared(stops);
         if (unit_.inverter) stops.voltage_above = unit_.inverter->restart_voltage;
         made.inverter_rested = prepared(stops);
         stops.voltage_above.reset();
-        stops.cut_off = cut_off_of(unit_.inverter, true, lowest_);
+        stops.cut_off = cut_off_of(true, lowest_, needs_);
         made.ac = prepared(stops);
         return made;
     };
@@ -81,11 +81,13 @@ void LikePacks::set_limits() {
     waiting_.removed_below = below / coulomb;
 }
 
-void LikePacks::lowest_is(Voltage lowest) {
-    if (lowest == lowest_) return;
+void LikePacks::lowest_is(Voltage lowest, Voltage needs) {
+    if (lowest == lowest_ && needs == needs_) return;
     lowest_ = lowest;
+    needs_ = needs;
     each_serving([&](battery::Prepared& pack, bool through_inverter) {
-        battery::set_cut_off(pack, cut_off_of(unit_.inverter, through_inverter, lowest));
+        const Voltage cut_off = cut_off_of(through_inverter, lowest, needs);
+        if (pack.cut_off != cut_off / volt) battery::set_cut_off(pack, cut_off);
     });
 }
 
@@ -278,7 +280,7 @@ std::vector<battery::PackGroup> groups_of(const std::vector<Bank>& banks) {
 UnlikePacks::UnlikePacks(const Unit& unit)
     : unit_(unit),
       banks_(all_banks(unit, 0)),
-      bank_(groups_of(banks_), unit.shared),
+      bank_(groups_of(banks_), Resistance{}),
       states_(banks_.size(), State::closed),
       opened_at_(banks_.size()),
       overloads_(overloads_of(banks_)),
@@ -316,7 +318,7 @@ battery::BankStops UnlikePacks::stops(Duty duty) const {
     stops.removed_below = ends_below();
     if (duty == Duty::waiting) return stops;
     if (!usable_passed_) stops.removed_above = usable_;
-    const Voltage cut_off = cut_off_of(unit_.inverter, duty == Duty::serving_ac, lowest_);
+    const Voltage cut_off = cut_off_of(duty == Duty::serving_ac, lowest_, needs_);
     if (cut_off > Voltage{}) stops.cut_off = cut_off;
     if (duty == Duty::inverter_rested) stops.voltage_above = restart_;
     return stops;

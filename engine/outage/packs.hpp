@@ -94,8 +94,8 @@ class LikePacks {
     [[nodiscard]] bool any_gives() const { return true; }
     [[nodiscard]] bool all_ended() const { return false; }  // a leg ends before that
     void demand_is(units::Power) {}
-    // The voltage at the bus that 12 V loads bear.
-    void lowest_is(units::Voltage lowest);
+    // The voltages at the bus that 12 V loads bear, and that the inverter needs.
+    void lowest_is(units::Voltage lowest, units::Voltage needs);
     // Not even the least could be met for long, not after a rest either.
     [[nodiscard]] bool nothing_left() const;
     // Whether the voltage may rise while this is drawn: by charge, or from well to well.
@@ -131,6 +131,7 @@ class LikePacks {
     battery::Prepared idle_;
     battery::Prepared waiting_;
     units::Voltage lowest_{};
+    units::Voltage needs_{};
     bool usable_passed_ = false;
     std::optional<units::Charge> waits_below_;
     Resting resting_;
@@ -198,7 +199,10 @@ class UnlikePacks {
     [[nodiscard]] bool any_gives() const { return bank_.any_gives(); }
     // Each is empty or open on low voltage, and has not come back.
     [[nodiscard]] bool all_ended() const;
-    void lowest_is(units::Voltage lowest) { lowest_ = lowest; }
+    void lowest_is(units::Voltage lowest, units::Voltage needs) {
+        lowest_ = lowest;
+        needs_ = needs;
+    }
     [[nodiscard]] bool nothing_left() const;
     [[nodiscard]] bool may_rise(units::Power power) const;
     [[nodiscard]] bool gives(Duty duty, units::Power power, units::Voltage above, bool borne);
@@ -220,6 +224,7 @@ class UnlikePacks {
     std::vector<Bank> banks_;
     std::optional<units::Voltage> restart_;
     units::Voltage lowest_{};
+    units::Voltage needs_{};
     bool usable_passed_ = false;
     battery::Bank bank_;
     std::vector<State> states_;

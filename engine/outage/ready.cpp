@@ -86,8 +86,8 @@ void make_units(Ready& ready, const scenario::Scenario& scenario,
     ready.kinds = kinds_of(*built, ready.assumptions, errors);
     if (count_of(ready.kinds) == 0) return;
     const auto& inverter = built->inverter;
-    if (inverter) ready.shared_path = built->main.resistance.value;
-    auto like_all = unit_of(ready.kinds, ready.shared_path);
+    if (inverter) ready.main_path = built->main.resistance.value;
+    auto like_all = unit_of(ready.kinds, ready.main_path);
     like_all.inverter = inverter;
     if (const auto& fuse = built->main.fuse; fuse && inverter)
         like_all.main_fuse = MainFuse{.rating = fuse->value.rating,
@@ -213,7 +213,7 @@ std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End e
 }
 
 Unit with_packs(const Ready& ready, End end, int count) {
-    Unit unit = unit_of(with_count(ready.kinds, count), ready.shared_path);
+    Unit unit = unit_of(with_count(ready.kinds, count), ready.main_path);
     unit.inverter = ready.units[static_cast<std::size_t>(end)].inverter;
     unit.main_fuse = ready.units[static_cast<std::size_t>(end)].main_fuse;
     return unit;

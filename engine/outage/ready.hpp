@@ -36,9 +36,9 @@ struct SkyModels {
 
 struct Ready {
     scenario::Outage outage;
-    PackKinds kinds;                  // of pack, alike ones together
-    std::array<Unit, 3> units;        // by End: only the inverter's idle differs
-    units::Resistance shared_path{};  // carries the current of all packs
+    PackKinds kinds;                // of pack, alike ones together
+    std::array<Unit, 3> units;      // by End: only the inverter's idle differs
+    units::Resistance main_path{};  // from the bus to the inverter
     std::vector<unit::Branch> branches;
     units::Voltage nominal{};
     Demand demand;

@@ -4,6 +4,7 @@
 #include <cassert>
 #include <limits>
 
+#include "outage/inverter_draw.hpp"
 #include "outage/overload.hpp"
 
 namespace outage {
@@ -40,10 +41,7 @@ bool main_fuse_may_open(const Unit& unit, std::span<const DemandStep> steps) {
     if (!unit.main_fuse || !unit.inverter) return false;
     const auto bears = Overload(*unit.main_fuse).watched();
     return std::ranges::any_of(steps, [&](const DemandStep& step) {
-        if (!step.inverter_on) return false;
-        const auto apparent = inverter::apparent(step.ac, step.ac_reactive);
-        return inverter::dc_power(*unit.inverter, step.ac, apparent) >
-               *bears * unit.inverter->cutoff_voltage;
+        return drawn_by_inverter(unit, step).at_terminals > *bears * unit.inverter->cutoff_voltage;
     });
 }
 
@@ -56,16 +54,14 @@ battery::Stops protection(const Bank& bank) {
     return stops;
 }
 
-Voltage cut_off_of(const std::optional<inverter::Model>& inverter, bool through_inverter,
-                   Voltage lowest) {
-    return through_inverter && inverter ? std::max(lowest, inverter->cutoff_voltage) : lowest;
+Voltage cut_off_of(bool through_inverter, Voltage lowest, Voltage needs) {
+    return through_inverter ? std::max(lowest, needs) : lowest;
 }
 
-battery::Prepared serving(const Bank& bank, const std::optional<inverter::Model>& inverter,
-                          bool through_inverter, Voltage lowest) {
+battery::Prepared serving(const Bank& bank, bool through_inverter, Voltage lowest, Voltage needs) {
     auto setup = bank.setup;
     setup.stops = protection(bank);
-    setup.stops.cut_off = cut_off_of(inverter, through_inverter, lowest);
+    setup.stops.cut_off = cut_off_of(through_inverter, lowest, needs);
     return battery::prepare(setup);
 }
 

@@ -29,16 +29,16 @@ inline constexpr double counts_as_full = 0.005;  // of the rated charge; common 
 // Limits of the packs themselves, of their fuses and of what may be used of them.
 [[nodiscard]] battery::Stops protection(const Bank& bank);
 
-// The voltage at the bus that ends a discharge: the inverter's cut-off, where it serves, or the
-// lowest that 12 V loads bear; zero where there is neither.
-[[nodiscard]] units::Voltage cut_off_of(const std::optional<inverter::Model>& inverter,
-                                        bool through_inverter, units::Voltage lowest);
+// The voltage at the bus that ends a discharge: what the inverter needs there, where it serves, or
+// the lowest that 12 V loads bear; zero where there is neither.
+[[nodiscard]] units::Voltage cut_off_of(bool through_inverter, units::Voltage lowest,
+                                        units::Voltage needs);
 
-// One pack under these limits; through the inverter its low-voltage cut-off counts too.
+// One pack under these limits; through the inverter what that needs counts too.
 //   lowest   what 12 V loads bear, at the bus
-[[nodiscard]] battery::Prepared serving(const Bank& bank,
-                                        const std::optional<inverter::Model>& inverter,
-                                        bool through_inverter, units::Voltage lowest = {});
+//   needs    InverterDraw::needs
+[[nodiscard]] battery::Prepared serving(const Bank& bank, bool through_inverter,
+                                        units::Voltage lowest, units::Voltage needs);
 
 // Charge that may be taken out by choice and by temperature, when drawn slowly.
 [[nodiscard]] units::Charge most_removed(const Bank& bank);

@@ -15,8 +15,7 @@
 namespace outage {
 
 // Packs alike in everything, in parallel. All values are of one pack.
-//   setup      its path is the pack's own lead and, where all packs of the unit are alike, `count`
-//              times what all packs share
+//   setup      its path is the pack's own lead
 //   rated      charge the maker states, which the 5 % of a restart refers to
 //   usable     charge that may be taken out
 struct Bank {
@@ -59,13 +58,13 @@ struct MainFuse {
 
 //   main_fuse   between the bus and the inverter
 //   others   banks that differ from the first, on the same bus
-//   shared   carries the current of all packs; nought where it is in the path of alike ones
+//   main_path   from the bus to the inverter, both conductors: carries its current alone
 //   days     in order, the first from 0; empty where the packs keep one temperature. The banks
 //            themselves are at the mean of the days then.
 struct Unit {
     Bank bank;
     std::vector<Bank> others = {};
-    units::Resistance shared{};
+    units::Resistance main_path{};
     std::optional<inverter::Model> inverter;
     std::optional<MainFuse> main_fuse = {};
     std::vector<DayOfUnit> days = {};

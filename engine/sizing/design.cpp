@@ -17,18 +17,19 @@ using namespace units;
 
 constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 
-abreast::ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day, Voltage lowest) {
+abreast::ReadyPacks ready_packs(const outage::Unit& unit, std::size_t day, Voltage lowest,
+                                Voltage needs) {
     const auto bank = outage::on_day(unit, 0, day);
     return {.count = bank.count,
             .timed = outage::Overload(bank).timed(),
             .charge_borne = outage::charge_borne(bank),
-            .with_inverter = outage::serving(bank, unit.inverter, true, lowest),
-            .direct = outage::serving(bank, unit.inverter, false, lowest)};
+            .with_inverter = outage::serving(bank, true, lowest, needs),
+            .direct = outage::serving(bank, false, lowest, needs)};
 }
 
 // Counts of packs that differ have no lane; what stands in their place is not looked at.
 abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::Unit>& units,
-                         const Skies& skies) {
+                         const std::vector<abreast::Need>& asked, const Skies& skies) {
     const auto& unit = ready.units[likely];
     const auto first = outage::on_day(unit, 0, 0);
     abreast::LaneWorld made{.at_start = first.at_start,
@@ -37,10 +38,11 @@ abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::U
         outage::main_fuse_may_open(unit, ready.steps[likely]) || ready.parts[likely].may_open;
     const auto lowest =
         std::ranges::max(ready.steps[likely], {}, &outage::DemandStep::lowest).lowest;
+    const double needs = std::ranges::max(asked, {}, &abreast::Need::needs).needs;
     for (std::size_t day = 0; day < std::max<std::size_t>(1, unit.days.size()); ++day) {
         auto& packs = made.days.emplace_back();
         for (const auto& of_count : units)
-            packs.push_back(ready_packs(of_count, day, lowest));
+            packs.push_back(ready_packs(of_count, day, lowest, needs * volt));
     }
     made.segments = abreast::segments(unit, ready.steps[likely], skies.from(), ready.outage.lasts,
                                       made.days.front().front().direct);
@@ -162,9 +164,9 @@ Design design_of(std::shared_ptr<const outage::Ready> ready, int most_packs, int
     }
     for (int count = 1; count <= design.most_packs; ++count)
         design.units.push_back(outage::with_packs(made, outage::End::likely, count));
-    design.needs = abreast::needs_of(made.units[likely].inverter, made.steps[likely]);
-    design.lit = world(made, design.units, design.skies);
-    design.dark = world(made, design.units, {});
+    design.needs = abreast::needs_of(made.units[likely], made.steps[likely]);
+    design.lit = world(made, design.units, design.needs, design.skies);
+    design.dark = world(made, design.units, design.needs, {});
     return design;
 }
 

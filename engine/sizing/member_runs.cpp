@@ -127,7 +127,7 @@ std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const Lived
     units.reserve(jobs.size());
     for (const LivedJob& job : jobs) {
         kinds.push_back(outage::with_count(job.lived->kinds, job.packs));
-        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.shared_path));
+        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.main_path));
         unit.inverter = job.lived->inverter;
         unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
         outages.push_back({.unit = &unit,

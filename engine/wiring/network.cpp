@@ -4,6 +4,8 @@
 #include <cassert>
 #include <cmath>
 
+#include "wiring/power_behind.hpp"
+
 namespace wiring {
 
 namespace {
@@ -40,15 +42,6 @@ Power largest_power(const Combined& source, Resistance main) {
         return Power();
     }
     return source.emf * source.emf / (4.0 * (source.resistance + main));
-}
-
-// The upper of the two voltages at which the power is drawn, as a current; `drawn` is reachable.
-Current current_for(const Combined& source, Resistance main, Power drawn) {
-    const double emf = source.emf / units::volt;
-    const double ohms = (source.resistance + main) / units::ohm;
-    const double root = std::sqrt(std::max(0.0, emf * emf - 4.0 * ohms * (drawn / units::watt)));
-    // The stable form of (emf - root) / (2 ohms).
-    return 2.0 * (drawn / units::watt) / (emf + root) * units::ampere;
 }
 
 void share_out(const Feed& feed, const std::vector<bool>& connected, Fed& result) {
@@ -91,9 +84,7 @@ Fed fed(const Feed& feed) {
         result.largest = largest_power(source, feed.main);
         const bool reachable = source.emf > Voltage() && feed.drawn <= result.largest;
         result.how = reachable ? Feeding::carries : Feeding::collapses;
-        result.main = source.emf > Voltage()
-                          ? current_for(source, feed.main, std::min(feed.drawn, result.largest))
-                          : Current();
+        result.main = current_into(feed.drawn, source.resistance + feed.main, source.emf);
         result.bus = source.emf - result.main * source.resistance;
         result.at_load = result.bus - result.main * feed.main;
         share_out(feed, connected, result);

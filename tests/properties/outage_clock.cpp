@@ -96,7 +96,7 @@ outage::Unit any_unit() {
     if (once_in(2))
         for (int i = *rc::gen::inRange(1, 4); i > 0; --i)
             unit.others.push_back(any_bank(chemistry));
-    if (once_in(2)) unit.shared = between(0.0, 0.002) * ohm;
+    if (once_in(2)) unit.main_path = between(0.0, 0.01) * ohm;
     if (!once_in(5))
         unit.inverter = inverter::Model{
             .continuous = 2500.0 * watt,
@@ -218,7 +218,6 @@ Generated constant_power_on(int packs, scenario::Chemistry chemistry) {
     Generated generated{.unit = {.bank = any_pack_without_protection(chemistry)}};
     while (static_cast<int>(generated.unit.others.size()) < packs - 1)
         generated.unit.others.push_back(any_pack_without_protection(chemistry));
-    if (once_in(2)) generated.unit.shared = between(0.0, 0.002) * ohm;
     Charge all = generated.unit.bank.rated;
     for (const auto& bank : generated.unit.others)
         all += bank.rated;
@@ -273,6 +272,27 @@ TEST(outage_properties, more_load_never_lengthens_an_outage) {
         RC_ASSERT(heavy.lasts / second <= light.lasts / second + 1.0);
     }));
     EXPECT_GT(held, 7000);
+}
+
+// A thinner wire to the inverter: more is lost, and a higher voltage of the bus is needed.
+TEST(outage_properties, a_thicker_main_wire_never_shortens_an_outage) {
+    int held = 0;
+    int moved = 0;
+    EXPECT_TRUE(tested::holds_for(10'000, [&] {
+        auto generated = any_outage();
+        if (!generated.unit.others.empty()) open_never(generated.unit);
+        generated.unit.main_path = std::exp(between(std::log(1e-4), std::log(0.1))) * ohm;
+        const auto thin = course_with_events(generated);
+        generated.unit.main_path *= between(0.0, 1.0);
+        const auto thick = course_with_events(generated);
+        if (one_opened(thin) || one_opened(thick)) return;  // as for more load
+        ++held;
+        moved += thick.lasts > thin.lasts ? 1 : 0;
+        RC_ASSERT(thick.lasts / second >= thin.lasts / second - 1.0);
+    }));
+    std::printf("%d held, %d of them last longer\n", held, moved);
+    EXPECT_GT(held, 7000);
+    EXPECT_GT(moved, 1000);
 }
 
 // Told in order: a pack that opened by itself is told to give again before it opens once more.

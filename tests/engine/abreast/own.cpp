@@ -73,7 +73,7 @@ class Draw {
             for (auto& day : kind.days)
                 day.model = change(*day.model);
         }
-        drawn.unit = outage::unit_of(drawn.kinds, ready_->shared_path);
+        drawn.unit = outage::unit_of(drawn.kinds, ready_->main_path);
         drawn.unit.inverter = ready_->units[likely].inverter;
         drawn.unit.main_fuse = ready_->units[likely].main_fuse;
         if (auto& inverter = drawn.unit.inverter)
@@ -170,6 +170,18 @@ void of_agm_and_a_small_pack(scenario::Scenario& scenario) {
     with_a_small_pack(scenario);
 }
 
+// So that the voltage at the bus that ends a discharge is another one in each step.
+void behind_a_thin_wire(scenario::Scenario& scenario) {
+    scenario.circuits.clear();
+    scenario.inverter->cable_resistance = 0.040 * ohm;
+    for (auto& pack : scenario.packs)
+        pack.usable = Share(1.0);
+}
+void two_kinds_behind_a_thin_wire(scenario::Scenario& scenario) {
+    behind_a_thin_wire(scenario);
+    with_a_small_pack(scenario);
+}
+
 class OwnOutages : public testing::TestWithParam<Case> {};
 
 TEST_P(OwnOutages, end_as_the_clock_ends_them_to_the_last_bit) {
@@ -214,6 +226,10 @@ INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, OwnOutages,
                                          Case{"ice_storm", "6 d", 9, in_a_room_that_cools},
                                          Case{"summer_storm", "4 d", 9, of_agm},
                                          Case{"ice_storm", "4 d", 9, of_agm_and_a_small_pack},
+                                         Case{"ice_storm", "4 d", 9, behind_a_thin_wire},
+                                         Case{"summer_storm", "4 d", 9, behind_a_thin_wire},
+                                         Case{"summer_storm", "4 d", 9,
+                                              two_kinds_behind_a_thin_wire},
                                          Case{"ice_storm", "4 d", 9, with_narrow_limits}));
 
 }  // namespace
