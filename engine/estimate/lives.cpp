@@ -194,7 +194,7 @@ std::vector<State> Lives::states(Values values, std::span<const Duration> at) co
                                  std::max(until - stretch.from, as_good_as_at_once), looked, {});
             charge = course->trace.back().charge;
         }
-        const Ways ways = ways_of(stretch.kinds, ready.main_path);
+        const Ways ways = ways_of(stretch.kinds);
         while (states.size() < at.size() && (at[states.size()] < walk.until() || walk.is_last())) {
             const Duration here = at[states.size()];
             states.push_back(course ? state_at(*course, stretch.kinds, ways, here - stretch.from,

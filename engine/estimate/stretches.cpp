@@ -74,7 +74,7 @@ const outage::TracePoint& point_at(const outage::Course& course, Duration at) {
     return next == course.trace.begin() ? course.trace.front() : *std::prev(next);
 }
 
-Ways ways_of(const outage::PackKinds& kinds, Resistance shared) {
+Ways ways_of(const outage::PackKinds& kinds) {
     double siemens = 0.0;
     double inner_siemens = 0.0;
     for (const outage::PackKind& kind : kinds) {
@@ -83,7 +83,7 @@ Ways ways_of(const outage::PackKinds& kinds, Resistance shared) {
         inner_siemens += kind.count / inner;
     }
     if (!(siemens > 0.0)) return {};
-    return {.all = shared + 1.0 / siemens * ohm, .inside = 1.0 / inner_siemens * ohm};
+    return {.all = 1.0 / siemens * ohm, .inside = 1.0 / inner_siemens * ohm};
 }
 
 }  // namespace estimate

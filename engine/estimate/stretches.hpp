@@ -49,11 +49,11 @@ template <class Step>
 // The point of the trace that holds at a moment, the later of two at one instant.
 [[nodiscard]] const outage::TracePoint& point_at(const outage::Course& course, units::Duration at);
 
-// The ways of all packs side by side, with what they share; of it inside the packs.
+// The ways of all packs side by side to the bus; of it inside the packs.
 struct Ways {
     units::Resistance all{};
     units::Resistance inside{};
 };
-[[nodiscard]] Ways ways_of(const outage::PackKinds& kinds, units::Resistance shared);
+[[nodiscard]] Ways ways_of(const outage::PackKinds& kinds);
 
 }  // namespace estimate
