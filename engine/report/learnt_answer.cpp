@@ -71,6 +71,15 @@ Answer learnt_answer(const scenario::Scenario& scenario, const Learnt& learnt,
                                {"actual", "actual", value_of(learnt.actual)}}}},
                      {"until", "until", {time_in_iso(learnt.until)}},
                      {"readings", "readings", {std::int64_t(learnt.readings)}}};
+    answer.working = {{"Energy", "of the loads, planned", shown(learnt.planned), "", "the file"},
+                      {"Energy", "of the loads, most likely", shown(learnt.actual),
+                       "estimate method.md (21)", "the log"}};
+    for (const LearntValue& value : learnt.values)
+        answer.working.push_back({"Learnt",
+                                  value.key + ", of what the file has",
+                                  {value.factor, "1", fmt::format("{:.2f}", value.factor)},
+                                  "estimate method.md (21)",
+                                  "the log"});
     return answer;
 }
 

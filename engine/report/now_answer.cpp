@@ -192,6 +192,17 @@ Answer now_answer(const scenario::Scenario& scenario, LocalTime now, const Outlo
                                      : Value{Absent{"no entry says when"}}}};
     for (Member& member : answer.values)
         member.aside = true;  // three sentences are enough
+    answer.working = {{"Estimate",
+                       "members that count",
+                       {figures.effective, "1", fmt::format("{:.0f}", figures.effective)},
+                       "estimate method.md (6)",
+                       "the log"},
+                      {"Estimate", "charge now, at least", shown(outlook.charge_low, 2),
+                       "estimate method.md (5)", "the log"},
+                      {"Estimate", "charge now, at most", shown(outlook.charge_high, 2),
+                       "estimate method.md (5)", "the log"},
+                      {"Estimate", "width of the time that is left", shown(outlook.width),
+                       "estimate method.md (4)", "four members in five"}};
     answer.series = {steps_series(scenario, now, outlook)};
     for (auto& caution : cautions_of_log(scenario, scenario.log))
         answer.cautions.insert(answer.cautions.begin(), std::move(caution));
