@@ -517,13 +517,13 @@ Lived World::lived(Values values, const SwitchedOff& off) const {
 }
 
 outage::Course World::run(const Lived& lived, int packs, const std::vector<outage::SunChange>& sun,
-                          outage::Keep keep) const {
+                          outage::Keep keep, std::vector<outage::SunOfDay>* days) const {
     const auto kinds = outage::with_count(lived.kinds, packs);
     outage::Unit unit = outage::unit_of(kinds, ready_->main_path);
     unit.inverter = lived.inverter;
     unit.main_fuse = ready_->units[likely].main_fuse;
-    return outage::run(unit, lived.steps, sun, ready_->outage.lasts, ready_->midnight, keep,
-                       nullptr, outage::or_none(lived.guarded));
+    return outage::run(unit, lived.steps, sun, ready_->outage.lasts, ready_->midnight, keep, days,
+                       outage::or_none(lived.guarded));
 }
 
 }  // namespace chance

@@ -125,9 +125,10 @@ class World {
 
     //   packs   all kinds together, as outage::with_count takes it
     //   sun     of these values
+    //   days    as outage::run takes it
     [[nodiscard]] outage::Course run(const Lived& lived, int packs,
-                                     const std::vector<outage::SunChange>& sun,
-                                     outage::Keep keep) const;
+                                     const std::vector<outage::SunChange>& sun, outage::Keep keep,
+                                     std::vector<outage::SunOfDay>* days = nullptr) const;
 
     // Every unknown so many standard deviations on its hungry side at once, each day of a load as
     // it mostly is. method.md (14)

@@ -5,19 +5,11 @@
 #include "checks/storage.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "outage/weathers.hpp"
 #include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
 #include "sizing/members_of.hpp"
 
 namespace command_line {
-
-namespace {
-
-// A day's yield is cheap: percentiles to a point or two.
-constexpr int weathers_of_recharge = 2000;
-
-}  // namespace
 
 void add_outage_options(CLI::App& command, Request& request) {
     command
@@ -55,9 +47,7 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
         chance = report::chance_of_outage(
             scenario, sizing::members_of(scenario, folder, ready, request.seed, request.members));
     }
-    auto answer =
-        report::outage_answer(scenario, plan, plan.more_packs, chance,
-                              outage::recharge_of(*ready, weathers_of_recharge, request.seed));
+    auto answer = report::outage_answer(scenario, plan, plan.more_packs, chance);
     answer.assumptions.insert(answer.assumptions.end(), from_storage.begin(), from_storage.end());
     return answer;
 }

@@ -40,14 +40,6 @@ std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, in
     return sun;
 }
 
-std::optional<solar::Recharge> recharge_of(const Ready& ready, int weathers, std::uint64_t seed) {
-    if (!ready.sky) return std::nullopt;
-    const auto& sky = *ready.sky;
-    if (sky.hours) return solar::recharge_of_hours(sky.track, sky.controller, sky.hours);
-    return solar::recharge(sky.track, *ready.site, sky.controller, sky.weather, seed,
-                           std::max(1, weathers));
-}
-
 std::vector<Ending> endings_in_weathers(const Ready& ready, int weathers, std::uint64_t seed,
                                         unsigned threads) {
     if (weathers < 1) return {};

@@ -28,10 +28,6 @@ struct Ending {
 [[nodiscard]] std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed,
                                                     int number);
 
-// What the panels give back over at least this many weathers, or all start dates of a file.
-[[nodiscard]] std::optional<solar::Recharge> recharge_of(const Ready& ready, int weathers,
-                                                         std::uint64_t seed);
-
 // The likely demand under `weathers` sequences of days; method.md (8). A weather file has only its
 // start dates: never more of them than solar::start_dates.
 //   gives      one entry a weather, in the order of their numbers: the same seed gives the same

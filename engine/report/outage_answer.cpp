@@ -12,6 +12,7 @@
 #include "report/outage_series.hpp"
 #include "report/outage_working.hpp"
 #include "report/shown.hpp"
+#include "report/sun_shares.hpp"
 #include "sizing/builds.hpp"
 
 namespace report {
@@ -141,19 +142,24 @@ Members range_of(const solar::DayRange& range, double share = 1.0) {
 }
 
 void add_recharge(Members& values, const Scenario& scenario,
-                  const std::optional<solar::Recharge>& recharge) {
-    if (!recharge) {
-        values.push_back({"recharge", "sun over many weathers", {Absent{"there are no panels"}}});
+                  const std::optional<OutageChance>& chance) {
+    if (!chance || !chance->sun) {
+        const Absent reason{scenario.panels.empty()
+                                ? "there are no panels"
+                                : "only the course on likely figures was run; ask with --members "
+                                  "256"};
+        values.push_back({"recharge", "from the sun, taken and kept", {reason}});
         return;
     }
+    const auto& sun = *chance->sun;
     const double days = std::max<double>(scenario.outage.lasts / units::day, 1e-6);
     values.push_back(
         {"recharge",
-         "sun over many weathers",
-         {Members{
-             {"whole", "the whole outage", {range_of(recharge->whole)}},
-             {"per_day", "each day", {range_of(recharge->whole, 1.0 / days)}},
-             {"weathers", "weathers tried", {static_cast<std::int64_t>(recharge->weathers)}}}}});
+         "from the sun, taken and kept",
+         {Members{{"whole", "the whole outage", {range_of(sun.kept)}},
+                  {"per_day", "each day", {range_of(sun.kept, 1.0 / days)}},
+                  {"shares", "what becomes of it, on average", {sun_shares(sun.mean)}},
+                  {"members", "members run", {static_cast<std::int64_t>(sun.members)}}}}});
 }
 
 Value crossing(const Scenario& scenario, const Course& course) {
@@ -204,8 +210,7 @@ void add_open_end(Members& values, const scenario::Outage& outage) {
 }
 
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                  const std::optional<OutageChance>& chance,
-                  const std::optional<solar::Recharge>& recharge) {
+                  const std::optional<OutageChance>& chance) {
     const Course& likely = plan.likely;
     Members values = ending(scenario, likely.lasts, likely.survives);
     values.push_back({"limited_by", "limited by", {std::string(word_for(likely.limited_by))}});
@@ -216,7 +221,7 @@ Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<
     values.push_back({"energy", "energy", {energy(likely.ledger)}});
     add_open_end(values, scenario.outage);
     add_chance(values, scenario, chance);
-    add_recharge(values, scenario, recharge);
+    add_recharge(values, scenario, chance);
     values.push_back({"packs", "packs", {static_cast<std::int64_t>(plan.packs)}});
     values.push_back({"next_packs", "with more packs", next_packs(scenario, plan, more)});
     values.push_back(
@@ -257,30 +262,31 @@ std::vector<std::string> chance_and_course(const Scenario& scenario, const Plan&
     return sentences;
 }
 
-std::string recharge_sentence(const Scenario& scenario, const solar::Recharge& recharge) {
+const std::optional<sizing::SunReturn> no_sun;
+
+std::string recharge_sentence(const Scenario& scenario, const sizing::SunReturn& sun) {
     const double days = std::max<double>(scenario.outage.lasts / units::day, 1.0);
     return fmt::format("The panels give back {} a day, {} to {} four times in five.",
-                       in_words(recharge.whole.likely / days, 2),
-                       in_words(recharge.whole.low / days, 2),
-                       in_words(recharge.whole.high / days, 2));
+                       in_words(sun.kept.likely / days, 2), in_words(sun.kept.low / days, 2),
+                       in_words(sun.kept.high / days, 2));
 }
 
 }  // namespace
 
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                     const std::optional<OutageChance>& chance,
-                     const std::optional<solar::Recharge>& recharge) {
+                     const std::optional<OutageChance>& chance) {
     const auto& fan = chance ? chance->fan : no_fan;
+    const auto& sun = chance ? chance->sun : no_sun;
     Answer answer{.question = "outage",
                   .title = scenario.title,
                   .sentences = chance ? chance_and_course(scenario, plan, *chance)
                                       : outage_sentences(scenario, plan, more),
-                  .values = values_of(scenario, plan, more, chance, recharge),
+                  .values = values_of(scenario, plan, more, chance),
                   .findings = outage_findings(scenario, plan),
                   .working = outage_working(plan),
                   .assumptions = plan.assumptions,
                   .cautions = cautions_for(scenario),
-                  .series = outage_series(scenario, plan, recharge, fan),
+                  .series = outage_series(scenario, plan, sun, fan),
                   .days = days_chart(scenario, plan, fan),
                   .closing = std::string(closing_line),
                   .defect = defect_of(plan)};
@@ -290,8 +296,8 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
                                                in_words(ledger.charger_taken),
                                                in_words(ledger.charger_offered)));
     }
-    if (recharge && recharge->whole.high > 1.0 * units::watt_hour) {
-        answer.sentences.push_back(recharge_sentence(scenario, *recharge));
+    if (sun && sun->kept.high > 1.0 * units::watt_hour) {
+        answer.sentences.push_back(recharge_sentence(scenario, *sun));
     }
     return answer;
 }

@@ -9,18 +9,16 @@
 #include "report/answer.hpp"
 #include "report/outage_chance.hpp"
 #include "scenario/scenario.hpp"
-#include "solar/recharge.hpp"
 
 namespace report {
 
 // The whole answer of the outage question.
 //   takes      more: what 1, 2, … more packs give; empty when not asked for
-//              chance, recharge: absent gives null with a reason; without a chance the headline is
-//              that of the likely course
+//              chance: absent gives null with a reason, and the headline is that of the likely
+//              course
 //   gives      `defect` set when the energy account of any course does not close
 [[nodiscard]] Answer outage_answer(const scenario::Scenario& scenario, const outage::Plan& plan,
                                    const std::vector<outage::MorePacks>& more,
-                                   const std::optional<OutageChance>& chance = {},
-                                   const std::optional<solar::Recharge>& recharge = {});
+                                   const std::optional<OutageChance>& chance = {});
 
 }  // namespace report

@@ -194,6 +194,11 @@ chance::MemberEnd corner_of(const chance::World& world, double score) {
         world.run(lived, world.packs(), lived.sun, {.trace = false, .after_failure = false}));
 }
 
+std::optional<sizing::SunReturn> sun_of(const chance::Members& members, unsigned threads) {
+    if (!members.world().ready().sky) return std::nullopt;
+    return sizing::sun_return(members, members.world().panels(), threads);
+}
+
 OutageChance without_more(const scenario::Scenario& scenario, const chance::Members& members,
                           const std::vector<chance::MemberEnd>& ends, unsigned threads) {
     constexpr double far = 2.0;  // standard deviations; chance/method.md (14)
@@ -208,7 +213,8 @@ OutageChance without_more(const scenario::Scenario& scenario, const chance::Memb
             .one_year = world.ready().sky && world.ready().sky->hours,
             .bad = corner_of(world, far),
             .good = corner_of(world, -far),
-            .fan = fan_of(members, threads)};
+            .fan = fan_of(members, threads),
+            .sun = sun_of(members, threads)};
 }
 
 }  // namespace

@@ -12,6 +12,7 @@
 #include "scenario/scenario.hpp"
 #include "sizing/fan.hpp"
 #include "sizing/member_runs.hpp"
+#include "sizing/sun_return.hpp"
 #include "units/result.hpp"
 
 namespace report {
@@ -24,6 +25,7 @@ namespace report {
 //              and by when in half of these
 //   one_year   the sky is that of a weather file
 //   bad, good  every unknown two standard deviations to its hungry and its frugal side at once
+//   sun        what comes back from it; nothing without panels
 //   fan        of the store; nothing where the outage is so long that it would take too long
 struct OutageChance {
     chance::Figures figures;
@@ -37,6 +39,7 @@ struct OutageChance {
     chance::MemberEnd bad = {};
     chance::MemberEnd good = {};
     std::optional<sizing::Fan> fan = {};
+    std::optional<sizing::SunReturn> sun = {};
 };
 
 // The chance of the unit as it is.

@@ -137,7 +137,7 @@ Series events_table(const Scenario& scenario, const Plan& plan) {
     return series;
 }
 
-Series sun_table(const Plan& plan, const std::optional<solar::Recharge>& recharge) {
+Series sun_table(const Plan& plan, const std::optional<sizing::SunReturn>& sun) {
     const auto& days = plan.sun;
     Series series{.name = "sun_days", .title = "What the sun gives back", .columns = {}};
     series.columns = {
@@ -150,11 +150,11 @@ Series sun_table(const Plan& plan, const std::optional<solar::Recharge>& recharg
                [&](std::size_t row) { return days[row].unused; }),
         column("clipped", "turned away by the controller", days.size(),
                [&](std::size_t row) { return days[row].clipped; })};
-    if (!recharge || recharge->days.size() < days.size()) {
+    if (!sun || sun->days.size() < days.size()) {
         return series;
     }
     const auto offered = [&](units::Energy solar::DayRange::*end) {
-        return [&, end](std::size_t row) { return recharge->days[row].offered.*end; };
+        return [&, end](std::size_t row) { return sun->days[row].offered.*end; };
     };
     series.columns.push_back(column("low", "offered, nine times in ten at least", days.size(),
                                     offered(&solar::DayRange::low)));
@@ -258,12 +258,12 @@ double full_store(const Plan& plan, const std::optional<sizing::Fan>& fan) {
 }  // namespace
 
 std::vector<Series> outage_series(const Scenario& scenario, const Plan& plan,
-                                  const std::optional<solar::Recharge>& recharge,
+                                  const std::optional<sizing::SunReturn>& sun,
                                   const std::optional<sizing::Fan>& fan) {
     std::vector<Series> series{hours_table(scenario, plan, fan), events_table(scenario, plan),
                                loads_table(plan.loads)};
     if (!plan.sun.empty()) {
-        series.push_back(sun_table(plan, recharge));
+        series.push_back(sun_table(plan, sun));
     }
     return series;
 }

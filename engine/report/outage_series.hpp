@@ -8,17 +8,17 @@
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 #include "sizing/fan.hpp"
-#include "solar/recharge.hpp"
+#include "sizing/sun_return.hpp"
 
 namespace report {
 
 // "hours" (one row an hour: what flowed in it, what is stored at its end), "events", "loads" and
 // "sun_days", in this order.
-//   recharge   adds the range of each day's sun to "sun_days"
-//   fan        adds what is stored over the members to "hours"; at least one moment an hour
+//   sun   adds the range of each day's sun to "sun_days"
+//   fan   adds what is stored over the members to "hours"; at least one moment an hour
 [[nodiscard]] std::vector<Series> outage_series(const scenario::Scenario& scenario,
                                                 const outage::Plan& plan,
-                                                const std::optional<solar::Recharge>& recharge = {},
+                                                const std::optional<sizing::SunReturn>& sun = {},
                                                 const std::optional<sizing::Fan>& fan = {});
 
 // What each load draws, how often, and how that is known.

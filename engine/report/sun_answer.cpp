@@ -13,6 +13,7 @@
 #include "report/sun_findings.hpp"
 #include "report/sun_sentences.hpp"
 #include "report/sun_series.hpp"
+#include "report/sun_shares.hpp"
 #include "report/sun_words.hpp"
 #include "report/sun_working.hpp"
 
@@ -98,10 +99,8 @@ Value counts_of(const Scenario& scenario, const SunAndUnit& unit) {
         const auto& figures = count.figures;
         list.push_back(
             {Members{{"panels", "panels", value_of(count.panels)},
-                     {"per_day", "a day", {range_of(count.offered, per_day)}},
-                     {"taken", "taken a day", value_of(count.taken * per_day)},
-                     {"unused", "not taken a day", value_of(count.unused * per_day)},
-                     {"clipped", "turned away a day", value_of(count.clipped * per_day)},
+                     {"per_day", "kept a day", {range_of(count.sun.kept, per_day)}},
+                     {"shares", "of it, a day", {sun_shares(count.sun.mean, per_day)}},
                      {"count_on", "may be counted on for", value_of(figures.count_on)},
                      {"nine_in_ten", "nine in ten last longer", value_of(figures.nine_in_ten)},
                      {"half", "half last longer", value_of(figures.half)},
@@ -166,6 +165,16 @@ void add_unit(Members& values, const Scenario& scenario, const SunResults& resul
     values.push_back({"enough_panels", "panels that still help", enough_of(unit)});
 }
 
+Value shares_or_reason(const SunResults& results) {
+    if (!results.unit) return {Absent{results.why_no_unit}};
+    return {sun_shares(results.unit->sun.mean)};
+}
+
+Value weathers_of(const SunResults& results) {
+    if (results.unit) return {Absent{"reckoned with the members of the chance"}};
+    return value_of(results.recharge.weathers);
+}
+
 Members values_of(const Scenario& scenario, const SunResults& results) {
     Members values{{"place", "place", {place_of(results)}},
                    {"panels_now", "panels", value_of(panels_in(scenario))},
@@ -174,7 +183,8 @@ Members values_of(const Scenario& scenario, const SunResults& results) {
                     "for each day of the outage",
                     {range_of(results.recharge.whole, 1.0 / outage_days(scenario))}},
                    {"days", "day by day", days_of(results)},
-                   {"weathers", "weathers", value_of(results.recharge.weathers)},
+                   {"shares", "what becomes of it", shares_or_reason(results)},
+                   {"weathers", "weathers", weathers_of(results)},
                    {"placements", "other ways to stand", placements_of(results)}};
     add_unit(values, scenario, results);
     return values;

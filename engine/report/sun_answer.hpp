@@ -19,6 +19,7 @@ namespace report {
 struct SunAndUnit {
     outage::Plan plan;
     chance::Figures figures;
+    sizing::SunReturn sun;
     std::vector<sizing::PanelCount> counts;
 };
 
@@ -32,7 +33,7 @@ struct SunDayCurves {
 
 struct SunResults {
     solar::SunSetup setup;
-    solar::Recharge recharge;
+    solar::Recharge recharge;  // taken, and of the whole outage kept; offered where no unit is
     SunDayCurves day;
     std::vector<solar::PlacementYield> placements;  // of that day
     std::optional<SunAndUnit> unit;

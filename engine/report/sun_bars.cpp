@@ -73,10 +73,11 @@ BarChart panel_bars(const scenario::Scenario& scenario, const SunAndUnit& unit) 
                    .bars = {}};
     const double days = outage_days(scenario);
     for (const auto& count : unit.counts) {
-        const solar::DayRange day{.low = count.offered.low / days,
-                                  .likely = count.offered.likely / days,
-                                  .high = count.offered.high / days,
-                                  .mean = count.offered.mean / days};
+        const auto& kept = count.sun.kept;
+        const solar::DayRange day{.low = kept.low / days,
+                                  .likely = kept.likely / days,
+                                  .high = kept.high / days,
+                                  .mean = kept.mean / days};
         Bar bar =
             bar_of(fmt::format("{} {}", count.panels, count.panels == 1 ? "panel" : "panels"), day,
                    in_words(day.likely, 2) + ", " + lasts_in_words(scenario, count.figures));

@@ -56,8 +56,10 @@ void find_dark_days(Finder& finder) {
                        "Clear snow off as soon as it is safe to reach them");
         }
     }
-    if (!finder.results.setup.groups.empty() &&
-        finder.results.recharge.whole.high < 1.0 * units::watt_hour) {
+    const auto& results = finder.results;
+    const units::Energy offered =
+        results.unit ? results.unit->sun.offered.high : results.recharge.whole.high;
+    if (!results.setup.groups.empty() && offered < 1.0 * units::watt_hour) {
         finder.add(Severity::caution, "panel", "the panels give nothing over this whole outage",
                    "Plan without the sun: it does not rise, or the panels are covered or taken in");
     }
@@ -109,21 +111,28 @@ void find_turned_away(Finder& finder) {
     if (!finder.results.unit) {
         return;
     }
-    const auto& ledger = finder.results.unit->plan.likely.ledger;
-    if (ledger.sun_clipped > 0.05 * ledger.sun_offered &&
-        ledger.sun_clipped > 50.0 * units::watt_hour) {
+    const auto& mean = finder.results.unit->sun.mean;
+    const units::Energy offered = mean.offered();
+    const auto much = [&](units::Energy share, double of) {
+        return share > of * offered && share > 50.0 * units::watt_hour;
+    };
+    if (much(mean.clipped, 0.05)) {
         finder.add(Severity::note, "charge_controller",
                    fmt::format("the controller's limits turn away {} beside {} offered",
-                               in_words(ledger.sun_clipped), in_words(ledger.sun_offered)),
+                               in_words(mean.clipped), in_words(offered)),
                    "A controller or input with a higher limit would pass it");
     }
-    if (ledger.sun_unused > 0.1 * ledger.sun_offered &&
-        ledger.sun_unused > 50.0 * units::watt_hour) {
+    if (much(mean.full, 0.1)) {
         finder.add(Severity::note, "pack",
-                   fmt::format("{} of {} offered is not taken: the packs are full, taper, or are "
-                               "too cold to charge",
-                               in_words(ledger.sun_unused), in_words(ledger.sun_offered)),
-                   "Move loads that can wait into the sunny hours, or keep the packs warm");
+                   fmt::format("{} of {} offered is not taken: the packs are full, or taper",
+                               in_words(mean.full), in_words(offered)),
+                   "Move loads that can wait into the sunny hours");
+    }
+    if (much(mean.too_cold, 0.1)) {
+        finder.add(Severity::caution, "pack",
+                   fmt::format("{} of {} offered is not taken: the packs are too cold to charge",
+                               in_words(mean.too_cold), in_words(offered)),
+                   "Keep the packs warm");
     }
 }
 

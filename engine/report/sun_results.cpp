@@ -43,11 +43,38 @@ SunAndUnit unit_of(const scenario::Scenario& scenario, std::shared_ptr<const out
     const auto members =
         sizing::members_of(scenario, question.folder, ready, question.seed, question.members);
     sizing::MemberRuns runs(members);
-    SunAndUnit unit{.plan = outage::plan_outage(*ready), .figures = {}, .counts = {}};
-    if (question.with_counts) unit.counts = sizing::panel_counts(runs, most, goal, question.seed);
+    SunAndUnit unit{.plan = outage::plan_outage(*ready), .figures = {}, .sun = {}, .counts = {}};
+    if (question.with_counts) unit.counts = sizing::panel_counts(runs, most, goal);
     const auto own = std::ranges::find(unit.counts, now, &sizing::PanelCount::panels);
-    unit.figures = own != unit.counts.end() ? own->figures : members.figures(runs.ends(), goal);
+    const bool counted = own != unit.counts.end();
+    unit.figures = counted ? own->figures : members.figures(runs.ends(), goal);
+    unit.sun = counted ? own->sun : sizing::sun_return(members, now);
     return unit;
+}
+
+// What loads and packs take and keep, in the place of what any weather offers.
+solar::Recharge kept_of(const sizing::SunReturn& sun) {
+    solar::Recharge kept{.days = {}, .whole = sun.kept, .ranked = {}};
+    for (const auto& day : sun.days)
+        kept.days.push_back({.midnight = day.midnight, .offered = day.taken});
+    return kept;
+}
+
+// What is offered under chance weathers, where no unit can be planned that would take it.
+void take_weathers(SunResults& results, const scenario::Scenario& scenario,
+                   const SunQuestion& question) {
+    auto& sun = results.setup;
+    const solar::SunTrack track(sun.site, sun.groups, scenario.outage.starts,
+                                scenario.outage.lasts);
+    if (sun.hours) {
+        results.recharge = solar::recharge_of_hours(track, sun.controller, sun.hours);
+        return;
+    }
+    scenario::Assumptions told;
+    const auto model = solar::weather_model(scenario.outage, told);
+    results.recharge = solar::recharge(track, sun.site, sun.controller, model, question.seed,
+                                       std::max(1, question.weathers));
+    sun.assumptions.insert(sun.assumptions.end(), told.begin(), told.end());
 }
 
 }  // namespace
@@ -72,25 +99,16 @@ units::Result<SunResults> sun_results(const scenario::Scenario& scenario,
     results.day = curves_of(sun, results.day.midnight);
     results.placements =
         solar::compare_placements(sun.site, sun.groups, sun.controller, results.day.midnight);
-    const solar::SunTrack track(sun.site, sun.groups, scenario.outage.starts,
-                                scenario.outage.lasts);
-    scenario::Assumptions told;
-    const auto model = solar::weather_model(scenario.outage, told);
-    results.recharge = sun.hours ? solar::recharge_of_hours(track, sun.controller, sun.hours)
-                                 : solar::recharge(track, sun.site, sun.controller, model,
-                                                   question.seed, std::max(1, question.weathers));
     auto made = outage::make_ready(scenario, question.folder);
     if (!made) {
         results.why_no_unit = made.error().front().where + ": " + made.error().front().found;
-        if (!sun.hours) {
-            results.setup.assumptions.insert(results.setup.assumptions.end(), told.begin(),
-                                             told.end());
-        }
+        take_weathers(results, scenario, question);
         return results;
     }
     const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     results.setup.assumptions = ready->assumptions;
     results.unit = unit_of(scenario, ready, question);
+    results.recharge = kept_of(results.unit->sun);
     return results;
 }
 

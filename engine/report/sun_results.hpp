@@ -15,7 +15,7 @@ inline constexpr int usual_sun_weathers = 2000;
 struct SunQuestion {
     std::string folder = {};  // against which place.weather_file is taken
     std::uint64_t seed = 1;
-    int weathers = usual_sun_weathers;    // drawn for the recharge
+    int weathers = usual_sun_weathers;    // drawn where no unit can be planned
     std::optional<int> members = {};      // of the chance; absent: as many as is usual
     std::optional<int> most_panels = {};  // absent: four more than there are, at least six
     bool with_counts = true;  // false leaves out the counts of panels, which take longest

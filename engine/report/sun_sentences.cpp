@@ -35,6 +35,9 @@ solar::DayRange per_day(const solar::DayRange& whole, double days) {
 }
 
 std::string of_many(const SunResults& results) {
+    if (results.unit)
+        return results.setup.hours ? "taken and kept, from start dates in the weather file"
+                                   : "taken and kept by loads and packs";
     return results.setup.hours
                ? fmt::format("{} start dates in the weather file", results.recharge.weathers)
                : fmt::format("{} chance weathers", results.recharge.weathers);
@@ -61,6 +64,23 @@ std::string mean_day(const Scenario& scenario, const SunResults& results) {
     const auto day = per_day(results.recharge.whole, outage_days(scenario));
     return fmt::format("That is {} for each day of the outage, {} to {}.", in_words(day.likely, 2),
                        in_words(day.low, 2), in_words(day.high, 2));
+}
+
+// What does not come back, each share that is worth a word.
+std::string what_is_not_kept(const SunAndUnit& unit) {
+    const auto& mean = unit.sun.mean;
+    const units::Energy all = mean.offered() + mean.clipped;
+    constexpr double worth_a_word = 0.05;
+    std::vector<std::string> shares;
+    for (const auto& [share, why] :
+         {std::pair{mean.full, "come while the packs are full or take no more"},
+          std::pair{mean.too_cold, "come while the packs are too cold to be charged"},
+          std::pair{mean.clipped, "are turned away by the charge controller"},
+          std::pair{mean.lost, "are lost in charging"}})
+        if (share > worth_a_word * all)
+            shares.push_back(fmt::format("{} {}", in_words(share, 2), why));
+    if (shares.empty()) return "";
+    return fmt::format("Of {} on average {}.", in_words(all, 2), fmt::join(shares, ", "));
 }
 
 std::string standing(const Scenario& scenario, const SunResults& results) {
@@ -106,7 +126,11 @@ std::string panels_that_help(const Scenario& scenario, const SunAndUnit& unit) {
     const int now = panels_in(scenario);
     const int most = unit.counts.back().panels;
     if (!enough) {
-        return fmt::format("Each further panel up to {} still helps.", number_in_words(most));
+        return fmt::format(
+            fmt::runtime(sizing::each_helps(unit.counts, now)
+                             ? "Each further panel up to {} still helps."
+                             : "More panels still help, up to {}, though not each of them."),
+            number_in_words(most));
     }
     if (enough->panels == 0) {
         return fmt::format("Panels add little here: {}.", why_in_words(enough->why));
@@ -150,11 +174,18 @@ std::vector<std::string> sun_sentences(const Scenario& scenario, const SunResult
         return {"There are no panels in this file, so nothing comes back from the sun."};
     }
     std::vector<std::string> sentences{what_comes_back(scenario, results)};
+    const auto not_kept = results.unit ? what_is_not_kept(*results.unit) : std::string();
     if (results.recharge.whole.high < 1.0 * units::watt_hour) {
+        if (!not_kept.empty()) {
+            sentences.push_back(not_kept);
+        }
         return sentences;
     }
     if (outage_days(scenario) > 1.5) {
         sentences.push_back(mean_day(scenario, results));
+    }
+    if (!not_kept.empty()) {
+        sentences.push_back(not_kept);
     }
     if (const auto words = standing(scenario, results); !words.empty()) {
         sentences.push_back(words);

@@ -136,7 +136,9 @@ std::string why_in_words(sizing::PanelLimit why) {
         case sizing::PanelLimit::controller:
             return "the charge controller turns the rest away";
         case sizing::PanelLimit::packs_full:
-            return "the packs are full, or may not be charged, when more comes";
+            return "the packs are full, or take no more, when more comes";
+        case sizing::PanelLimit::too_cold:
+            return "the packs are too cold to be charged when more comes";
         case sizing::PanelLimit::lasts:
             return "it lasts nearly surely as it is";
         case sizing::PanelLimit::too_little:
@@ -151,6 +153,8 @@ std::string key_for(sizing::PanelLimit why) {
             return "controller";
         case sizing::PanelLimit::packs_full:
             return "packs_full";
+        case sizing::PanelLimit::too_cold:
+            return "too_cold";
         case sizing::PanelLimit::lasts:
             return "lasts";
         case sizing::PanelLimit::too_little:

@@ -77,9 +77,14 @@ void add_panels(Rows& rows, const SunResults& results) {
 void add_recharge(Rows& rows, const scenario::Scenario& scenario, const SunResults& results) {
     rows.section = "Recharge";
     const auto& whole = results.recharge.whole;
-    const std::string formula =
-        results.setup.hours ? "solar method.md (46)" : "solar method.md (40) to (43)";
-    rows.add("weathers", plain(results.recharge.weathers, 0), formula);
+    const std::string formula = results.unit          ? "sizing method.md (8)"
+                                : results.setup.hours ? "solar method.md (46)"
+                                                      : "solar method.md (40) to (43)";
+    if (results.unit) {
+        rows.add("members", plain(results.unit->sun.members, 0), formula);
+    } else {
+        rows.add("weathers", plain(results.recharge.weathers, 0), formula);
+    }
     rows.add("whole outage, nine times in ten at least", shown(whole.low), formula);
     rows.add("whole outage, likely", shown(whole.likely), formula);
     rows.add("whole outage, one time in ten more than", shown(whole.high), formula);

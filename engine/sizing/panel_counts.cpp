@@ -2,10 +2,7 @@
 
 #include <algorithm>
 
-#include "outage/in_threads.hpp"
 #include "outage/panel_counts.hpp"
-#include "outage/weathers.hpp"
-#include "outage/work.hpp"
 
 namespace sizing {
 
@@ -13,56 +10,11 @@ namespace {
 
 using namespace units;
 
-// Energies need each outage to its end, and are told to two digits: as many members as take part of
-// a second.
-int members_of_energy(const outage::Ready& ready, std::size_t counts) {
-    constexpr double most_steps = 4e6;
-    const double reached = most_steps / (outage::steps_of_a_run(ready) * double(counts));
-    return static_cast<int>(std::clamp(reached, 8.0, double(chance::lanes)));
-}
-
-struct Account {
-    Energy taken{};
-    Energy lost{};
-    Energy unused{};
-    Energy clipped{};
-};
-
-Account account_of(const chance::Members& members, int number, int panels) {
-    const auto& world = members.world();
-    const auto values = members.values(number);
-    const auto course =
-        world.run(world.lived(values), world.packs(), world.sun(values, panels), {.trace = false});
-    return {.taken = course.ledger.sun_used + course.ledger.sun_stored,
-            .lost = course.ledger.charging_loss,
-            .unused = course.ledger.sun_unused,
-            .clipped = course.ledger.sun_clipped};
-}
-
-PanelCount count_of(MemberRuns& runs, int panels, int accounted, Probability goal,
-                    std::uint64_t seed, unsigned threads) {
-    // Percentiles of a day's yield are cheap; of them there are as many as for one answer.
-    constexpr int recharge_weathers = 2000;
+PanelCount count_of(MemberRuns& runs, int panels, Probability goal, unsigned threads) {
     const auto& members = runs.members();
-    const auto& world = members.world();
-    PanelCount count{.panels = panels,
-                     .offered = {},
-                     .figures = members.figures(runs.ends(world.packs(), panels, threads), goal)};
-    const auto recharge =
-        outage::recharge_of(outage::with_panels(world.ready(), panels), recharge_weathers, seed);
-    if (!recharge) return count;
-    count.offered = recharge->whole;
-    std::vector<Account> accounts(static_cast<std::size_t>(accounted));
-    outage::for_each_number(accounted, threads, [&](int number) {
-        accounts[std::size_t(number)] = account_of(members, number, panels);
-    });
-    for (const auto& account : accounts) {
-        count.taken += account.taken / double(accounted);
-        count.lost += account.lost / double(accounted);
-        count.unused += account.unused / double(accounted);
-        count.clipped += account.clipped / double(accounted);
-    }
-    return count;
+    return {.panels = panels,
+            .sun = sun_return(members, panels, threads),
+            .figures = members.figures(runs.ends(members.world().packs(), panels, threads), goal)};
 }
 
 // Whether each of the panels from `fewer` to `more` adds something.
@@ -75,25 +27,32 @@ bool adds(const PanelCount& fewer, const PanelCount& more) {
 
 PanelLimit why_not(const PanelCount& fewer, const PanelCount& more) {
     if (fewer.figures.of > Probability(0.98)) return PanelLimit::lasts;
-    const Energy held_back = more.clipped - fewer.clipped;
+    const auto& before = fewer.sun.mean;
+    const auto& after = more.sun.mean;
+    const Energy held_back = after.clipped - before.clipped;
+    const Energy cold = after.too_cold - before.too_cold;
     // What a full lead-acid pack gasses away is refused as well, only later.
-    const Energy refused = more.unused + more.lost - (fewer.unused + fewer.lost);
-    const Energy kept = more.taken - more.lost - (fewer.taken - fewer.lost);
-    if (std::max(held_back, refused) < kept) return PanelLimit::too_little;
-    return held_back > refused ? PanelLimit::controller : PanelLimit::packs_full;
+    const Energy full = after.full + after.lost - (before.full + before.lost);
+    const Energy kept = after.kept() - before.kept();
+    if (std::max(held_back, full + cold) < kept) return PanelLimit::too_little;
+    if (held_back > full + cold) return PanelLimit::controller;
+    return cold > full ? PanelLimit::too_cold : PanelLimit::packs_full;
 }
 
 }  // namespace
 
 std::vector<PanelCount> panel_counts(MemberRuns& runs, int most, Probability goal,
-                                     std::uint64_t seed, unsigned threads) {
+                                     unsigned threads) {
     std::vector<PanelCount> counts;
-    const auto& ready = runs.members().world().ready();
-    const auto looked_at = outage::panels_looked_at(ready, most);
-    const int accounted = members_of_energy(ready, looked_at.size());
-    for (const int panels : looked_at)
-        counts.push_back(count_of(runs, panels, accounted, goal, seed, threads));
+    for (const int panels : outage::panels_looked_at(runs.members().world().ready(), most))
+        counts.push_back(count_of(runs, panels, goal, threads));
     return counts;
+}
+
+bool each_helps(const std::vector<PanelCount>& counts, int from) {
+    for (std::size_t i = 1; i < counts.size(); ++i)
+        if (counts[i - 1].panels >= from && !adds(counts[i - 1], counts[i])) return false;
+    return true;
 }
 
 std::optional<EnoughPanels> enough_panels(const std::vector<PanelCount>& counts) {

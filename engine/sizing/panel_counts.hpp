@@ -5,19 +5,15 @@
 #include <vector>
 
 #include "sizing/member_runs.hpp"
-#include "solar/recharge.hpp"
+#include "sizing/sun_return.hpp"
 #include "units/quantities.hpp"
 
 namespace sizing {
 
-// One count of panels. Energies are of the whole outage.
+// One count of panels.
 struct PanelCount {
     int panels = 0;
-    solar::DayRange offered;  // at the battery; percentiles over solar::recharge's weathers
-    units::Energy taken{};    // into loads and packs, mean of the members
-    units::Energy lost{};     // of it, what charging did not store, likewise
-    units::Energy unused{};   // offered and not taken, likewise
-    units::Energy clipped{};  // kept back by the controller's limits, likewise
+    SunReturn sun;
     chance::Figures figures;
 };
 
@@ -25,13 +21,13 @@ struct PanelCount {
 //   takes    members of a scenario with at least one panel
 //   runs     of all of them, with every load on
 [[nodiscard]] std::vector<PanelCount> panel_counts(MemberRuns& runs, int most,
-                                                   units::Probability goal, std::uint64_t seed,
-                                                   unsigned threads = 0);
+                                                   units::Probability goal, unsigned threads = 0);
 
 // Why one more panel than `panels` adds little.
 //   lasts   it lasts nearly surely as it is
+//   too_cold     the packs may not be charged when more comes
 //   too_little   before it ends they give too little
-enum class PanelLimit { controller, packs_full, lasts, too_little };
+enum class PanelLimit { controller, packs_full, too_cold, lasts, too_little };
 struct EnoughPanels {
     int panels = 0;
     PanelLimit why{};
@@ -40,5 +36,8 @@ struct EnoughPanels {
 // The first count from which no further panel adds 2 in 100 to the chance or an hour to the time
 // that may be counted on (ours); absent where the last that was looked at still does.
 [[nodiscard]] std::optional<EnoughPanels> enough_panels(const std::vector<PanelCount>& counts);
+
+// Whether each panel beyond so many adds as much, up to the last count that was looked at.
+[[nodiscard]] bool each_helps(const std::vector<PanelCount>& counts, int from);
 
 }  // namespace sizing

@@ -60,7 +60,8 @@ TEST(candlemark_sun, json_holds_ranges_in_order_and_no_number_that_is_none) {
     };
     EXPECT_LT(value("low"), value("likely"));
     EXPECT_LT(value("likely"), value("high"));
-    EXPECT_EQ(answer["weathers"], 300);
+    EXPECT_TRUE(answer["weathers"].is_null());
+    EXPECT_LE(answer["shares"]["stored"]["value"], answer["shares"]["offered"]["value"]);
     EXPECT_EQ(answer["days"].size(), 5u);
     EXPECT_EQ(answer["panels"].size(), 8u);
     EXPECT_EQ(answer["panels"][0]["panels"], 0);
@@ -75,7 +76,7 @@ TEST(candlemark_sun, runs_an_outage_on_the_hours_of_a_file_that_lies_beside_it) 
     const auto path = beside(test_support::epw_text(test_support::plain_hour), "hours.epw");
     const auto sun = candlemark({"sun", path, "--as", "json"});
     EXPECT_EQ(sun.status, 0) << sun.errors;
-    EXPECT_THAT(sun.output, HasSubstr("61 start dates in the weather file"));
+    EXPECT_THAT(sun.output, HasSubstr("start dates in the weather file"));
     const auto outage = candlemark({"outage", path, "--as", "json"});
     EXPECT_THAT(outage.output, HasSubstr("The weather file is one year"));
 }

@@ -2,8 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include "outage/panel_counts.hpp"
-#include "outage/weathers.hpp"
 #include "scenario/read.hpp"
 #include "sizing/members_of.hpp"
 
@@ -47,7 +45,7 @@ std::vector<sizing::PanelCount> counts_for(const std::string& more, double load_
                                            int packs = 2, unsigned threads = 0) {
     const auto members = members_for(more, load_watts, packs);
     sizing::MemberRuns runs(members);
-    return sizing::panel_counts(runs, most, Probability(0.9), 1, threads);
+    return sizing::panel_counts(runs, most, Probability(0.9), threads);
 }
 
 const std::string limit = "[charge_controller]\nkind = \"mppt\"\ninput_limit = \"100 W\"\n";
@@ -60,17 +58,17 @@ TEST(panel_counts, the_count_of_the_file_gives_what_the_file_gives) {
         members.figures(members.ends(chance::as_it_is(members.world())), Probability(0.9));
     EXPECT_EQ(counts[2].figures.of, figures.of);
     EXPECT_EQ(counts[2].figures.count_on, figures.count_on);
-    EXPECT_EQ(counts[2].offered.likely,
-              outage::recharge_of(members.world().ready(), 2000, 1)->whole.likely);
+    EXPECT_EQ(counts[2].sun.kept.likely, sizing::sun_return(members, 2).kept.likely);
 }
 
 TEST(panel_counts, no_panel_gives_nothing_and_each_more_never_less) {
     const auto counts = counts_for("", 60.0, 5);
-    EXPECT_EQ(counts[0].offered.high, Energy{});
-    EXPECT_EQ(counts[0].taken, Energy{});
+    EXPECT_EQ(counts[0].sun.kept.high, Energy{});
+    EXPECT_EQ(counts[0].sun.mean.kept(), Energy{});
     for (std::size_t i = 1; i < counts.size(); ++i) {
-        EXPECT_GT(counts[i].offered.likely, counts[i - 1].offered.likely);
-        EXPECT_GE(counts[i].taken, counts[i - 1].taken);
+        EXPECT_GT(counts[i].sun.offered.likely, counts[i - 1].sun.offered.likely);
+        EXPECT_GE(counts[i].sun.kept.likely, counts[i - 1].sun.kept.likely);
+        EXPECT_GE(counts[i].sun.mean.kept(), counts[i - 1].sun.mean.kept());
         EXPECT_GE(counts[i].figures.of, counts[i - 1].figures.of);
         EXPECT_GE(counts[i].figures.count_on, counts[i - 1].figures.count_on);
     }
@@ -78,7 +76,7 @@ TEST(panel_counts, no_panel_gives_nothing_and_each_more_never_less) {
 
 TEST(panel_counts, without_limits_offered_grows_with_the_count) {
     const auto counts = counts_for("", 60.0, 4);
-    EXPECT_NEAR(counts[4].offered.likely / counts[1].offered.likely, 4.0, 1e-9);
+    EXPECT_NEAR(counts[4].sun.offered.likely / counts[1].sun.offered.likely, 4.0, 1e-9);
 }
 
 // 100 W at the input is one panel of 100 W in full sun: more help on grey hours only.
@@ -99,9 +97,9 @@ std::vector<sizing::PanelCount> made(const std::vector<Row>& rows) {
         sizing::PanelCount count{.panels = int(counts.size())};
         count.figures.of = Probability(row.of);
         count.figures.count_on = row.count_on * hour;
-        count.taken = row.taken * 1000.0 * watt_hour;
-        count.unused = row.unused * 1000.0 * watt_hour;
-        count.clipped = row.clipped * 1000.0 * watt_hour;
+        count.sun.mean.stored = row.taken * 1000.0 * watt_hour;
+        count.sun.mean.full = row.unused * 1000.0 * watt_hour;
+        count.sun.mean.clipped = row.clipped * 1000.0 * watt_hour;
         counts.push_back(count);
     }
     return counts;
@@ -132,13 +130,20 @@ TEST(panel_counts, enough_is_where_no_further_one_adds_to_chance_or_hours) {
     EXPECT_FALSE(sizing::enough_panels(made({{0, 30, 0, 0, 0}})));
 }
 
+TEST(panel_counts, each_helps_only_where_none_of_them_is_for_nothing) {
+    const auto counts = made({{.20, 30, 0, 0, 0}, {.20, 30, 1, 0, 0}, {.30, 31, 2, 0, 0}});
+    EXPECT_FALSE(sizing::enough_panels(counts));
+    EXPECT_FALSE(sizing::each_helps(counts, 0));
+    EXPECT_TRUE(sizing::each_helps(counts, 1));
+}
+
 TEST(panel_counts, are_the_same_for_any_number_of_threads) {
     const auto one = counts_for("", 60.0, 2, 2, 1);
     const auto three = counts_for("", 60.0, 2, 2, 3);
     for (std::size_t i = 0; i < one.size(); ++i) {
         EXPECT_EQ(one[i].figures.of, three[i].figures.of);
-        EXPECT_EQ(one[i].taken, three[i].taken);
-        EXPECT_EQ(one[i].offered.low, three[i].offered.low);
+        EXPECT_EQ(one[i].sun.mean.kept(), three[i].sun.mean.kept());
+        EXPECT_EQ(one[i].sun.kept.low, three[i].sun.kept.low);
     }
 }
 
