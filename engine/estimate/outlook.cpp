@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "chance/open_end.hpp"
 #include "estimate/departures.hpp"
 #include "estimate/narrowing.hpp"
 #include "estimate/weights.hpp"
@@ -24,16 +25,21 @@ constexpr std::size_t members_of_a_step = 128;  // for each step of switching of
 constexpr std::size_t most_steps = 6;
 constexpr int blocks_before = 4;  // of members, for what it was before the last reading
 
-// How long it lasts from now on.
+// How long it lasts from now on; of a length that nobody knows, given that it is not over yet.
 std::vector<Outcome> outcomes_from(const std::vector<MemberEnd>& ends,
                                    const std::vector<double>& weights, Duration now,
-                                   Duration left) {
+                                   scenario::Outage outage) {
+    outage.out_for += now;
+    outage.lasts -= now;
     std::vector<Outcome> outcomes;
-    for (std::size_t i = 0; i < ends.size(); ++i)
-        outcomes.push_back(
-            {.lasts = ends[i].survives ? left : std::max(Duration{}, ends[i].lasts - now),
-             .survives = ends[i].survives,
-             .weight = weights[i]});
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        MemberEnd end = ends[i];
+        end.lasts = end.survives ? outage.lasts : std::max(Duration{}, end.lasts - now);
+        outcomes.push_back({.lasts = end.lasts,
+                            .survives = end.survives,
+                            .outlasts = chance::outlasts(outage, end),
+                            .weight = weights[i]});
+    }
     return outcomes;
 }
 
@@ -137,7 +143,7 @@ class Estimator {
         Estimated made{.posterior = posterior_of(scenario_, story, lives, of)};
         const Members& members = made.posterior.members;
         const auto ends = lives.ends(members.values, wanted_.threads);
-        made.outcomes = outcomes_from(ends, members.weights, now_, left_);
+        made.outcomes = outcomes_from(ends, members.weights, now_, scenario_.outage);
         made.figures = figures_from(made.outcomes, members, lives.world(), goal_);
         made.limited_by = mostly_limited_by(ends, members.weights);
         double out = 0.0;
@@ -217,7 +223,7 @@ class Estimator {
         const auto lives = Lives::of(scenario_, folder_, ready_, story, spans);
         if (!lives) return {};
         const auto ends = lives->ends(values_for(lives->world(), few), wanted_.threads);
-        return weighted_figures(outcomes_from(ends, few.weights, now_, left_), goal_);
+        return weighted_figures(outcomes_from(ends, few.weights, now_, scenario_.outage), goal_);
     }
 
     [[nodiscard]] std::vector<OffStep> steps(const Story& story, const Members& members) const {

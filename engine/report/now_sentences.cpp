@@ -1,6 +1,7 @@
 #include "report/now_sentences.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "notes/understand.hpp"
@@ -28,9 +29,11 @@ constexpr Duration worth_saying = 10.0 * minute;
 constexpr double to_act_within =
     0.8;  // of the time that is counted on; the rest is for the way. Ours
 
-std::string the_end(const scenario::Scenario& scenario, const Outlook& outlook, LocalTime now) {
-    const LocalTime end = now + outlook.left;
-    return scenario.outage.lasts < 7.0 * day ? weekday_and_time(end) : date_and_time(end);
+// "To the end, Sunday 18:00, 95 times in 100."
+std::string sentence_of_the_chance(const scenario::Outage& outage, const Figures& figures) {
+    std::string words = lasting_so_often(outage, chance_in_words(figures)) + ".";
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    return words;
 }
 
 // "Count on it until Friday 06:00 (nine times in ten), most likely until Friday 14:00."
@@ -47,18 +50,18 @@ std::string times(const Figures& figures, LocalTime now) {
 
 std::string until_when(const scenario::Scenario& scenario, LocalTime now, const Outlook& outlook) {
     const Figures& figures = outlook.figures;
-    const std::string end = the_end(scenario, outlook, now);
     if (outlook.out_already >= Probability(0.5))
         return "By the plan and what was read the supply has failed already. Where it has not, "
                "read the volts now and write them down.";
     if (figures.meets_the_goal())
-        return fmt::format("Lasts to the end, {}, {}.", end, chance_in_words(figures));
-    if (figures.of >= Probability(0.5))
-        return fmt::format("Count on it until {} ({}). To the end, {}, {}.",
+        return fmt::format("Lasts {}.",
+                           lasting_so_often(scenario.outage, chance_in_words(figures)));
+    const std::string to_the_end = sentence_of_the_chance(scenario.outage, figures);
+    if (figures.of >= Probability(0.5) && !scenario.outage.open_ended)
+        return fmt::format("Count on it until {} ({}). {}",
                            counted_on_in_words(now, figures.count_on), goal_in_words(figures.goal),
-                           end, chance_in_words(figures));
-    return fmt::format("{} To the end, {}, {}.", times(figures, now), end,
-                       chance_in_words(figures));
+                           to_the_end);
+    return fmt::format("{} {}", times(figures, now), to_the_end);
 }
 
 std::string what_goes_off(const scenario::Scenario& scenario, LocalTime now,
