@@ -4,9 +4,11 @@
 #include "models/plan_runner.hpp"
 #include "support/hand_made_plan.hpp"
 #include <QAccessible>
+#include <QLibraryInfo>
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QTest>
+#include <QVersionNumber>
 #include <gtest/gtest.h>
 
 namespace {
@@ -56,8 +58,11 @@ TEST(program_for_a_screen_reader, says_the_answer_the_candle_the_plot_and_every_
           "Make the change again"}) {
         EXPECT_TRUE(has(all, QAccessible::Button, name)) << name.toStdString();
     }
+    // Tabs, as they are told; Qt 6.4 takes every button for a button once somebody listens.
+    const auto role = QLibraryInfo::version() < QVersionNumber(6, 5) ? QAccessible::Button
+                                                                     : QAccessible::PageTab;
     for (const QString name : {"Days", "Loads", "Packs", "Storage"}) {
-        EXPECT_TRUE(has(all, QAccessible::Button, name)) << name.toStdString();
+        EXPECT_TRUE(has(all, role, name)) << name.toStdString();
     }
     const bool finding_is_heard = std::ranges::any_of(all, [](const Heard& one) {
         return one.role == QAccessible::ListItem && one.name.startsWith("NOTE. load refrigerator");
