@@ -45,13 +45,13 @@ struct Request {
     std::optional<std::string> rested;
     std::optional<std::string> accuracy;
     std::optional<std::string> now;
-    std::optional<std::string> on;   // storage
-    std::optional<std::string> at;   // note, now: as written
+    std::optional<std::string> on;    // storage
+    std::optional<std::string> at;    // note, now: as written
     std::optional<std::string> take;  // learnt: what to write into the file
-    std::vector<std::string> lines;  // note: what to write down; "-" is those of standard input
+    std::vector<std::string> lines;   // note: what to write down; "-" is those of standard input
     std::optional<units::LocalTime> clock;  // of the computer, local standard time
-    std::string other_file;         // compare; the new build beside the old one in `file`
-    int most_packs = 16;            // packs
+    std::string other_file;                 // compare; the new build beside the old one in `file`
+    int most_packs = 16;                    // packs
     int most_panels = 12;
     unsigned threads = 0;
     std::function<bool(double)> progress;  // packs: told the share done; false stops it

@@ -100,7 +100,8 @@ units::Result<std::vector<std::string>> lines_of(const Request& request,
         const auto text = around.standard_input();
         if (!text) return units::fail(text.error());
         std::istringstream input(*text);
-        for (std::string one; std::getline(input, one);) lines.push_back(one);
+        for (std::string one; std::getline(input, one);)
+            lines.push_back(one);
     }
     return lines;
 }

@@ -40,7 +40,10 @@ class Switching {
         seen_ = true;
     }
     void on(Duration at) {
-        if (!seen_) off_since_ = Duration{};
+        if (!seen_) {
+            off_since_ = Duration{};
+            first_was_on_ = at > Duration{};
+        }
         if (off_since_ && *off_since_ < at) spans_.push_back({.from = *off_since_, .until = at});
         off_since_.reset();
         seen_ = true;
@@ -49,11 +52,13 @@ class Switching {
         if (off_since_ && *off_since_ < end) spans_.push_back({.from = *off_since_, .until = end});
         return outage::either(spans_, {});
     }
+    [[nodiscard]] bool first_was_on() const { return first_was_on_; }
 
   private:
     outage::Spans spans_;
     std::optional<Duration> off_since_;
     bool seen_ = false;
+    bool first_was_on_ = false;
 };
 
 // How many of a pack are joined and how many away, entry by entry.
@@ -140,8 +145,10 @@ Story story_of(const scenario::Scenario& scenario, units::LocalTime until) {
                     {.at = at, .pack = *pack, .joined = joined, .charge = entry.shows});
         }
     }
-    for (Switching& one : switching)
-        story.off.push_back(one.to(scenario.outage.lasts));
+    for (std::size_t load = 0; load < switching.size(); ++load) {
+        story.off.push_back(switching[load].to(scenario.outage.lasts));
+        if (switching[load].first_was_on()) story.taken_as_off.push_back(load);
+    }
     return story;
 }
 

@@ -29,8 +29,11 @@ struct PackChange {
 //   pack_changes   in order of time
 //   readings       places in the log of what was read of the packs and of the sun, in order of time
 //   meters         likewise of the plug-in meters
+//   taken_as_off   loads of which the first word is that they were switched on, so that they count
+//                  as off until then
 struct Story {
     std::vector<outage::Spans> off;
+    std::vector<std::size_t> taken_as_off;
     std::vector<int> at_start;
     std::vector<PackChange> pack_changes;
     std::vector<std::size_t> readings;

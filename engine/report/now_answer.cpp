@@ -147,9 +147,25 @@ void add_cold(scenario::Findings& findings, const scenario::Scenario& scenario) 
                         .source = "battery method.md, cold"});
 }
 
+// A load that was on all the time and is only written down later would be counted as off.
+void add_taken_as_off(scenario::Findings& findings, const scenario::Scenario& scenario,
+                      const Outlook& outlook) {
+    for (const std::size_t load : outlook.story.taken_as_off) {
+        const auto until = scenario.outage.starts + outlook.story.off[load].front().until;
+        findings.push_back({.severity = scenario::Severity::note,
+                            .where = "load " + scenario.loads[load].name,
+                            .text = fmt::format("Was first written down as switched on, {}: until "
+                                                "then it counts as off",
+                                                weekday_and_time(until)),
+                            .mend = "strike that entry if it was on before",
+                            .source = "estimate method.md (10)"});
+    }
+}
+
 scenario::Findings findings_of(const scenario::Scenario& scenario, const Outlook& outlook) {
     scenario::Findings findings;
     add_cold(findings, scenario);
+    add_taken_as_off(findings, scenario, outlook);
     constexpr double few = 100.0;
     if (outlook.figures.effective < few)
         findings.push_back({.severity = scenario::Severity::caution,

@@ -76,6 +76,18 @@ TEST(candlemark_now, a_moment_outside_of_the_outage_is_refused_in_its_own_words)
     EXPECT_THAT(by_the_clock.errors, HasSubstr("this computer's clock says"));
 }
 
+TEST(candlemark_now, what_is_first_written_down_as_switched_on_is_told_to_count_as_off_before) {
+    const auto file = demo_with(
+        "[[log]]\nat = 2026-01-15T06:00:00\nload = \"lamps\"\nhappened = \"switched on\"\n"
+        "[[log]]\nat = 2026-01-15T07:00:00\nload = \"phones\"\nhappened = \"switched off\"\n"
+        "[[log]]\nat = 2026-01-15T08:00:00\nload = \"phones\"\nhappened = \"switched on\"\n",
+        "now_on.toml");
+    const auto ended = candlemark({"now", file, "--at", "2026-01-15T08:30", "--full"});
+    EXPECT_THAT(ended.output, HasSubstr("load lamps"));
+    EXPECT_THAT(ended.output, HasSubstr("switched on, Thursday 06:00"));
+    EXPECT_EQ(ended.output.find("load phones"), std::string::npos);
+}
+
 TEST(candlemark_now, who_relies_on_a_machine_is_told_the_hour_by_which_to_act) {
     const auto file = demo_with(
         "[[load]]\nname = \"concentrator\"\npower = \"300 W\"\nmedical = "
