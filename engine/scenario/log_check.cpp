@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "scenario/open_end.hpp"
 #include "units/clock.hpp"
 #include "units/quote.hpp"
 
@@ -96,19 +97,19 @@ class Entries {
 
     void check_time(std::size_t i) {
         const Outage& outage = scenario_.outage;
+        const units::LocalTime ends = outage.starts + looked_at(outage);
         if (log()[i].at < outage.starts) {
             reading_.refuse(spot(i, "at"),
                             fmt::format("found {}, before the outage starts at {}",
                                         units::print(log()[i].at), units::print(outage.starts)),
                             "check the date; what was read before is the pack's charge or "
                             "rested_voltage, or the load's metered");
-        } else if (log()[i].at > outage.starts + outage.lasts) {
-            reading_.warn(
-                spot(i, "at"),
-                fmt::format("found {}, after the outage is over at {}", units::print(log()[i].at),
-                            units::print(outage.starts + outage.lasts)),
-                "give outage.lasts the length that it takes now; until then this entry "
-                "is left out");
+        } else if (log()[i].at > ends) {
+            reading_.warn(spot(i, "at"),
+                          fmt::format("found {}, after the outage is over at {}",
+                                      units::print(log()[i].at), units::print(ends)),
+                          "give outage.lasts the length that it takes now; until then this entry "
+                          "is left out");
         }
     }
 

@@ -14,4 +14,9 @@ units::Duration looked_at(units::Duration half_over_by) {
     return std::min(longest_outage(), std::exp(of_99_in_100 * spread_of_length) * half_over_by);
 }
 
+units::Duration looked_at(const Outage& outage) {
+    return outage.open_ended && outage.half_over_by ? looked_at(*outage.half_over_by)
+                                                    : outage.lasts;
+}
+
 }  // namespace scenario

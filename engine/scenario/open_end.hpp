@@ -17,4 +17,7 @@ inline constexpr double spread_of_length = 1.0;
 //   half_over_by  above zero
 [[nodiscard]] units::Duration looked_at(units::Duration half_over_by);
 
+// How long an outage as it was read lasts, or is looked at where nobody knows.
+[[nodiscard]] units::Duration looked_at(const Outage& outage);
+
 }  // namespace scenario

@@ -39,13 +39,6 @@ bool is_known_format(Reading& reading, const Spot& root) {
     return true;
 }
 
-// For as long as an outage of unknown length is looked at.
-void look_at(Outage& outage) {
-    if (outage.open_ended && outage.half_over_by) {
-        outage.lasts = looked_at(*outage.half_over_by);
-    }
-}
-
 units::Errors empty_file(std::string_view file_name) {
     return {units::Error{
         .where = "",
@@ -129,7 +122,7 @@ units::Result<ReadScenario> read_scenario(std::string_view bytes, std::string fi
     Scenario scenario;
     if (is_known_format(reading, root)) {
         scenario = read_table<Scenario>(reading, root);
-        look_at(scenario.outage);
+        scenario.outage.lasts = looked_at(scenario.outage);
     }
     units::Errors errors = std::move(salvage.errors);
     std::ranges::move(overridden.errors, std::back_inserter(errors));

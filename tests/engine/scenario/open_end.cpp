@@ -49,6 +49,20 @@ TEST(open_end, nobodys_silence_is_filled) {
     EXPECT_THAT(found.error().front().remedy, HasSubstr("half_over_by = \"24 h\""));
 }
 
+TEST(open_end, what_was_read_meanwhile_lies_within_it) {
+    const auto with_entry = [](const std::string& at) {
+        return scenario::read_scenario(
+            file_with(half_in_a_day) + "[[log]]\nat = " + at + "\nshows = \"70 %\"\n", "open.toml");
+    };
+    const auto within = with_entry("2026-01-23T18:00:00");
+    ASSERT_TRUE(within) << print(within.error().front());
+    EXPECT_TRUE(within->warnings.empty());
+    const auto later = with_entry("2026-01-25T18:00:00");
+    ASSERT_TRUE(later);
+    ASSERT_EQ(later->warnings.size(), 1U);
+    EXPECT_THAT(later->warnings.front().found, HasSubstr("after the outage is over"));
+}
+
 TEST(open_end, a_time_that_cannot_be_is_told_once) {
     for (const char* half : {"\"0 h\"", "\"15 d\"", "\"?\"", "\"soon\"", "24"}) {
         const auto found = read(std::string("lasts = \"?\"\nhalf_over_by = ") + half);
