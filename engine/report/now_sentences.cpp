@@ -72,10 +72,12 @@ std::string what_goes_off(const scenario::Scenario& scenario, LocalTime now,
     if (pays == outlook.next_off.end())
         return "Switching off what may go off buys next to nothing.";
     const auto& load = scenario.loads[pays->load].name;
+    const std::string buys = fmt::format("Switch off next: {}. By itself it buys about {}.", load,
+                                         length_in_words(pays->alone));
+    const std::string then = times(pays->figures, now);
+    if (then == times(outlook.figures, now)) return buys;  // too little to show in the hours
     const bool first = pays == outlook.next_off.begin();
-    return fmt::format("Switch off next: {}. By itself it buys about {}.{}{}", load,
-                       length_in_words(pays->alone), first ? "" : " With those before it: ",
-                       first ? " " + times(pays->figures, now) : times(pays->figures, now));
+    return buys + (first ? " " : " With those before it: ") + then;
 }
 
 std::string what_to_read(const scenario::Scenario& scenario, const Outlook& outlook) {
