@@ -18,6 +18,14 @@ namespace {
 using notes::Understood;
 using units::Errors;
 
+units::Error no_line() {
+    return {.where = "LINE",
+            .found = "no line to write down",
+            .remedy =
+                "add such as \"21:30 main 12.9 V under 150 W\", or - to read lines from "
+                "standard input"};
+}
+
 // What stands in the way before a line is read.
 Errors in_the_way(const Request& request) {
     Errors errors;
@@ -30,11 +38,7 @@ Errors in_the_way(const Request& request) {
         errors.push_back({.where = "--set",
                           .found = "a value that holds for one answer alone",
                           .remedy = "leave it out; what is noted goes into the file"});
-    if (request.lines.empty())
-        errors.push_back({.where = "LINE",
-                          .found = "no line to write down",
-                          .remedy = "add such as \"21:30 main 12.9 V under 150 W\", or - to read "
-                                    "lines from standard input"});
+    if (request.lines.empty()) errors.push_back(no_line());
     return errors;
 }
 
@@ -90,6 +94,7 @@ units::Result<report::Answer> ask_note(const scenario::ReadScenario& read, const
     if (!now) return units::fail(now.error());
     const auto noted = notes::understand_all(request.lines, read.scenario, *now);
     if (!noted) return units::fail(noted.error());
+    if (noted->empty()) return units::fail(no_line());  // blank ones
     if (auto errors = out_of_the_outage(*noted, outage); !errors.empty())
         return units::fail(std::move(errors));
     std::vector<scenario::LogEntry> entries;

@@ -118,4 +118,12 @@ TEST(candlemark_note, needs_a_file_that_can_be_written_and_a_line) {
     EXPECT_THAT(now.errors, HasSubstr("--at"));
 }
 
+TEST(candlemark_note, a_blank_line_is_no_entry) {
+    const Copy copy;
+    const auto ended = candlemark({"note", copy.path(), " ", "--at", "2026-01-15T18:30"});
+    EXPECT_EQ(ended.status, 2);
+    EXPECT_THAT(ended.errors, HasSubstr("no line to write down"));
+    EXPECT_EQ(contents(copy.path()), contents(demo));
+}
+
 }  // namespace
