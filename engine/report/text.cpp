@@ -11,7 +11,7 @@
 #include "report/candle.hpp"
 #include "report/clock_words.hpp"
 #include "report/days_plot.hpp"
-#include "report/start_chart.hpp"
+#include "report/start_plot.hpp"
 #include "units/clock.hpp"
 #include "units/plain_number.hpp"
 #include "units/quote.hpp"
