@@ -8,8 +8,8 @@
 #include <fmt/format.h>
 
 #include "motor/appliances.hpp"
+#include "outage/demand_size.hpp"
 #include "outage/search_mode.hpp"
-#include "outage/work.hpp"
 #include "scenario/set_aside.hpp"
 #include "units/text.hpp"
 
@@ -437,33 +437,6 @@ const std::vector<Strand>& strands_at(const PlannedLoad& load, Case which) {
         return load.strands_high;
     }
     return load.strands;
-}
-
-std::vector<LoadUse> load_uses(const Demand& demand) {
-    std::vector<LoadUse> uses;
-    for (const PlannedLoad& load : demand.loads) {
-        const double count = load.count;
-        Duration of_all_items{};
-        Duration at_full_power{};
-        for (const Strand& strand : load.strands) {
-            const Duration on = static_cast<double>(strand.items) * total(strand.on);
-            of_all_items += on;
-            at_full_power += strand.of_power.value() * on;
-        }
-        const units::Energy wanted = load.power.likely * at_full_power;
-        uses.push_back({.name = load.name,
-                        .from = load.from,
-                        .priority = load.priority,
-                        .count = load.count,
-                        .running_low = count * load.power.low,
-                        .running = count * load.power.likely,
-                        .running_high = count * load.power.high,
-                        .wanted = wanted,
-                        .per_day = wanted * (units::day / demand.lasts),
-                        .on_time = of_all_items / count,
-                        .from_what = load.power.from_what});
-    }
-    return uses;
 }
 
 }  // namespace outage

@@ -8,7 +8,6 @@
 #include "outage/demand_cold.hpp"
 #include "outage/demand_hours.hpp"
 #include "outage/demand_power.hpp"
-#include "outage/plan.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
@@ -88,8 +87,5 @@ struct Demand {
 
 // What the load draws at this end; nothing where its `strands` were taken away.
 [[nodiscard]] const std::vector<Strand>& strands_at(const PlannedLoad& load, Case which);
-
-// Each load's part, from its hours and not from the steps; in the file's order.
-[[nodiscard]] std::vector<LoadUse> load_uses(const Demand& demand);
 
 }  // namespace outage

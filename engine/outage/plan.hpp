@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "outage/course.hpp"
+#include "outage/load_uses.hpp"
 #include "outage/motor_starts.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
@@ -16,31 +17,6 @@
 namespace outage {
 
 struct Ready;
-
-// A stretch in which a load asks and gets nothing: from the first moment of it at which it is on to
-// the last.
-struct Gap {
-    units::Duration from{};
-    units::Duration to{};
-    LimitedBy why{};
-};
-
-// One load's part in the likely course.
-struct LoadUse {
-    std::string name;
-    scenario::Outlet from{};
-    int priority = 3;
-    int count = 1;
-    units::Power running_low{};
-    units::Power running{};  // of all `count` while on
-    units::Power running_high{};
-    units::Energy wanted{};     // over the whole outage, likely
-    units::Energy per_day{};    // mean day of the outage, likely
-    units::Duration on_time{};  // over the whole outage
-    std::string from_what;      // "metered 1.9 kWh over 31 h", in words
-    units::Duration fed{};      // of on_time
-    std::vector<Gap> goes_without;
-};
 
 // How long the loads of this rank and those before it last when the others are off from the start.
 struct LadderStep {

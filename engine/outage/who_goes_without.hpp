@@ -5,6 +5,7 @@
 
 #include "outage/course.hpp"
 #include "outage/demand.hpp"
+#include "outage/plan.hpp"
 
 namespace outage {
 

@@ -3,11 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
-#include "scenario/set_aside.hpp"
-#include "units/text.hpp"
-
 namespace outage {
 
 namespace {
@@ -21,18 +16,6 @@ constexpr double most_steps = 2e6;
 // A step of the bank for each further kind of pack, in steps of alike ones.
 // tests/bench/unlike_packs
 constexpr double a_further_kind = 0.35;
-
-int strands_of(const scenario::Load& load) {
-    return load.runs ? std::min(load.count, most_strands) : 1;
-}
-
-double switchings_of(const scenario::Load& load, const scenario::Outage& outage) {
-    const double days = std::ceil(outage.lasts / day) + 1.0;
-    const double spans = days * static_cast<double>(std::max<std::size_t>(1, load.hours.size()));
-    const bool cycles = load.runs && load.runs->every > load.runs->on;
-    const double turns = cycles ? double(outage.lasts / load.runs->every) : 0.0;
-    return 2.0 * strands_of(load) * (spans + turns);
-}
 
 // A current that is passed on takes the step several times: the power it makes is looked for.
 bool passes_current(const Ready& ready) {
@@ -76,33 +59,6 @@ Duration interval_of(Duration lasts) {
 int weathers_within_reach(const Ready& ready, int wanted, int fewest, double runs) {
     const double reached = most_steps / (steps_of_a_run(ready) * runs);
     return std::min(wanted, std::max(fewest, static_cast<int>(std::min(1e9, reached))));
-}
-
-Errors too_many_switchings(const scenario::Scenario& scenario) {
-    double all = 0.0;
-    for (const auto& load : scenario.loads)
-        all += switchings_of(load, scenario.outage);
-    Errors errors;
-    if (all <= most_switchings) return errors;
-    for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
-        const auto& load = scenario.loads[i];
-        if (!load.runs) continue;
-        const double own = switchings_of(load, scenario.outage);
-        // Those that switch more than their even share; the others are not to blame.
-        if (own * static_cast<double>(scenario.loads.size()) < all) continue;
-        const double seconds = load.runs->every / second;
-        const Duration longer = std::ceil(seconds * all / most_switchings) * second;
-        errors.push_back(
-            {.where = scenario::key_of(load, i) + ".runs.every",
-             .found = fmt::format("found {}, so that {} switches {:.0f} times in {}, and all loads "
-                                  "together {:.0f} times",
-                                  show(load.runs->every), load.name, own,
-                                  show(scenario.outage.lasts), all),
-             .remedy = fmt::format("at most {:.0f} are worked through: give a cycle of {} or more, "
-                                   "fewer loads that cycle, or a shorter outage.lasts",
-                                   most_switchings, show(longer))});
-    }
-    return errors;
 }
 
 }  // namespace outage

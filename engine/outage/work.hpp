@@ -7,12 +7,6 @@
 
 namespace outage {
 
-// Times at which loads switch in one outage, all together.
-inline constexpr double most_switchings = 40'000.0;
-
-// Items of one cycling load that start apart; more of them switch in as many groups.
-inline constexpr int most_strands = 32;
-
 // Of one run of the clock: its changes of load, sun and warmth, as many times over as packs that
 // differ make each of them cost (tests/bench/unlike_packs).
 [[nodiscard]] double steps_of_a_run(const Ready& ready);
@@ -30,8 +24,5 @@ inline constexpr int most_strands = 32;
 //   gives      at least `fewest`
 [[nodiscard]] int weathers_within_reach(const Ready& ready, int wanted, int fewest,
                                         double runs = 1.0);
-
-// At every load that switches too often together with the others; none where they do not.
-[[nodiscard]] units::Errors too_many_switchings(const scenario::Scenario& scenario);
 
 }  // namespace outage

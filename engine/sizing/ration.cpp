@@ -4,6 +4,7 @@
 #include <functional>
 #include <set>
 
+#include "outage/load_uses.hpp"
 #include "outage/demand.hpp"
 
 namespace sizing {

@@ -6,6 +6,7 @@
 #include <rapidcheck.h>
 
 #include "outage/demand.hpp"
+#include "outage/load_uses.hpp"
 
 namespace {
 

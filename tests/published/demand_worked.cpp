@@ -3,6 +3,7 @@
 
 #include "inverter/model.hpp"
 #include "outage/demand.hpp"
+#include "outage/load_uses.hpp"
 
 namespace {
 

@@ -1,4 +1,5 @@
 #include "outage/demand.hpp"
+#include "outage/load_uses.hpp"
 
 #include <gtest/gtest.h>
 
