@@ -388,33 +388,32 @@ std::string sentence_behind(const std::string& text, std::size_t at) {
 
 std::vector<Source> sources_of_stops() {
     std::vector<Source> found;
-    const std::filesystem::path root = CANDLEMARK_SOURCE_DIR;
-    for (const char* part : {"checks", "outage", "report", "sizing", "solar"}) {
-        for (const auto& file : std::filesystem::directory_iterator(root / "engine" / part)) {
-            if (file.path().extension() != ".cpp") {
-                continue;
-            }
-            std::stringstream content;
-            content << std::ifstream(file.path()).rdbuf();
-            const std::string text = content.str();
-            static const std::regex made(
-                "(?:find\\(|add\\([a-z]*,?\\s*|severity = [^,;]*?)(?:scenario::)?"
-                "Severity::stop");
-            for (std::sregex_iterator i(text.begin(), text.end(), made), last; i != last; ++i) {
-                const auto at = static_cast<std::size_t>(i->position() + i->length());
-                const auto line = 1 + std::count(text.begin(), text.begin() + i->position(), '\n');
-                found.push_back({file.path().filename().string() + ":" + std::to_string(line),
-                                 sentence_behind(text, at)});
-            }
+    const auto engine = std::filesystem::path(CANDLEMARK_SOURCE_DIR) / "engine";
+    for (const auto& file : std::filesystem::recursive_directory_iterator(engine)) {
+        if (file.path().extension() != ".cpp") {
+            continue;
+        }
+        std::stringstream content;
+        content << std::ifstream(file.path()).rdbuf();
+        const std::string text = content.str();
+        static const std::regex made(
+            "(?:find\\(|add\\([a-z]*,?\\s*|severity = [^,;]*?)(?:scenario::)?"
+            "Severity::stop");
+        for (std::sregex_iterator i(text.begin(), text.end(), made), last; i != last; ++i) {
+            const auto at = static_cast<std::size_t>(i->position() + i->length());
+            const auto line = 1 + std::count(text.begin(), text.begin() + i->position(), '\n');
+            found.push_back(
+                {file.path().lexically_relative(engine).string() + ":" + std::to_string(line),
+                 sentence_behind(text, at)});
         }
     }
     return found;
 }
 
 // Their sentences are put together before they are handed over; rows above make each kind.
-const std::vector<std::string> put_together_elsewhere = {"bank_findings.cpp", "outage_starts.cpp",
-                                                         "start_answer.cpp",  "chargers.cpp",
-                                                         "branches.cpp",      "compare_answer.cpp"};
+const std::vector<std::string> put_together_elsewhere = {
+    "report/bank_findings.cpp", "report/outage_starts.cpp", "report/start_answer.cpp",
+    "outage/chargers.cpp",      "outage/branches.cpp",      "report/compare_answer.cpp"};
 
 TEST(Stops, no_sentence_of_the_sources_is_left_out) {
     std::string all;
@@ -450,11 +449,10 @@ TEST(Stops, no_failing_check_of_the_wiring_is_left_out) {
         }
     }
     int checks = 0;
-    const std::filesystem::path folder =
-        std::filesystem::path(CANDLEMARK_SOURCE_DIR) / "engine/checks";
-    for (const char* file : {"wiring_circuit_checks.cpp", "wiring_whole.cpp"}) {
+    const auto engine = std::filesystem::path(CANDLEMARK_SOURCE_DIR) / "engine";
+    for (const char* file : {"checks/wiring_circuit_checks.cpp", "checks/wiring_whole.cpp"}) {
         std::stringstream content;
-        content << std::ifstream(folder / file).rdbuf();
+        content << std::ifstream(engine / file).rdbuf();
         const std::string text = content.str();
         constexpr std::string_view failing = "Verdict::fails";
         for (auto at = text.find(failing); at != std::string::npos;
