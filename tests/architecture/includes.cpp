@@ -4,6 +4,8 @@
 #include <map>
 #include <regex>
 #include <set>
+#include <string>
+#include <vector>
 
 namespace {
 
@@ -11,41 +13,33 @@ namespace fs = std::filesystem;
 
 const fs::path engine = fs::path(CANDLEMARK_SOURCE_DIR) / "engine";
 
-// What each part may include besides itself and units.
-const std::set<std::string> physics = {"battery", "inverter", "motor", "solar", "wiring"};
-
-std::set<std::string> joined(std::set<std::string> base, const std::set<std::string>& more) {
-    base.insert(more.begin(), more.end());
-    return base;
+std::vector<std::string> words_in(const std::string& text) {
+    static const std::regex word("[a-z_]+");
+    return {std::sregex_token_iterator(text.begin(), text.end(), word), {}};
 }
 
+// What each folder may include besides itself: the table of DEVELOPERS.md, "The house".
 const std::map<std::string, std::set<std::string>>& may_include() {
-    static const std::set<std::string> over_scenario = {"scenario"};
-    static const auto over_physics = joined(physics, {"scenario"});
-    static const auto over_unit = joined(over_physics, {"unit"});
-    static const auto over_clock = joined(over_unit, {"checks", "outage"});
-    static const auto over_chance = joined(over_clock, {"abreast", "chance"});
-    static const auto over_sizing = joined(over_chance, {"sizing"});
-    static const std::map<std::string, std::set<std::string>> table = {
-        {"units", {}},
-        {"scenario", {}},
-        {"notes", over_scenario},
-        {"battery", over_scenario},
-        {"inverter", over_scenario},
-        {"motor", over_scenario},
-        {"solar", over_scenario},
-        {"wiring", over_scenario},
-        {"unit", over_physics},
-        {"checks", over_unit},
-        {"outage", over_unit},
-        {"abreast", joined(over_unit, {"outage"})},
-        {"chance", over_clock},
-        {"sizing", over_chance},
-        {"estimate", over_sizing},
-        {"report", joined(over_sizing, {"notes", "estimate"})},
-        {"command_line", joined(over_sizing, {"notes", "estimate", "report"})},
-    };
+    static const auto table = [] {
+        static const std::regex row(R"(^\| (`[a-z_`, ]+`) \| [^|]+ \| ([a-z_, -]+) \|$)");
+        std::map<std::string, std::set<std::string>> read;
+        std::ifstream file(fs::path(CANDLEMARK_SOURCE_DIR) / "DEVELOPERS.md");
+        bool in_the_house = false;
+        for (std::string line; std::getline(file, line);) {
+            if (line.starts_with("## ")) in_the_house = line == "## The house";
+            std::smatch match;
+            if (!in_the_house || !std::regex_match(line, match, row)) continue;
+            const auto allowed = words_in(match[2]);
+            for (const auto& folder : words_in(match[1]))
+                read[folder] = {allowed.begin(), allowed.end()};
+        }
+        return read;
+    }();
     return table;
+}
+
+fs::path folder_of(const std::string& room) {
+    return room == "qml" ? fs::path(CANDLEMARK_SOURCE_DIR) / room : engine / room;
 }
 
 struct Include {
@@ -56,7 +50,7 @@ struct Include {
 std::vector<Include> includes_of(const std::string& part) {
     static const std::regex line_form(R"re(^\s*#include "([a-z_]+)/)re");
     std::vector<Include> found;
-    for (const auto& entry : fs::recursive_directory_iterator(engine / part)) {
+    for (const auto& entry : fs::recursive_directory_iterator(folder_of(part))) {
         if (entry.path().extension() != ".hpp" && entry.path().extension() != ".cpp") continue;
         std::ifstream file(entry.path());
         for (std::string line; std::getline(file, line);) {
@@ -68,28 +62,56 @@ std::vector<Include> includes_of(const std::string& part) {
     return found;
 }
 
-TEST(architecture, every_folder_of_the_engine_is_in_the_design) {
+TEST(architecture, every_folder_of_the_engine_is_in_the_table) {
     int folders = 0;
     for (const auto& entry : fs::directory_iterator(engine)) {
         if (!entry.is_directory()) continue;
         ++folders;
         EXPECT_TRUE(may_include().contains(entry.path().filename())) << entry.path();
     }
-    EXPECT_GE(folders, 6);
+    EXPECT_EQ(may_include().size(), static_cast<std::size_t>(folders) + 1) << "and qml";
 }
 
-TEST(architecture, a_folder_includes_only_what_the_design_allows) {
+// A row may name only rows above it, so that no two folders can include each other.
+TEST(architecture, the_table_goes_one_way) {
+    std::ifstream file(fs::path(CANDLEMARK_SOURCE_DIR) / "DEVELOPERS.md");
+    const std::string text{std::istreambuf_iterator<char>(file), {}};
+    for (const auto& [room, allowed] : may_include())
+        for (const auto& below : allowed)
+            EXPECT_LT(text.find("`" + below + "`"), text.find("`" + room + "`"))
+                << room << " includes " << below;
+}
+
+TEST(architecture, a_folder_includes_only_what_the_table_allows) {
+    // Folders of the touch program have names of their own.
+    static const std::set<std::string> within_qml = {"models", "print"};
     int seen = 0;
     for (const auto& [part, allowed] : may_include()) {
-        if (!fs::exists(engine / part)) continue;
         for (const auto& include : includes_of(part)) {
             ++seen;
-            EXPECT_TRUE(include.part == part || include.part == "units" ||
-                        allowed.contains(include.part))
+            EXPECT_TRUE(include.part == part || allowed.contains(include.part) ||
+                        (part == "qml" && within_qml.contains(include.part)))
                 << include.file << " includes " << include.part;
         }
     }
-    EXPECT_GT(seen, 20);
+    EXPECT_GT(seen, 1000);
+}
+
+TEST(architecture, cmake_links_only_what_the_table_allows) {
+    static const std::regex line_form(R"(candlemark_part\(([a-z_]+) MAY_INCLUDE ([a-z_ ]+)\))");
+    int seen = 0;
+    for (const auto& [part, allowed] : may_include()) {
+        std::ifstream file(folder_of(part) / "CMakeLists.txt");
+        for (std::string line; std::getline(file, line);) {
+            std::smatch match;
+            if (!std::regex_search(line, match, line_form)) continue;
+            for (const auto& other : words_in(match[2])) {
+                ++seen;
+                EXPECT_TRUE(allowed.contains(other)) << part << " links " << other;
+            }
+        }
+    }
+    EXPECT_GT(seen, 50);
 }
 
 TEST(architecture, the_engine_does_not_know_qt) {
