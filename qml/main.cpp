@@ -7,10 +7,6 @@
 #include <variant>
 #include <vector>
 
-#include "models/kept_work.hpp"
-#include "models/no_network.hpp"
-#include "print/headless.hpp"
-#include "print/print_file.hpp"
 #include "wishes.hpp"
 #include <QApplication>
 #include <QBuffer>
@@ -22,6 +18,10 @@
 #include <QTimer>
 #include <QUrl>
 
+#include "models/kept_work.hpp"
+#include "models/no_network.hpp"
+#include "print/headless.hpp"
+#include "print/print_file.hpp"
 #include "scenario/named_file.hpp"
 #include "scenario/read.hpp"
 #include "scenario/saving.hpp"

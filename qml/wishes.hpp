@@ -3,11 +3,12 @@
 
 #include <variant>
 
-#include "print/headless.hpp"
 #include <QSize>
 #include <QString>
 #include <QStringList>
 #include <QUrl>
+
+#include "print/headless.hpp"
 
 namespace touch {
 

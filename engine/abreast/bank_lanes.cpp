@@ -9,7 +9,6 @@
 
 #include "abreast/bank_stride.hpp"
 #include "abreast/ends.hpp"
-
 #include "battery/bank.hpp"
 #include "outage/packs.hpp"
 #include "outage/serving.hpp"

@@ -6,7 +6,6 @@
 #include <cstddef>
 
 #include "abreast/stride.hpp"
-
 #include "battery/decay.hpp"
 
 namespace abreast {

@@ -7,7 +7,6 @@
 
 #include "abreast/bank_stride.hpp"
 #include "abreast/stride_lanes.hpp"
-
 #include "battery/step/in_bank.hpp"
 
 namespace abreast::lanes_detail {

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "abreast/own.hpp"
-
 #include "outage/course.hpp"
 
 namespace abreast::lanes_detail {

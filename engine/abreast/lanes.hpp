@@ -9,7 +9,6 @@
 
 #include "abreast/segments.hpp"
 #include "abreast/stride.hpp"
-
 #include "battery/prepared.hpp"
 #include "battery/two_well.hpp"
 #include "outage/course.hpp"

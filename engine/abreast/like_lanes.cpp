@@ -9,7 +9,6 @@
 
 #include "abreast/ends.hpp"
 #include "abreast/stride.hpp"
-
 #include "battery/advance.hpp"
 #include "battery/decay.hpp"
 #include "battery/with_cut_off.hpp"

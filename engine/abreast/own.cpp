@@ -7,7 +7,6 @@
 #include "abreast/bank_stride.hpp"
 #include "abreast/ends.hpp"
 #include "abreast/like_lanes.hpp"
-
 #include "outage/clock.hpp"
 #include "outage/inverter_draw.hpp"
 #include "outage/overload.hpp"

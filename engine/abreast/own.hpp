@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "abreast/lanes.hpp"
-
 #include "outage/course.hpp"
 #include "outage/demand.hpp"
 #include "outage/parts.hpp"

@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "abreast/segments.hpp"
-
 #include "battery/advance.hpp"
 #include "battery/decay.hpp"
 #include "battery/prepared.hpp"

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "abreast/stride.hpp"
-
 #include "battery/step/decays.hpp"
 #include "battery/step/quiet.hpp"
 

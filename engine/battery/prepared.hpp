@@ -57,7 +57,7 @@ struct Stops {
     std::optional<units::Voltage> voltage_above = {};  // at the far end of the path: a restart
     std::optional<units::Charge> removed_below = {};   // that much is charged again
     std::optional<units::Charge> filled_to = {};       // removed charge at which the pack counts as
-                                                  // full; ends a step only when it was above before
+        // full; ends a step only when it was above before
 };
 
 // What one pack, and what it feeds, is made of.

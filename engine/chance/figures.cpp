@@ -5,8 +5,9 @@
 #include <cassert>
 #include <cmath>
 
-#include "chance/draw.hpp"
 #include <boost/math/distributions/students_t.hpp>
+
+#include "chance/draw.hpp"
 
 namespace chance {
 

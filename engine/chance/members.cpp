@@ -5,7 +5,6 @@
 #include <map>
 
 #include "chance/open_end.hpp"
-
 #include "outage/clock.hpp"
 #include "outage/in_threads.hpp"
 #include "solar/recharge.hpp"

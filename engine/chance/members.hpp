@@ -8,7 +8,6 @@
 #include "chance/draw.hpp"
 #include "chance/figures.hpp"
 #include "chance/world.hpp"
-
 #include "outage/course.hpp"
 
 namespace chance {

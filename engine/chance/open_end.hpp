@@ -2,7 +2,6 @@
 #pragma once
 
 #include "chance/members.hpp"
-
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 

@@ -7,7 +7,6 @@
 #include <numbers>
 #include <numeric>
 
-#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/percent.hpp"
@@ -22,6 +21,7 @@
 #include "outage/weathers.hpp"
 #include "solar/drawn_days.hpp"
 #include "solar/recharge.hpp"
+#include "unit/built.hpp"
 
 namespace chance {
 

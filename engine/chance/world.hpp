@@ -10,10 +10,9 @@
 #include <vector>
 
 #include "chance/unknowns.hpp"
-#include "unit/built.hpp"
-
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
+#include "unit/built.hpp"
 #include "units/result.hpp"
 
 namespace chance {

@@ -6,11 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "unit/built.hpp"
-
 #include "checks/ends.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/pack.hpp"
+#include "unit/built.hpp"
 #include "units/quantities.hpp"
 #include "units/range.hpp"
 #include "units/result.hpp"

@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/bank.hpp"
 #include "battery/bus.hpp"
 #include "battery/chemistry.hpp"
 #include "battery/surface_charge.hpp"
+#include "unit/built.hpp"
 #include "units/text.hpp"
 
 namespace checks {

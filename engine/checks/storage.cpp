@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
 #include "battery/freezing.hpp"
+#include "unit/built.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 

@@ -7,11 +7,10 @@
 #include <string>
 #include <vector>
 
-#include "unit/circuits.hpp"
-
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
+#include "unit/circuits.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"
 #include "wiring/fuse.hpp"

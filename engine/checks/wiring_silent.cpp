@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "unit/derating.hpp"
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
 #include "checks/wiring_circuit.hpp"
 #include "checks/wiring_unit.hpp"
+#include "unit/derating.hpp"
 #include "units/text.hpp"
 #include "wiring/conductor.hpp"
 #include "wiring/connector.hpp"

@@ -5,12 +5,11 @@
 #include <string>
 #include <vector>
 
-#include "unit/built.hpp"
-
 #include "battery/pack_model.hpp"
 #include "checks/wiring.hpp"
 #include "inverter/model.hpp"
 #include "scenario/scenario.hpp"
+#include "unit/built.hpp"
 
 namespace checks {
 

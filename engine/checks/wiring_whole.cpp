@@ -115,9 +115,8 @@ void check_faults(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
             std::string from = unit.count == 1 ? "the pack" : "all packs together";
             if (at_pack && kind != unit.packs.end() && unit.count > 1) {
                 // Its own pack feeds a short on the bus side, the others one at the pack.
-                prospective =
-                    std::max(fault_of(unit, &*kind),
-                             wiring::prospective_current(kind->full, kind->bare, 1));
+                prospective = std::max(fault_of(unit, &*kind),
+                                       wiring::prospective_current(kind->full, kind->bare, 1));
                 from = "the other packs";
             }
             fuse.prospective = prospective;

@@ -2,12 +2,12 @@
 
 #include <cmath>
 
-#include "estimate/outlook.hpp"
 #include <CLI/CLI.hpp>
 
 #include "checks/gauge.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
+#include "estimate/outlook.hpp"
 #include "outage/ready.hpp"
 #include "report/gauge_answer.hpp"
 #include "scenario/file.hpp"

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
-#include "estimate/learnt.hpp"
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include "estimate/learnt.hpp"
 #include "outage/ready.hpp"
 #include "report/learnt_answer.hpp"
 #include "scenario/document.hpp"

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
-#include "notes/understand.hpp"
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "command_line/moments.hpp"
+#include "notes/understand.hpp"
 #include "report/note_answer.hpp"
 #include "scenario/saving.hpp"
 #include "units/clock.hpp"

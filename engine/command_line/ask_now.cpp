@@ -1,9 +1,9 @@
 #include "command_line/ask_now.hpp"
 
-#include "estimate/outlook.hpp"
 #include <CLI/CLI.hpp>
 
 #include "command_line/moments.hpp"
+#include "estimate/outlook.hpp"
 #include "outage/ready.hpp"
 #include "report/now_answer.hpp"
 #include "scenario/file.hpp"

@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include <fmt/format.h>
+
 #include "chance/unknowns.hpp"
 #include "estimate/closed_form.hpp"
-#include <fmt/format.h>
 
 namespace estimate {
 

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "chance/unknowns.hpp"
-#include "estimate/posterior.hpp"
 #include <fmt/format.h>
 
+#include "chance/unknowns.hpp"
+#include "estimate/posterior.hpp"
 #include "units/text.hpp"
 
 namespace estimate {

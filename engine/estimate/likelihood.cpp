@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "estimate/closed_form.hpp"
-
 #include "battery/chemistry.hpp"
+#include "estimate/closed_form.hpp"
 #include "outage/banks.hpp"
 
 namespace estimate {

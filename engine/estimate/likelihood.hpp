@@ -2,9 +2,8 @@
 // how far the two may lie apart. method.md (12) to (15)
 #pragma once
 
-#include "estimate/lives.hpp"
-
 #include "battery/pack_model.hpp"
+#include "estimate/lives.hpp"
 #include "scenario/log.hpp"
 #include "units/quantities.hpp"
 

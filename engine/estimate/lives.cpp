@@ -6,14 +6,13 @@
 #include <optional>
 
 #include "abreast/own.hpp"
+#include "battery/percent.hpp"
 #include "estimate/stretches.hpp"
 #include "estimate/switched_off.hpp"
-#include "unit/built.hpp"
-
-#include "battery/percent.hpp"
 #include "outage/banks.hpp"
 #include "outage/in_threads.hpp"
 #include "outage/warmth.hpp"
+#include "unit/built.hpp"
 
 namespace estimate {
 

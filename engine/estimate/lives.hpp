@@ -10,7 +10,6 @@
 #include "chance/members.hpp"
 #include "chance/world.hpp"
 #include "estimate/story.hpp"
-
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "estimate/likelihood.hpp"
-
 #include "outage/demand_power.hpp"
 
 namespace estimate {

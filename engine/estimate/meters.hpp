@@ -8,7 +8,6 @@
 #include "chance/world.hpp"
 #include "estimate/closed_form.hpp"
 #include "estimate/story.hpp"
-
 #include "scenario/scenario.hpp"
 
 namespace estimate {

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "estimate/closed_form.hpp"
-#include "estimate/likelihood.hpp"
 #include <fmt/format.h>
 
+#include "estimate/closed_form.hpp"
+#include "estimate/likelihood.hpp"
 #include "outage/demand_power.hpp"
 
 namespace estimate {

@@ -7,7 +7,6 @@
 #include "estimate/departures.hpp"
 #include "estimate/narrowing.hpp"
 #include "estimate/weights.hpp"
-
 #include "sizing/builds.hpp"
 #include "sizing/members_of.hpp"
 #include "solar/recharge.hpp"

@@ -10,7 +10,6 @@
 
 #include "chance/figures.hpp"
 #include "estimate/posterior.hpp"
-
 #include "outage/course.hpp"
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"

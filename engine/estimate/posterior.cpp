@@ -5,11 +5,11 @@
 #include <limits>
 #include <numbers>
 
+#include <fmt/format.h>
+
 #include "chance/draw.hpp"
 #include "estimate/meters.hpp"
 #include "estimate/weights.hpp"
-#include <fmt/format.h>
-
 #include "outage/in_threads.hpp"
 
 namespace estimate {

@@ -11,7 +11,6 @@
 #include "estimate/closed_form.hpp"
 #include "estimate/likelihood.hpp"
 #include "estimate/lives.hpp"
-
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"

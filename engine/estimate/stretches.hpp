@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "chance/world.hpp"
-
 #include "outage/banks.hpp"
 #include "outage/clock.hpp"
 #include "outage/course.hpp"

@@ -5,7 +5,6 @@
 #include <string>
 
 #include "notes/words.hpp"
-
 #include "scenario/log.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"

@@ -1,7 +1,7 @@
 // An entry of the log said back, and put behind the text of a file.
-#include "notes/understand.hpp"
 #include <fmt/format.h>
 
+#include "notes/understand.hpp"
 #include "scenario/document.hpp"
 #include "units/clock.hpp"
 #include "units/quote.hpp"

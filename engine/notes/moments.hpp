@@ -4,7 +4,6 @@
 #include <optional>
 
 #include "notes/words.hpp"
-
 #include "units/time.hpp"
 
 namespace notes {

@@ -5,7 +5,6 @@
 #include <string>
 
 #include "notes/words.hpp"
-
 #include "scenario/scenario.hpp"
 
 namespace notes {

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "notes/amounts.hpp"
 #include "notes/moments.hpp"
 #include "notes/names.hpp"
 #include "notes/words.hpp"
-#include <fmt/format.h>
-
 #include "units/quote.hpp"
 
 namespace notes {

@@ -6,11 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "unit/built.hpp"
-
 #include "battery/pack_model.hpp"
 #include "outage/unit.hpp"
 #include "scenario/finding.hpp"
+#include "unit/built.hpp"
 #include "units/result.hpp"
 
 namespace outage {

@@ -4,10 +4,9 @@
 #include <string>
 #include <vector>
 
-#include "unit/built.hpp"
-
 #include "outage/demand.hpp"
 #include "scenario/finding.hpp"
+#include "unit/built.hpp"
 #include "units/quantities.hpp"
 
 namespace outage {

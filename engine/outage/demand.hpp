@@ -53,10 +53,10 @@ struct PlannedLoad {
     int priority = 3;
     int rank = 3;  // health is of the first, whatever priority the file gives it
     int count = 1;
-    bool has_motor = false;       // which must come up to speed each time it is switched on
-    LoadPower power;              // of one item
+    bool has_motor = false;  // which must come up to speed each time it is switched on
+    LoadPower power;         // of one item
     std::optional<units::Voltage> lowest = {};  // of a 12 V or USB load, at its plug
-    Spans may_run;                // by hours and days alone
+    Spans may_run;                              // by hours and days alone
     bool usual_hours = false;     // those of its row of the appliance library, no more than a guess
     Spans refused;                // of may_run: the inverter is switched off
     Spans unwoken;                // of may_run: in search mode, all that runs does not wake it

@@ -115,7 +115,8 @@ std::optional<ColdPlan> cold_plan(const scenario::Load& load, const scenario::Ou
     }
     if (!load.keeps_cold) {
         assumed.push_back({where + ".keeps_cold",
-                           fmt::format("{}, by its name or its compressor's motor", words_of(kind)), practice});
+                           fmt::format("{}, by its name or its compressor's motor", words_of(kind)),
+                           practice});
     }
     const Temperature room = room_of(load, outage, where, assumed);
     units::Range<DrawRatio> by_room = units::exactly(DrawRatio(1.0));

@@ -4,11 +4,10 @@
 #include <string>
 #include <vector>
 
-#include "unit/built.hpp"
-
 #include "outage/course.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/pack.hpp"
+#include "unit/built.hpp"
 #include "units/time.hpp"
 
 namespace outage {

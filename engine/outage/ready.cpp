@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "battery/advance.hpp"
@@ -16,6 +15,7 @@
 #include "outage/room.hpp"
 #include "outage/warmth.hpp"
 #include "scenario/open_end.hpp"
+#include "unit/built.hpp"
 #include "units/text.hpp"
 
 namespace outage {

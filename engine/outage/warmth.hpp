@@ -3,10 +3,9 @@
 
 #include <string>
 
-#include "unit/built.hpp"
-
 #include "scenario/assumption.hpp"
 #include "scenario/scenario.hpp"
+#include "unit/built.hpp"
 
 namespace outage {
 

@@ -4,7 +4,6 @@
 #include <string>
 
 #include "chance/figures.hpp"
-
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"

@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "chance/figures.hpp"
-
 #include "checks/start.hpp"
 #include "checks/wiring.hpp"
 #include "outage/plan.hpp"

@@ -5,7 +5,6 @@
 #include <string>
 
 #include "estimate/learnt.hpp"
-
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 

@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "notes/understand.hpp"
-
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"

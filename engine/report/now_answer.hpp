@@ -2,7 +2,6 @@
 #pragma once
 
 #include "estimate/outlook.hpp"
-
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 #include "units/time.hpp"

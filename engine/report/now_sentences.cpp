@@ -4,10 +4,10 @@
 #include <cctype>
 #include <cmath>
 
-#include "notes/understand.hpp"
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "notes/understand.hpp"
 #include "outage/demand_power.hpp"
 #include "report/chance_words.hpp"
 #include "report/clock_words.hpp"

@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "estimate/outlook.hpp"
-
 #include "scenario/scenario.hpp"
 #include "units/time.hpp"
 

@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "chance/members.hpp"
-
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
 #include "sizing/fan.hpp"

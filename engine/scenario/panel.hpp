@@ -31,7 +31,7 @@ struct Panel {
     std::vector<Aim> aims;
     std::vector<units::DailySpan> out;  // hours the panels stand outside; empty: always
     std::vector<ShadedHours> shade;
-    std::vector<int> covered_days;  // days of the outage under snow or stowed, 1 is the first
+    std::vector<int> covered_days;    // days of the outage under snow or stowed, 1 is the first
     std::optional<bool> brushed_off;  // snow is taken off after each fall
     std::optional<units::Voltage> open_circuit_voltage;
     std::optional<units::Current> short_circuit_current;

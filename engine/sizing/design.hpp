@@ -9,7 +9,6 @@
 
 #include "abreast/lanes.hpp"
 #include "abreast/own.hpp"
-
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
 #include "sizing/skies.hpp"

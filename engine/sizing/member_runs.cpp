@@ -6,7 +6,6 @@
 #include <map>
 
 #include "abreast/own.hpp"
-
 #include "outage/banks.hpp"
 #include "outage/in_threads.hpp"
 #include "outage/work.hpp"

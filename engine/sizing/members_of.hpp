@@ -7,7 +7,6 @@
 #include <string>
 
 #include "chance/members.hpp"
-
 #include "scenario/scenario.hpp"
 
 namespace sizing {

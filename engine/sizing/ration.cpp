@@ -4,8 +4,8 @@
 #include <functional>
 #include <set>
 
-#include "outage/load_uses.hpp"
 #include "outage/demand.hpp"
+#include "outage/load_uses.hpp"
 
 namespace sizing {
 

@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "chance/members.hpp"
-
 #include "solar/typical_sky.hpp"
 #include "units/quantities.hpp"
 

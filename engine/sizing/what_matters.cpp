@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "chance/open_end.hpp"
 #include <fmt/format.h>
 
+#include "chance/open_end.hpp"
 #include "outage/in_threads.hpp"
 #include "units/text.hpp"
 

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "unit/surroundings.hpp"
 #include <fmt/format.h>
 
 #include "battery/chemistry.hpp"
 #include "battery/two_well.hpp"
+#include "unit/surroundings.hpp"
 #include "units/text.hpp"
 
 namespace unit {

@@ -7,13 +7,12 @@
 #include <string>
 #include <vector>
 
-#include "unit/path.hpp"
-
 #include "battery/pack_model.hpp"
 #include "inverter/model.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
+#include "unit/path.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"
 #include "wiring/network.hpp"

@@ -4,7 +4,6 @@
 #include <variant>
 
 #include "unit/derating.hpp"
-
 #include "wiring/conductor.hpp"
 #include "wiring/connector.hpp"
 

@@ -6,11 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "unit/circuits.hpp"
-#include "unit/known.hpp"
-
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
+#include "unit/circuits.hpp"
+#include "unit/known.hpp"
 #include "units/quantities.hpp"
 #include "wiring/fuse.hpp"
 

@@ -2,9 +2,10 @@
 
 #include <utility>
 
+#include <QVariantMap>
+
 #include "models/ask_question.hpp"
 #include "models/saved_words.hpp"
-#include <QVariantMap>
 
 namespace touch {
 

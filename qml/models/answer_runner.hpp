@@ -5,17 +5,18 @@
 #include <functional>
 #include <memory>
 
+#include <QObject>
+#include <QStringList>
+#include <QTimer>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
 #include "models/answer_view.hpp"
 #include "models/findings_model.hpp"
 #include "models/latest_run.hpp"
 #include "models/rows_model.hpp"
 #include "models/scenario_document.hpp"
 #include "models/watch.hpp"
-#include <QObject>
-#include <QStringList>
-#include <QTimer>
-#include <QVariantList>
-#include <QtQml/qqmlregistration.h>
 
 namespace touch {
 

@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <utility>
 
-#include "models/as_wished.hpp"
 #include <QObject>
 #include <fmt/format.h>
+
+#include "models/as_wished.hpp"
 
 namespace touch {
 

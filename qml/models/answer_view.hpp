@@ -3,11 +3,11 @@
 
 #include <memory>
 
-#include "models/finding_text.hpp"
 #include <QList>
 #include <QString>
 #include <QStringList>
 
+#include "models/finding_text.hpp"
 #include "report/answer.hpp"
 #include "scenario/read.hpp"
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "models/finding_text.hpp"
-
 #include "units/text.hpp"
 
 namespace touch {

@@ -3,9 +3,10 @@
 #include <atomic>
 #include <cmath>
 
+#include <QRegularExpression>
+
 #include "models/finding_text.hpp"
 #include "models/said_again.hpp"
-#include <QRegularExpression>
 
 namespace touch {
 

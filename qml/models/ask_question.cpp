@@ -5,11 +5,10 @@
 #include <variant>
 #include <vector>
 
-#include "models/weather_choices.hpp"
-
 #include "command_line/arguments.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
+#include "models/weather_choices.hpp"
 #include "scenario/read.hpp"
 
 namespace touch {

@@ -1,10 +1,11 @@
 // A question of a scenario, as the command line would answer it.
 #pragma once
 
-#include "models/answer_view.hpp"
-#include "models/watch.hpp"
 #include <QString>
 #include <QStringList>
+
+#include "models/answer_view.hpp"
+#include "models/watch.hpp"
 
 namespace touch {
 

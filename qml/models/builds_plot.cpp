@@ -4,9 +4,10 @@
 #include <cmath>
 #include <limits>
 
-#include "models/shown_amount.hpp"
 #include <QVariantMap>
 #include <fmt/format.h>
+
+#include "models/shown_amount.hpp"
 
 namespace touch {
 

@@ -2,11 +2,12 @@
 // touch, at places that are shares of the plot.
 #pragma once
 
-#include "models/answer_runner.hpp"
 #include <QObject>
 #include <QStringList>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/answer_runner.hpp"
 
 namespace touch {
 

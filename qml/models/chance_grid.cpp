@@ -2,9 +2,10 @@
 
 #include <algorithm>
 
+#include <QVariantMap>
+
 #include "models/answer_columns.hpp"
 #include "models/shown_amount.hpp"
-#include <QVariantMap>
 
 namespace touch {
 

@@ -1,10 +1,11 @@
 // The chance of lasting with every number of packs and panels, as cells to touch.
 #pragma once
 
-#include "models/answer_runner.hpp"
-#include "models/scenario_document.hpp"
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/answer_runner.hpp"
+#include "models/scenario_document.hpp"
 
 namespace touch {
 

@@ -2,11 +2,12 @@
 
 #include <algorithm>
 
+#include <QVariantMap>
+#include <QXYSeries>
+
 #include "models/answer_columns.hpp"
 #include "models/days_view_of.hpp"
 #include "models/shown_amount.hpp"
-#include <QVariantMap>
-#include <QXYSeries>
 
 namespace touch {
 

@@ -1,12 +1,13 @@
 // One column of a table of an answer drawn against another: its points, its ticks, its words.
 #pragma once
 
-#include "models/answer_runner.hpp"
 #include <QList>
 #include <QObject>
 #include <QPointF>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/answer_runner.hpp"
 
 namespace touch {
 

@@ -4,10 +4,11 @@
 
 #include <memory>
 
-#include "models/days_view.hpp"
 #include <QAbstractListModel>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/days_view.hpp"
 
 namespace touch {
 

@@ -2,13 +2,14 @@
 // units and shares in which they are drawn. Made off the screen's thread, then only handed on.
 #pragma once
 
-#include "models/answer_view.hpp"
 #include <QList>
 #include <QObject>
 #include <QPointF>
 #include <QString>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/answer_view.hpp"
 
 namespace touch {
 
@@ -84,7 +85,7 @@ struct LoadUseText {
 
 struct DaysView {
     bool answered = false;  // false: `findings` says why the file cannot be used
-    QString chances;  // how well the chance is known; empty until all members were run
+    QString chances;        // how well the chance is known; empty until all members were run
     QString sentence;
     QString range;
     Candle candle;

@@ -6,7 +6,6 @@
 
 #include "models/as_wished.hpp"
 #include "models/shown_amount.hpp"
-
 #include "report/clock_words.hpp"
 #include "scenario/finding.hpp"
 #include "units/text.hpp"

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "models/days_view.hpp"
-
 #include "report/answer.hpp"
 #include "units/result.hpp"
 

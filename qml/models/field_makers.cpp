@@ -2,8 +2,9 @@
 
 #include <algorithm>
 
-#include "models/finding_text.hpp"
 #include <QObject>
+
+#include "models/finding_text.hpp"
 
 namespace touch::making {
 

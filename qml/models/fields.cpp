@@ -2,12 +2,12 @@
 
 #include <utility>
 
-#include "models/field_makers.hpp"
-#include "models/fields_of_build.hpp"
-#include "models/finding_text.hpp"
 #include <QDateTime>
 #include <QObject>
 
+#include "models/field_makers.hpp"
+#include "models/fields_of_build.hpp"
+#include "models/finding_text.hpp"
 #include "scenario/place_of_key.hpp"
 #include "scenario/save.hpp"
 

@@ -5,7 +5,6 @@
 #include <utility>
 
 #include "models/as_wished.hpp"
-
 #include "scenario/document.hpp"
 
 namespace touch {

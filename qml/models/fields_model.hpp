@@ -1,12 +1,13 @@
 // The fields of one table of the scenario on the screen: shown, put, refused in words.
 #pragma once
 
-#include "models/fields.hpp"
-#include "models/scenario_document.hpp"
 #include <QAbstractListModel>
 #include <QHash>
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/fields.hpp"
+#include "models/scenario_document.hpp"
 
 namespace touch {
 

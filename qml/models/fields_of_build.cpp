@@ -1,8 +1,9 @@
 #include "models/fields_of_build.hpp"
 
-#include "models/finding_text.hpp"
 #include <QLocale>
 #include <QObject>
+
+#include "models/finding_text.hpp"
 
 namespace touch {
 

@@ -1,8 +1,8 @@
 #include "models/finding_text.hpp"
 
-#include "models/as_wished.hpp"
 #include <QObject>
 
+#include "models/as_wished.hpp"
 #include "scenario/finding.hpp"
 
 namespace touch {

@@ -1,9 +1,10 @@
 // The findings of a plan, the gravest first: each with its mark, its word and its text.
 #pragma once
 
-#include "models/days_view.hpp"
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/days_view.hpp"
 
 namespace touch {
 

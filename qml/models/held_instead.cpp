@@ -3,11 +3,12 @@
 #include <algorithm>
 #include <utility>
 
-#include "models/as_wished.hpp"
-#include "models/ask_question.hpp"
 #include <QList>
 #include <QObject>
 #include <QStringList>
+
+#include "models/as_wished.hpp"
+#include "models/ask_question.hpp"
 
 namespace touch {
 

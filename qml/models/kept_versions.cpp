@@ -1,13 +1,14 @@
 #include "models/kept_versions.hpp"
 
-#include "models/saved_words.hpp"
-#include "models/window_lock.hpp"
 #include <QCryptographicHash>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QLocale>
+
+#include "models/saved_words.hpp"
+#include "models/window_lock.hpp"
 
 namespace touch {
 

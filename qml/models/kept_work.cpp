@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "models/kept_versions.hpp"
-#include "models/saved_words.hpp"
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
@@ -13,6 +11,9 @@
 #include <QJsonObject>
 #include <QLocale>
 #include <QStandardPaths>
+
+#include "models/kept_versions.hpp"
+#include "models/saved_words.hpp"
 
 namespace touch {
 

@@ -8,8 +8,6 @@
 
 #include <optional>
 
-#include "models/scenario_document.hpp"
-#include "models/window_lock.hpp"
 #include <QByteArray>
 #include <QObject>
 #include <QString>
@@ -17,6 +15,9 @@
 #include <QUrl>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/scenario_document.hpp"
+#include "models/window_lock.hpp"
 
 namespace touch {
 

@@ -5,7 +5,6 @@
 
 #include "models/finding_text.hpp"
 #include "models/held_instead.hpp"
-
 #include "scenario/listing.hpp"
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"

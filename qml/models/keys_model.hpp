@@ -2,10 +2,11 @@
 // be changed in words.
 #pragma once
 
-#include "models/latest_run.hpp"
-#include "models/scenario_document.hpp"
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/latest_run.hpp"
+#include "models/scenario_document.hpp"
 
 namespace touch {
 

@@ -4,7 +4,6 @@
 
 #include "models/new_load.hpp"
 #include "models/shown_amount.hpp"
-
 #include "motor/appliances.hpp"
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"

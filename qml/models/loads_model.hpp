@@ -2,11 +2,11 @@
 // and what it takes a day.
 #pragma once
 
-#include "models/plan_runner.hpp"
-#include "models/scenario_document.hpp"
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/plan_runner.hpp"
+#include "models/scenario_document.hpp"
 #include "scenario/load.hpp"
 
 namespace touch {

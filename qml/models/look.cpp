@@ -2,9 +2,6 @@
 
 #include <algorithm>
 
-#include "models/as_wished.hpp"
-#include "models/said_again.hpp"
-#include "models/saved_words.hpp"
 #include <QCoreApplication>
 #include <QDir>
 #include <QEvent>
@@ -14,6 +11,10 @@
 #include <QJsonObject>
 #include <QLocale>
 #include <QPalette>
+
+#include "models/as_wished.hpp"
+#include "models/said_again.hpp"
+#include "models/saved_words.hpp"
 
 namespace touch {
 

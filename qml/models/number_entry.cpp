@@ -1,9 +1,9 @@
 #include "models/number_entry.hpp"
 
-#include "models/finding_text.hpp"
 #include <QClipboard>
 #include <QGuiApplication>
 
+#include "models/finding_text.hpp"
 #include "units/text.hpp"
 
 namespace touch {

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "models/shown_amount.hpp"
-
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"
 

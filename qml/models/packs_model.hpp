@@ -2,10 +2,10 @@
 // and how old they are, and the lead they hang on.
 #pragma once
 
-#include "models/scenario_document.hpp"
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/scenario_document.hpp"
 #include "scenario/pack.hpp"
 
 namespace touch {

@@ -5,14 +5,15 @@
 #include <functional>
 #include <memory>
 
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
 #include "models/days_model.hpp"
 #include "models/days_view.hpp"
 #include "models/findings_model.hpp"
 #include "models/latest_run.hpp"
 #include "models/rows_model.hpp"
 #include "models/scenario_document.hpp"
-#include <QObject>
-#include <QtQml/qqmlregistration.h>
 
 namespace touch {
 

@@ -7,7 +7,6 @@
 #include "models/as_wished.hpp"
 #include "models/days_view_of.hpp"
 #include "models/weather_choices.hpp"
-
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "report/outage_answer.hpp"

@@ -2,8 +2,9 @@
 // names, such as hours of weather, lie beside `file`.
 #pragma once
 
-#include "models/days_view.hpp"
 #include <QString>
+
+#include "models/days_view.hpp"
 
 namespace touch {
 

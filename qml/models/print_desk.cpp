@@ -2,9 +2,6 @@
 
 #include <utility>
 
-#include "models/as_wished.hpp"
-#include "models/saved_words.hpp"
-#include "models/weather_choices.hpp"
 #include <QDate>
 #include <QDir>
 #include <QFileInfo>
@@ -12,6 +9,10 @@
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QVariantMap>
+
+#include "models/as_wished.hpp"
+#include "models/saved_words.hpp"
+#include "models/weather_choices.hpp"
 
 namespace touch {
 

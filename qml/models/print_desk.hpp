@@ -5,15 +5,16 @@
 #include <functional>
 #include <memory>
 
-#include "models/latest_run.hpp"
-#include "models/scenario_document.hpp"
-#include "print/headless.hpp"
-#include "print/saved_plot.hpp"
 #include <QObject>
 #include <QString>
 #include <QUrl>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/latest_run.hpp"
+#include "models/scenario_document.hpp"
+#include "print/headless.hpp"
+#include "print/saved_plot.hpp"
 
 namespace touch {
 

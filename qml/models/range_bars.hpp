@@ -2,12 +2,13 @@
 // answer.
 #pragma once
 
-#include "models/answer_runner.hpp"
 #include <QAbstractListModel>
 #include <QList>
 #include <QString>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/answer_runner.hpp"
 
 namespace touch {
 

@@ -1,9 +1,10 @@
 // Rows of a name, a value and what stands behind it, section by section.
 #pragma once
 
-#include "models/answer_view.hpp"
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/answer_view.hpp"
 
 namespace touch {
 

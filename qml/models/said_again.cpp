@@ -4,9 +4,10 @@
 #include <atomic>
 #include <utility>
 
-#include "models/said_again_forms.hpp"
 #include <QLocale>
 #include <QObject>
+
+#include "models/said_again_forms.hpp"
 
 namespace touch {
 

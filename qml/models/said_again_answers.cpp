@@ -1,10 +1,11 @@
 #include <array>
 #include <utility>
 
-#include "models/as_wished.hpp"
-#include "models/said_again_forms.hpp"
 #include <QLocale>
 #include <QObject>
+
+#include "models/as_wished.hpp"
+#include "models/said_again_forms.hpp"
 
 namespace touch {
 

@@ -3,13 +3,13 @@
 #include <exception>
 #include <optional>
 
-#include "models/saved_words.hpp"
-#include "models/scenario_text.hpp"
 #include <QClipboard>
 #include <QFile>
 #include <QFileInfo>
 #include <QGuiApplication>
 
+#include "models/saved_words.hpp"
+#include "models/scenario_text.hpp"
 #include "scenario/file.hpp"
 #include "scenario/most.hpp"
 #include "scenario/read.hpp"

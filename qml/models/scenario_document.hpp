@@ -5,14 +5,14 @@
 #include <functional>
 #include <string>
 
-#include "models/count_step.hpp"
-#include "models/edit_history.hpp"
 #include <QByteArray>
 #include <QObject>
 #include <QString>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/count_step.hpp"
+#include "models/edit_history.hpp"
 #include "units/result.hpp"
 
 namespace touch {

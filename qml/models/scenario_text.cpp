@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "models/as_wished.hpp"
-#include "models/saved_words.hpp"
 #include <QObject>
 
+#include "models/as_wished.hpp"
+#include "models/saved_words.hpp"
 #include "report/clock_words.hpp"
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"

@@ -1,9 +1,10 @@
 // One page of what is to be printed, drawn as the printer would, on white whatever the theme.
 #pragma once
 
-#include "models/print_desk.hpp"
 #include <QQuickPaintedItem>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/print_desk.hpp"
 
 namespace touch {
 

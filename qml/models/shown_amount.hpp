@@ -3,10 +3,10 @@
 
 #include <string_view>
 
-#include "models/as_wished.hpp"
-#include "models/finding_text.hpp"
 #include <QString>
 
+#include "models/as_wished.hpp"
+#include "models/finding_text.hpp"
 #include "units/text.hpp"
 
 namespace touch {

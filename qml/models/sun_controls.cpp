@@ -5,11 +5,11 @@
 #include <limits>
 #include <optional>
 
-#include "models/fields.hpp"
-#include "models/finding_text.hpp"
 #include <QLocale>
 #include <fmt/format.h>
 
+#include "models/fields.hpp"
+#include "models/finding_text.hpp"
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"
 #include "solar/sun_position.hpp"

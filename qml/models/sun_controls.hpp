@@ -1,13 +1,13 @@
 // What the Sun page turns: the place, the month, how the panels stand.
 #pragma once
 
-#include "models/scenario_document.hpp"
 #include <QAbstractListModel>
 #include <QList>
 #include <QObject>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/scenario_document.hpp"
 #include "solar/places.hpp"
 
 namespace touch {

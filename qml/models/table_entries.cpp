@@ -3,7 +3,6 @@
 #include <utility>
 
 #include "models/finding_text.hpp"
-
 #include "scenario/document.hpp"
 #include "scenario/place_of_key.hpp"
 #include "scenario/save.hpp"

@@ -2,10 +2,11 @@
 // circuit) by their names, and how one is added or taken out.
 #pragma once
 
-#include "models/scenario_document.hpp"
 #include <QObject>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/scenario_document.hpp"
 
 namespace touch {
 

@@ -2,10 +2,11 @@
 // every hour, the hours that the sun carries in a second tone, what is missing or burnt in outline.
 #pragma once
 
-#include "models/days_view.hpp"
 #include <QColor>
 #include <QQuickPaintedItem>
 #include <QtQml/qqmlregistration.h>
+
+#include "models/days_view.hpp"
 
 namespace touch {
 

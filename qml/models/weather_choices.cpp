@@ -3,12 +3,12 @@
 #include <map>
 #include <mutex>
 
-#include "models/scenario_text.hpp"
 #include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 
+#include "models/scenario_text.hpp"
 #include "scenario/file.hpp"
 #include "scenario/named_file.hpp"
 #include "scenario/save.hpp"

@@ -2,13 +2,13 @@
 // on the screen, which holds for that scenario from then on.
 #pragma once
 
-#include "models/scenario_document.hpp"
 #include <QObject>
 #include <QString>
 #include <QStringList>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/scenario_document.hpp"
 #include "scenario/read.hpp"
 
 namespace touch {

@@ -1,11 +1,11 @@
 // The picture of the build: boxes and the lines between them, as the report places them.
 #pragma once
 
-#include "models/answer_runner.hpp"
 #include <QObject>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/answer_runner.hpp"
 #include "report/wiring_diagram.hpp"
 
 namespace touch {

@@ -1,8 +1,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "print/plots.hpp"
 #include <fmt/format.h>
+
+#include "print/plots.hpp"
 
 namespace printing {
 

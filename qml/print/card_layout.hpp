@@ -2,7 +2,6 @@
 #pragma once
 
 #include "print/sheet.hpp"
-
 #include "report/lid_card.hpp"
 
 namespace printing {

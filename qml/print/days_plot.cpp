@@ -1,9 +1,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "print/plots.hpp"
 #include <fmt/format.h>
 
+#include "print/plots.hpp"
 #include "report/clock_words.hpp"
 
 namespace printing {

@@ -3,10 +3,10 @@
 
 #include <vector>
 
-#include "print/block.hpp"
 #include <QList>
 #include <QSizeF>
 
+#include "print/block.hpp"
 #include "report/answer.hpp"
 
 namespace printing {

@@ -6,8 +6,9 @@
 #include <string>
 #include <utility>
 
-#include "print/print_file.hpp"
 #include <QByteArray>
+
+#include "print/print_file.hpp"
 
 namespace printing {
 

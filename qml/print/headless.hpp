@@ -3,8 +3,9 @@
 
 #include <optional>
 
-#include "print/print_file.hpp"
 #include <QString>
+
+#include "print/print_file.hpp"
 
 namespace printing {
 

@@ -2,10 +2,10 @@
 // points as on the screen; nothing is computed here but places.
 #pragma once
 
-#include "print/block.hpp"
 #include <QList>
 #include <QString>
 
+#include "print/block.hpp"
 #include "report/answer.hpp"
 
 namespace printing {

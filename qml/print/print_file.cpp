@@ -2,7 +2,6 @@
 
 #include <string_view>
 
-#include "print/report_layout.hpp"
 #include <QBuffer>
 #include <QFile>
 #include <QObject>
@@ -13,6 +12,7 @@
 #include "command_line/ask_wiring.hpp"
 #include "command_line/card_answers.hpp"
 #include "command_line/questions.hpp"
+#include "print/report_layout.hpp"
 #include "report/lid_card.hpp"
 #include "report/lid_card_parts.hpp"
 

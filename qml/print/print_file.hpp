@@ -1,13 +1,13 @@
 // A scenario on paper, as a vector PDF whose text can be searched.
 #pragma once
 
-#include "print/card_layout.hpp"
-#include "print/sheet.hpp"
 #include <QByteArray>
 #include <QDate>
 #include <QList>
 #include <QString>
 
+#include "print/card_layout.hpp"
+#include "print/sheet.hpp"
 #include "scenario/read.hpp"
 #include "scenario/saving.hpp"
 #include "units/result.hpp"

@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <set>
 
+#include <fmt/format.h>
+
 #include "print/flow.hpp"
 #include "print/plots.hpp"
-#include <fmt/format.h>
 
 namespace printing {
 

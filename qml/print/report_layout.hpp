@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "print/card_layout.hpp"
-
 #include "report/answer.hpp"
 
 namespace printing {

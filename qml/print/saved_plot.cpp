@@ -5,11 +5,10 @@
 #include <string_view>
 #include <utility>
 
+#include "command_line/questions.hpp"
 #include "print/plots.hpp"
 #include "print/print_file.hpp"
 #include "print/sheet_svg.hpp"
-
-#include "command_line/questions.hpp"
 #include "report/builds_chart.hpp"
 #include "report/csv.hpp"
 

@@ -1,11 +1,11 @@
 // Each plot of a scenario's answers, to be saved as a drawing or as the numbers behind it.
 #pragma once
 
-#include "print/sheet.hpp"
 #include <QByteArray>
 #include <QList>
 #include <QString>
 
+#include "print/sheet.hpp"
 #include "scenario/read.hpp"
 #include "scenario/saving.hpp"
 

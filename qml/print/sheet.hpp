@@ -1,7 +1,6 @@
 // A page as pieces at finished places, in points from its upper left corner, black on white.
 #pragma once
 
-#include "print/sheet_type.hpp"
 #include <QLineF>
 #include <QList>
 #include <QPainter>
@@ -9,6 +8,8 @@
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
+
+#include "print/sheet_type.hpp"
 
 namespace printing {
 

@@ -1,8 +1,9 @@
 // A sheet as a drawing that any program opens.
 #pragma once
 
-#include "print/sheet.hpp"
 #include <QByteArray>
+
+#include "print/sheet.hpp"
 
 namespace printing {
 

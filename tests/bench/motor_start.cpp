@@ -3,9 +3,9 @@
 #include <chrono>
 #include <cstdio>
 
+#include "../support/start_without_load.hpp"
 #include <boost/numeric/odeint.hpp>
 
-#include "../support/start_without_load.hpp"
 #include "motor/start.hpp"
 
 namespace {

@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "engine/scenario/sample.hpp"
-
 #include "scenario/document.hpp"
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"

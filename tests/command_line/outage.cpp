@@ -43,8 +43,8 @@ TEST(candlemark_outage, answers_a_plain_case_with_status_0_and_no_errors) {
 }
 
 TEST(candlemark_outage, a_life_and_health_load_that_goes_without_gives_status_1) {
-    const auto text = with(with(lamp, "\"5 W\"", "\"900 W\""), "priority = 3",
-                           "priority = 1\nmedical = true");
+    const auto text =
+        with(with(lamp, "\"5 W\"", "\"900 W\""), "priority = 3", "priority = 1\nmedical = true");
     const auto ended = candlemark({"outage", file_with(text, "medical.toml")});
     EXPECT_EQ(ended.status, 1) << ended.errors;
     EXPECT_THAT(ended.output, HasSubstr("STOP"));

@@ -15,7 +15,8 @@ const std::string demo = std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/ice_st
 TEST(candlemark_packs, names_the_build_its_chance_and_its_neighbour) {
     const auto ended = candlemark({"packs", demo});
     EXPECT_EQ(ended.status, 0) << ended.errors;
-    EXPECT_THAT(ended.output, HasSubstr("packs with the one in the case) and three\npanels: lasts to the end"));
+    EXPECT_THAT(ended.output,
+                HasSubstr("packs with the one in the case) and three\npanels: lasts to the end"));
     EXPECT_THAT(ended.output, HasSubstr("times in ten"));
     EXPECT_THAT(ended.output, HasSubstr("Times in 100 that it lasts to the end"));
     EXPECT_THAT(ended.output, HasSubstr("What matters most"));

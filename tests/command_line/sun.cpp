@@ -2,8 +2,9 @@
 #include <fstream>
 
 #include "process.hpp"
-#include "support/weather_text.hpp"
 #include <nlohmann/json.hpp>
+
+#include "support/weather_text.hpp"
 
 namespace {
 

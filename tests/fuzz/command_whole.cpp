@@ -11,8 +11,6 @@
 #include <set>
 #include <sstream>
 
-#include "fuzz/changes.hpp"
-#include "fuzz/target.hpp"
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -20,6 +18,8 @@
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "command_line/run.hpp"
+#include "fuzz/changes.hpp"
+#include "fuzz/target.hpp"
 #include "report/csv.hpp"
 #include "report/json.hpp"
 #include "report/sheet.hpp"
@@ -130,7 +130,8 @@ void check(const Answer& answer, std::string_view input) {
             must_be_finite(*curve, "the start of " + chart.name);
 
     must(nlohmann::json::accept(report::in_json(answer)), "JSON that cannot be read");
-    must(nlohmann::json::accept(report::in_json_line({.file = "-"}, &answer)), "JSON that cannot be read");
+    must(nlohmann::json::accept(report::in_json_line({.file = "-"}, &answer)),
+         "JSON that cannot be read");
     must(widths_of(report::in_csv(answer)).size() <= 1, "rows of the table differ in length");
     if (answer.wiring) must_hold_no_odd_number(report::in_svg(*answer.wiring, answer.title), input);
     must_hold_no_odd_number(report::in_html(answer), input);

@@ -1,7 +1,6 @@
 #include <array>
 
 #include "fuzz/changes.hpp"
-
 #include "scenario/descriptions.hpp"
 
 namespace fuzz {

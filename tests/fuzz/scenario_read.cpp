@@ -4,7 +4,6 @@
 
 #include "fuzz/changes.hpp"
 #include "fuzz/target.hpp"
-
 #include "scenario/document.hpp"
 #include "scenario/listing.hpp"
 #include "scenario/print.hpp"

@@ -9,12 +9,12 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "fuzz/changes.hpp"
-#include "fuzz/target.hpp"
-#include "support/weather_text.hpp"
 #include <fmt/format.h>
 
+#include "fuzz/changes.hpp"
+#include "fuzz/target.hpp"
 #include "solar/weather_summary.hpp"
+#include "support/weather_text.hpp"
 
 namespace fuzz {
 

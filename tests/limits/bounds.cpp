@@ -5,10 +5,10 @@
 #include <gtest/gtest.h>
 
 #include "command_line/run.hpp"
-#include "outage/panel_counts.hpp"
 #include "outage/demand_size.hpp"
-#include "outage/work.hpp"
 #include "outage/load_uses.hpp"
+#include "outage/panel_counts.hpp"
+#include "outage/work.hpp"
 #include "scenario/most.hpp"
 #include "scenario/read.hpp"
 #include "sizing/members_of.hpp"

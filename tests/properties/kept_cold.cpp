@@ -133,8 +133,8 @@ TEST(kept_cold, a_warmer_room_or_more_hours_never_ask_for_less_of_the_unit) {
         scenario.outage.lasts = 3.0 * units::day;
         scenario.inverter.emplace().continuous = 2400.0 * units::watt;
         if (drawn.whole(0, 1) == 0)
-            scenario.inverter->off = {
-                {.from = (drawn.whole(0, 23) + 0.0) * hour, .until = (drawn.whole(0, 22) + 0.5) * hour}};
+            scenario.inverter->off = {{.from = (drawn.whole(0, 23) + 0.0) * hour,
+                                       .until = (drawn.whole(0, 22) + 0.5) * hour}};
         const double cool = drawn.between(5.0, 45.0);
         load.room = celsius(cool);
         scenario.loads = {load};

@@ -3,11 +3,10 @@
 #include <algorithm>
 #include <cstdio>
 
-#include "support/holds.hpp"
-
 #include "battery/chemistry.hpp"
 #include "outage/clock.hpp"
 #include "scenario/pack.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

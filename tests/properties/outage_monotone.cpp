@@ -8,11 +8,10 @@
 #include <cstdlib>
 #include <memory>
 
-#include "support/holds.hpp"
-
 #include "battery/pack_model.hpp"
 #include "outage/clock.hpp"
 #include "scenario/pack.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

@@ -6,12 +6,11 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "support/holds.hpp"
-
 #include "battery/chemistry.hpp"
 #include "outage/account.hpp"
 #include "outage/clock.hpp"
 #include "scenario/pack.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <random>
 
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include "engine/scenario/sample.hpp"
 #include "scenario/document.hpp"
 #include "scenario/listing.hpp"
 #include "scenario/print.hpp"

@@ -1,10 +1,9 @@
 // The staircase against every cell run by itself, over generated households.
 #include <cstdio>
 
-#include "support/holds.hpp"
-
 #include "scenario/read.hpp"
 #include "sizing/sweep.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

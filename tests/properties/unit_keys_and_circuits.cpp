@@ -1,8 +1,6 @@
 // A build said by its keys and the same build said by its circuits is one build.
 #include <random>
 
-#include "unit/built.hpp"
-
 #include "checks/direct_side.hpp"
 #include "checks/gauge.hpp"
 #include "checks/join.hpp"
@@ -11,6 +9,7 @@
 #include "checks/wiring.hpp"
 #include "outage/ready.hpp"
 #include "sizing/sweep.hpp"
+#include "unit/built.hpp"
 
 namespace {
 

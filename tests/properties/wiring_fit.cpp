@@ -3,9 +3,9 @@
 #include <cstdio>
 #include <set>
 
-#include "support/wiring_builds.hpp"
 #include <rapidcheck.h>
 
+#include "support/wiring_builds.hpp"
 #include "wiring/ampacity.hpp"
 
 namespace {

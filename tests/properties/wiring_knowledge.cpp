@@ -1,10 +1,10 @@
 // Giving one more figure never moves a verdict out of what was told before.
 #include <map>
 
-#include "support/wiring_builds.hpp"
 #include <rapidcheck.h>
 
 #include "checks/wiring_silent.hpp"
+#include "support/wiring_builds.hpp"
 
 namespace {
 

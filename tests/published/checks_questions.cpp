@@ -116,8 +116,8 @@ TEST(checks_gauge, flooded_batteries_have_12_6_millivolts_a_hundredth) {
     double widths = 0.0;
     int readings = 0;
     for (double volts = 12.20; volts < 12.63; volts += 0.01) {
-        const auto told = checks::gauge(one_pack(scenario::Chemistry::flooded),
-                                        {.reads = volts * volt});
+        const auto told =
+            checks::gauge(one_pack(scenario::Chemistry::flooded), {.reads = volts * volt});
         ASSERT_TRUE(told);
         EXPECT_TRUE(told->readable);
         widths += told->high.value() - told->low.value();

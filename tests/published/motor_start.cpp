@@ -1,11 +1,10 @@
 // Start times and torques against worked examples.
-#include "support/start_without_load.hpp"
-
 #include "motor/appliances.hpp"
 #include "motor/code_letter.hpp"
 #include "motor/direct_current.hpp"
 #include "motor/start.hpp"
 #include "motor/waveform.hpp"
+#include "support/start_without_load.hpp"
 
 namespace {
 

@@ -5,7 +5,6 @@
 #include <filesystem>
 #include <fstream>
 
-#include "unit/built.hpp"
 #include <fmt/format.h>
 
 #include "checks/direct_side.hpp"
@@ -13,6 +12,7 @@
 #include "outage/ready.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
+#include "unit/built.hpp"
 
 namespace {
 

@@ -5,17 +5,16 @@
 #include <fstream>
 #include <unistd.h>
 
-#include "support/wiring_builds.hpp"
-
 #include "checks/wiring_ways.hpp"
+#include "support/wiring_builds.hpp"
 
 namespace {
 
 using namespace units;
 using namespace wiring_builds;
-using wiring_builds::unit;  // not the folder of the engine
 using checks::Verdict;
 using testing::HasSubstr;
+using wiring_builds::unit;  // not the folder of the engine
 
 checks::Fit fitted(const scenario::Scenario& scenario, const checks::Draws& draws) {
     auto fit = checks::fit(scenario, draws);

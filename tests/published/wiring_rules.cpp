@@ -1,9 +1,8 @@
 // Rules of wiring against figures worked by hand from the tables and codes named at each.
-#include "support/wiring_builds.hpp"
-#include "unit/built.hpp"
-
 #include "checks/wiring_silent.hpp"
 #include "checks/wiring_ways.hpp"
+#include "support/wiring_builds.hpp"
+#include "unit/built.hpp"
 #include "wiring/ampacity.hpp"
 #include "wiring/conductor.hpp"
 

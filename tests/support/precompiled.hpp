@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "support/print_quantities.hpp"
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include "support/print_quantities.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"

@@ -4,8 +4,6 @@
 #include <random>
 
 #include "abreast/stride.hpp"
-#include "support/holds.hpp"
-
 #include "battery/softness.hpp"
 #include "inverter/model.hpp"
 #include "outage/banks.hpp"
@@ -14,6 +12,7 @@
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
 #include "scenario/read.hpp"
+#include "support/holds.hpp"
 
 namespace {
 
@@ -215,21 +214,18 @@ TEST_P(OwnOutages, end_as_the_clock_ends_them_to_the_last_bit) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(each_chemistry_and_each_turn_of_a_plan, OwnOutages,
-                         testing::Values(Case{"ice_storm", "4 d"}, Case{"summer_storm", "4 d"},
-                                         Case{"precautionary_shutoff", "4 d"},
-                                         Case{"ice_storm", "4 d", 9, with_a_small_pack},
-                                         Case{"summer_storm", "4 d", 9, with_a_small_pack},
-                                         Case{"ice_storm", "4 d", 9, in_the_cold},
-                                         Case{"summer_storm", "4 d", 9, to_the_last},
-                                         Case{"ice_storm", "4 d", 9, to_the_last},
-                                         Case{"ice_storm", "6 d", 9, in_a_room_that_cools},
-                                         Case{"summer_storm", "4 d", 9, of_agm},
-                                         Case{"ice_storm", "4 d", 9, of_agm_and_a_small_pack},
-                                         Case{"ice_storm", "4 d", 9, behind_a_thin_wire},
-                                         Case{"summer_storm", "4 d", 9, behind_a_thin_wire},
-                                         Case{"summer_storm", "4 d", 9,
-                                              two_kinds_behind_a_thin_wire},
-                                         Case{"ice_storm", "4 d", 9, with_narrow_limits}));
+INSTANTIATE_TEST_SUITE_P(
+    each_chemistry_and_each_turn_of_a_plan, OwnOutages,
+    testing::Values(
+        Case{"ice_storm", "4 d"}, Case{"summer_storm", "4 d"}, Case{"precautionary_shutoff", "4 d"},
+        Case{"ice_storm", "4 d", 9, with_a_small_pack},
+        Case{"summer_storm", "4 d", 9, with_a_small_pack}, Case{"ice_storm", "4 d", 9, in_the_cold},
+        Case{"summer_storm", "4 d", 9, to_the_last}, Case{"ice_storm", "4 d", 9, to_the_last},
+        Case{"ice_storm", "6 d", 9, in_a_room_that_cools}, Case{"summer_storm", "4 d", 9, of_agm},
+        Case{"ice_storm", "4 d", 9, of_agm_and_a_small_pack},
+        Case{"ice_storm", "4 d", 9, behind_a_thin_wire},
+        Case{"summer_storm", "4 d", 9, behind_a_thin_wire},
+        Case{"summer_storm", "4 d", 9, two_kinds_behind_a_thin_wire},
+        Case{"ice_storm", "4 d", 9, with_narrow_limits}));
 
 }  // namespace

@@ -1,10 +1,10 @@
 // Loads that cycle and cannot run together: what is told does not depend on how they are spelt.
 #include <algorithm>
 
-#include "chance/members.hpp"
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include "chance/members.hpp"
 #include "scenario/read.hpp"
 
 namespace {

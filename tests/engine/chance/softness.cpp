@@ -1,9 +1,9 @@
 // How soft an AGM pack is: drawn by each member where nothing tells it, and by nobody else.
 #include <algorithm>
 
-#include "chance/members.hpp"
 #include <gtest/gtest.h>
 
+#include "chance/members.hpp"
 #include "scenario/read.hpp"
 
 namespace {

@@ -7,11 +7,11 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
-using wiring_builds::unit;  // not the folder of the engine
 using checks::Reach;
 using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::UnorderedElementsAre;
+using wiring_builds::unit;  // not the folder of the engine
 
 std::vector<std::string> kinds(const scenario::Scenario& before, const scenario::Scenario& after) {
     std::vector<std::string> found;

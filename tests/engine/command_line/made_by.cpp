@@ -6,11 +6,11 @@
 #include <gmock/gmock.h>
 #include <unistd.h>
 
-#include "support/weather_text.hpp"
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
 #include "command_line/run.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

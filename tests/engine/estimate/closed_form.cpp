@@ -4,10 +4,11 @@
 #include <cmath>
 #include <limits>
 
-#include "estimate/relaxed.hpp"
-#include "estimate/weights.hpp"
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
+
+#include "estimate/relaxed.hpp"
+#include "estimate/weights.hpp"
 
 namespace {
 

@@ -4,13 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
 #include "chance/draw.hpp"
 #include "chance/unknowns.hpp"
 #include "estimate/lives.hpp"
 #include "estimate/outlook.hpp"
-#include <fmt/format.h>
-#include <gtest/gtest.h>
-
 #include "scenario/read.hpp"
 #include "sizing/members_of.hpp"
 #include "units/clock.hpp"

@@ -5,12 +5,12 @@
 #include <gmock/gmock.h>
 #include <limits>
 
-#include "estimate/likelihood.hpp"
-#include "estimate/lives.hpp"
-#include "estimate/weights.hpp"
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include "estimate/likelihood.hpp"
+#include "estimate/lives.hpp"
+#include "estimate/weights.hpp"
 #include "outage/clock.hpp"
 #include "scenario/read.hpp"
 #include "sizing/builds.hpp"

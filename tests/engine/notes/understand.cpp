@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <gmock/gmock.h>
 
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include "engine/scenario/sample.hpp"
 #include "scenario/print.hpp"
 #include "scenario/read.hpp"
 #include "units/clock.hpp"

@@ -1,9 +1,9 @@
 #include "outage/account.hpp"
 
-#include "battery/chemistry.hpp"
 #include <array>
 #include <filesystem>
 
+#include "battery/chemistry.hpp"
 #include "outage/clock.hpp"
 #include "outage/plan.hpp"
 #include "scenario/read.hpp"

@@ -1,7 +1,8 @@
 #include "outage/demand.hpp"
-#include "outage/load_uses.hpp"
 
 #include <gtest/gtest.h>
+
+#include "outage/load_uses.hpp"
 
 namespace {
 

@@ -1,7 +1,8 @@
 #include "outage/idle_findings.hpp"
 
-#include "support/planned_loads.hpp"
 #include <gtest/gtest.h>
+
+#include "support/planned_loads.hpp"
 
 namespace {
 

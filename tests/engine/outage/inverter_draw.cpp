@@ -1,9 +1,8 @@
 #include "outage/inverter_draw.hpp"
 
-#include "support/holds.hpp"
-
 #include "battery/chemistry.hpp"
 #include "outage/clock.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

@@ -1,11 +1,10 @@
 #include "outage/overload.hpp"
 
-#include "support/holds.hpp"
-
 #include "battery/chemistry.hpp"
 #include "outage/banks.hpp"
 #include "outage/clock.hpp"
 #include "scenario/read.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

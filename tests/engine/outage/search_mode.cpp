@@ -1,9 +1,9 @@
 #include "outage/search_mode.hpp"
 
-#include "support/planned_loads.hpp"
 #include <gtest/gtest.h>
 
 #include "outage/plan.hpp"
+#include "support/planned_loads.hpp"
 
 namespace {
 

@@ -6,8 +6,8 @@ namespace {
 
 using namespace units;
 using outage::SkyEnd;
-using solar::Clearness;
 using scenario::DaySky;
+using solar::Clearness;
 
 const LocalTime morning = local_time(std::chrono::year(2026) / 6 / 5, 6.0 * hour);
 

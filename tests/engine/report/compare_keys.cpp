@@ -6,9 +6,8 @@
 #include <map>
 #include <set>
 
-#include "engine/scenario/sample.hpp"
-
 #include "checks/wiring_swap.hpp"
+#include "engine/scenario/sample.hpp"
 #include "report/wiring_draws.hpp"
 #include "scenario/listing.hpp"
 #include "scenario/read.hpp"
@@ -48,43 +47,17 @@ std::vector<std::string> others_than(const std::string& value) {
             }
         }
     }
-    for (const char* word : {"true",
-                             "false",
-                             "\"storm\"",
-                             "\"clear\"",
-                             "\"lifepo4\"",
-                             "\"gel\"",
-                             "\"agm\"",
-                             "\"fresh\"",
-                             "\"sine\"",
-                             "\"trips\"",
-                             "\"split_phase\"",
-                             "\"L\"",
-                             "\"fixed\"",
-                             "\"mppt\"",
-                             "\"wall\"",
-                             "\"12V\"",
-                             "\"ac\"",
-                             "\"guess\"",
-                             "\"both\"",
-                             "\"building\"",
-                             "\"nec\"",
-                             "\"ul\"",
-                             "\"floating\"",
-                             "\"steel\"",
-                             "\"closed\"",
-                             "\"blade\"",
-                             "\"two-pole 50\"",
-                             "\"inverter\"",
-                             "\"Chicago IL\"",
-                             "\"IP67\"",
-                             "\"by hand\"",
-                             "\"refrigerator\"",
-                             "\"another\"",
-                             "[\"another\"]",
-                             "[\"06:00-07:00\"]",
-                             "[3]",
-                             "\"other.epw\""}) {
+    for (const char* word :
+         {"true",           "false",         "\"storm\"",         "\"clear\"",
+          "\"lifepo4\"",    "\"gel\"",       "\"agm\"",           "\"fresh\"",
+          "\"sine\"",       "\"trips\"",     "\"split_phase\"",   "\"L\"",
+          "\"fixed\"",      "\"mppt\"",      "\"wall\"",          "\"12V\"",
+          "\"ac\"",         "\"guess\"",     "\"both\"",          "\"building\"",
+          "\"nec\"",        "\"ul\"",        "\"floating\"",      "\"steel\"",
+          "\"closed\"",     "\"blade\"",     "\"two-pole 50\"",   "\"inverter\"",
+          "\"Chicago IL\"", "\"IP67\"",      "\"by hand\"",       "\"refrigerator\"",
+          "\"another\"",    "[\"another\"]", "[\"06:00-07:00\"]", "[3]",
+          "\"other.epw\""}) {
         others.emplace_back(word);
     }
     return others;

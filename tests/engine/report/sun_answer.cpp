@@ -5,13 +5,12 @@
 #include <fstream>
 #include <sstream>
 
-#include "support/weather_text.hpp"
-
 #include "report/bars.hpp"
 #include "report/json.hpp"
 #include "report/sun_results.hpp"
 #include "report/text.hpp"
 #include "scenario/read.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

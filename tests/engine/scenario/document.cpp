@@ -1,7 +1,8 @@
 #include "scenario/document.hpp"
 
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
+
+#include "engine/scenario/sample.hpp"
 
 namespace {
 

@@ -1,9 +1,9 @@
 // The limits of single values, each answered in words.
 #include <algorithm>
 
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
 
+#include "engine/scenario/sample.hpp"
 #include "scenario/read.hpp"
 
 namespace {

@@ -2,8 +2,9 @@
 
 #include <algorithm>
 
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
+
+#include "engine/scenario/sample.hpp"
 
 namespace {
 

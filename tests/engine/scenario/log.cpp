@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <gmock/gmock.h>
 
-#include "engine/scenario/sample.hpp"
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include "engine/scenario/sample.hpp"
 #include "scenario/print.hpp"
 #include "scenario/read.hpp"
 #include "units/text.hpp"

@@ -3,10 +3,9 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
 
+#include "engine/scenario/sample.hpp"
 #include "units/text.hpp"
 
 namespace {

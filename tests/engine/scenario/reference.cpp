@@ -53,8 +53,7 @@ TEST(reference, says_what_each_key_of_these_tables_means) {
         const auto table = one.key.substr(0, one.key.find('.'));
         const bool told_here = table == "place" || table == "goal" || table == "charger" ||
                                table == "case" || table == "panel" || table == "circuit" ||
-                               table == "charge_controller" || table == "storage" ||
-                               table == "log";
+                               table == "charge_controller" || table == "storage" || table == "log";
         if (told_here) {
             EXPECT_FALSE(one.means.empty()) << one.key;
         }

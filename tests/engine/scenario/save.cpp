@@ -5,9 +5,9 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "engine/scenario/sample.hpp"
 #include <gtest/gtest.h>
 
+#include "engine/scenario/sample.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
 

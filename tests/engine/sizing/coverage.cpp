@@ -1,10 +1,9 @@
 // How often the stated interval holds the chance that very many weathers show.
 #include <cstdio>
 
-#include "support/holds.hpp"
-
 #include "scenario/read.hpp"
 #include "sizing/sweep.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

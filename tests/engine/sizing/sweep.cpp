@@ -1,11 +1,10 @@
 #include "sizing/sweep.hpp"
 
-#include "support/holds.hpp"
-
 #include "outage/clock.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/weathers.hpp"
 #include "scenario/read.hpp"
+#include "support/holds.hpp"
 
 namespace {
 

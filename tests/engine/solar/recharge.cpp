@@ -1,8 +1,7 @@
 #include "solar/recharge.hpp"
 
-#include "support/weather_text.hpp"
-
 #include "solar/weather_file.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

@@ -3,9 +3,8 @@
 #include <filesystem>
 #include <fstream>
 
-#include "support/weather_text.hpp"
-
 #include "solar/typical_sky.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

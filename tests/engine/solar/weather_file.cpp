@@ -4,10 +4,9 @@
 #include <fstream>
 #include <sys/stat.h>
 
-#include "support/weather_text.hpp"
-
 #include "solar/typical_sky.hpp"
 #include "solar/weather_summary.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

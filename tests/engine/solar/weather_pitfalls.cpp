@@ -1,9 +1,8 @@
 // What real weather files do that a first reader trips over, each on a small file made here.
 #include <functional>
 
-#include "support/weather_text.hpp"
-
 #include "solar/weather_summary.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

@@ -7,10 +7,9 @@
 #include <random>
 #include <unistd.h>
 
-#include "support/weather_text.hpp"
-
 #include "solar/sun_setup.hpp"
 #include "solar/typical_sky.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

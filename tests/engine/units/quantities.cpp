@@ -1,8 +1,8 @@
 #include "units/quantities.hpp"
 
-#include <fmt/format.h>
-
 #include <type_traits>
+
+#include <fmt/format.h>
 
 namespace {
 

@@ -10,11 +10,6 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include "faults/failing_calls.hpp"
-#include "models/kept_versions.hpp"
-#include "models/kept_work.hpp"
-#include "models/look.hpp"
-#include "print/print_file.hpp"
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -23,6 +18,12 @@
 #include <QJsonObject>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
+
+#include "faults/failing_calls.hpp"
+#include "models/kept_versions.hpp"
+#include "models/kept_work.hpp"
+#include "models/look.hpp"
+#include "print/print_file.hpp"
 
 namespace {
 

@@ -8,8 +8,6 @@
 #include <random>
 #include <thread>
 
-#include "models/kept_versions.hpp"
-#include "models/kept_work.hpp"
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
@@ -21,6 +19,8 @@
 #include <QTimer>
 #include <gtest/gtest.h>
 
+#include "models/kept_versions.hpp"
+#include "models/kept_work.hpp"
 #include "scenario/read.hpp"
 
 namespace {

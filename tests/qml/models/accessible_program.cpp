@@ -1,8 +1,6 @@
 // The window as a screen reader meets it.
 #include <array>
 
-#include "models/plan_runner.hpp"
-#include "support/hand_made_plan.hpp"
 #include <QAccessible>
 #include <QLibraryInfo>
 #include <QQmlApplicationEngine>
@@ -10,6 +8,9 @@
 #include <QTest>
 #include <QVersionNumber>
 #include <gtest/gtest.h>
+
+#include "models/plan_runner.hpp"
+#include "support/hand_made_plan.hpp"
 
 namespace {
 
@@ -59,8 +60,8 @@ TEST(program_for_a_screen_reader, says_the_answer_the_candle_the_plot_and_every_
         EXPECT_TRUE(has(all, QAccessible::Button, name)) << name.toStdString();
     }
     // Tabs, as they are told; Qt 6.4 takes every button for a button once somebody listens.
-    const auto role = QLibraryInfo::version() < QVersionNumber(6, 5) ? QAccessible::Button
-                                                                     : QAccessible::PageTab;
+    const auto role =
+        QLibraryInfo::version() < QVersionNumber(6, 5) ? QAccessible::Button : QAccessible::PageTab;
     for (const QString name : {"Days", "Loads", "Packs", "Storage"}) {
         EXPECT_TRUE(has(all, role, name)) << name.toStdString();
     }

@@ -1,12 +1,13 @@
 #include "models/answer_view.hpp"
 
-#include "models/answer_runner.hpp"
-#include "models/ask_question.hpp"
 #include <QAbstractItemModelTester>
 #include <QMutex>
 #include <QMutexLocker>
 #include <QTest>
 #include <gtest/gtest.h>
+
+#include "models/answer_runner.hpp"
+#include "models/ask_question.hpp"
 
 namespace {
 

@@ -77,8 +77,8 @@ TEST_F(BuildsOnPlot, a_point_stands_at_its_share_and_tells_its_build) {
     EXPECT_DOUBLE_EQ(answer["low"].toDouble(), 0.92);
     EXPECT_EQ(answer["label"].toString(), "10×3");
     const QString words = answer["words"].toString();
-    for (const char* said : {"Packs: 10, panels: 3", "158 kg", "3790 in all",
-                             "96 % (92 to 99)", "build of the answer"})
+    for (const char* said : {"Packs: 10, panels: 3", "158 kg", "3790 in all", "96 % (92 to 99)",
+                             "build of the answer"})
         EXPECT_TRUE(words.contains(QLatin1String(said))) << said << ": " << words.toStdString();
     EXPECT_TRUE(plot.points().at(0).toMap()["words"].toString().contains("what the file has"));
     EXPECT_EQ(plot.landing(), 1);

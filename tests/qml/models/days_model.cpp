@@ -2,12 +2,13 @@
 
 #include <memory>
 
-#include "models/days_view_of.hpp"
-#include "support/hand_made_plan.hpp"
 #include <QAbstractItemModelTester>
 #include <QLineSeries>
 #include <QSignalSpy>
 #include <gtest/gtest.h>
+
+#include "models/days_view_of.hpp"
+#include "support/hand_made_plan.hpp"
 
 namespace {
 

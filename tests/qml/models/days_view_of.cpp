@@ -2,8 +2,9 @@
 
 #include <cmath>
 
-#include "support/hand_made_plan.hpp"
 #include <gtest/gtest.h>
+
+#include "support/hand_made_plan.hpp"
 
 namespace {
 

@@ -1,4 +1,8 @@
 // Each list of the screen keeps the rules of Qt's models while the scenario changes under it.
+#include <QAbstractItemModelTester>
+#include <QTest>
+#include <gtest/gtest.h>
+
 #include "models/answer_runner.hpp"
 #include "models/appliances_model.hpp"
 #include "models/fields_model.hpp"
@@ -9,9 +13,6 @@
 #include "models/range_bars.hpp"
 #include "models/sun_controls.hpp"
 #include "support/hand_made_plan.hpp"
-#include <QAbstractItemModelTester>
-#include <QTest>
-#include <gtest/gtest.h>
 
 namespace {
 

@@ -1,15 +1,15 @@
 // What the engine throws becomes words on the screen, wherever it was asked.
 #include <stdexcept>
 
-#include "models/answer_runner.hpp"
-#include "models/keys_model.hpp"
-#include "models/plan_runner.hpp"
-#include "models/print_desk.hpp"
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include "models/answer_runner.hpp"
+#include "models/keys_model.hpp"
+#include "models/plan_runner.hpp"
+#include "models/print_desk.hpp"
 #include "scenario/save.hpp"
 
 namespace {

@@ -1,9 +1,10 @@
 #include "models/fields_of_build.hpp"
 
-#include "models/fields_model.hpp"
-#include "models/table_entries.hpp"
 #include <QAbstractItemModelTester>
 #include <gtest/gtest.h>
+
+#include "models/fields_model.hpp"
+#include "models/table_entries.hpp"
 
 namespace {
 

@@ -2,7 +2,6 @@
 
 #include <memory>
 
-#include "models/kept_versions.hpp"
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -11,6 +10,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <gtest/gtest.h>
+
+#include "models/kept_versions.hpp"
 
 namespace {
 

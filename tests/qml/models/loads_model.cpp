@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
-#include "models/appliances_model.hpp"
-#include "models/plan_text.hpp"
 #include <QAbstractItemModelTester>
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include "models/appliances_model.hpp"
+#include "models/plan_text.hpp"
 #include "motor/appliances.hpp"
 
 namespace {

@@ -1,14 +1,15 @@
 #include "models/look.hpp"
 
-#include "models/as_wished.hpp"
-#include "models/plan_text.hpp"
-#include "models/said_again.hpp"
-#include "models/scenario_document.hpp"
 #include <QDir>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
+
+#include "models/as_wished.hpp"
+#include "models/plan_text.hpp"
+#include "models/said_again.hpp"
+#include "models/scenario_document.hpp"
 
 namespace {
 

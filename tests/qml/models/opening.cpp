@@ -4,14 +4,14 @@
 #include <fstream>
 #include <sys/stat.h>
 
-#include "models/plan_text.hpp"
-#include "models/scenario_document.hpp"
-#include "models/weather_choices.hpp"
-#include "support/weather_text.hpp"
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
+#include "models/plan_text.hpp"
+#include "models/scenario_document.hpp"
+#include "models/weather_choices.hpp"
 #include "scenario/read.hpp"
+#include "support/weather_text.hpp"
 
 namespace {
 

@@ -1,10 +1,11 @@
 #include "models/range_bars.hpp"
 
-#include "models/curve.hpp"
-#include "models/shown_amount.hpp"
 #include <QAbstractItemModelTester>
 #include <QTest>
 #include <gtest/gtest.h>
+
+#include "models/curve.hpp"
+#include "models/shown_amount.hpp"
 
 namespace {
 

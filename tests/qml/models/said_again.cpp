@@ -1,12 +1,13 @@
 // The answers to join, gauge, storage and start, said in the other language by their forms.
 #include "models/said_again.hpp"
 
-#include "models/as_wished.hpp"
-#include "models/ask_question.hpp"
-#include "models/look.hpp"
 #include <QDir>
 #include <QRegularExpression>
 #include <gtest/gtest.h>
+
+#include "models/as_wished.hpp"
+#include "models/ask_question.hpp"
+#include "models/look.hpp"
 
 namespace {
 

@@ -1,8 +1,9 @@
 #include "models/sun_controls.hpp"
 
-#include "models/tilt_picture.hpp"
 #include <QAbstractItemModelTester>
 #include <gtest/gtest.h>
+
+#include "models/tilt_picture.hpp"
 
 namespace {
 

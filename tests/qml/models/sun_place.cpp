@@ -1,6 +1,6 @@
-#include "models/sun_controls.hpp"
 #include <gtest/gtest.h>
 
+#include "models/sun_controls.hpp"
 #include "scenario/read.hpp"
 
 namespace {

@@ -5,9 +5,6 @@
 #include <filesystem>
 #include <fstream>
 
-#include "models/no_network.hpp"
-#include "models/scenario_document.hpp"
-#include "print/print_file.hpp"
 #include <QApplication>
 #include <QQmlApplicationEngine>
 #include <QQmlComponent>
@@ -22,6 +19,9 @@
 
 #include "command_line/questions.hpp"
 #include "command_line/run.hpp"
+#include "models/no_network.hpp"
+#include "models/scenario_document.hpp"
+#include "print/print_file.hpp"
 #include "scenario/read.hpp"
 
 Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)

@@ -2,11 +2,12 @@
 
 #include <algorithm>
 
+#include <QXmlStreamReader>
+#include <gtest/gtest.h>
+
 #include "print/plots.hpp"
 #include "print/print_file.hpp"
 #include "print/sheet_svg.hpp"
-#include <QXmlStreamReader>
-#include <gtest/gtest.h>
 
 namespace {
 

@@ -2,14 +2,15 @@
 // plan of the engine.
 #include <stdexcept>
 
-#include "models/plan_runner.hpp"
-#include "support/hand_made_plan.hpp"
 #include <QApplication>
 #include <QDir>
 #include <QQmlContext>
 #include <QQmlEngine>
 #include <QQmlExtensionPlugin>
 #include <QtQuickTest/quicktest.h>
+
+#include "models/plan_runner.hpp"
+#include "support/hand_made_plan.hpp"
 
 Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
 

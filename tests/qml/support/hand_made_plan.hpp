@@ -1,9 +1,9 @@
 // A plan written by hand, so that what the screens show does not hang on what the engine finds.
 #pragma once
 
-#include "models/days_view.hpp"
 #include <QString>
 
+#include "models/days_view.hpp"
 #include "report/answer.hpp"
 
 namespace touch_tests {
