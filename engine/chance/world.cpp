@@ -11,7 +11,7 @@
 
 #include "battery/percent.hpp"
 #include "battery/softness.hpp"
-#include "checks/gauge.hpp"
+#include "handling/gauge.hpp"
 #include "inverter/model.hpp"
 #include "motor/appliances.hpp"
 #include "outage/demand.hpp"
@@ -107,10 +107,10 @@ StartSpread start_of(const scenario::Scenario& scenario, const scenario::Pack& p
         if (charge >= told_full) return {};
         return {.told_full = false, .above = of_a_told_charge, .below = of_a_told_charge};
     }
-    const auto read = checks::gauge(scenario, {.reads = *pack.rested_voltage,
-                                               .error = of_a_meter,
-                                               .rested_for = pack.rested_for,
-                                               .pack = pack.name});
+    const auto read = handling::gauge(scenario, {.reads = *pack.rested_voltage,
+                                                 .error = of_a_meter,
+                                                 .rested_for = pack.rested_for,
+                                                 .pack = pack.name});
     if (!read) return {.told_full = false, .above = of_a_told_charge, .below = of_a_told_charge};
     constexpr double four_in_five = 1.2816;
     return {.told_full = false,

@@ -34,7 +34,7 @@ units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read
     if (!draws) {
         return units::fail(in_file(draws.error(), read.file_name));
     }
-    auto fit = checks::fit(cold.scenario(), *draws);
+    auto fit = fitting::fit(cold.scenario(), *draws);
     if (!fit) {
         return units::fail(in_file(fit.error(), read.file_name));
     }

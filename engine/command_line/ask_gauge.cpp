@@ -4,10 +4,10 @@
 
 #include <CLI/CLI.hpp>
 
-#include "checks/gauge.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
 #include "estimate/outlook.hpp"
+#include "handling/gauge.hpp"
 #include "outage/ready.hpp"
 #include "report/gauge_answer.hpp"
 #include "scenario/file.hpp"
@@ -52,8 +52,8 @@ std::optional<LocalTime> moment(const std::optional<std::string>& text,
     return option_value<LocalTime>(text, "--now", errors);
 }
 
-checks::Reading reading_of(const Request& request, units::Errors& errors) {
-    checks::Reading reading{.pack = request.pack};
+handling::Reading reading_of(const Request& request, units::Errors& errors) {
+    handling::Reading reading{.pack = request.pack};
     if (!request.reads) {
         errors.push_back({.where = "--reads",
                           .found = "no reading is given",
@@ -86,7 +86,7 @@ units::Error not_within(LocalTime now, const scenario::Outage& outage) {
 }
 
 // The reading as an entry of the log, with the digits that were typed.
-scenario::LogEntry entry_of(const checks::Reading& reading, const std::string& typed,
+scenario::LogEntry entry_of(const handling::Reading& reading, const std::string& typed,
                             LocalTime now) {
     const double digit = 2.0 * double(half_last_digit(typed) / units::volt);
     return {.at = now,
@@ -129,8 +129,8 @@ units::Result<report::FromNow> estimate_from(scenario::Scenario scenario,
 }
 
 units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
-                                         const checks::Reading& reading,
-                                         const checks::ChargeRead& read, LocalTime now,
+                                         const handling::Reading& reading,
+                                         const handling::ChargeRead& read, LocalTime now,
                                          const std::string& folder, std::uint64_t seed) {
     constexpr int members_run = 64;  // at each of three charges
     auto later = scenario;
@@ -149,7 +149,7 @@ units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
     const auto goal = sizing::goal_of(scenario);
     // What the chance makes of a start at this charge.
     const auto figures_at = [&](units::StateOfCharge charge) -> units::Result<chance::Figures> {
-        const auto told = checks::at_charge(later, reading, charge);
+        const auto told = handling::at_charge(later, reading, charge);
         auto ready = outage::make_ready(told, folder);
         if (!ready) {
             return units::fail(std::move(ready.error()));
@@ -210,7 +210,7 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
         return units::fail(std::move(errors));
     }
     const auto room = InItsRoom::at_the_mean_from(now.value_or(read.scenario.outage.starts), read);
-    const auto charge = checks::gauge(room.scenario(), reading);
+    const auto charge = handling::gauge(room.scenario(), reading);
     if (!charge) {
         return units::fail(charge.error());
     }

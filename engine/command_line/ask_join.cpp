@@ -2,9 +2,9 @@
 
 #include <CLI/CLI.hpp>
 
-#include "checks/join.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
+#include "handling/join.hpp"
 #include "report/join_answer.hpp"
 
 namespace command_line {
@@ -33,7 +33,8 @@ units::Result<report::Answer> ask_join(const scenario::ReadScenario& read, const
         return units::fail(std::move(errors));
     }
     const auto cold = InItsRoom::at_the_coldest(read);
-    const auto joining = checks::join(cold.scenario(), {.pack = request.pack, .at_most = at_most});
+    const auto joining =
+        handling::join(cold.scenario(), {.pack = request.pack, .at_most = at_most});
     if (!joining) {
         return units::fail(joining.error());
     }

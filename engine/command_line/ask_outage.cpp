@@ -2,7 +2,7 @@
 
 #include <CLI/CLI.hpp>
 
-#include "checks/storage.hpp"
+#include "handling/storage.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "report/outage_answer.hpp"
@@ -28,11 +28,11 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
     auto scenario = read.scenario;
     scenario::Assumptions from_storage;
     if (request.after_storage) {
-        const auto stored = checks::storage(scenario);
+        const auto stored = handling::storage(scenario);
         if (!stored) {
             return units::fail(stored.error());
         }
-        scenario = checks::after_storage(std::move(scenario), *stored);
+        scenario = handling::after_storage(std::move(scenario), *stored);
         from_storage = stored->assumptions;
     }
     const auto folder = scenario::folder_of(read.file_name);

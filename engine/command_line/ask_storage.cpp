@@ -2,8 +2,8 @@
 
 #include <CLI/CLI.hpp>
 
-#include "checks/storage.hpp"
 #include "command_line/option_value.hpp"
+#include "handling/storage.hpp"
 #include "report/storage_answer.hpp"
 
 namespace command_line {
@@ -20,7 +20,7 @@ units::Result<report::Answer> ask_storage(const scenario::ReadScenario& read,
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto stored = checks::storage(read.scenario, on);
+    const auto stored = handling::storage(read.scenario, on);
     if (!stored) {
         return units::fail(stored.error());
     }

@@ -1,7 +1,7 @@
 #include "command_line/ask_wiring.hpp"
 
-#include "checks/wiring_ways.hpp"
 #include "command_line/in_its_room.hpp"
+#include "fitting/ways.hpp"
 #include "report/wiring_answer.hpp"
 #include "report/wiring_draws.hpp"
 
@@ -14,12 +14,12 @@ units::Result<report::Answer> ask_wiring(const scenario::ReadScenario& read, con
     if (!draws) {
         return units::fail(draws.error());
     }
-    const auto fit = checks::fit(scenario, *draws);
+    const auto fit = fitting::fit(scenario, *draws);
     if (!fit) {
         return units::fail(fit.error());
     }
     return cold.told_in(
-        report::wiring_answer(scenario, *fit, checks::ways_out(scenario, *draws, *fit)));
+        report::wiring_answer(scenario, *fit, fitting::ways_out(scenario, *draws, *fit)));
 }
 
 }  // namespace command_line

@@ -6,13 +6,13 @@
 
 #include <fmt/format.h>
 
-#include "checks/gauge.hpp"
 #include "command_line/ask_gauge.hpp"
 #include "command_line/ask_join.hpp"
 #include "command_line/ask_outage.hpp"
 #include "command_line/ask_storage.hpp"
 #include "command_line/ask_wiring.hpp"
 #include "command_line/version.hpp"
+#include "handling/gauge.hpp"
 #include "outage/ready.hpp"
 #include "scenario/file.hpp"
 #include "scenario/set_aside.hpp"
@@ -48,7 +48,7 @@ std::vector<Step> scale_of(const ReadScenario& read, units::Errors& errors) {
     for (int tenths = static_cast<int>(std::ceil(12.5 * nominal));
          tenths >= static_cast<int>(7.5 * nominal); --tenths) {
         const units::Voltage reads = 0.1 * tenths * units::volt;
-        const auto told = checks::gauge(
+        const auto told = handling::gauge(
             read.scenario, {.reads = reads, .error = 0.05 * units::volt + 0.005 * reads});
         if (told) {
             scale.push_back({tenths, told->low.value(), told->high.value()});

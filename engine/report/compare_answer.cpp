@@ -7,7 +7,7 @@
 
 #include <fmt/format.h>
 
-#include "checks/wiring_swap.hpp"
+#include "fitting/swap.hpp"
 #include "report/cautions.hpp"
 #include "report/chance_words.hpp"
 #include "report/shown.hpp"
@@ -21,14 +21,14 @@ namespace report {
 
 namespace {
 
-using checks::Change;
-using checks::Dirty;
-using checks::Moved;
-using checks::Reach;
-using checks::Verdict;
+using fitting::Change;
+using fitting::Dirty;
+using fitting::Moved;
+using fitting::Reach;
+using fitting::Verdict;
 using scenario::Scenario;
 
-constexpr checks::Utilised most_told = checks::Utilised(1000.0);  // as checks::Utilised says
+constexpr starting::Utilised most_told = starting::Utilised(1000.0);  // as starting::Utilised says
 
 // ---- Keys that differ.
 
@@ -163,7 +163,7 @@ std::string dirty_in_words(const std::set<Dirty>& dirty) {
 std::set<std::string> questions_of(const std::vector<Change>& changes) {
     std::set<std::string> questions;
     for (const Change& change : changes) {
-        const auto asked = checks::questions_of(change);
+        const auto asked = fitting::questions_of(change);
         questions.insert(asked.begin(), asked.end());
     }
     return questions;
@@ -195,20 +195,20 @@ std::optional<std::string> runtime_sentence(const ComparedBuild& before,
 
 // ---- Starting, before and after.
 
-Quantity use_of(checks::Utilised used) {
+Quantity use_of(starting::Utilised used) {
     return {.value = used.value(),
             .unit = "1",
             .shown = used.value() > 9.99 ? std::string("> 999 %")
                                          : fmt::format("{:.0f} %", 100.0 * used.value())};
 }
 
-std::string_view start_words(checks::StartVerdict verdict) {
+std::string_view start_words(starting::StartVerdict verdict) {
     switch (verdict) {
-        case checks::StartVerdict::starts:
+        case starting::StartVerdict::starts:
             return "starts";
-        case checks::StartVerdict::marginal:
+        case starting::StartVerdict::marginal:
             return "is in doubt";
-        case checks::StartVerdict::will_not_start:
+        case starting::StartVerdict::will_not_start:
             return "does not start";
     }
     return "";
@@ -222,7 +222,7 @@ const ComparedStart* start_of(const ComparedBuild& build, const std::string& loa
 std::string start_sentence(const ComparedStart* before, const ComparedStart& after) {
     return fmt::format(
         "{} {}: {} of its tightest limit, {}{}.", after.load, start_words(after.verdict),
-        use_of(after.worst).shown, checks::in_words(after.binding),
+        use_of(after.worst).shown, starting::in_words(after.binding),
         before == nullptr ? std::string(" (it was not there before)")
                           : fmt::format(" (before: it {}, {})", start_words(before->verdict),
                                         use_of(before->worst).shown));
@@ -245,23 +245,23 @@ void add_starts(std::vector<PinnedFinding>& findings, const ComparedBuild& befor
                 const ComparedBuild& after) {
     for (const ComparedStart& now : after.starts) {
         const ComparedStart* then = start_of(before, now.load);
-        const auto was = then == nullptr ? checks::StartVerdict::starts : then->verdict;
+        const auto was = then == nullptr ? starting::StartVerdict::starts : then->verdict;
         if (now.verdict <= was) {
             continue;
         }
         findings.push_back(
-            {.finding = {.severity = now.verdict == checks::StartVerdict::will_not_start
+            {.finding = {.severity = now.verdict == starting::StartVerdict::will_not_start
                                          ? scenario::Severity::stop
                                          : scenario::Severity::caution,
                          .where = "load " + now.load,
                          .text = start_sentence(then, now),
                          .mend = "Ask candlemark start of the new file for what would help.",
-                         .source = "checks start.md"}});
+                         .source = "starting method.md"}});
     }
 }
 
 std::string moved_in_words(const std::vector<Moved>& moved) {
-    const auto worse = std::ranges::count_if(moved, checks::is_worse);
+    const auto worse = std::ranges::count_if(moved, fitting::is_worse);
     const auto others = static_cast<std::ptrdiff_t>(moved.size()) - worse;
     if (moved.empty()) {
         return "No verdict moved.";
@@ -291,7 +291,7 @@ std::vector<std::string> sentences_of(const std::vector<Change>& changes,
                             (again.empty() ? "" : " To be asked again: " + again + "."));
     }
     for (const Moved& one : moved) {
-        if (checks::is_worse(one) && one.after == Verdict::fails) {
+        if (fitting::is_worse(one) && one.after == Verdict::fails) {
             sentences.push_back(place(one.circuit) + ": " + one.text);
             break;
         }
@@ -310,25 +310,25 @@ std::vector<std::string> sentences_of(const std::vector<Change>& changes,
 std::vector<PinnedFinding> findings_of(const std::vector<Moved>& moved,
                                        const std::vector<Change>& changes,
                                        const ComparedBuild& before, const ComparedBuild& after) {
-    const checks::Fit& fit = after.fit;
+    const fitting::Fit& fit = after.fit;
     std::vector<PinnedFinding> findings;
     add_starts(findings, before, after);
     for (const Moved& one : moved) {
-        const bool worse = checks::is_worse(one);
+        const bool worse = fitting::is_worse(one);
         const std::string from = verdict_words(one.before);
         const std::string to = verdict_words(one.after);
         findings.push_back(
             {.finding = {
-                 .severity = worse ? checks::severity_of(*one.after) : scenario::Severity::note,
+                 .severity = worse ? fitting::severity_of(*one.after) : scenario::Severity::note,
                  .where = place(one.circuit),
                  .text = fmt::format("{} {}: it was '{}' and is '{}' now. {}", one.check,
                                      worse ? "got worse" : "got better", from, to, one.text),
                  .mend = worse ? one.mend : "",
-                 .source = "checks wiring_method.md, " + one.check}});
+                 .source = "fitting method.md, " + one.check}});
     }
     // What fails in the new build without having moved must not be lost in a list of differences.
     std::set<std::string> still;
-    for (const checks::Check& check : fit.checks) {
+    for (const fitting::Check& check : fit.checks) {
         if (check.verdict == Verdict::fails && std::ranges::none_of(moved, [&](const Moved& one) {
                 return one.check == check.id && one.circuit == check.circuit;
             })) {
@@ -341,16 +341,16 @@ std::vector<PinnedFinding> findings_of(const std::vector<Moved>& moved,
                          .where = "new build",
                          .text = fmt::format("Still fails as before: {}.", fmt::join(still, ", ")),
                          .mend = "Ask candlemark wiring of the new file.",
-                         .source = "checks wiring_method.md"}});
+                         .source = "fitting method.md"}});
     }
     for (const Change& change : changes) {
-        const auto say = checks::advice_for(change);
+        const auto say = fitting::advice_for(change);
         if (!say.empty()) {
             findings.push_back({.finding = {.severity = scenario::Severity::note,
                                             .where = place(change.circuit) + ", " + change.kind,
                                             .text = std::string(say),
                                             .mend = "",
-                                            .source = "checks/swaps.toml"}});
+                                            .source = "fitting/swaps.toml"}});
         }
     }
     sort_by_weight(findings);
@@ -398,8 +398,8 @@ Value starts_of(const ComparedBuild& build) {
         members.push_back(
             {start.load,
              start.load,
-             {Members{{"verdict", "", {std::string(checks::name_of(start.verdict))}},
-                      {"binding", "limit", {std::string(checks::name_of(start.binding))}},
+             {Members{{"verdict", "", {std::string(starting::name_of(start.verdict))}},
+                      {"binding", "limit", {std::string(starting::name_of(start.binding))}},
                       {"worst", "worst use", {use_of(start.worst)}}}}});
     }
     return {std::move(members)};
@@ -429,7 +429,7 @@ Members values_of(const std::vector<Change>& changes, const std::set<Dirty>& dir
                                  {"circuit", "of", {place(one.circuit)}},
                                  {"before", "was", {verdict_words(one.before)}},
                                  {"after", "is", {verdict_words(one.after)}},
-                                 {"worse", "worse", {checks::is_worse(one)}},
+                                 {"worse", "worse", {fitting::is_worse(one)}},
                                  {"text", "", {one.text}}}});
     }
     List ask_again;
@@ -502,11 +502,11 @@ units::Result<std::vector<ComparedStart>> compared_starts(const Scenario& scenar
         return units::fail(planned.error());
     }
     std::vector<ComparedStart> starts;
-    for (const checks::LoadStart& load : planned->plan.loads) {
+    for (const starting::LoadStart& load : planned->plan.loads) {
         if (load.refused) {
             starts.push_back({.load = load.name,
-                              .verdict = checks::StartVerdict::will_not_start,
-                              .binding = checks::Constraint::voltage_class,
+                              .verdict = starting::StartVerdict::will_not_start,
+                              .binding = starting::Constraint::voltage_class,
                               .worst = most_told});
             continue;
         }
@@ -523,12 +523,12 @@ units::Result<std::vector<ComparedStart>> compared_starts(const Scenario& scenar
 }
 
 Answer compare_answer(const ComparedBuild& old_build, const ComparedBuild& new_build) {
-    const auto changes = checks::changes_between(old_build.read.scenario, new_build.read.scenario);
+    const auto changes = fitting::changes_between(old_build.read.scenario, new_build.read.scenario);
     const auto keys = keys_that_differ(old_build.read, new_build.read);
-    const auto moved = checks::moved_verdicts(old_build.fit, new_build.fit);
+    const auto moved = fitting::moved_verdicts(old_build.fit, new_build.fit);
     std::set<Dirty> dirty;
     for (const Change& change : changes) {
-        dirty.merge(checks::dirtied_by(change));
+        dirty.merge(fitting::dirtied_by(change));
     }
     return {.question = "compare",
             .title = fmt::format("{} -> {}", units::quote(old_build.read.file_name, 200),

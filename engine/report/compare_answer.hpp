@@ -7,20 +7,20 @@
 #include <vector>
 
 #include "chance/figures.hpp"
-#include "checks/start.hpp"
-#include "checks/wiring.hpp"
+#include "fitting/wiring.hpp"
 #include "outage/plan.hpp"
 #include "report/answer.hpp"
 #include "scenario/read.hpp"
+#include "starting/start.hpp"
 
 namespace report {
 
 // One motor load's start in a build.
 struct ComparedStart {
     std::string load;
-    checks::StartVerdict verdict{};
-    checks::Constraint binding{};
-    checks::Utilised worst{};  // highest use of any limit, at its high end
+    starting::StartVerdict verdict{};
+    starting::Constraint binding{};
+    starting::Utilised worst{};  // highest use of any limit, at its high end
 };
 
 // Starts of every motor of a build; empty where it has none.
@@ -31,7 +31,7 @@ struct ComparedStart {
 // One build, as far as it could be worked out.
 struct ComparedBuild {
     const scenario::ReadScenario& read;
-    checks::Fit fit;
+    fitting::Fit fit;
     std::optional<outage::Plan> plan;  // absent: why_no_plan says why
     std::string why_no_plan = {};
     std::optional<chance::Figures> figures = {};  // with the plan

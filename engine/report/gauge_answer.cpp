@@ -9,8 +9,8 @@ namespace report {
 
 namespace {
 
-using checks::ChargeRead;
-using checks::Reading;
+using handling::ChargeRead;
+using handling::Reading;
 
 std::string percent(units::StateOfCharge charge) {
     return fmt::format("{:.0f} %", 100.0 * charge.value());

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "checks/gauge.hpp"
+#include "handling/gauge.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 #include "units/time.hpp"
@@ -24,7 +24,8 @@ struct FromNow {
 };
 
 [[nodiscard]] Answer gauge_answer(const scenario::Scenario& scenario,
-                                  const checks::Reading& reading, const checks::ChargeRead& read,
+                                  const handling::Reading& reading,
+                                  const handling::ChargeRead& read,
                                   const std::optional<FromNow>& from_now);
 
 }  // namespace report

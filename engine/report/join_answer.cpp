@@ -11,8 +11,8 @@ namespace report {
 
 namespace {
 
-using checks::Joining;
-using checks::Joins;
+using handling::Joining;
+using handling::Joins;
 
 std::string_view word_for(Joins direction) {
     switch (direction) {

@@ -1,13 +1,13 @@
 // "May I plug this pack onto that unit now?" in finished words and numbers.
 #pragma once
 
-#include "checks/join.hpp"
+#include "handling/join.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 
 namespace report {
 
 [[nodiscard]] Answer join_answer(const scenario::Scenario& scenario,
-                                 const checks::Joining& joining);
+                                 const handling::Joining& joining);
 
 }  // namespace report

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "checks/storage.hpp"
+#include "handling/storage.hpp"
 #include "report/checked.hpp"
 #include "report/lid_card_parts.hpp"
 #include "units/clock.hpp"
@@ -27,7 +27,7 @@ double months_between(units::LocalTime since, const std::string* top_up_by) {
         return usual_months;
     }
     const auto by = units::read_local_time(*top_up_by);
-    return by ? std::clamp(std::floor((*by - since) / checks::month), 1.0, usual_months)
+    return by ? std::clamp(std::floor((*by - since) / handling::month), 1.0, usual_months)
               : usual_months;
 }
 

@@ -8,17 +8,17 @@
 
 #include <fmt/format.h>
 
-#include "checks/start_plan.hpp"
 #include "motor/appliances.hpp"
 #include "report/clock_words.hpp"
 #include "report/shown.hpp"
 #include "report/start_answer.hpp"
 #include "report/start_words.hpp"
+#include "starting/plan.hpp"
 
 namespace report {
 
-using checks::StartVerdict;
 using outage::MotorStart;
+using starting::StartVerdict;
 using units::Voltage;
 
 namespace {
@@ -57,7 +57,7 @@ Mix mix_of(std::span<const MotorStart> group) {
 
 class Starter {
   public:
-    Starter(const checks::StartScene& scene, Voltage lowest, Voltage highest)
+    Starter(const starting::StartScene& scene, Voltage lowest, Voltage highest)
         : scene_(scene), lowest_(lowest), highest_(highest) {}
 
     StartVerdict verdict(std::span<const MotorStart> group) {
@@ -67,31 +67,31 @@ class Starter {
         return found->second.at(group.front().rested);
     }
 
-    [[nodiscard]] checks::Judgement judged(std::span<const MotorStart> group) const {
+    [[nodiscard]] starting::Judgement judged(std::span<const MotorStart> group) const {
         return judge_at(group)(group.front().rested);
     }
 
   private:
-    const checks::StartScene& scene_;
+    const starting::StartScene& scene_;
     Voltage lowest_;
     Voltage highest_;
     std::map<Mix, Thresholds> known_;
 
     // What runs beside the whole group: what one of them finds, less the running draw of the rest.
-    [[nodiscard]] checks::Background beside(std::span<const MotorStart> group) const {
+    [[nodiscard]] starting::Background beside(std::span<const MotorStart> group) const {
         const auto& first = group.front();
-        checks::Background others{
+        starting::Background others{
             .real = first.ac, .reactive = first.ac_reactive, .direct = first.direct};
         for (const auto& start : group.subspan(1)) {
             const auto& item = scene_.items[start.load];
-            for (const auto end : checks::all_ends) {
-                auto& real = checks::at(others.real, end);
-                auto& reactive = checks::at(others.reactive, end);
-                auto& direct = checks::at(others.direct, end);
-                real = std::max(units::Power{}, real - checks::at(item.real, end));
+            for (const auto end : starting::all_ends) {
+                auto& real = starting::at(others.real, end);
+                auto& reactive = starting::at(others.reactive, end);
+                auto& direct = starting::at(others.direct, end);
+                real = std::max(units::Power{}, real - starting::at(item.real, end));
                 reactive = units::ReactivePower(std::max(
-                    units::Power{}, reactive.amount() - checks::at(item.reactive, end).amount()));
-                direct = std::max(units::Power{}, direct - checks::at(item.direct, end));
+                    units::Power{}, reactive.amount() - starting::at(item.reactive, end).amount()));
+                direct = std::max(units::Power{}, direct - starting::at(item.direct, end));
             }
         }
         return others;
@@ -99,33 +99,33 @@ class Starter {
 
     // The judgement at any rested voltage. What the motors draw hangs on it only where the inverter
     // sags with the bank; otherwise it is worked out once.
-    [[nodiscard]] std::function<checks::Judgement(Voltage)> judge_at(
+    [[nodiscard]] std::function<starting::Judgement(Voltage)> judge_at(
         std::span<const MotorStart> group) const {
         const auto* inverter = scene_.inverter ? &*scene_.inverter : nullptr;
         const auto others = beside(group);
-        std::vector<checks::StartingMotor> motors;
-        const checks::DirectMotor* direct = nullptr;
+        std::vector<starting::StartingMotor> motors;
+        const starting::DirectMotor* direct = nullptr;
         for (const auto& start : group) {
             if (scene_.motors[start.load]) motors.push_back(*scene_.motors[start.load]);
             if (scene_.direct[start.load]) direct = &*scene_.direct[start.load];
         }
-        const auto draw = [=](const checks::DirectSource& source) {
-            if (!motors.empty()) return checks::draw_of(motors, others, *inverter, source);
+        const auto draw = [=](const starting::DirectSource& source) {
+            if (!motors.empty()) return starting::draw_of(motors, others, *inverter, source);
             assert(direct != nullptr && "only groups with a motor are asked of");
-            return checks::draw_of(direct->starting, direct->time, others, inverter);
+            return starting::draw_of(direct->starting, direct->time, others, inverter);
         };
         const bool sags =
             inverter != nullptr && inverter->when_overloaded == scenario::WhenOverloaded::sags;
         auto source = scene_.bank.source;
         if (sags)
             return [=](Voltage rested) {
-                const auto here = checks::standing_at(source, rested);
-                return checks::judge(draw(here), inverter, here);
+                const auto here = starting::standing_at(source, rested);
+                return starting::judge(draw(here), inverter, here);
             };
         return [known = draw(source), inverter, source](Voltage rested) mutable {
             for (auto& branch : source.branches)
                 branch.emf = rested;
-            return checks::judge(known, inverter, source);
+            return starting::judge(known, inverter, source);
         };
     }
 
@@ -133,7 +133,7 @@ class Starter {
         const auto judge = judge_at(group);
         const auto verdict_at = [&](Voltage rested) { return judge(rested).verdict; };
         const auto lowest = [&](StartVerdict verdict) {
-            return checks::lowest_voltage_for(verdict, verdict_at, lowest_, highest_);
+            return starting::lowest_voltage_for(verdict, verdict_at, lowest_, highest_);
         };
         const auto sure = lowest(StartVerdict::starts);
         return {.sure = sure, .possible = sure == lowest_ ? sure : lowest(StartVerdict::marginal)};
@@ -179,7 +179,7 @@ PinnedFinding failing(const scenario::Scenario& scenario, const std::string& nam
                         .text = std::move(text),
                         .mend = "candlemark start tells what helps: packs, another order, or less "
                                 "that is on besides",
-                        .source = "checks start.md (5)"},
+                        .source = "starting method.md (5)"},
             .at = first.at,
             .when = clock_of(scenario, first.at)};
 }
@@ -200,7 +200,7 @@ PinnedFinding doubtful(const scenario::Scenario& scenario, const std::string& na
                                                   clock_of(scenario, first.at), stands_at(first),
                                                   story.why_doubtful),
                         .mend = "candlemark start tells what would settle it",
-                        .source = "checks start.md (5)"},
+                        .source = "starting method.md (5)"},
             .at = first.at,
             .when = clock_of(scenario, first.at)};
 }
@@ -219,7 +219,7 @@ std::vector<PinnedFinding> outage_start_findings(const scenario::Scenario& writt
     if (!runs) return {};
     for (std::size_t i = 0; i < runs->runs.size(); ++i)
         runs->runs[i].drives = likened->drives[i];
-    const auto scene = checks::start_scene(scenario, runs->runs);
+    const auto scene = starting::start_scene(scenario, runs->runs);
     if (!scene) {
         // A plate that cannot be used stops `start`; the plan of the outage goes on without it.
         std::vector<PinnedFinding> findings;
@@ -235,7 +235,7 @@ std::vector<PinnedFinding> outage_start_findings(const scenario::Scenario& writt
     const auto [low, high] = std::ranges::minmax(plan.starts, {}, &MotorStart::rested);
     Starter starter(*scene, low.rested, high.rested);
     std::vector<Story> stories(scenario.loads.size());
-    const checks::StartPlan for_words{.inverter = scene->inverter, .source = scene->bank.source};
+    const starting::StartPlan for_words{.inverter = scene->inverter, .source = scene->bank.source};
     for (std::size_t i = 0; i < plan.starts.size();) {
         std::size_t end = i + 1;
         while (end < plan.starts.size() && plan.starts[end].at == plan.starts[i].at)

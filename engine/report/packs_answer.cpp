@@ -146,13 +146,13 @@ void add_starts(std::vector<PinnedFinding>& findings, const PacksFound& found) {
             fmt::format("{} {} packs to start for sure, whatever the weather; builds with fewer "
                         "are not counted as meeting the goal.",
                         starts.load, starts.packs),
-            "see candlemark start", "checks/start.md (5)");
+            "see candlemark start", "starting/method.md (5)");
     if (!starts.never.empty())
         add(findings, Severity::caution, "load",
             fmt::format("No number of packs makes it sure that {} start{}: the limit lies "
                         "elsewhere.",
                         fmt::join(starts.never, ", "), starts.never.size() == 1 ? "s" : ""),
-            "see candlemark start for what stands in the way", "checks/start.md (5)");
+            "see candlemark start for what stands in the way", "starting/method.md (5)");
 }
 
 bool spending_is_bounded(const scenario::Scenario& scenario) {
@@ -273,7 +273,7 @@ scenario::Assumptions assumptions_of(const scenario::Scenario& scenario, const o
 
 }  // namespace
 
-StartNeeds start_needs(const checks::StartPlan& plan) {
+StartNeeds start_needs(const starting::StartPlan& plan) {
     StartNeeds needs;
     for (const auto& start : plan.loads) {
         if (start.refused || !start.packs.surely) {

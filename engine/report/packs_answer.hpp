@@ -1,12 +1,12 @@
 // The answer to how many packs, and panels, to build.
 #pragma once
 
-#include "checks/start_plan.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 #include "sizing/builds.hpp"
 #include "sizing/ration.hpp"
 #include "sizing/what_matters.hpp"
+#include "starting/plan.hpp"
 
 namespace report {
 
@@ -19,7 +19,7 @@ struct StartNeeds {
     std::string load;
     std::vector<std::string> never;
 };
-[[nodiscard]] StartNeeds start_needs(const checks::StartPlan& plan);
+[[nodiscard]] StartNeeds start_needs(const starting::StartPlan& plan);
 
 struct PacksFound {
     sizing::Grid grid = {};

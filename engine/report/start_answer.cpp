@@ -14,11 +14,11 @@
 
 namespace report {
 
-using checks::Constraint;
-using checks::Judgement;
-using checks::LoadStart;
-using checks::StartPlan;
-using checks::StartVerdict;
+using starting::Constraint;
+using starting::Judgement;
+using starting::LoadStart;
+using starting::StartPlan;
+using starting::StartVerdict;
 
 namespace {
 
@@ -39,7 +39,7 @@ Value range_of(const units::Ends<Written>& ends) {
                     {"high", "at most", value_of(range.high())}}};
 }
 
-Quantity share_of_limit(checks::Utilised used) {
+Quantity share_of_limit(starting::Utilised used) {
     return {.value = used.value(),
             .unit = "1",
             .shown = used.value() > 9.99 ? std::string("> 999 %")
@@ -49,20 +49,20 @@ Quantity share_of_limit(checks::Utilised used) {
 Value utilisation_of(const Judgement& judged) {
     Members members;
     for (const auto& use : judged.used)
-        members.push_back({std::string(checks::name_of(use.constraint)),
-                           std::string(checks::in_words(use.constraint)),
+        members.push_back({std::string(starting::name_of(use.constraint)),
+                           std::string(starting::in_words(use.constraint)),
                            {Members{{"low", "at least", {share_of_limit(use.used.low())}},
                                     {"likely", "likely", {share_of_limit(use.used.likely())}},
                                     {"high", "at most", {share_of_limit(use.used.high())}}}}});
     return {std::move(members)};
 }
 
-Value needed_of(const checks::PacksNeeded& packs) {
+Value needed_of(const starting::PacksNeeded& packs) {
     if (packs.surely) return {static_cast<std::int64_t>(*packs.surely)};
     return {Absent{
         fmt::format("no number of packs {}, because of the {}",
                     packs.at_best == StartVerdict::will_not_start ? "helps" : "makes it sure",
-                    checks::in_words(packs.because))}};
+                    starting::in_words(packs.because))}};
 }
 
 Value time_of(const LoadStart& start) {
@@ -71,7 +71,7 @@ Value time_of(const LoadStart& start) {
                                      : "a 12 V motor has no such curve here"}};
     if (!start.run_up.low.comes_up) return {Absent{"it does not come up to speed"}};
     Members members{{"low", "at least", value_of(start.run_up.low.time)}};
-    const auto add = [&](const char* key, const char* label, const checks::RunUp& run_up) {
+    const auto add = [&](const char* key, const char* label, const starting::RunUp& run_up) {
         members.push_back({key, label,
                            run_up.comes_up ? value_of(run_up.time)
                                            : Value{Absent{"it does not come up to speed"}}});
@@ -82,8 +82,8 @@ Value time_of(const LoadStart& start) {
 }
 
 void add_judgement(Members& members, const Judgement& judged) {
-    members.push_back({"verdict", "verdict", {std::string(checks::name_of(judged.verdict))}});
-    members.push_back({"binding", "what binds", {std::string(checks::name_of(judged.binding))}});
+    members.push_back({"verdict", "verdict", {std::string(starting::name_of(judged.verdict))}});
+    members.push_back({"binding", "what binds", {std::string(starting::name_of(judged.binding))}});
     if (judged.used.empty()) return;
     members.push_back({"utilisation", "share of each limit used", utilisation_of(judged)});
     members.push_back({"apparent_power", "asked of the inverter", range_of(judged.draw.apparent)});
@@ -101,8 +101,8 @@ Value what_ifs_of(const LoadStart& start) {
     for (const auto& what_if : start.what_ifs)
         list.push_back(
             {Members{{"change", "", {what_if.change}},
-                     {"verdict", "", {std::string(checks::name_of(what_if.verdict))}},
-                     {"binding", "bound by", {std::string(checks::name_of(what_if.binding))}}}});
+                     {"verdict", "", {std::string(starting::name_of(what_if.verdict))}},
+                     {"binding", "bound by", {std::string(starting::name_of(what_if.binding))}}}});
     return {std::move(list)};
 }
 
@@ -130,7 +130,7 @@ Value together_of(const StartPlan& plan) {
     return {std::move(members)};
 }
 
-std::string name_at(const scenario::Scenario& scenario, const checks::StaggeredStart& start) {
+std::string name_at(const scenario::Scenario& scenario, const starting::StaggeredStart& start) {
     return scenario.loads[start.load].name;
 }
 
@@ -139,8 +139,8 @@ Value staggered_of(const scenario::Scenario& scenario, const StartPlan& plan) {
     for (const auto& next : plan.staggered)
         list.push_back(
             {Members{{"name", "", {name_at(scenario, next)}},
-                     {"verdict", "", {std::string(checks::name_of(next.judged.verdict))}},
-                     {"binding", "bound by", {std::string(checks::name_of(next.judged.binding))}},
+                     {"verdict", "", {std::string(starting::name_of(next.judged.verdict))}},
+                     {"binding", "bound by", {std::string(starting::name_of(next.judged.binding))}},
                      {"wait", "then wait", value_of(next.wait)}}});
     return {std::move(list)};
 }
@@ -172,7 +172,7 @@ std::string sentence_for(const LoadStart& start, const StartPlan& plan) {
     if (start.judged.verdict == StartVerdict::starts) {
         const auto* use = start.judged.of(start.judged.binding);
         text += fmt::format(" (nearest limit: {}, at most {:.0f} % used)",
-                            checks::in_words(start.judged.binding),
+                            starting::in_words(start.judged.binding),
                             use == nullptr ? 0.0 : 100.0 * use->used.high().value());
         if (start.down_to && start.down_to->value() > 0.01)
             text += fmt::format(", surely down to a charge of {}", in_words(*start.down_to, 2));
@@ -231,7 +231,7 @@ PinnedFinding pinned(scenario::Finding finding) {
 std::string sure_source(const Judgement& judged) {
     return judged.binding == Constraint::voltage_class
                ? std::string("motor method.md, Demand")
-               : std::string("checks start.md (5); 0.90 from [Welding-generator handbook]");
+               : std::string("starting method.md (5); 0.90 from [Welding-generator handbook]");
 }
 
 std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario, const StartPlan& plan) {
@@ -299,7 +299,7 @@ units::Result<PlannedStarts> planned_starts(const scenario::Scenario& written) {
     if (!runs) return units::fail(std::move(runs.error()));
     for (std::size_t i = 0; i < runs->runs.size(); ++i)
         runs->runs[i].drives = likened->drives[i];
-    auto plan = checks::plan_starts(likened->scenario, runs->runs);
+    auto plan = starting::plan_starts(likened->scenario, runs->runs);
     if (!plan) return units::fail(plan.error());
     scenario::Assumptions assumptions = likened->assumptions;
     assumptions.insert(assumptions.end(), runs->assumptions.begin(), runs->assumptions.end());

@@ -3,9 +3,9 @@
 
 #include <vector>
 
-#include "checks/start_plan.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
+#include "starting/plan.hpp"
 #include "units/result.hpp"
 
 namespace report {
@@ -13,7 +13,7 @@ namespace report {
 // Where the scenario's loads draw how much, from the evidence for each.
 //   fails    at "load[i].…"
 struct LoadRuns {
-    std::vector<checks::LoadRun> runs{};
+    std::vector<starting::LoadRun> runs{};
     scenario::Assumptions assumptions{};
 };
 [[nodiscard]] units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario);
@@ -22,7 +22,7 @@ struct LoadRuns {
 //   fails    at the keys that cannot be used
 struct PlannedStarts {
     scenario::Scenario scenario;
-    checks::StartPlan plan;
+    starting::StartPlan plan;
     scenario::Assumptions assumptions;
 };
 [[nodiscard]] units::Result<PlannedStarts> planned_starts(const scenario::Scenario& scenario);
@@ -32,7 +32,8 @@ struct PlannedStarts {
 [[nodiscard]] units::Result<Answer> start_answer(const scenario::Scenario& scenario);
 
 // The same from what was found, with further assumptions put first.
-[[nodiscard]] Answer start_answer(const scenario::Scenario& scenario, const checks::StartPlan& plan,
+[[nodiscard]] Answer start_answer(const scenario::Scenario& scenario,
+                                  const starting::StartPlan& plan,
                                   const scenario::Assumptions& assumptions);
 
 }  // namespace report

@@ -6,8 +6,8 @@
 
 namespace report {
 
-std::string in_percent(const units::Range<checks::Utilised>& used) {
-    const auto percent = [](checks::Utilised share) {
+std::string in_percent(const units::Range<starting::Utilised>& used) {
+    const auto percent = [](starting::Utilised share) {
         return share.value() > 9.99 ? std::string("> 999")
                                     : fmt::format("{:.0f}", 100.0 * share.value());
     };
@@ -16,18 +16,18 @@ std::string in_percent(const units::Range<checks::Utilised>& used) {
     return low == high ? high + " %" : low + " to " + high + " %";
 }
 
-StartChart start_chart(const checks::LoadStart& start) {
+StartChart start_chart(const starting::LoadStart& start) {
     StartChart chart{.name = start.name,
-                     .verdict = std::string(checks::name_of(start.judged.verdict)),
+                     .verdict = std::string(starting::name_of(start.judged.verdict)),
                      .words = std::string(plain(start.judged.verdict))};
     chart.comes_up = start.run_up.likely.comes_up;
     for (const auto& use : start.judged.used)
-        chart.bars.push_back({.constraint = std::string(checks::name_of(use.constraint)),
-                              .label = std::string(checks::in_words(use.constraint)),
+        chart.bars.push_back({.constraint = std::string(starting::name_of(use.constraint)),
+                              .label = std::string(starting::in_words(use.constraint)),
                               .low = use.used.low().value(),
                               .likely = use.used.likely().value(),
                               .high = use.used.high().value(),
-                              .comfortable = checks::comfortable(use.constraint).value(),
+                              .comfortable = starting::comfortable(use.constraint).value(),
                               .binding = use.constraint == start.judged.binding,
                               .shown = in_percent(use.used)});
     for (const auto& instant : start.course) {

@@ -3,14 +3,14 @@
 
 #include <string>
 
-#include "checks/start_plan.hpp"
 #include "report/answer.hpp"
+#include "starting/plan.hpp"
 
 namespace report {
 
-[[nodiscard]] StartChart start_chart(const checks::LoadStart& start);
+[[nodiscard]] StartChart start_chart(const starting::LoadStart& start);
 
 // "78 to 113 %"; above 999 % no more is told.
-[[nodiscard]] std::string in_percent(const units::Range<checks::Utilised>& used);
+[[nodiscard]] std::string in_percent(const units::Range<starting::Utilised>& used);
 
 }  // namespace report

@@ -34,7 +34,7 @@ units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
         const auto where = scenario::key_of(load, i);
         if (!load.draw && load.motor) {
             // What runs the motor is told by its plate, or not needed for its start.
-            checks::LoadRun run;
+            starting::LoadRun run;
             if (const auto power = from_horsepower(load)) {
                 run.draw = {.real = *power,
                             .factor = load.power_factor.value_or(

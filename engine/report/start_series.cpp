@@ -7,8 +7,8 @@
 
 namespace report {
 
-using checks::LoadStart;
-using checks::StartPlan;
+using starting::LoadStart;
+using starting::StartPlan;
 
 namespace {
 
@@ -22,14 +22,14 @@ Series utilisation_table(const StartPlan& plan) {
     Numbers low;
     Numbers likely;
     Numbers high;
-    const auto add = [&](const std::string& name, const checks::Judgement& judged) {
+    const auto add = [&](const std::string& name, const starting::Judgement& judged) {
         for (const auto& use : judged.used) {
             loads.push_back(name);
-            constraints.emplace_back(checks::in_words(use.constraint));
+            constraints.emplace_back(starting::in_words(use.constraint));
             low.push_back(100.0 * use.used.low().value());
             likely.push_back(100.0 * use.used.likely().value());
             high.push_back(100.0 * use.used.high().value());
-            verdicts.emplace_back(checks::name_of(judged.verdict));
+            verdicts.emplace_back(starting::name_of(judged.verdict));
         }
     };
     for (const auto& start : plan.loads)
@@ -116,17 +116,18 @@ std::vector<WorkingRow> working_of(const LoadStart& start) {
         rows.range("locked-rotor current at the unit's voltage", current, "motor method.md (1)",
                    "see assumptions for the evidence");
         rows.range("locked-rotor apparent power", alone, "motor method.md (1)", "");
-        rows.range("with all that is on besides", judged.draw.apparent, "checks start.md (1)", "");
+        rows.range("with all that is on besides", judged.draw.apparent, "starting method.md (1)",
+                   "");
         rows.range("time to speed", judged.draw.time, "motor method.md (10)",
                    "longest time of its kind at the high end");
     }
     rows.range("asked of the packs", judged.draw.direct_power, "inverter method.md (1)", "");
-    rows.add("rested voltage of the packs", shown(judged.emf, 4), "checks start.md (2)",
+    rows.add("rested voltage of the packs", shown(judged.emf, 4), "starting method.md (2)",
              "charge and temperature as they stand");
-    rows.range("voltage at the inverter", judged.voltage, "checks start.md (3)", "");
-    rows.range("current of all packs", judged.current, "checks start.md (3)", "");
-    rows.range("current of the pack nearest its limit", judged.pack_current, "checks start.md (4)",
-               "");
+    rows.range("voltage at the inverter", judged.voltage, "starting method.md (3)", "");
+    rows.range("current of all packs", judged.current, "starting method.md (3)", "");
+    rows.range("current of the pack nearest its limit", judged.pack_current,
+               "starting method.md (4)", "");
     return rows.take();
 }
 

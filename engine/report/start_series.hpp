@@ -3,14 +3,14 @@
 
 #include <vector>
 
-#include "checks/start_plan.hpp"
 #include "report/answer.hpp"
+#include "starting/plan.hpp"
 
 namespace report {
 
 // "utilisation": a row a load and constraint; then "course of <load>": a row an instant.
-[[nodiscard]] std::vector<Series> start_series(const checks::StartPlan& plan);
+[[nodiscard]] std::vector<Series> start_series(const starting::StartPlan& plan);
 
-[[nodiscard]] std::vector<WorkingRow> start_working(const checks::StartPlan& plan);
+[[nodiscard]] std::vector<WorkingRow> start_working(const starting::StartPlan& plan);
 
 }  // namespace report

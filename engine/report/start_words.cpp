@@ -7,13 +7,13 @@
 
 namespace report {
 
-using checks::Constraint;
-using checks::Judgement;
-using checks::StartVerdict;
+using starting::Constraint;
+using starting::Judgement;
+using starting::StartVerdict;
 
 namespace {
 
-std::string percent_of_limit(const units::Range<checks::Utilised>& used) {
+std::string percent_of_limit(const units::Range<starting::Utilised>& used) {
     const double low = 100.0 * used.low().value();
     const double high = 100.0 * used.high().value();
     if (high > 999.0) return fmt::format("{:.0f} % of the limit and more", low);
@@ -26,10 +26,10 @@ std::string for_time(units::Duration time) {
 }
 
 // The smallest that the packs' own protections surely let through for the time of the start.
-std::string pack_limit(const Judgement& judged, const checks::StartPlan& plan) {
+std::string pack_limit(const Judgement& judged, const starting::StartPlan& plan) {
     std::optional<units::Current> smallest;
     for (const auto& branch : plan.source.branches) {
-        const auto allowed = checks::allowed_for(branch.limits, judged.draw.time.high).low;
+        const auto allowed = starting::allowed_for(branch.limits, judged.draw.time.high).low;
         if (allowed && (!smallest || *allowed < *smallest)) smallest = allowed;
     }
     return smallest ? in_words(*smallest) : std::string("nothing more");
@@ -61,7 +61,7 @@ template std::string between(const units::Range<units::Voltage>&);
 template std::string between(const units::Range<units::Current>&);
 template std::string between(const units::Range<units::Duration>&);
 
-std::string reason_of(const Judgement& judged, const checks::StartPlan& plan) {
+std::string reason_of(const Judgement& judged, const starting::StartPlan& plan) {
     const auto& draw = judged.draw;
     const auto* use = judged.of(judged.binding);
     const std::string used = use == nullptr ? std::string() : percent_of_limit(use->used);
@@ -119,7 +119,7 @@ std::string reason_of(const Judgement& judged, const checks::StartPlan& plan) {
     return "";
 }
 
-std::string packs_in_words(const checks::PacksNeeded& packs, int now) {
+std::string packs_in_words(const starting::PacksNeeded& packs, int now) {
     const auto more_packs = [&](int count) {
         const int more = count - now;
         return fmt::format("{} more {} ({} in all)", number_in_words(more),
@@ -129,7 +129,7 @@ std::string packs_in_words(const checks::PacksNeeded& packs, int now) {
     if (packs.surely)
         return fmt::format("{} {} it start", more_packs(*packs.surely),
                            *packs.surely - now == 1 ? "makes" : "make");
-    const std::string because = std::string(checks::in_words(packs.because));
+    const std::string because = std::string(starting::in_words(packs.because));
     if (packs.at_best == StartVerdict::will_not_start)
         return fmt::format("no number of packs helps, because of the {}", because);
     if (packs.perhaps && *packs.perhaps > now)
@@ -140,7 +140,7 @@ std::string packs_in_words(const checks::PacksNeeded& packs, int now) {
     return fmt::format("no number of packs makes it sure, because of the {}", because);
 }
 
-std::string mend_of(const checks::LoadStart& start, int packs_now) {
+std::string mend_of(const starting::LoadStart& start, int packs_now) {
     std::string mend = packs_in_words(start.packs, packs_now);
     const auto add = [&](const std::string& more) { mend += (mend.empty() ? "" : "; ") + more; };
     if (start.settling)

@@ -4,21 +4,22 @@
 #include <string>
 #include <string_view>
 
-#include "checks/start_plan.hpp"
+#include "starting/plan.hpp"
 
 namespace report {
 
-[[nodiscard]] std::string_view plain(checks::StartVerdict verdict);  // "may or may not start"
+[[nodiscard]] std::string_view plain(starting::StartVerdict verdict);  // "may or may not start"
 
 // Both ends with one unit: "3.84 to 4.3 kVA"; one number where they look the same.
 template <class Written>
 [[nodiscard]] std::string between(const units::Range<Written>& range);
 
 // Why the binding constraint binds, with its numbers, as a clause.
-[[nodiscard]] std::string reason_of(const checks::Judgement& judged, const checks::StartPlan& plan);
+[[nodiscard]] std::string reason_of(const starting::Judgement& judged,
+                                    const starting::StartPlan& plan);
 
 // What would make it start: packs, or why none helps; the datum that settles; a sentence or two.
-[[nodiscard]] std::string packs_in_words(const checks::PacksNeeded& packs, int now);
-[[nodiscard]] std::string mend_of(const checks::LoadStart& start, int packs_now);
+[[nodiscard]] std::string packs_in_words(const starting::PacksNeeded& packs, int now);
+[[nodiscard]] std::string mend_of(const starting::LoadStart& start, int packs_now);
 
 }  // namespace report

@@ -11,7 +11,7 @@ namespace report {
 
 namespace {
 
-using checks::Stored;
+using handling::Stored;
 
 std::string percent(units::StateOfCharge charge) {
     return fmt::format("{:.0f} %", 100.0 * charge.value());
@@ -56,9 +56,9 @@ Series month_by_month(const Stored& stored) {
     std::vector<double> charge;
     std::vector<double> open;
     const double months =
-        std::clamp<double>((stored.on - stored.since) / checks::month, 1.0, 120.0);
+        std::clamp<double>((stored.on - stored.since) / handling::month, 1.0, 120.0);
     for (int i = 0; i <= static_cast<int>(std::ceil(months)) + 3; ++i) {
-        const units::Duration time = static_cast<double>(i) * checks::month;
+        const units::Duration time = static_cast<double>(i) * handling::month;
         double sum = 0.0;
         double sum_open = 0.0;
         double whole = 0.0;
@@ -67,8 +67,8 @@ Series month_by_month(const Stored& stored) {
             switched_off.drain = {};
             const double size = pack.count * (pack.keeping.capacity / units::ampere_hour);
             whole += size;
-            sum += size * checks::charge_after(pack.keeping, time).value();
-            sum_open += size * checks::charge_after(switched_off, time).value();
+            sum += size * handling::charge_after(pack.keeping, time).value();
+            sum_open += size * handling::charge_after(switched_off, time).value();
         }
         dates.push_back(date_in_iso(stored.since + time));
         charge.push_back(std::round(stored.maintained ? 1000.0 : 1000.0 * sum / whole) / 10.0);

@@ -1,13 +1,13 @@
 // "After months in storage, is it ready?" in finished words and numbers.
 #pragma once
 
-#include "checks/storage.hpp"
+#include "handling/storage.hpp"
 #include "report/answer.hpp"
 #include "scenario/scenario.hpp"
 
 namespace report {
 
 [[nodiscard]] Answer storage_answer(const scenario::Scenario& scenario,
-                                    const checks::Stored& stored);
+                                    const handling::Stored& stored);
 
 }  // namespace report

@@ -12,11 +12,11 @@ namespace report {
 
 namespace {
 
-using checks::Check;
-using checks::CircuitState;
-using checks::Fit;
-using checks::Verdict;
-using checks::WayOut;
+using fitting::Check;
+using fitting::CircuitState;
+using fitting::Fit;
+using fitting::Verdict;
+using fitting::WayOut;
 
 std::string with_dot(std::string words) {
     if (!words.empty() && words.back() != '.') {
@@ -42,9 +42,9 @@ std::string first_sentence(const Fit& fit) {
     std::vector<std::string> failing;
     std::vector<std::string> perhaps;  // at the worst of what the file leaves open
     for (const CircuitState& circuit : fit.circuits) {
-        if (checks::worst_of(fit, circuit.name) == Verdict::fails) {
+        if (fitting::worst_of(fit, circuit.name) == Verdict::fails) {
             const bool sure =
-                checks::word_for(fit, circuit.name) == checks::word_for(Verdict::fails);
+                fitting::word_for(fit, circuit.name) == fitting::word_for(Verdict::fails);
             (sure ? failing : perhaps).push_back(circuit.name);
         }
     }
@@ -90,7 +90,7 @@ std::optional<std::string> second_sentence(const Fit& fit, const std::vector<Way
     const auto window = std::ranges::find_if(fit.checks, [](const Check& check) {
         return check.verdict == Verdict::fails && check.about == "window";
     });
-    auto first = std::ranges::find_if(fit.checks, checks::fails_for_sure);
+    auto first = std::ranges::find_if(fit.checks, fitting::fails_for_sure);
     if (first == fit.checks.end()) {
         first = std::ranges::find(fit.checks, Verdict::fails, &Check::verdict);
     }
@@ -175,7 +175,7 @@ std::optional<PinnedFinding> finding_of(const Check& check) {
     if (!check.about.empty() && check.about != "window") {
         where += (where.empty() ? "" : ", ") + check.about;
     }
-    return PinnedFinding{.finding = {.severity = checks::severity_of(check.verdict),
+    return PinnedFinding{.finding = {.severity = fitting::severity_of(check.verdict),
                                      .where = std::move(where),
                                      .text = with_dot(check.text),
                                      .mend = with_dot(check.mend),

@@ -53,7 +53,7 @@ const Caution who_decides = {
 
 }  // namespace
 
-std::vector<Caution> wiring_cautions(const scenario::Scenario& scenario, const checks::Fit& fit) {
+std::vector<Caution> wiring_cautions(const scenario::Scenario& scenario, const fitting::Fit& fit) {
     std::vector<Caution> cautions{never_larger, live_inside};
     if (fit.packs > 1) {
         cautions.push_back(plug_in);

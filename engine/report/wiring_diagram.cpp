@@ -12,10 +12,10 @@ namespace report {
 
 namespace {
 
-using checks::CircuitState;
-using checks::Fit;
-using checks::LinkState;
-using checks::Role;
+using fitting::CircuitState;
+using fitting::Fit;
+using fitting::LinkState;
+using fitting::Role;
 using scenario::Scenario;
 using scenario::Severity;
 
@@ -40,15 +40,15 @@ struct Drawing {
     // The worst finding about a part of a circuit: by the part's title, or the circuit's as a
     // whole.
     void judge(DiagramBox& box, const std::string& circuit, const std::string& title) const {
-        for (const checks::Check& check : fit.checks) {
+        for (const fitting::Check& check : fit.checks) {
             const bool about =
                 check.circuit == circuit &&
                 (check.about == title || check.about.starts_with(title + ",") ||
                  (check.about == "window" && title.find(" fuse") != std::string::npos));
-            if (!about || check.verdict == checks::Verdict::fits) {
+            if (!about || check.verdict == fitting::Verdict::fits) {
                 continue;
             }
-            const Severity severity = checks::severity_of(check.verdict);
+            const Severity severity = fitting::severity_of(check.verdict);
             if (!box.severity || severity < *box.severity) {
                 box.severity = severity;
                 box.finding = check.text;
@@ -190,7 +190,7 @@ std::string in_plain_words(const Drawing& drawing) {
             parts += (parts.empty() ? "" : ", ") + link.title;
         }
         text += fmt::format("; {}: {} ({})", circuit.name, parts,
-                            checks::word_for(drawing.fit, circuit.name));
+                            fitting::word_for(drawing.fit, circuit.name));
     }
     return text + ".";
 }

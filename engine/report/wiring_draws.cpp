@@ -11,7 +11,7 @@ namespace report {
 
 namespace {
 
-using checks::Draw;
+using fitting::Draw;
 using outage::Demand;
 using outage::DemandStep;
 using units::Power;
@@ -76,20 +76,20 @@ bool is_critical(const scenario::Load& load) {
 
 }  // namespace
 
-units::Result<checks::Draws> draws_of(const scenario::Scenario& scenario) {
+units::Result<fitting::Draws> draws_of(const scenario::Scenario& scenario) {
     const auto demand = outage::plan_demand(scenario);
     if (!demand) {
         return units::fail(demand.error());
     }
-    checks::Draws draws;
+    fitting::Draws draws;
     const auto all = outage::demand_steps(*demand, outage::Case::high);
     draws.ac = draw_of(all, demand->lasts, apparent);
     draws.direct = draw_of(all, demand->lasts, direct);
     for (const scenario::Circuit& circuit : scenario.circuits) {
         const auto steps = outage::demand_steps(only(*demand, circuit.feeds), outage::Case::high);
-        checks::CircuitDraw draw{.circuit = circuit.name,
-                                 .at_bus = draw_of(steps, demand->lasts, direct),
-                                 .at_outlet = draw_of(steps, demand->lasts, apparent)};
+        fitting::CircuitDraw draw{.circuit = circuit.name,
+                                  .at_bus = draw_of(steps, demand->lasts, direct),
+                                  .at_outlet = draw_of(steps, demand->lasts, apparent)};
         for (const scenario::Load& load : scenario.loads) {
             const bool fed = std::ranges::find(circuit.feeds, load.name) != circuit.feeds.end();
             draw.critical = draw.critical || (fed && is_critical(load));

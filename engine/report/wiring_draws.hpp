@@ -1,13 +1,13 @@
 // What each circuit carries, from the loads' hours and cycles.
 #pragma once
 
-#include "checks/wiring.hpp"
+#include "fitting/wiring.hpp"
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"
 
 namespace report {
 
 //   fails   where a load's draw cannot be told, at its key
-[[nodiscard]] units::Result<checks::Draws> draws_of(const scenario::Scenario& scenario);
+[[nodiscard]] units::Result<fitting::Draws> draws_of(const scenario::Scenario& scenario);
 
 }  // namespace report

@@ -8,10 +8,10 @@ namespace report {
 
 namespace {
 
-using checks::CircuitState;
-using checks::Fit;
-using checks::FuseState;
-using checks::LinkState;
+using fitting::CircuitState;
+using fitting::Fit;
+using fitting::FuseState;
+using fitting::LinkState;
 using units::Current;
 
 template <class Written>
@@ -63,7 +63,7 @@ Members circuit_members(const Fit& fit, const CircuitState& circuit) {
         links.push_back({link_members(link)});
     }
     return {{"name", "", {circuit.name}},
-            {"verdict", "verdict", {std::string(checks::word_for(fit, circuit.name))}},
+            {"verdict", "verdict", {std::string(fitting::word_for(fit, circuit.name))}},
             {"carries", "carries", value_of(circuit.carries(), 4)},
             {"continuous", "of it for hours", value_of(circuit.continuous, 4)},
             {"fuse_window", "fuse", window_of(circuit)},
@@ -115,7 +115,7 @@ Series circuit_table(const Fit& fit) {
     std::vector<std::string> names, verdicts, carries, fuses, spans, drops, weakest;
     for (const CircuitState& circuit : fit.circuits) {
         names.push_back(circuit.name);
-        verdicts.push_back(std::string(checks::word_for(fit, circuit.name)));
+        verdicts.push_back(std::string(fitting::word_for(fit, circuit.name)));
         carries.push_back(in_words(circuit.carries(), 3));
         fuses.push_back(fuses_of(circuit));
         spans.push_back(span_of(circuit));
@@ -156,10 +156,10 @@ Series link_table(const Fit& fit) {
 
 Series check_table(const Fit& fit) {
     std::vector<std::string> ids, verdicts, texts;
-    for (const checks::Check& check : fit.checks) {
+    for (const fitting::Check& check : fit.checks) {
         const std::string where = check.circuit.empty() ? "unit" : check.circuit;
         ids.push_back(check.id);
-        verdicts.push_back(std::string(checks::word_for(check)));
+        verdicts.push_back(std::string(fitting::word_for(check)));
         texts.push_back(fmt::format("{}{}: {}", where,
                                     check.about.empty() ? "" : ", " + check.about, check.text));
     }
@@ -169,9 +169,9 @@ Series check_table(const Fit& fit) {
                         words("text", "what was found", texts)}};
 }
 
-Series way_table(const std::vector<checks::WayOut>& ways) {
+Series way_table(const std::vector<fitting::WayOut>& ways) {
     std::vector<std::string> circuits, changes, results;
-    for (const checks::WayOut& way : ways) {
+    for (const fitting::WayOut& way : ways) {
         circuits.push_back(way.circuit);
         changes.push_back(way.change);
         results.push_back(way.result);
@@ -231,8 +231,7 @@ void add_circuit(std::vector<WorkingRow>& rows, const CircuitState& circuit) {
     const std::string section = "Circuit " + circuit.name;
     add(rows, section, "voltage its currents are reckoned at", shown(circuit.design, 4), "",
         "the lowest it works at");
-    add(rows, section, "for 3 h or more", shown(circuit.continuous, 4),
-        "checks wiring_method.md (2)",
+    add(rows, section, "for 3 h or more", shown(circuit.continuous, 4), "fitting method.md (2)",
         circuit.charging > Current() ? "all that charges at once"
                                      : "loads' hours, or the inverter's rating");
     add(rows, section, "more, for shorter times", shown(circuit.further, 4), "", "loads' cycles");
@@ -251,13 +250,12 @@ void add_circuit(std::vector<WorkingRow>& rows, const CircuitState& circuit) {
         add(rows, section, circuit.links[fuse.link].title + " must be at least",
             shown(fuse.window.least, 4), "wiring method.md (8)", "[NEC] 210.20(A)");
         if (fuse.window.most) {
-            add(rows, section, "and at most", shown(*fuse.window.most, 4),
-                "checks wiring_method.md (1)",
+            add(rows, section, "and at most", shown(*fuse.window.most, 4), "fitting method.md (1)",
                 fuse.weakest ? circuit.links[*fuse.weakest].title : "");
         }
     }
-    add(rows, section, "drop", shown(circuit.drop), "checks wiring_method.md (3)", "");
-    add(rows, section, "loss", shown(circuit.loss), "checks wiring_method.md (3)", "");
+    add(rows, section, "drop", shown(circuit.drop), "fitting method.md (3)", "");
+    add(rows, section, "loss", shown(circuit.loss), "fitting method.md (3)", "");
 }
 
 }  // namespace
@@ -290,7 +288,7 @@ std::vector<WorkingRow> wiring_working(const scenario::Scenario& scenario, const
     return rows;
 }
 
-std::vector<Series> wiring_series(const Fit& fit, const std::vector<checks::WayOut>& ways) {
+std::vector<Series> wiring_series(const Fit& fit, const std::vector<fitting::WayOut>& ways) {
     std::vector<Series> series{circuit_table(fit), link_table(fit)};
     if (!ways.empty()) {
         series.push_back(way_table(ways));

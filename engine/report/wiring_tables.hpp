@@ -3,17 +3,17 @@
 
 #include <vector>
 
-#include "checks/wiring.hpp"
-#include "checks/wiring_ways.hpp"
+#include "fitting/ways.hpp"
+#include "fitting/wiring.hpp"
 #include "report/answer.hpp"
 
 namespace report {
 
-[[nodiscard]] Members wiring_values(const checks::Fit& fit);
+[[nodiscard]] Members wiring_values(const fitting::Fit& fit);
 [[nodiscard]] std::vector<WorkingRow> wiring_working(const scenario::Scenario& scenario,
-                                                     const checks::Fit& fit);
+                                                     const fitting::Fit& fit);
 // "circuits", "links", "checks", and "ways" where something fails.
-[[nodiscard]] std::vector<Series> wiring_series(const checks::Fit& fit,
-                                                const std::vector<checks::WayOut>& ways);
+[[nodiscard]] std::vector<Series> wiring_series(const fitting::Fit& fit,
+                                                const std::vector<fitting::WayOut>& ways);
 
 }  // namespace report

@@ -96,7 +96,7 @@ Surroundings surroundings_of(const Scenario& scenario, const Unit& unit) {
             around.assumptions.push_back(
                 {.where = "case",
                  .text = "parts are reckoned at 60 degC inside; shut at full power it is hotter",
-                 .source = "checks wiring_method.md, \"Heat\""});
+                 .source = "fitting method.md, \"Heat\""});
     } else {
         around.assumptions.push_back(
             {.where = "case.inside",

@@ -2,16 +2,16 @@
 #include <chrono>
 #include <cstdio>
 
-#include "checks/start_settle.hpp"
 #include "motor/code_letter.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
 #include "report/outage_starts.hpp"
 #include "scenario/read.hpp"
+#include "starting/settle.hpp"
 
 namespace {
 
-using namespace checks;
+using namespace starting;
 using units::exactly;
 using units::volt;
 using units::watt;

@@ -344,7 +344,7 @@ TEST(Stops, each_is_made_by_a_scenario) {
 
 // A place in the sources where a stop is made, and the longest part of its sentence that is fixed.
 struct Source {
-    std::string place;  // "engine/checks/join.cpp:185"
+    std::string place;  // "engine/handling/join.cpp:185"
     std::string fixed;  // empty where the sentence is put together elsewhere
 };
 
@@ -450,7 +450,7 @@ TEST(Stops, no_failing_check_of_the_wiring_is_left_out) {
     }
     int checks = 0;
     const auto engine = std::filesystem::path(CANDLEMARK_SOURCE_DIR) / "engine";
-    for (const char* file : {"checks/wiring_circuit_checks.cpp", "checks/wiring_whole.cpp"}) {
+    for (const char* file : {"fitting/circuit_checks.cpp", "fitting/whole.cpp"}) {
         std::stringstream content;
         content << std::ifstream(engine / file).rdbuf();
         const std::string text = content.str();

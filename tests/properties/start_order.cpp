@@ -2,13 +2,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include "checks/start_packs.hpp"
-#include "checks/start_settle.hpp"
 #include "motor/code_letter.hpp"
+#include "starting/packs.hpp"
+#include "starting/settle.hpp"
 
 namespace {
 
-using namespace checks;
+using namespace starting;
 using units::ampere;
 using units::ohm;
 using units::second;

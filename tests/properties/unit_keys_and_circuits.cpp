@@ -1,14 +1,14 @@
 // A build said by its keys and the same build said by its circuits is one build.
 #include <random>
 
-#include "checks/direct_side.hpp"
-#include "checks/gauge.hpp"
-#include "checks/join.hpp"
-#include "checks/start_plan.hpp"
-#include "checks/storage.hpp"
-#include "checks/wiring.hpp"
+#include "fitting/wiring.hpp"
+#include "handling/gauge.hpp"
+#include "handling/join.hpp"
+#include "handling/storage.hpp"
 #include "outage/ready.hpp"
 #include "sizing/sweep.hpp"
+#include "starting/direct_side.hpp"
+#include "starting/plan.hpp"
 #include "unit/built.hpp"
 
 namespace {
@@ -115,8 +115,8 @@ Duration lasts(const scenario::Scenario& scenario, outage::End end = outage::End
     return outage::run(*ready, end, {.trace = false, .after_failure = false}).lasts;
 }
 
-std::vector<checks::LoadRun> runs_of(const scenario::Scenario& scenario) {
-    std::vector<checks::LoadRun> runs;
+std::vector<starting::LoadRun> runs_of(const scenario::Scenario& scenario) {
+    std::vector<starting::LoadRun> runs;
     for (const auto& load : scenario.loads) {
         const auto power = std::get<scenario::StatedPower>(*load.draw).power;
         runs.push_back({.draw = {.real = exactly(power)}});
@@ -144,7 +144,7 @@ TEST(unit_keys_and_circuits, give_the_same_answer_to_every_question) {
         }
         // start
         const auto starts = [&](const scenario::Scenario& scenario) {
-            return checks::plan_starts(scenario, runs_of(scenario)).value();
+            return starting::plan_starts(scenario, runs_of(scenario)).value();
         };
         if (i % 10 == 0) {
             const auto a = starts(one).loads.front().judged;
@@ -158,29 +158,29 @@ TEST(unit_keys_and_circuits, give_the_same_answer_to_every_question) {
         }
         // join
         if (one.packs.size() > 1) {
-            const auto a = checks::join(one).value();
-            const auto b = checks::join(other).value();
+            const auto a = handling::join(one).value();
+            const auto b = handling::join(other).value();
             ASSERT_EQ(a.allowed, b.allowed);
             ASSERT_EQ(a.current, b.current);
             ASSERT_EQ(a.largest_difference, b.largest_difference);
             ASSERT_EQ(a.weakest, b.weakest);
         }
         // gauge
-        const checks::Reading reading{
+        const handling::Reading reading{
             .reads = 12.9 * volt, .error = 0.05 * volt, .power = 200.0 * watt};
-        const auto a = checks::gauge(one, reading).value();
-        const auto b = checks::gauge(other, reading).value();
+        const auto a = handling::gauge(one, reading).value();
+        const auto b = handling::gauge(other, reading).value();
         ASSERT_EQ(a.rested, b.rested);
         ASSERT_EQ(a.resistance, b.resistance);
         // storage
-        ASSERT_EQ(checks::storage(one).value().charge_now,
-                  checks::storage(other).value().charge_now);
+        ASSERT_EQ(handling::storage(one).value().charge_now,
+                  handling::storage(other).value().charge_now);
         // what wiring says of the whole unit
         const auto fit = [](const scenario::Scenario& scenario) {
-            checks::Draws draws;
+            fitting::Draws draws;
             for (const auto& circuit : scenario.circuits)
                 draws.circuits.push_back({.circuit = circuit.name});
-            return checks::fit(scenario, draws).value();
+            return fitting::fit(scenario, draws).value();
         };
         const auto whole = fit(one);
         const auto said = fit(other);

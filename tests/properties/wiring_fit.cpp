@@ -12,7 +12,7 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
-using checks::Verdict;
+using fitting::Verdict;
 using wiring_builds::unit;  // not the folder of the engine
 
 template <class T>
@@ -67,7 +67,7 @@ scenario::Scenario a_build() {
 }
 
 // The figures that the window is made of, reckoned anew from the parts.
-void holds_the_weakest_link(const checks::Fit& fit) {
+void holds_the_weakest_link(const fitting::Fit& fit) {
     for (const auto& circuit : fit.circuits) {
         for (const auto& fuse : circuit.fuses) {
             if (!fuse.window.largest || !fuse.window.most) {
@@ -91,7 +91,7 @@ void holds_the_weakest_link(const checks::Fit& fit) {
     }
 }
 
-void account_closes(const checks::Operating& at) {
+void account_closes(const fitting::Operating& at) {
     if (at.state.how != wiring::Feeding::carries) {
         return;
     }
@@ -107,7 +107,7 @@ void account_closes(const checks::Operating& at) {
     RC_ASSERT(std::abs(given - used) <= 1e-9 * std::max(1.0, std::abs(given)));
 }
 
-void losses_add_up(const checks::CircuitState& circuit) {
+void losses_add_up(const fitting::CircuitState& circuit) {
     Voltage drop{};
     Power loss{};
     for (const auto& link : circuit.links) {
@@ -128,7 +128,7 @@ TEST(wiring_fit, in_10_000_builds_no_fuse_is_above_the_weakest_part_and_the_acco
     EXPECT_TRUE(rc::check([] {
         for (int each = 0; each < 100; ++each) {
             const auto build = a_build();
-            const auto fit = checks::quick_fit(build, draws_for(build, between(0.0, 30.0)));
+            const auto fit = fitting::quick_fit(build, draws_for(build, between(0.0, 30.0)));
             RC_ASSERT(static_cast<bool>(fit));
             holds_the_weakest_link(*fit);
             account_closes(*fit->continuous);
@@ -156,8 +156,8 @@ TEST(wiring_fit, a_thicker_wire_never_harms_its_own_circuit) {
         const auto next = wiring::next_thicker(thick.size);
         RC_PRE(next.has_value());
         thick.size = *next;
-        const auto before = checks::quick_fit(build, draws);
-        const auto after = checks::quick_fit(better, draws);
+        const auto before = fitting::quick_fit(build, draws);
+        const auto after = fitting::quick_fit(better, draws);
         RC_ASSERT(before && after);
         for (const char* id : {"C1", "C2", "C3", "C6", "C8"}) {
             int old_worst = 0;
@@ -178,16 +178,16 @@ TEST(wiring_fit, a_thicker_wire_never_harms_its_own_circuit) {
     }));
 }
 
-bool same(const checks::Check& one, const checks::Check& other) {
+bool same(const fitting::Check& one, const fitting::Check& other) {
     return one.id == other.id && one.circuit == other.circuit && one.about == other.about &&
            one.verdict == other.verdict && one.best == other.best && one.text == other.text;
 }
 
 // No circuit that may be asked about fails in what is looked at; all of them, or one.
-checks::Passes none_worse_than(int most, std::set<std::string> circuits) {
-    return [=](const checks::Fit& fit) {
-        return std::ranges::none_of(fit.checks, [&](const checks::Check& check) {
-            return circuits.contains(check.circuit) && checks::rank_of(check.verdict) > most;
+fitting::Passes none_worse_than(int most, std::set<std::string> circuits) {
+    return [=](const fitting::Fit& fit) {
+        return std::ranges::none_of(fit.checks, [&](const fitting::Check& check) {
+            return circuits.contains(check.circuit) && fitting::rank_of(check.verdict) > most;
         });
     };
 }
@@ -208,8 +208,8 @@ TEST(wiring_fit, a_build_is_given_up_where_it_does_not_pass) {
             if (once_in(3)) circuits.insert("");
             const auto passes = none_worse_than(*rc::gen::inRange(0, 3), circuits);
             int noes = 0;
-            const auto whole = checks::quick_fit(build, draws);
-            const auto asked = checks::fit_if(build, draws, [&](const checks::Fit& fit) {
+            const auto whole = fitting::quick_fit(build, draws);
+            const auto asked = fitting::fit_if(build, draws, [&](const fitting::Fit& fit) {
                 const bool yes = passes(fit);
                 noes += yes ? 0 : 1;
                 return yes;
@@ -219,7 +219,7 @@ TEST(wiring_fit, a_build_is_given_up_where_it_does_not_pass) {
             RC_ASSERT(noes == (asked->has_value() ? 0 : 1));
             ++(asked->has_value() ? passed : given_up);
             if (*asked) RC_ASSERT(std::ranges::equal((*asked)->checks, whole->checks, same));
-            const auto first = checks::first_fit(build, draws);
+            const auto first = fitting::first_fit(build, draws);
             RC_ASSERT(first && first->circuits.size() == whole->circuits.size());
             for (std::size_t i = 0; i < first->circuits.size(); ++i)
                 RC_ASSERT(first->circuits[i].drop == whole->circuits[i].drop);

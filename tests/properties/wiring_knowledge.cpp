@@ -3,7 +3,7 @@
 
 #include <rapidcheck.h>
 
-#include "checks/wiring_silent.hpp"
+#include "fitting/silent.hpp"
 #include "support/wiring_builds.hpp"
 
 namespace {
@@ -116,11 +116,11 @@ struct Span {
 using Place = std::pair<std::string, std::string>;
 
 // By check and circuit: the worst of its parts.
-std::map<Place, Span> spans_of(const checks::Fit& fit) {
+std::map<Place, Span> spans_of(const fitting::Fit& fit) {
     std::map<Place, Span> spans;
     for (const auto& check : fit.checks) {
-        const int worst = checks::rank_of(check.verdict);
-        const int best = checks::rank_of(check.best.value_or(check.verdict));
+        const int worst = fitting::rank_of(check.verdict);
+        const int best = fitting::rank_of(check.best.value_or(check.verdict));
         RC_ASSERT(best <= worst);
         auto& span = spans[{check.id, check.circuit}];
         span.worst = std::max(span.worst, worst);
@@ -136,15 +136,15 @@ TEST(wiring_knowledge, one_more_figure_stays_within_what_was_told) {
         for (int each = 0; each < 10; ++each) {
             const auto build = a_build();
             const auto draws = draws_for(build, between(0.0, 30.0));
-            const auto silent = checks::silent_figures(build);
+            const auto silent = fitting::silent_figures(build);
             RC_PRE(!silent.empty());
-            const auto before = checks::quick_fit(build, draws);
+            const auto before = fitting::quick_fit(build, draws);
             RC_ASSERT(static_cast<bool>(before));
             const auto told = spans_of(*before);
             const auto& figure = silent[*rc::gen::inRange<std::size_t>(0, silent.size())];
             auto richer = build;
             figure.set(richer, between(0.0, 1.0));
-            const auto after = checks::quick_fit(richer, draws);
+            const auto after = fitting::quick_fit(richer, draws);
             RC_ASSERT(static_cast<bool>(after));
             ++builds;
             ++figures;

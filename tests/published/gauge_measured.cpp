@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "checks/gauge.hpp"
+#include "handling/gauge.hpp"
 #include "scenario/read.hpp"
 
 namespace {
@@ -21,8 +21,9 @@ scenario::Scenario with(const std::string& packs) {
         .scenario;
 }
 
-void expect_held(const scenario::Scenario& scenario, const checks::Reading& reading, double truth) {
-    const auto told = checks::gauge(scenario, reading);
+void expect_held(const scenario::Scenario& scenario, const handling::Reading& reading,
+                 double truth) {
+    const auto told = handling::gauge(scenario, reading);
     ASSERT_TRUE(told.has_value());
     EXPECT_LE(told->low.value(), truth) << reading.reads / volt << " V";
     EXPECT_GE(told->high.value(), truth) << reading.reads / volt << " V";

@@ -1,8 +1,8 @@
 // Worked by hand: packs of 14.2 V behind 10 mohm together, 20 A of 12 V loads at the bus, and an
 // inverter behind 10 mohm that draws 1,200 W. 120 A leave 13.0 V at the bus; the inverter's own
 // 100 A leave it 12.0 V. That is one answer to every question.
-#include "checks/direct_side.hpp"
 #include "outage/inverter_draw.hpp"
+#include "starting/direct_side.hpp"
 #include "wiring/network.hpp"
 #include "wiring/power_behind.hpp"
 
@@ -28,7 +28,7 @@ TEST(main_path_worked, wiring_has_the_inverter_one_volt_below_the_bus) {
 }
 
 TEST(main_path_worked, a_start_has_so_too) {
-    const auto point = checks::at_power_and_current(
+    const auto point = starting::at_power_and_current(
         {.emf = 14.2 * volt, .branches = 0.010 * ohm, .shared = main_path}, drawn, beside);
     EXPECT_TRUE(point.possible);
     EXPECT_NEAR(point.bus / volt, 13.0, 1e-9);

@@ -1,10 +1,10 @@
 // A question as a user asks it, answered by hand beforehand.
-#include "checks/start_plan.hpp"
 #include "motor/code_letter.hpp"
+#include "starting/plan.hpp"
 
 namespace {
 
-using namespace checks;
+using namespace starting;
 using units::ampere;
 using units::ampere_hour;
 using units::exactly;

@@ -1,11 +1,11 @@
 // A start as a whole, joined from motor, inverter, packs and cable, against cases worked by hand.
-#include "checks/fuse_in_time.hpp"
-#include "checks/start.hpp"
 #include "motor/code_letter.hpp"
+#include "starting/fuse_in_time.hpp"
+#include "starting/start.hpp"
 
 namespace {
 
-using namespace checks;
+using namespace starting;
 using units::ampere;
 using units::exactly;
 using units::ohm;

@@ -7,11 +7,11 @@
 
 #include <fmt/format.h>
 
-#include "checks/direct_side.hpp"
 #include "outage/inverter_draw.hpp"
 #include "outage/ready.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
+#include "starting/direct_side.hpp"
 #include "unit/built.hpp"
 
 namespace {
@@ -102,9 +102,9 @@ TEST(unit_against_circuit, the_voltage_at_the_inverter_agrees_at_three_loads) {
             const double theirs = simulated(emf, inner, hand, drawn);
             SCOPED_TRACE(fmt::format("{} {:.0f} W: {:.4f} V", wire, watts, theirs));
             // the start's direct side
-            const auto bank = checks::bank_of(built).value();
-            const auto point = checks::at_power(
-                checks::equivalent(bank.source, checks::End::likely), drawn * watt);
+            const auto bank = starting::bank_of(built).value();
+            const auto point = starting::at_power(
+                starting::equivalent(bank.source, starting::End::likely), drawn * watt);
             EXPECT_NEAR(point.voltage / volt, theirs, 1e-3 * theirs);
             // the outage's first moment
             const auto ready = outage::make_ready(scenario).value();

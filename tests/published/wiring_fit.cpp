@@ -5,19 +5,19 @@
 #include <fstream>
 #include <unistd.h>
 
-#include "checks/wiring_ways.hpp"
+#include "fitting/ways.hpp"
 #include "support/wiring_builds.hpp"
 
 namespace {
 
 using namespace units;
 using namespace wiring_builds;
-using checks::Verdict;
+using fitting::Verdict;
 using testing::HasSubstr;
 using wiring_builds::unit;  // not the folder of the engine
 
-checks::Fit fitted(const scenario::Scenario& scenario, const checks::Draws& draws) {
-    auto fit = checks::fit(scenario, draws);
+fitting::Fit fitted(const scenario::Scenario& scenario, const fitting::Draws& draws) {
+    auto fit = fitting::fit(scenario, draws);
     EXPECT_TRUE(fit) << (fit ? "" : print(fit.error().front()));
     return std::move(*fit);
 }
@@ -30,7 +30,7 @@ TEST(wiring_fit, a_five_ampere_switch_makes_it_a_five_ampere_fuse) {
     EXPECT_EQ(circuit.fuses.front().window.largest, 5.0 * ampere);
     EXPECT_EQ(circuit.links[*circuit.weakest].kind, "switch");
     EXPECT_EQ(find(fit, "C1", "lamps", "10 A fuse")->verdict, Verdict::fails);
-    const auto ways = checks::ways_out(build, drawing(4.0), fit);
+    const auto ways = fitting::ways_out(build, drawing(4.0), fit);
     ASSERT_FALSE(ways.empty());
     EXPECT_EQ(ways.front().change, "a 5 A fuse instead of 10 A");
     EXPECT_THAT(ways.front().result, HasSubstr("at most 4 A of it for hours"));
@@ -143,7 +143,7 @@ TEST(wiring_fit, three_kilowatts_in_a_hot_case_have_no_single_cable_and_fuse) {
     EXPECT_THAT(window->text, HasSubstr("at least 450 A"));
     EXPECT_THAT(window->text, HasSubstr("4/0 AWG wire allows 350 A at most"));
     std::string all;
-    for (const auto& way : checks::ways_out(build, draws, fit)) {
+    for (const auto& way : fitting::ways_out(build, draws, fit)) {
         all += way.circuit == "main path" ? way.change + "\n" : "";
     }
     EXPECT_THAT(all, HasSubstr("two runs of"));
@@ -164,7 +164,7 @@ TEST(wiring_fit, what_a_fuse_must_break_depends_on_its_place) {
     build.packs[0].resistance.reset();
     const auto unknown = fitted(build, draws_for(build));
     EXPECT_EQ(find(unknown, "C4", "main path")->verdict, Verdict::fails);
-    EXPECT_EQ(checks::word_for(*find(unknown, "C4", "main path")), "may fail");
+    EXPECT_EQ(fitting::word_for(*find(unknown, "C4", "main path")), "may fail");
 }
 
 // ---- A circuit simulator as an independent solver.

@@ -1,6 +1,6 @@
 // Rules of wiring against figures worked by hand from the tables and codes named at each.
-#include "checks/wiring_silent.hpp"
-#include "checks/wiring_ways.hpp"
+#include "fitting/silent.hpp"
+#include "fitting/ways.hpp"
 #include "support/wiring_builds.hpp"
 #include "unit/built.hpp"
 #include "wiring/ampacity.hpp"
@@ -10,21 +10,21 @@ namespace {
 
 using namespace units;
 using namespace wiring_builds;
-using checks::Verdict;
+using fitting::Verdict;
 using testing::HasSubstr;
 using wiring_builds::unit;  // not the folder of the engine
 
-checks::Fit fitted(const scenario::Scenario& scenario, const checks::Draws& draws) {
-    auto fit = checks::fit(scenario, draws);
+fitting::Fit fitted(const scenario::Scenario& scenario, const fitting::Draws& draws) {
+    auto fit = fitting::fit(scenario, draws);
     EXPECT_TRUE(fit) << (fit ? "" : print(fit.error().front()));
     return std::move(*fit);
 }
 
-Verdict worst(const checks::Fit& fit, std::string_view id, std::string_view circuit) {
+Verdict worst(const fitting::Fit& fit, std::string_view id, std::string_view circuit) {
     Verdict found = Verdict::fits;
     for (const auto& check : fit.checks) {
         if (check.id == id && check.circuit == circuit &&
-            checks::rank_of(check.verdict) > checks::rank_of(found)) {
+            fitting::rank_of(check.verdict) > fitting::rank_of(found)) {
             found = check.verdict;
         }
     }
@@ -95,8 +95,8 @@ TEST(wiring_rules, many_packs_of_unknown_resistance_are_not_taken_as_few) {
         build.packs[0].resistance = milliohms * 1e-3 * ohm;
         const auto stated = fitted(build, draws_for(build));
         for (const auto& circuit : stated.circuits) {
-            EXPECT_LE(checks::rank_of(worst(stated, "C4", circuit.name)),
-                      checks::rank_of(worst(unknown, "C4", circuit.name)));
+            EXPECT_LE(fitting::rank_of(worst(stated, "C4", circuit.name)),
+                      fitting::rank_of(worst(unknown, "C4", circuit.name)));
         }
     }
 }
@@ -199,7 +199,7 @@ TEST(wiring_rules, a_switch_that_does_not_say_what_it_is_rated_for_may_fail) {
     ASSERT_NE(check, nullptr);
     EXPECT_EQ(check->verdict, Verdict::fails);
     EXPECT_EQ(check->best, Verdict::fits);
-    EXPECT_EQ(checks::word_for(*check), "may fail");
+    EXPECT_EQ(fitting::word_for(*check), "may fail");
     EXPECT_THAT(check->text, HasSubstr("rated_for"));
     std::get<scenario::Switch>(build.circuits[0].links[1]).rated_for = "dc";
     EXPECT_EQ(find(fitted(build, drawing(4.0)), "C1", "lamps", "20 A switch"), nullptr);
@@ -291,7 +291,7 @@ TEST(wiring_rules, what_would_fit_keeps_every_limit) {
     draws.direct = draws.circuits[0].at_bus;
     const auto fit = fitted(build, draws);
     EXPECT_EQ(worst(fit, "C8", "lamps"), Verdict::may_not);
-    const auto ways = checks::ways_out(build, draws, fit);
+    const auto ways = fitting::ways_out(build, draws, fit);
     ASSERT_FALSE(ways.empty());
     // 1.28 V/17 A are 75.3 mohm for 40 ft and its contacts: 12 AWG of vehicle cable has 89 mohm
     // (1.98 ohm/kft by [NEC tables], 11 % less metal), 10 AWG (1.24) has 55.

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "checks/wiring.hpp"
+#include "fitting/wiring.hpp"
 #include "scenario/scenario.hpp"
 
 namespace wiring_builds {
@@ -47,8 +47,8 @@ inline scenario::Scenario branch_of(std::vector<scenario::Link> links) {
 }
 
 // So much current for hours in the first circuit, at the voltage the checks reckon with.
-inline checks::Draws drawing(double amperes, double at_volts = 10.5) {
-    checks::Draws draws;
+inline fitting::Draws drawing(double amperes, double at_volts = 10.5) {
+    fitting::Draws draws;
     draws.circuits = {
         {.circuit = "lamps", .at_bus = {.continuous = amperes * at_volts * watt}, .at_outlet = {}}};
     return draws;
@@ -83,8 +83,8 @@ inline scenario::Scenario unit(double inverter_watts, int packs = 2) {
     return scenario;
 }
 
-inline checks::Draws draws_for(const scenario::Scenario& scenario, double lamps_amperes = 4.0) {
-    checks::Draws draws = drawing(lamps_amperes);
+inline fitting::Draws draws_for(const scenario::Scenario& scenario, double lamps_amperes = 4.0) {
+    fitting::Draws draws = drawing(lamps_amperes);
     for (std::size_t i = 1; i < scenario.circuits.size(); ++i) {
         draws.circuits.push_back(
             {.circuit = scenario.circuits[i].name, .at_bus = {}, .at_outlet = {}});
@@ -93,9 +93,9 @@ inline checks::Draws draws_for(const scenario::Scenario& scenario, double lamps_
     return draws;
 }
 
-inline const checks::Check* find(const checks::Fit& fit, std::string_view id,
-                                 std::string_view circuit, std::string_view about = "") {
-    for (const checks::Check& check : fit.checks) {
+inline const fitting::Check* find(const fitting::Fit& fit, std::string_view id,
+                                  std::string_view circuit, std::string_view about = "") {
+    for (const fitting::Check& check : fit.checks) {
         if (check.id == id && check.circuit == circuit && (about.empty() || check.about == about)) {
             return &check;
         }

@@ -21,7 +21,7 @@ scenario::ReadScenario read(const std::string& name, scenario::Overrides overrid
 ComparedBuild build_of(const scenario::ReadScenario& file) {
     const auto draws = draws_of(file.scenario);
     ComparedBuild build{
-        .read = file, .fit = *checks::fit(file.scenario, *draws), .plan = std::nullopt};
+        .read = file, .fit = *fitting::fit(file.scenario, *draws), .plan = std::nullopt};
     if (auto plan = outage::plan_outage(file.scenario)) {
         build.plan = std::move(*plan);
     }

@@ -6,8 +6,8 @@
 #include <map>
 #include <set>
 
-#include "checks/wiring_swap.hpp"
 #include "engine/scenario/sample.hpp"
+#include "fitting/swap.hpp"
 #include "report/wiring_draws.hpp"
 #include "scenario/listing.hpp"
 #include "scenario/read.hpp"
@@ -109,11 +109,11 @@ TEST(compare_keys, every_key_changed_alone_is_named_and_fires_its_row) {
                           << " was found to try";
             continue;
         }
-        const auto changes = checks::changes_between(before.scenario, after->scenario);
+        const auto changes = fitting::changes_between(before.scenario, after->scenario);
         bool fires = !changes.empty();
         for (const auto& change : changes) {
-            fires = fires &&
-                    (!checks::dirtied_by(change).empty() || !checks::questions_of(change).empty());
+            fires = fires && (!fitting::dirtied_by(change).empty() ||
+                              !fitting::questions_of(change).empty());
             EXPECT_FALSE(change.words.empty()) << key.key;
         }
         if (fires) {
@@ -173,7 +173,7 @@ TEST(compare_keys, every_key_of_every_part_changed_alone_is_named_and_fires_its_
             if (!after || other == key.value) {
                 continue;
             }
-            const auto changes = checks::changes_between(before.scenario, after->scenario);
+            const auto changes = fitting::changes_between(before.scenario, after->scenario);
             const bool same_value =
                 std::ranges::equal(scenario::listing(before), scenario::listing(*after),
                                    [](const auto& x, const auto& y) { return x.value == y.value; });
@@ -186,7 +186,7 @@ TEST(compare_keys, every_key_of_every_part_changed_alone_is_named_and_fires_its_
                 key.name == "current" || key.name == "least" || key.name == "most";
             EXPECT_NE(changes[0].words.find(within_opens ? "opens" : key.name), std::string::npos)
                 << key.name << ": " << changes[0].words;
-            EXPECT_FALSE(checks::dirtied_by(changes[0]).empty()) << key.name;
+            EXPECT_FALSE(fitting::dirtied_by(changes[0]).empty()) << key.name;
             ++named;
             break;
         }
@@ -206,7 +206,7 @@ TEST(compare_keys, a_verdict_moves_only_where_the_table_says) {
     };
     const auto old_draws = draws_of(base);
     ASSERT_TRUE(old_draws);
-    const auto old_fit = checks::quick_fit(base, *old_draws);
+    const auto old_fit = fitting::quick_fit(base, *old_draws);
     ASSERT_TRUE(old_fit);
     int moved_anything = 0;
     for (const auto& key : scenario::listing(read())) {
@@ -219,18 +219,18 @@ TEST(compare_keys, a_verdict_moves_only_where_the_table_says) {
         }
         after->scenario.place.weather_file.reset();
         const auto draws = draws_of(after->scenario);
-        const auto fit = draws ? checks::quick_fit(after->scenario, *draws)
-                               : units::Result<checks::Fit>(tl::unexpected(draws.error()));
+        const auto fit = draws ? fitting::quick_fit(after->scenario, *draws)
+                               : units::Result<fitting::Fit>(tl::unexpected(draws.error()));
         if (!fit) {
             continue;  // a value that no unit can have beside the others
         }
         std::set<std::string> dirtied;
-        for (const auto& change : checks::changes_between(base, after->scenario)) {
-            for (const auto& dirty : checks::dirtied_by(change)) {
+        for (const auto& change : fitting::changes_between(base, after->scenario)) {
+            for (const auto& dirty : fitting::dirtied_by(change)) {
                 dirtied.insert(dirty.check);
             }
         }
-        for (const auto& moved : checks::moved_verdicts(*old_fit, *fit)) {
+        for (const auto& moved : fitting::moved_verdicts(*old_fit, *fit)) {
             ++moved_anything;
             EXPECT_TRUE(dirtied.contains(moved.check) || !moved.after)
                 << key.key << " moved " << moved.check << " of " << moved.circuit << ": "

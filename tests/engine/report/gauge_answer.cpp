@@ -13,9 +13,9 @@ scenario::Scenario one(scenario::Chemistry chemistry) {
     return made;
 }
 
-Answer answer(scenario::Chemistry chemistry, const checks::Reading& reading) {
+Answer answer(scenario::Chemistry chemistry, const handling::Reading& reading) {
     const auto made = one(chemistry);
-    return gauge_answer(made, reading, *checks::gauge(made, reading), {});
+    return gauge_answer(made, reading, *handling::gauge(made, reading), {});
 }
 
 bool has_number(const Answer& answer, std::string_view key) {

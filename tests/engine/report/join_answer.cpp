@@ -20,7 +20,7 @@ Answer answer(double unit_charge, double pack_charge, double fuse, double degree
     };
     made.packs = {pack("main", unit_charge), pack("spare", pack_charge)};
     made.outage.battery_temperature = celsius(degrees);
-    return join_answer(made, *checks::join(made));
+    return join_answer(made, *handling::join(made));
 }
 
 bool stops(const Answer& answer) {

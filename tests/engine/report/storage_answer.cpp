@@ -14,7 +14,7 @@ Answer answer(const scenario::Overrides& overrides = {}) {
         CANDLEMARK_SOURCE_DIR "/tests/published/questions/eight_months_in_the_garage.toml",
         overrides);
     if (!read) throw std::runtime_error(read.error().front().found);
-    return storage_answer(read->scenario, *checks::storage(read->scenario));
+    return storage_answer(read->scenario, *handling::storage(read->scenario));
 }
 
 std::string all_sentences(const Answer& answer) {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "checks/wiring_ways.hpp"
+#include "fitting/ways.hpp"
 #include "report/json.hpp"
 #include "report/sheet.hpp"
 #include "report/text.hpp"
@@ -26,9 +26,9 @@ scenario::ReadScenario read(const std::string& name, scenario::Overrides overrid
 Answer answer_of(const scenario::Scenario& scenario) {
     const auto draws = draws_of(scenario);
     EXPECT_TRUE(draws);
-    const auto fit = checks::fit(scenario, *draws);
+    const auto fit = fitting::fit(scenario, *draws);
     EXPECT_TRUE(fit);
-    return wiring_answer(scenario, *fit, checks::ways_out(scenario, *draws, *fit));
+    return wiring_answer(scenario, *fit, fitting::ways_out(scenario, *draws, *fit));
 }
 
 TEST(wiring_answer, a_build_that_fits_has_no_stop_and_never_says_safe) {

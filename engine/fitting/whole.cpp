@@ -1,0 +1,755 @@
+#include "fitting/whole.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "motor/supply_voltage.hpp"
+#include "units/text.hpp"
+#include "wiring/heat.hpp"
+
+namespace fitting {
+
+namespace {
+
+using scenario::Scenario;
+using units::Current;
+
+std::string kiloamperes(Current current) {
+    return units::show(current, 3);
+}
+
+void add(Fit& fit, std::string id, std::string circuit, std::string about, Verdict verdict,
+         std::string text, std::string mend, std::string source) {
+    fit.checks.push_back({.id = std::move(id),
+                          .circuit = std::move(circuit),
+                          .about = std::move(about),
+                          .verdict = verdict,
+                          .text = std::move(text),
+                          .mend = std::move(mend),
+                          .source = std::move(source)});
+}
+
+// What all packs but one of the kind left out push into a short.
+Current fault_of(const BuildUnit& unit, const PackKind* without) {
+    Current sum{};
+    for (const PackKind& kind : unit.packs) {
+        const int packs = kind.count - (&kind == without ? 1 : 0);
+        if (packs > 0) {
+            sum += wiring::prospective_current(kind.full, kind.bare, packs);
+        }
+    }
+    return sum;
+}
+
+struct Breaking {
+    std::optional<Current> breaks;
+    std::string source;
+};
+
+Breaking breaking_of(const scenario::Fuse& fuse, units::Voltage top) {
+    if (fuse.interrupts) {
+        return {fuse.interrupts, "circuit.links.interrupts"};
+    }
+    const auto* family = fuse.family ? wiring::find_fuse_family(*fuse.family) : nullptr;
+    if (family == nullptr) {
+        return {std::nullopt, "fitting method.md"};
+    }
+    return {wiring::breaks_at(*family, top), family->source};
+}
+
+// The last fuse of the circuit that this one begins at the end of; null where there is none.
+const scenario::Fuse* fuse_before(const Scenario& scenario, const Fit& fit,
+                                  const scenario::Circuit& circuit) {
+    if (!circuit.from) {
+        return nullptr;
+    }
+    const auto before = std::ranges::find(fit.circuits, *circuit.from, &CircuitState::name);
+    if (before == fit.circuits.end() || before->fuses.empty()) {
+        return nullptr;
+    }
+    return &std::get<scenario::Fuse>(
+        scenario.circuits[before->index].links[before->fuses.back().link]);
+}
+
+void check_fault(Fit& fit, const std::string& circuit, const std::string& title,
+                 const Breaking& breaking, const Breaking& before, Current prospective,
+                 std::string_view from) {
+    constexpr const char* mend =
+        "Fit a fuse that breaks it, such as class T, which breaks 20 kA at 125 V; or let the "
+        "circuit begin behind one.";
+    const bool holds = breaking.breaks && *breaking.breaks >= prospective;
+    // A fuse in front that breaks it opens too, but the two were not tested as a pair.
+    const bool backed = !holds && before.breaks && *before.breaks >= prospective;
+    add(fit, "C4", circuit, title,
+        holds    ? Verdict::fits
+        : backed ? Verdict::may_not
+                 : Verdict::fails,
+        fmt::format(
+            "A short draws {} from {} here; the fuse breaks {}.{}", kiloamperes(prospective), from,
+            breaking.breaks ? kiloamperes(*breaking.breaks)
+                            : std::string("nothing that is known at ") + units::show(fit.top),
+            backed ? fmt::format(" The fuse before it breaks {}: what it lets through until "
+                                 "then is not known.",
+                                 kiloamperes(*before.breaks))
+                   : ""),
+        holds ? "" : mend, "[ABYC E-11] as quoted; " + breaking.source);
+}
+
+}  // namespace
+
+void check_faults(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
+    fit.prospective = fault_of(unit, nullptr);
+    for (CircuitState& state : fit.circuits) {
+        if (state.role == Role::ac) {
+            continue;
+        }
+        const auto& circuit = scenario.circuits[state.index];
+        const auto kind = std::ranges::find_if(
+            unit.packs, [&](const PackKind& candidate) { return candidate.lead == &circuit; });
+        const scenario::Fuse* before = fuse_before(scenario, fit, circuit);
+        for (FuseState& fuse : state.fuses) {
+            const bool at_pack = is_at_pack(circuit, state.role, fuse.link);
+            Current prospective = *fit.prospective;
+            std::string from = unit.count == 1 ? "the pack" : "all packs together";
+            if (at_pack && kind != unit.packs.end() && unit.count > 1) {
+                // Its own pack feeds a short on the bus side, the others one at the pack.
+                prospective = std::max(fault_of(unit, &*kind),
+                                       wiring::prospective_current(kind->full, kind->bare, 1));
+                from = "the other packs";
+            }
+            fuse.prospective = prospective;
+            check_fault(fit, state.name, state.links[fuse.link].title,
+                        breaking_of(std::get<scenario::Fuse>(circuit.links[fuse.link]), fit.top),
+                        before == nullptr ? Breaking{} : breaking_of(*before, fit.top), prospective,
+                        from);
+        }
+    }
+    for (const PackKind& kind : unit.packs) {
+        const bool in_circuit =
+            kind.lead != nullptr &&
+            std::ranges::any_of(kind.lead->links, [](const scenario::Link& link) {
+                return std::holds_alternative<scenario::Fuse>(link);
+            });
+        if (kind.fuse && !in_circuit) {
+            add(fit, "C4", "", "pack " + scenario.packs[kind.index].name + " fuse",
+                Verdict::unknown,
+                "Its family is not told by the pack's key, so what it breaks is not known.",
+                "Describe the pack's lead as a [[circuit]] that feeds it.", "fitting method.md");
+        }
+    }
+}
+
+void check_inverter_voltage(const Scenario& scenario, Fit& fit) {
+    if (!fit.continuous) {
+        return;
+    }
+    const auto main = std::ranges::find(fit.circuits, Role::main, &CircuitState::role);
+    const std::string where = main == fit.circuits.end() ? "" : main->name;
+    const auto tell = [&](const Operating& at, units::Power output, const std::string& when,
+                          Verdict failing) {
+        const auto& state = at.state;
+        if (state.how != wiring::Feeding::carries) {
+            add(fit, "C8", where, "inverter, " + when, failing,
+                fmt::format("{} at the outlets asks {} of the packs; the voltage collapses beyond "
+                            "{}.",
+                            units::show(output, 4), units::show(at.feed.drawn, 4),
+                            units::show(state.largest, 4)),
+                "Add a pack in parallel, thicken or shorten the main cable, or draw less.",
+                "wiring method.md (17)");
+            return;
+        }
+        const bool holds = state.at_load >= fit.cutoff;
+        const auto usable = wiring::power_at_voltage(at.feed, fit.cutoff);
+        add(fit, "C8", where, "inverter, " + when, holds ? Verdict::fits : failing,
+            fmt::format("At {} the inverter sees {} and draws {}; it switches off below {}{}.",
+                        units::show(output, 4), units::show(state.at_load, 4), amperes(state.main),
+                        units::show(fit.cutoff, 4),
+                        holds ? ""
+                              : fmt::format(", so at most {} can be drawn from the packs",
+                                            units::show(usable, 3))),
+            holds ? "" : "Add a pack in parallel, thicken or shorten the main cable, or draw less.",
+            "wiring method.md (16)");
+    };
+    tell(*fit.continuous, scenario.inverter->continuous, "at its rating", Verdict::fails);
+    if (fit.surge) {
+        tell(*fit.surge, scenario.inverter->surge.value_or(scenario.inverter->continuous),
+             "at its surge", Verdict::may_not);
+    }
+}
+
+Asked asked_at_most(const wiring::Feed& feed, units::Voltage cutoff) {
+    const wiring::Fed state = wiring::fed(feed);
+    const bool held = state.how == wiring::Feeding::carries && state.at_load >= cutoff;
+    if (held || cutoff <= units::Voltage()) {
+        return {.shares = state.shares, .main = state.main, .bus = state.bus};
+    }
+    Asked asked{.shares = {}, .main = feed.drawn / cutoff};
+    asked.bus = cutoff + asked.main * feed.main;
+    double conductance = 0.0;
+    double pushed = 0.0;
+    for (const wiring::Source& source : feed.sources) {
+        const double each = 1.0 / (source.resistance / units::ohm);
+        conductance += each;
+        pushed += each * (source.emf / units::volt);
+    }
+    const double drawn = (asked.main + feed.branches) / units::ampere;
+    const auto voltage = (pushed - drawn) / conductance * units::volt;
+    for (const wiring::Source& source : feed.sources) {
+        asked.shares.push_back((source.emf - voltage) / source.resistance);
+    }
+    return asked;
+}
+
+WorstShare worst_share(const BuildUnit& unit, const wiring::Feed& feed, std::size_t kind) {
+    const auto cutoff = unit.inverter ? unit.inverter->cutoff_voltage : units::Voltage();
+    // Where the kinds begin in the list of sources.
+    std::size_t first = 0;
+    for (std::size_t i = 0; i < kind; ++i) {
+        first += static_cast<std::size_t>(unit.packs[i].count);
+    }
+    WorstShare worst;
+    const auto look = [&](const wiring::Feed& of, std::size_t at, bool missing) {
+        const Asked asked = asked_at_most(of, cutoff);
+        const Current share = asked.shares[at];
+        const double lower =
+            cutoff > units::Voltage() && asked.bus > cutoff ? double(asked.bus / cutoff) : 1.0;
+        worst.at_lowest = std::max(worst.at_lowest, lower * share);
+        if (share > worst.current) {
+            worst.current = share;
+            worst.one_missing = missing;
+        }
+    };
+    look(feed, first, false);
+    std::size_t at = 0;
+    for (std::size_t other = 0; other < unit.packs.size(); ++other) {
+        const std::size_t out = at;  // the first of each kind stands for its kind
+        at += static_cast<std::size_t>(unit.packs[other].count);
+        if (other == kind && unit.packs[other].count == 1) {
+            continue;
+        }
+        if (feed.sources.size() < 2) {
+            break;
+        }
+        wiring::Feed less = feed;
+        less.sources.erase(less.sources.begin() + static_cast<std::ptrdiff_t>(out));
+        look(less, out < first ? first - 1 : first, true);
+    }
+    return worst;
+}
+
+namespace {
+
+// The part of a current that one pack of a kind takes of what all share, by their resistances; at
+// most, with any one other missing.
+Current share_by_resistance(const BuildUnit& unit, Current total, std::size_t kind) {
+    const auto conductance = [](const PackKind& of) {
+        return 1.0 / std::max(double(of.flow / units::ohm), 1e-9);
+    };
+    double all = 0.0;
+    double most_missing = 0.0;
+    for (std::size_t i = 0; i < unit.packs.size(); ++i) {
+        all += unit.packs[i].count * conductance(unit.packs[i]);
+        if (i != kind || unit.packs[i].count > 1) {
+            most_missing = std::max(most_missing, conductance(unit.packs[i]));
+        }
+    }
+    return conductance(unit.packs[kind]) / (all - most_missing) * total;
+}
+
+// With each pack's own protection: once one opens, the others carry its part too.
+void check_cascade(const BuildUnit& unit, Fit& fit) {
+    if (!fit.continuous) {
+        return;
+    }
+    wiring::Feed left = fit.continuous->feed;
+    std::vector<std::optional<Current>> limits;
+    for (const PackKind& kind : unit.packs) {
+        limits.insert(limits.end(), static_cast<std::size_t>(kind.count), kind.model.current_limit);
+    }
+    std::size_t opened = 0;
+    while (!left.sources.empty()) {
+        const auto shares = asked_at_most(left, fit.cutoff).shares;
+        std::size_t worst = 0;
+        double most = 1.0 + 1e-12;
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            if (limits[i] && shares[i] / *limits[i] > most) {
+                most = shares[i] / *limits[i];
+                worst = i + 1;
+            }
+        }
+        if (worst == 0) {
+            break;
+        }
+        ++opened;
+        left.sources.erase(left.sources.begin() + static_cast<std::ptrdiff_t>(worst - 1));
+        limits.erase(limits.begin() + static_cast<std::ptrdiff_t>(worst - 1));
+    }
+    if (opened > 1) {
+        Check check = packs_open_in_turn();
+        check.text =
+            fmt::format("At the inverter's rating {} of {} packs open one after another{}.", opened,
+                        unit.count, left.sources.empty() ? ", and all goes dark" : "");
+        fit.checks.push_back(std::move(check));
+    }
+}
+
+void check_pack(const Scenario& scenario, const BuildUnit& unit, std::size_t k, Fit& fit) {
+    const PackKind& kind = unit.packs[k];
+    const PackCurrents currents = pack_currents(unit, fit, k);
+    const std::string lead = kind.lead == nullptr ? "" : kind.lead->name;
+    const std::string about = "pack " + scenario.packs[kind.index].name;
+    const std::string when = fit.continuous ? "At the inverter's rating" : "With all loads on";
+    const std::string missing = currents.given.one_missing ? " with one pack missing" : "";
+    if (kind.model.current_limit) {
+        const bool holds = currents.given.current <= *kind.model.current_limit;
+        add(fit, "C9", lead, about, holds ? Verdict::fits : Verdict::fails,
+            fmt::format("{} a pack gives {}{}; its limit is {}.", when,
+                        amperes(currents.given.current), missing,
+                        amperes(*kind.model.current_limit)),
+            holds ? ""
+                  : "Add packs in parallel, or hold the loads below what the packs give: when "
+                    "one opens the others follow.",
+            "wiring method.md (18)");
+    }
+    if (!kind.fuse) {
+        return;
+    }
+    const Current given =
+        wiring::least_rating({.continuous = currents.for_hours, .further = currents.further});
+    const Current taken = wiring::least_rating({.continuous = currents.taken});
+    const bool charging = taken > given;
+    const Current least = std::max(given, taken);
+    const bool holds = *kind.fuse >= least;
+    add(fit, "C9", lead, about + " fuse", holds ? Verdict::fits : Verdict::fails,
+        charging
+            ? fmt::format("{} may charge a pack{}, which asks for a fuse of at least {}; the "
+                          "pack has {}.",
+                          amperes(currents.taken), unit.count > 1 ? " with one pack missing" : "",
+                          amperes(least), amperes(*kind.fuse))
+            : fmt::format("{} a pack gives {}{}, which asks for a fuse of at least {}; the "
+                          "pack has {}.",
+                          when, amperes(currents.for_hours + currents.further), missing,
+                          amperes(least), amperes(*kind.fuse)),
+        holds ? ""
+              : "Add packs in parallel or hold the currents lower, before any larger fuse: its "
+                "cable and connector must carry that too.",
+        "[NEC] 210.20(A); wiring method.md (18)");
+    if (kind.model.current_limit && *kind.fuse > *kind.model.current_limit) {
+        add(fit, "C1", lead, about + " fuse", Verdict::may_not,
+            fmt::format("The pack's fuse, {}, is above what the pack may give, {}.",
+                        amperes(*kind.fuse), amperes(*kind.model.current_limit)),
+            "Take the pack's limit as the largest fuse.", "fitting method.md (1)");
+    }
+}
+
+}  // namespace
+
+PackCurrents pack_currents(const BuildUnit& unit, const Fit& fit, std::size_t kind) {
+    PackCurrents currents;
+    if (fit.continuous) {
+        currents.given = worst_share(unit, fit.continuous->feed, kind);
+        currents.for_hours = currents.given.at_lowest;
+        const Current short_time =
+            share_by_resistance(unit, fit.direct - fit.direct_for_hours, kind);
+        currents.further = std::min(short_time, currents.for_hours);
+        currents.for_hours -= currents.further;
+    } else {
+        currents.given.current = share_by_resistance(unit, fit.direct, kind);
+        currents.given.one_missing = unit.count > 1;
+        currents.for_hours = share_by_resistance(unit, fit.direct_for_hours, kind);
+        currents.further = currents.given.current - currents.for_hours;
+    }
+    currents.taken = share_by_resistance(unit, fit.charging, kind);
+    return currents;
+}
+
+Check packs_open_in_turn() {
+    return {.id = "C9",
+            .circuit = "",
+            .about = "cascade",
+            .verdict = Verdict::fails,
+            .text = "At the inverter's rating several packs open one after another.",
+            .mend = "Hold the loads below what the packs give together, or add packs.",
+            .source = "wiring method.md (18)"};
+}
+
+void check_packs(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
+    for (std::size_t k = 0; k < unit.packs.size(); ++k) {
+        check_pack(scenario, unit, k, fit);
+    }
+    check_cascade(unit, fit);
+    // A lead is fed from its own pack and, over the bus, from all others.
+    for (const PackKind& kind : unit.packs) {
+        if (kind.lead == nullptr || unit.count < 2) {
+            continue;
+        }
+        const auto state = std::ranges::find(fit.circuits, kind.lead->name, &CircuitState::name);
+        Current others{};
+        bool told = true;
+        for (const PackKind& other : unit.packs) {
+            const int count = other.count - (&other == &kind ? 1 : 0);
+            std::optional<Current> fuse = other.fuse;
+            for (const scenario::Link& link :
+                 other.lead == nullptr ? std::vector<scenario::Link>{} : other.lead->links) {
+                if (const auto* part = std::get_if<scenario::Fuse>(&link)) {
+                    fuse = fuse ? std::min(*fuse, part->rating) : part->rating;
+                }
+            }
+            told = told && (count == 0 || fuse.has_value());
+            if (count > 0 && fuse) {
+                others += static_cast<double>(count) * *fuse;
+            }
+        }
+        if (!state->weakest) {
+            continue;
+        }
+        const LinkState& weakest = state->links[*state->weakest];
+        const bool bus_end = std::ranges::any_of(state->fuses, [&](const FuseState& fuse) {
+            return !is_at_pack(*kind.lead, Role::pack_lead, fuse.link);
+        });
+        const bool covered = bus_end || (told && others <= *weakest.carries_at_most());
+        add(fit, "C10", kind.lead->name, "both ends", covered ? Verdict::fits : Verdict::fails,
+            bus_end ? "A fuse at the bus end guards the lead from the other packs."
+            : told
+                ? fmt::format("A short at this pack is fed by the others through {} of fuses; "
+                              "the {} carries {}.",
+                              amperes(others), weakest.title, amperes(*weakest.carries_at_most()))
+                : "The other packs' fuses are not told, so what may flow back into this lead is "
+                  "not known.",
+            covered ? "" : "Fit a second fuse where the lead meets the bus.",
+            "wiring method.md, \"Leads with two ends\"");
+    }
+}
+
+void check_guards_from_before(const Scenario& scenario, Fit& fit) {
+    for (const CircuitState& state : fit.circuits) {
+        const auto& circuit = scenario.circuits[state.index];
+        if (!state.fuses.empty() || !circuit.from || !state.weakest) {
+            continue;
+        }
+        const auto before = std::ranges::find(fit.circuits, *circuit.from, &CircuitState::name);
+        if (before == fit.circuits.end() || before->fuses.empty()) {
+            continue;
+        }
+        const LinkState& guard = before->links[before->fuses.back().link];
+        const LinkState& weakest = state.links[*state.weakest];
+        const bool holds = *guard.rating <= *weakest.carries_at_most();
+        add(fit, "C1", state.name, guard.title + " of " + before->name,
+            holds ? Verdict::fits : Verdict::fails,
+            fmt::format("Without a fuse of its own it depends on the {} of {}; the {} carries {}.",
+                        guard.title, before->name, weakest.title,
+                        amperes(*weakest.carries_at_most())),
+            holds ? "" : "Fit a fuse where this circuit begins.", "fitting method.md (1)");
+    }
+}
+
+// ---- C3: a fuse behind a fuse.
+
+namespace {
+
+// A fuse as it stands before others, or several alike in parallel.
+struct Guard {
+    std::string title;
+    Current rating{};
+    wiring::Envelope envelope;
+};
+
+Guard guard_of(const scenario::Fuse& fuse, std::string title, double parallel = 1.0) {
+    const auto* family = fuse.family ? wiring::find_fuse_family(*fuse.family) : nullptr;
+    return {std::move(title), parallel * fuse.rating, wiring::envelope_of(fuse, family)};
+}
+
+enum class Order { holds, overlaps, not_known };
+
+// Whether the nearer one is through at every current before the farther one begins to open.
+Order order_of(const Guard& nearer, const Guard& farther) {
+    if (nearer.rating > farther.rating) {
+        return Order::overlaps;
+    }
+    constexpr int steps = 60;
+    const double from = 1.05 * (nearer.rating / units::ampere);
+    const double to = 10.0 * (farther.rating / units::ampere);
+    bool known = true;
+    for (int i = 0; i <= steps; ++i) {
+        const Current current = from * std::pow(to / from, double(i) / steps) * units::ampere;
+        const auto far = wiring::opening_at(farther.envelope, current / farther.rating);
+        if (far.holds) {
+            continue;
+        }
+        const auto near = wiring::opening_at(nearer.envelope, current / nearer.rating);
+        if (near.holds) {
+            return Order::overlaps;
+        }
+        if (!near.most || !far.least) {
+            known = false;
+        } else if (*near.most >= *far.least) {
+            return Order::overlaps;
+        }
+    }
+    // So much smaller that no curves of fuses meet; common practice, no source.
+    return known || farther.rating >= 10.0 * nearer.rating ? Order::holds : Order::not_known;
+}
+
+void tell_order(Fit& fit, const std::string& circuit, const Guard& nearer, const Guard& farther) {
+    const Order order = order_of(nearer, farther);
+    add(fit, "C3", circuit, nearer.title + " behind " + farther.title,
+        order == Order::holds ? Verdict::fits : Verdict::may_not,
+        order == Order::holds
+            ? fmt::format("On a fault the {} opens before the {}.", nearer.title, farther.title)
+        : order == Order::overlaps
+            ? fmt::format("On a fault the {} may open before or with the {}: then more goes dark "
+                          "than need be.",
+                          farther.title, nearer.title)
+            : fmt::format("Whether the {} opens before the {} is not known, for an opening time "
+                          "is not.",
+                          nearer.title, farther.title),
+        order == Order::holds ? ""
+                              : "Take the nearer fuse of half the rating or less and of one "
+                                "family, or give opens = [...] of both from their sheets.",
+        "wiring method.md (7); twice the rating within a family: from memory");
+}
+
+// The smallest fuse of every pack's lead, together; nothing where one pack has none.
+std::optional<Guard> guard_of_packs(const Scenario& scenario, const Fit& fit) {
+    std::optional<Guard> all;
+    for (const CircuitState& state : fit.circuits) {
+        if (state.role != Role::pack_lead) {
+            continue;
+        }
+        const scenario::Fuse* smallest = nullptr;
+        for (const FuseState& fuse : state.fuses) {
+            const auto& part =
+                std::get<scenario::Fuse>(scenario.circuits[state.index].links[fuse.link]);
+            if (smallest == nullptr || part.rating < smallest->rating) {
+                smallest = &part;
+            }
+        }
+        if (smallest == nullptr) {
+            return std::nullopt;
+        }
+        Guard one = guard_of(*smallest, "packs' fuses", state.alike);
+        if (!all) {
+            all = std::move(one);
+        } else {
+            all->rating += one.rating;
+            // Of two families the one of which less is known.
+            all->envelope = one.envelope.empty() ? one.envelope : all->envelope;
+        }
+    }
+    return all;
+}
+
+}  // namespace
+
+void check_order_of_fuses(const Scenario& scenario, Fit& fit) {
+    const auto packs = guard_of_packs(scenario, fit);
+    const std::vector<CircuitState> circuits = fit.circuits;
+    for (const CircuitState& state : circuits) {
+        const auto& circuit = scenario.circuits[state.index];
+        if (state.fuses.empty() || state.role == Role::pack_lead) {
+            continue;
+        }
+        const auto guard = [&](const CircuitState& of, std::size_t fuse) {
+            const std::size_t link = of.fuses[fuse].link;
+            return guard_of(std::get<scenario::Fuse>(scenario.circuits[of.index].links[link]),
+                            of.links[link].title + (&of == &state ? "" : " of " + of.name),
+                            of.runs);
+        };
+        const auto before = circuit.from
+                                ? std::ranges::find(circuits, *circuit.from, &CircuitState::name)
+                                : circuits.end();
+        if (before != circuits.end() && !before->fuses.empty()) {
+            tell_order(fit, state.name, guard(state, 0), guard(*before, before->fuses.size() - 1));
+        } else if (before == circuits.end() && packs && state.role != Role::ac) {
+            tell_order(fit, state.name, guard(state, 0), *packs);
+        }
+        for (std::size_t i = 1; i < state.fuses.size(); ++i) {
+            tell_order(fit, state.name, guard(state, i), guard(state, i - 1));
+        }
+    }
+}
+
+// ---- Loads: their voltage, and kinds of current that do not mix.
+
+namespace {
+
+// Gear for a bus of 12 V is plated 12 to 13.8 V: common practice, no source.
+constexpr double of_the_bus = 0.2;
+
+bool fits_voltage(units::Voltage made, units::Voltage given, bool wall) {
+    return wall ? motor::runs_from(made, given) : std::abs(made / given - 1.0) < of_the_bus;
+}
+
+void check_voltage_of(const scenario::Load& load, const BuildUnit& unit, Fit& fit) {
+    const auto made = motor::plate_voltage(load);
+    if (!made || load.from == scenario::Outlet::usb) {
+        return;
+    }
+    const bool wall = load.from == scenario::Outlet::ac;
+    if (wall && !unit.inverter) {
+        return;
+    }
+    const auto given = wall ? unit.inverter->output_voltage : unit.nominal;
+    if (fits_voltage(*made, given, wall)) {
+        return;
+    }
+    add(fit, "C11", "", "load " + load.name, Verdict::fails,
+        fmt::format("{} is made for {}; the {} gives {}.", load.name, units::show(*made, 4),
+                    wall ? "inverter" : "bus", units::show(given, 4)),
+        *made > given ? "Use a load made for this voltage, or an inverter that gives the load's."
+                      : "Do not connect it: it burns. Use a load made for this voltage.",
+        wall ? "[NEMA MG 1] 12.44, 10 % either way" : "common practice, no source");
+}
+
+}  // namespace
+
+void check_loads(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
+    for (const scenario::Load& load : scenario.loads) {
+        check_voltage_of(load, unit, fit);
+    }
+    for (const CircuitState& state : fit.circuits) {
+        const auto& circuit = scenario.circuits[state.index];
+        std::vector<std::string> wall;
+        std::vector<std::string> bus;
+        for (const scenario::Load& load : scenario.loads) {
+            if (std::ranges::find(circuit.feeds, load.name) != circuit.feeds.end()) {
+                (load.from == scenario::Outlet::ac ? wall : bus).push_back(load.name);
+            }
+        }
+        const bool from_bus = circuit.from == "bus" || state.role == Role::main ||
+                              state.role == Role::pack_lead || state.role == Role::charging ||
+                              (state.role == Role::branch && !bus.empty());
+        const auto refuse = [&](std::string text, std::string mend) {
+            add(fit, "C1", state.name, "mixed", Verdict::fails, std::move(text), std::move(mend),
+                "fitting method.md: a circuit carries one kind of current");
+        };
+        if (!wall.empty() && from_bus) {
+            refuse(fmt::format("It carries the bus's direct current, and {} {} the inverter's "
+                               "alternating current.",
+                               fmt::join(wall, ", "), wall.size() == 1 ? "needs" : "need"),
+                   "Feed them by a circuit with from = \"inverter\".");
+        } else if (!bus.empty() && state.role == Role::ac) {
+            refuse(fmt::format("It begins behind the inverter, and {} {} the bus's direct current.",
+                               fmt::join(bus, ", "), bus.size() == 1 ? "needs" : "need"),
+                   "Feed them by a circuit that begins at the bus.");
+        } else if (!wall.empty() && !unit.inverter) {
+            refuse(fmt::format("{} {} alternating current, and the unit has no inverter.",
+                               fmt::join(wall, ", "), wall.size() == 1 ? "needs" : "need"),
+                   "Describe the [inverter], or give the load from = \"12V\" if that is what it "
+                   "is.");
+        }
+    }
+}
+
+void check_case(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
+    const scenario::Case enclosure = scenario.enclosure.value_or(scenario::Case{});
+    const bool shut = enclosure.lid == "closed";
+    if (unit.shut && unit.inverter) {
+        const auto loss =
+            direct_power(*unit.inverter, unit.inverter->continuous) - unit.inverter->continuous;
+        const auto air = wiring::air_for(loss, 20.0 * units::kelvin);
+        // 60 degC: as warm as common terminals and cells may become; common practice, no source.
+        const bool holds = *unit.shut <= units::celsius(60.0);
+        add(fit, "C12", "", "heat",
+            holds ? Verdict::fits : (shut ? Verdict::fails : Verdict::may_not),
+            fmt::format(
+                "Shut, at the inverter's rating, {} of heat would bring the inside to {}; a "
+                "shut case sheds {} within 20 K.",
+                units::show(loss), units::show(*unit.shut), units::show(*unit.shed)),
+            holds
+                ? ""
+                : fmt::format("Open the lid while the inverter works hard, or move {:.0f} m³/h of "
+                              "air through it with a fan.",
+                              air / wiring::cubic_metre_per_hour),
+            "wiring method.md (12), (13); an estimate");
+    } else if (unit.inverter && !scenario.enclosure) {
+        add(fit, "C12", "", "heat", Verdict::unknown,
+            fmt::format("The case is not described, so its heat is not reckoned; parts are taken "
+                        "to lie at {}.",
+                        units::show(unit.inside)),
+            "Give [case] its length, width, height, material and lid.", "wiring method.md (12)");
+    }
+    for (const PackKind& kind : unit.packs) {
+        const scenario::Pack& pack = scenario.packs[kind.index];
+        // Cells of 2 V each.
+        const int cells =
+            static_cast<int>(std::max(1.0, 0.5 * double(kind.model.nominal / units::volt)));
+        const auto vent = wiring::hydrogen_vent(pack.chemistry, cells, pack.capacity);
+        if (!vent) {
+            continue;
+        }
+        const auto openings = static_cast<double>(kind.count) * vent->opening;
+        const bool vented = enclosure.vent && *enclosure.vent >= openings;
+        const std::string needs = fmt::format(
+            "{} lead-acid {} {:.2g} m³/h of air while charging, through {:.1f} cm² in and the same "
+            "out",
+            kind.count, kind.count == 1 ? "pack needs" : "packs need",
+            kind.count * (vent->air / wiring::cubic_metre_per_hour),
+            openings / units::square_metre * 1e4);
+        const bool closed = shut && !vented;
+        add(fit, "C13", "", "hydrogen, pack " + pack.name,
+            vented ? Verdict::fits : (closed ? Verdict::fails : Verdict::may_not),
+            fmt::format("{}{}.", needs,
+                        closed ? "; the case is shut: hydrogen gathers and one spark sets it off"
+                        : enclosure.vent && !vented
+                            ? fmt::format("; the case has {:.1f} cm²",
+                                          *enclosure.vent / units::square_metre * 1e4)
+                            : ""),
+            vented ? ""
+                   : "Keep lead-acid packs outside the case, or vent it to the open air, high "
+                     "and low.",
+            "[IEC 62485-2] as restated; wiring method.md (14)");
+    }
+    if (enclosure.rating && enclosure.lid == "open") {
+        add(fit, "C13", "", "water", Verdict::asked,
+            fmt::format("{} holds for the case shut; used open it keeps no water out.",
+                        *enclosure.rating),
+            "Keep it under a roof while it is open.", "[IEC 60529] as restated");
+    }
+}
+
+void check_rest(const Scenario& scenario, const Draws& draws, Fit& fit) {
+    const auto none_of = [&fit](Role role) {
+        return std::ranges::none_of(
+            fit.circuits, [role](const CircuitState& state) { return state.role == role; });
+    };
+    const auto missing = [&fit](std::string about, std::string text, std::string mend) {
+        add(fit, "C1", "", "not described: " + about, Verdict::unknown, std::move(text),
+            std::move(mend), "fitting method.md");
+    };
+    if (scenario.inverter && none_of(Role::main)) {
+        missing("main path",
+                "The file names no circuit that feeds the inverter, so main fuse, switch and cable "
+                "cannot be checked.",
+                "Add a [[circuit]] with feeds = [\"inverter\"] and its fuse, switch and wire.");
+    }
+    if (none_of(Role::pack_lead)) {
+        missing("pack leads",
+                "The file names no circuit that feeds a pack, so pack fuses, leads and connectors "
+                "cannot be checked.",
+                "Add a [[circuit]] with feeds = [\"" + scenario.packs.front().name +
+                    "\"] and its connector, wire and fuse.");
+    }
+    if (!draws.without_circuit.empty()) {
+        missing("loads",
+                fmt::format("No circuit feeds {}.", fmt::join(draws.without_circuit, ", ")),
+                "Add a [[circuit]] that feeds them.");
+    }
+    if (draws.ac.continuous + draws.ac.further > units::Power() && none_of(Role::ac)) {
+        missing("outlets", "The file names no circuit behind the inverter.",
+                "Add a [[circuit]] with from = \"inverter\" and its breaker, wire and outlet.");
+    }
+    add(fit, "C15", "", "workmanship", Verdict::asked,
+        "Arithmetic cannot see crimps, torque, strain relief, polarity or labels.",
+        "Pull each crimp, tighten each stud as its sheet says, check polarity before the last "
+        "connection, and label every fuse with its rating.",
+        "common practice, no source");
+    add(fit, "C16", "", "acceptance", Verdict::deferred,
+        "Whether it may be used where you are is for local codes, insurers and the authority.",
+        "Leave any tie to house wiring, bonding and earthing to a licensed electrician.",
+        "common practice, no source");
+}
+
+}  // namespace fitting

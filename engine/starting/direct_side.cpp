@@ -1,0 +1,189 @@
+#include "starting/direct_side.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "wiring/power_behind.hpp"
+
+namespace starting {
+
+using namespace units;
+
+namespace {
+
+// A board without stated pulses trips at 2 to 3 times its rating after 0.5 to 1.5 s: [BMS boards].
+constexpr double surely_carried = 2.0;
+constexpr double perhaps_carried = 3.0;
+constexpr Duration soonest_trip = 0.5 * second;
+constexpr Duration latest_trip = 1.5 * second;
+
+// A pack whose resistance nobody measured: common practice, no source.
+constexpr double least_of_typical = 0.75;
+constexpr double most_of_typical = 1.5;
+
+Range<Resistance> path_of(const unit::Packs& packs) {
+    const Resistance inner = packs.inner.value;
+    const Resistance lead = packs.lead.resistance.value;
+    if (!packs.inner.assumed()) return exactly(Resistance(inner + lead));
+    return spanning<Resistance>(least_of_typical * inner + lead, inner + lead,
+                                most_of_typical * inner + lead);
+}
+
+// The weaker of two, where there are two.
+std::optional<Current> weaker(const std::optional<unit::Known<Current>>& one,
+                              const std::optional<unit::Known<Current>>& other) {
+    if (!one || !other)
+        return one ? std::optional(one->value) : other ? std::optional(other->value) : std::nullopt;
+    return std::min(one->value, other->value);
+}
+
+Branch branch_of(const unit::Packs& packs, std::optional<StateOfCharge> charge) {
+    const auto& model = *packs.model;
+    const auto wells = charge ? battery::rested_with(model.capacity, *charge) : model.at_start;
+    return {.name = packs.name,
+            .emf = model.open_circuit.voltage(battery::available_fill(model.kinetics, wells)),
+            .path = path_of(packs),
+            .count = packs.count,
+            .limits = {.continuous = model.current_limit, .pulse = model.pulse},
+            .fuse = packs.lead.fuse_rating(),
+            .contact = weaker(packs.lead.connector, packs.lead.contact)};
+}
+
+void note_uncertain_resistance(const unit::Packs& packs, scenario::Assumptions& told) {
+    if (!packs.inner.assumed()) return;
+    told.push_back({packs.where + ".resistance",
+                    fmt::format("between {:.2g} and {:.2g} times what is typical while a motor "
+                                "starts",
+                                least_of_typical, most_of_typical),
+                    "common practice, no source"});
+}
+
+void note_short_times(const unit::Packs& packs, scenario::Assumptions& told) {
+    const auto& model = *packs.model;
+    if (!model.pulse.empty() || !model.current_limit) return;
+    told.push_back(
+        {packs.where + ".pulse",
+         fmt::format("its protection surely lets {:.0f} A through, and perhaps {:.0f} A for 0.5 s "
+                     "or {:.0f} A for 1.5 s",
+                     *model.current_limit / ampere, surely_carried * *model.current_limit / ampere,
+                     perhaps_carried * *model.current_limit / ampere),
+         "[BMS boards]"});
+}
+
+}  // namespace
+
+Ends<std::optional<Current>> allowed_for(const TimedLimits& limits, Duration time) {
+    // As no limit is below zero, that stands for none.
+    Current most = limits.continuous.value_or(-1.0 * ampere);
+    for (const auto& pulse : limits.pulse)
+        if (pulse.lasts >= time) most = std::max(most, pulse.current);
+    std::optional<Current> sure;
+    if (most >= Current{}) sure = most;
+    if (!limits.pulse.empty()) {
+        // Longer than every stated pulse, and nothing is said of continuous current: the smallest
+        // pulse still bounds it.
+        if (!sure)
+            sure =
+                std::ranges::min_element(limits.pulse, {}, &scenario::PulseLimit::current)->current;
+        return exactly(sure);
+    }
+    if (!sure) return {};
+    return {sure, time <= soonest_trip ? surely_carried * *sure : *sure,
+            time <= latest_trip ? perhaps_carried * *sure : *sure};
+}
+
+int packs_of(const DirectSource& source) {
+    int packs = 0;
+    for (const auto& branch : source.branches)
+        packs += branch.count;
+    return packs;
+}
+
+Equivalent equivalent(const DirectSource& source, End end) {
+    double conductance = 0.0;
+    double driven = 0.0;
+    for (const auto& branch : source.branches) {
+        // A branch without resistance would carry it all; a nano-ohm stands for it.
+        const double ohms = std::max<double>(at(branch.path, end) / ohm, 1e-9);
+        conductance += branch.count / ohms;
+        driven += branch.count * (branch.emf / volt) / ohms;
+    }
+    if (!(conductance > 0.0)) return {.shared = source.shared};
+    return {.emf = driven / conductance * volt,
+            .branches = 1.0 / conductance * ohm,
+            .shared = source.shared};
+}
+
+DirectPoint at_power(const Equivalent& source, Power power) {
+    return at_power_and_current(source, power, Current{});
+}
+
+DirectPoint at_power_and_current(const Equivalent& source, Power power, Current current) {
+    const double inner = source.branches / ohm;
+    const double r = inner + source.shared / ohm;
+    const double e = (source.emf - current * source.branches) / volt;
+    const double p = power / watt;
+    const double under_root = e * e - 4.0 * r * p;
+    DirectPoint point{.possible = e > 0.0 && under_root >= 0.0,
+                      .at_most = r > 0.0 ? e * e / (4.0 * r) * watt : Power{}};
+    const double v = e > 0.0 ? 0.5 * (e + std::sqrt(std::max(0.0, under_root))) : 0.0;
+    point.voltage = v * volt;
+    point.current =
+        wiring::current_into(power, source.branches + source.shared, e * volt) + current;
+    point.bus = source.emf - point.current * source.branches;
+    return point;
+}
+
+Current of_one_pack(const DirectSource& source, const Branch& branch, End end, Voltage bus) {
+    const Resistance path = std::max(at(branch.path, end), 1e-9 * ohm);
+    const double more = packs_of(source) > 1 ? source.imbalance.value() : 1.0;
+    return more * (branch.emf - bus) / path;
+}
+
+Result<Bank> bank_of(const unit::Unit& built, std::optional<StateOfCharge> charge) {
+    if (built.count() < 1)
+        return fail({.where = "pack",
+                     .found = "there is no pack",
+                     .remedy = "add a [[pack]] table with its chemistry and capacity"});
+    Bank bank{.assumptions = unit::assumptions_of(built), .nominal = built.nominal()};
+    if (built.inverter) {
+        bank.source.shared = built.main.resistance.value;
+        bank.source.main_fuse = built.main.fuse_rating();
+        bank.source.main_contact = weaker(built.main.connector, built.main.contact);
+    }
+    Errors errors;
+    Charge held{};
+    Charge whole{};
+    std::vector<scenario::Assumptions> of_each;
+    const unit::Packs* first = nullptr;
+    for (const unit::Packs& packs : built.packs) {
+        if (packs.count < 1) continue;
+        if (first == nullptr) first = &packs;
+        const auto& model = *packs.model;
+        if (model.chemistry != first->model->chemistry)
+            errors.push_back({.where = packs.where + ".chemistry",
+                              .found = "packs of two chemistries on one bus",
+                              .remedy = "ask of the packs of one chemistry at a time"});
+        const auto left =
+            charge.value_or(battery::shown(battery::charge_left(model.capacity, model.at_start)));
+        held += packs.count * left.value() * model.capacity;
+        whole += static_cast<double>(packs.count) * model.capacity;
+        bank.source.branches.push_back(branch_of(packs, charge));
+        auto& told = of_each.emplace_back();
+        note_uncertain_resistance(packs, told);
+        note_short_times(packs, told);
+    }
+    if (!errors.empty()) return fail(std::move(errors));
+    const auto once = unit::told_once(of_each);
+    bank.assumptions.insert(bank.assumptions.end(), once.begin(), once.end());
+    bank.charge = StateOfCharge(held / whole);
+    if (packs_of(bank.source) > 1)
+        bank.assumptions.push_back(
+            {"pack", "the pack that carries most carries 1.15 times the mean of all (1.0 to 1.3)",
+             "common practice, no source"});
+    return bank;
+}
+
+}  // namespace starting
