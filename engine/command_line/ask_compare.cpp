@@ -2,11 +2,11 @@
 
 #include <CLI/CLI.hpp>
 
+#include "answers/compare/answer.hpp"
+#include "answers/wiring/draws.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/read_request.hpp"
 #include "outage/ready.hpp"
-#include "report/compare_answer.hpp"
-#include "report/wiring_draws.hpp"
 #include "scenario/file.hpp"
 #include "scenario/set_aside.hpp"
 #include "sizing/builds.hpp"
@@ -26,11 +26,11 @@ units::Errors in_file(units::Errors errors, const std::string& file) {
     return errors;
 }
 
-units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read,
-                                              std::uint64_t seed) {
+units::Result<answers::ComparedBuild> build_of(const scenario::ReadScenario& read,
+                                               std::uint64_t seed) {
     // What is taken for the room stands among the plan's assumptions.
     const auto cold = InItsRoom::at_the_coldest(read);
-    const auto draws = report::draws_of(cold.scenario());
+    const auto draws = answers::draws_of(cold.scenario());
     if (!draws) {
         return units::fail(in_file(draws.error(), read.file_name));
     }
@@ -38,7 +38,7 @@ units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read
     if (!fit) {
         return units::fail(in_file(fit.error(), read.file_name));
     }
-    report::ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
+    answers::ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
     const auto folder = scenario::folder_of(read.file_name);
     auto ready = outage::make_ready(read.scenario, folder);
     if (ready) {
@@ -50,7 +50,7 @@ units::Result<report::ComparedBuild> build_of(const scenario::ReadScenario& read
     } else {
         build.why_no_plan = "the outage cannot be planned: " + units::print(ready.error().front());
     }
-    if (auto starts = report::compared_starts(cold.scenario())) {
+    if (auto starts = answers::compared_starts(cold.scenario())) {
         build.starts = std::move(*starts);
     } else {
         build.why_no_starts =
@@ -66,8 +66,8 @@ void add_compare_options(CLI::App& command, Request& request) {
         ->required();
 }
 
-units::Result<report::Answer> ask_compare(const scenario::ReadScenario& read,
-                                          const Request& request) {
+units::Result<answers::Answer> ask_compare(const scenario::ReadScenario& read,
+                                           const Request& request) {
     auto overrides = overrides_of(request.set);
     if (!overrides) {
         return units::fail(std::move(overrides.error()));
@@ -88,7 +88,7 @@ units::Result<report::Answer> ask_compare(const scenario::ReadScenario& read,
         }
         return units::fail(std::move(errors));
     }
-    return report::compare_answer(*old_build, *new_build);
+    return answers::compare_answer(*old_build, *new_build);
 }
 
 }  // namespace command_line

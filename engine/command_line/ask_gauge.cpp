@@ -4,12 +4,12 @@
 
 #include <CLI/CLI.hpp>
 
+#include "answers/gauge/answer.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
 #include "estimate/outlook.hpp"
 #include "handling/gauge.hpp"
 #include "outage/ready.hpp"
-#include "report/gauge_answer.hpp"
 #include "scenario/file.hpp"
 #include "sizing/builds.hpp"
 #include "sizing/member_runs.hpp"
@@ -103,9 +103,9 @@ scenario::LogEntry entry_of(const handling::Reading& reading, const std::string&
 }
 
 // With a log the reading is one more of it, and nothing that was written down is thrown away.
-units::Result<report::FromNow> estimate_from(scenario::Scenario scenario,
-                                             const scenario::LogEntry& entry, LocalTime now,
-                                             const std::string& folder, std::uint64_t seed) {
+units::Result<answers::FromNow> estimate_from(scenario::Scenario scenario,
+                                              const scenario::LogEntry& entry, LocalTime now,
+                                              const std::string& folder, std::uint64_t seed) {
     const auto end = scenario.outage.starts + scenario.outage.lasts;
     if (now < scenario.outage.starts || !(now < end))
         return units::fail(not_within(now, scenario.outage));
@@ -118,20 +118,20 @@ units::Result<report::FromNow> estimate_from(scenario::Scenario scenario,
     if (!outlook) return units::fail(outlook.error());
     const auto& figures = outlook->figures;
     const auto left = end - now;
-    return report::FromNow{.now = now,
-                           .left = left,
-                           .lasts_low = figures.count_on,
-                           .lasts = figures.half,
-                           .lasts_high = figures.one_in_ten,
-                           .survives_low = figures.meets_the_goal(),
-                           .survives = figures.half >= left,
-                           .survives_high = figures.one_in_ten >= left};
+    return answers::FromNow{.now = now,
+                            .left = left,
+                            .lasts_low = figures.count_on,
+                            .lasts = figures.half,
+                            .lasts_high = figures.one_in_ten,
+                            .survives_low = figures.meets_the_goal(),
+                            .survives = figures.half >= left,
+                            .survives_high = figures.one_in_ten >= left};
 }
 
-units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
-                                         const handling::Reading& reading,
-                                         const handling::ChargeRead& read, LocalTime now,
-                                         const std::string& folder, std::uint64_t seed) {
+units::Result<answers::FromNow> plan_from(const scenario::Scenario& scenario,
+                                          const handling::Reading& reading,
+                                          const handling::ChargeRead& read, LocalTime now,
+                                          const std::string& folder, std::uint64_t seed) {
     constexpr int members_run = 64;  // at each of three charges
     auto later = scenario;
     const auto end = scenario.outage.starts + scenario.outage.lasts;
@@ -145,7 +145,7 @@ units::Result<report::FromNow> plan_from(const scenario::Scenario& scenario,
     later.outage.starts = now;
     later.outage.lasts = end - now;
     later.outage.out_for = now - scenario.outage.starts;
-    report::FromNow from{.now = now, .left = end - now};
+    answers::FromNow from{.now = now, .left = end - now};
     const auto goal = sizing::goal_of(scenario);
     // What the chance makes of a start at this charge.
     const auto figures_at = [&](units::StateOfCharge charge) -> units::Result<chance::Figures> {
@@ -201,8 +201,8 @@ void add_gauge_options(CLI::App& command, Request& request) {
         ->type_name("21:30|2026-01-15T21:30");
 }
 
-units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
-                                        const Request& request) {
+units::Result<answers::Answer> ask_gauge(const scenario::ReadScenario& read,
+                                         const Request& request) {
     units::Errors errors;
     const auto reading = reading_of(request, errors);
     const auto now = moment(request.now, read.scenario.outage, errors);
@@ -214,7 +214,7 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
     if (!charge) {
         return units::fail(charge.error());
     }
-    std::optional<report::FromNow> from_now;
+    std::optional<answers::FromNow> from_now;
     if (now) {
         const auto folder = scenario::folder_of(read.file_name);
         auto planned =
@@ -227,7 +227,7 @@ units::Result<report::Answer> ask_gauge(const scenario::ReadScenario& read,
         }
         from_now = *planned;
     }
-    return room.told_in(report::gauge_answer(room.scenario(), reading, *charge, from_now));
+    return room.told_in(answers::gauge_answer(room.scenario(), reading, *charge, from_now));
 }
 
 }  // namespace command_line

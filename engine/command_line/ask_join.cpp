@@ -2,10 +2,10 @@
 
 #include <CLI/CLI.hpp>
 
+#include "answers/join/answer.hpp"
 #include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
 #include "handling/join.hpp"
-#include "report/join_answer.hpp"
 
 namespace command_line {
 
@@ -21,7 +21,8 @@ void add_join_options(CLI::App& command, Request& request) {
         ->type_name("\"20 A\"");
 }
 
-units::Result<report::Answer> ask_join(const scenario::ReadScenario& read, const Request& request) {
+units::Result<answers::Answer> ask_join(const scenario::ReadScenario& read,
+                                        const Request& request) {
     units::Errors errors;
     const auto at_most = option_value<units::Current>(request.at_most, "--at-most", errors);
     if (at_most && !(*at_most > units::Current{})) {
@@ -38,7 +39,7 @@ units::Result<report::Answer> ask_join(const scenario::ReadScenario& read, const
     if (!joining) {
         return units::fail(joining.error());
     }
-    return cold.told_in(report::join_answer(cold.scenario(), *joining));
+    return cold.told_in(answers::join_answer(cold.scenario(), *joining));
 }
 
 }  // namespace command_line

@@ -5,9 +5,9 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include "answers/learnt/answer.hpp"
 #include "estimate/learnt.hpp"
 #include "outage/ready.hpp"
-#include "report/learnt_answer.hpp"
 #include "scenario/document.hpp"
 #include "scenario/file.hpp"
 #include "scenario/place_of_key.hpp"
@@ -63,8 +63,8 @@ void add_learnt_options(CLI::App& command, Request& request) {
         ->type_name("NAME");
 }
 
-units::Result<report::Answer> ask_learnt(const scenario::ReadScenario& read,
-                                         const Request& request) {
+units::Result<answers::Answer> ask_learnt(const scenario::ReadScenario& read,
+                                          const Request& request) {
     const auto folder = scenario::folder_of(read.file_name);
     auto ready = outage::make_ready(read.scenario, folder);
     if (!ready) return units::fail(std::move(ready.error()));
@@ -72,7 +72,7 @@ units::Result<report::Answer> ask_learnt(const scenario::ReadScenario& read,
         read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)),
         request.seed, request.threads);
     if (!learnt) return units::fail(learnt.error());
-    if (!request.take) return report::learnt_answer(read.scenario, *learnt);
+    if (!request.take) return answers::learnt_answer(read.scenario, *learnt);
     if (request.file == "-" || !request.set.empty())
         return units::fail({.where = "--take",
                             .found = request.file == "-" ? "standard input cannot be written to"
@@ -81,13 +81,13 @@ units::Result<report::Answer> ask_learnt(const scenario::ReadScenario& read,
     const auto value = named(*learnt, *request.take);
     if (!value) return units::fail(value.error());
     const auto text =
-        taken_into(read.text, *value, report::where_it_came_from(read.scenario, *learnt, *value));
+        taken_into(read.text, *value, answers::where_it_came_from(read.scenario, *learnt, *value));
     if (!text) return units::fail(text.error());
     if (const auto again = scenario::read_scenario(*text, read.file_name); !again)
         return units::fail(again.error());
     const auto saving = scenario::save_bytes_over(read.file_name, read.text, *text);
     if (!saving.saved()) return units::fail(scenario::not_saved(read.file_name, saving));
-    return report::learnt_answer(read.scenario, *learnt, *value);
+    return answers::learnt_answer(read.scenario, *learnt, *value);
 }
 
 }  // namespace command_line

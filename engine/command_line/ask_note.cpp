@@ -5,9 +5,9 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include "answers/note/answer.hpp"
 #include "command_line/moments.hpp"
 #include "notes/understand.hpp"
-#include "report/note_answer.hpp"
 #include "scenario/saving.hpp"
 #include "units/clock.hpp"
 
@@ -87,7 +87,8 @@ void add_note_options(CLI::App& command, Request& request) {
         ->type_name("21:30|2026-01-15T21:30");
 }
 
-units::Result<report::Answer> ask_note(const scenario::ReadScenario& read, const Request& request) {
+units::Result<answers::Answer> ask_note(const scenario::ReadScenario& read,
+                                        const Request& request) {
     if (auto errors = in_the_way(request); !errors.empty()) return units::fail(std::move(errors));
     const auto& outage = read.scenario.outage;
     const auto now = now_of(request.at, request.clock, outage);
@@ -106,7 +107,7 @@ units::Result<report::Answer> ask_note(const scenario::ReadScenario& read, const
     if (!again) return units::fail(without_places(again.error()));
     const auto saving = scenario::save_bytes_over(read.file_name, read.text, *text);
     if (!saving.saved()) return units::fail(scenario::not_saved(read.file_name, saving));
-    return report::note_answer(read.scenario, *noted, new_ones(again->warnings, read.warnings));
+    return answers::note_answer(read.scenario, *noted, new_ones(again->warnings, read.warnings));
 }
 
 }  // namespace command_line

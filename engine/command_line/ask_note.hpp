@@ -1,8 +1,8 @@
 // candlemark note: writes what was read, done or seen behind the file's text.
 #pragma once
 
+#include "answers/answer.hpp"
 #include "command_line/request.hpp"
-#include "report/answer.hpp"
 #include "scenario/read.hpp"
 #include "units/result.hpp"
 
@@ -15,7 +15,7 @@ namespace command_line {
 void add_note_options(CLI::App& command, Request& request);
 // Writes all lines of the request or none of them.
 //   fails   where a line is not understood or contradicts the file, or the file cannot be written
-[[nodiscard]] units::Result<report::Answer> ask_note(const scenario::ReadScenario& read,
-                                                     const Request& request);
+[[nodiscard]] units::Result<answers::Answer> ask_note(const scenario::ReadScenario& read,
+                                                      const Request& request);
 
 }  // namespace command_line

@@ -2,10 +2,10 @@
 
 #include <CLI/CLI.hpp>
 
+#include "answers/now/answer.hpp"
 #include "command_line/moments.hpp"
 #include "estimate/outlook.hpp"
 #include "outage/ready.hpp"
-#include "report/now_answer.hpp"
 #include "scenario/file.hpp"
 #include "units/clock.hpp"
 
@@ -37,7 +37,7 @@ void add_now_options(CLI::App& command, Request& request) {
         ->type_name("21:30|2026-01-15T21:30");
 }
 
-units::Result<report::Answer> ask_now(const scenario::ReadScenario& read, const Request& request) {
+units::Result<answers::Answer> ask_now(const scenario::ReadScenario& read, const Request& request) {
     const auto& outage = read.scenario.outage;
     const auto now = now_of(request.at, request.clock, outage);
     if (!now) return units::fail(now.error());
@@ -50,7 +50,7 @@ units::Result<report::Answer> ask_now(const scenario::ReadScenario& read, const 
         read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)),
         {.now = *now, .seed = request.seed, .threads = request.threads});
     if (!outlook) return units::fail(outlook.error());
-    return report::now_answer(read.scenario, *now, *outlook);
+    return answers::now_answer(read.scenario, *now, *outlook);
 }
 
 }  // namespace command_line

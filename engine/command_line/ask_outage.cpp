@@ -2,10 +2,10 @@
 
 #include <CLI/CLI.hpp>
 
+#include "answers/outage/answer.hpp"
 #include "handling/storage.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
 #include "sizing/members_of.hpp"
 
@@ -23,8 +23,8 @@ void add_outage_options(CLI::App& command, Request& request) {
                      "Starts with the charge that [storage] leaves in the packs");
 }
 
-units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
-                                         const Request& request) {
+units::Result<answers::Answer> ask_outage(const scenario::ReadScenario& read,
+                                          const Request& request) {
     auto scenario = read.scenario;
     scenario::Assumptions from_storage;
     if (request.after_storage) {
@@ -42,12 +42,12 @@ units::Result<report::Answer> ask_outage(const scenario::ReadScenario& read,
     }
     const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     const auto plan = outage::plan_outage(*ready);
-    std::optional<report::OutageChance> chance;
+    std::optional<answers::OutageChance> chance;
     if (request.members.value_or(1) > 0) {
-        chance = report::chance_of_outage(
+        chance = answers::chance_of_outage(
             scenario, sizing::members_of(scenario, folder, ready, request.seed, request.members));
     }
-    auto answer = report::outage_answer(scenario, plan, plan.more_packs, chance);
+    auto answer = answers::outage_answer(scenario, plan, plan.more_packs, chance);
     answer.assumptions.insert(answer.assumptions.end(), from_storage.begin(), from_storage.end());
     return answer;
 }

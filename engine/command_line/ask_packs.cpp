@@ -5,9 +5,9 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include "answers/packs/answer.hpp"
+#include "answers/start/answer.hpp"
 #include "outage/work.hpp"
-#include "report/packs_answer.hpp"
-#include "report/start_answer.hpp"
 #include "scenario/file.hpp"
 #include "scenario/most.hpp"
 #include "sizing/members_of.hpp"
@@ -104,7 +104,7 @@ units::Errors too_many_loads(const outage::Ready& ready) {
 
 // How long each build lasts that is named by itself; running it may move its chance by a member
 // where packs differ, and with it the name.
-void name_builds(report::PacksFound& found, const scenario::Scenario& scenario,
+void name_builds(answers::PacksFound& found, const scenario::Scenario& scenario,
                  sizing::MemberRuns& runs, const sizing::GridAsked& asked) {
     const auto time = [&](int packs, int panels) {
         sizing::time_cell(found.grid, runs, asked, packs, panels);
@@ -140,7 +140,7 @@ sizing::Ladder ladder_of(const Request& request, const scenario::Scenario& scena
         request.most_packs, goal, request.threads);
 }
 
-void look_closer(report::PacksFound& found, const chance::Members& members,
+void look_closer(answers::PacksFound& found, const chance::Members& members,
                  sizing::MemberRuns& runs, unsigned threads) {
     const auto& build =
         found.builds.with_these_panels ? found.builds.with_these_panels : found.builds.best_chance;
@@ -152,8 +152,8 @@ void look_closer(report::PacksFound& found, const chance::Members& members,
 
 }  // namespace
 
-units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
-                                        const Request& request) {
+units::Result<answers::Answer> ask_packs(const scenario::ReadScenario& read,
+                                         const Request& request) {
     const auto& scenario = read.scenario;
     if (scenario.loads.empty())
         return units::fail({.where = "load",
@@ -161,7 +161,7 @@ units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
                             .remedy = "add a [[load]] for each appliance that is to run"});
     const auto folder = scenario::folder_of(read.file_name);
     auto made = outage::make_ready(scenario, folder);
-    const auto starts = report::planned_starts(scenario);
+    const auto starts = answers::planned_starts(scenario);
     if (!made || !starts) return units::fail(errors_of(made, starts));
     const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     if (auto errors = too_many_loads(*ready); !errors.empty())
@@ -177,15 +177,15 @@ units::Result<report::Answer> ask_packs(const scenario::ReadScenario& read,
                                   .progress = request.progress};
     auto grid = sizing::grid_of(runs, asked);
     if (!grid) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});
-    report::PacksFound found{.grid = std::move(*grid),
-                             .starts = report::start_needs(starts->plan),
-                             .packs = members.world().packs(),
-                             .panels = members.world().panels(),
-                             .seed = request.seed};
+    answers::PacksFound found{.grid = std::move(*grid),
+                              .starts = answers::start_needs(starts->plan),
+                              .packs = members.world().packs(),
+                              .panels = members.world().panels(),
+                              .seed = request.seed};
     name_builds(found, scenario, runs, asked);
     look_closer(found, members, runs, request.threads);
     found.ladder = ladder_of(request, scenario, folder, ready, members, asked.goal);
-    return report::packs_answer(scenario, *ready, found);
+    return answers::packs_answer(scenario, *ready, found);
 }
 
 }  // namespace command_line

@@ -2,9 +2,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include "answers/storage/answer.hpp"
 #include "command_line/option_value.hpp"
 #include "handling/storage.hpp"
-#include "report/storage_answer.hpp"
 
 namespace command_line {
 
@@ -13,8 +13,8 @@ void add_storage_options(CLI::App& command, Request& request) {
         ->type_name("2026-11-01");
 }
 
-units::Result<report::Answer> ask_storage(const scenario::ReadScenario& read,
-                                          const Request& request) {
+units::Result<answers::Answer> ask_storage(const scenario::ReadScenario& read,
+                                           const Request& request) {
     units::Errors errors;
     const auto on = option_value<units::LocalTime>(request.on, "--on", errors);
     if (!errors.empty()) {
@@ -24,7 +24,7 @@ units::Result<report::Answer> ask_storage(const scenario::ReadScenario& read,
     if (!stored) {
         return units::fail(stored.error());
     }
-    return report::storage_answer(read.scenario, *stored);
+    return answers::storage_answer(read.scenario, *stored);
 }
 
 }  // namespace command_line

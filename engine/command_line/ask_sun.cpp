@@ -2,8 +2,8 @@
 
 #include <CLI/CLI.hpp>
 
-#include "report/sun_answer.hpp"
-#include "report/sun_results.hpp"
+#include "answers/sun/answer.hpp"
+#include "answers/sun/results.hpp"
 #include "scenario/file.hpp"
 #include "scenario/most.hpp"
 
@@ -29,17 +29,17 @@ void add_sun_options(CLI::App& command, Request& request) {
         ->type_name("N");
 }
 
-units::Result<report::Answer> ask_sun(const scenario::ReadScenario& read, const Request& request) {
-    const auto results = report::sun_results(
+units::Result<answers::Answer> ask_sun(const scenario::ReadScenario& read, const Request& request) {
+    const auto results = answers::sun_results(
         read.scenario, {.folder = scenario::folder_of(read.file_name),
                         .seed = request.seed,
-                        .weathers = request.weathers.value_or(report::usual_sun_weathers),
+                        .weathers = request.weathers.value_or(answers::usual_sun_weathers),
                         .members = request.members,
                         .most_panels = request.panels});
     if (!results) {
         return units::fail(results.error());
     }
-    return report::sun_answer(read.scenario, *results);
+    return answers::sun_answer(read.scenario, *results);
 }
 
 }  // namespace command_line

@@ -1,16 +1,16 @@
 #include "command_line/ask_wiring.hpp"
 
+#include "answers/wiring/answer.hpp"
+#include "answers/wiring/draws.hpp"
 #include "command_line/in_its_room.hpp"
 #include "fitting/ways.hpp"
-#include "report/wiring_answer.hpp"
-#include "report/wiring_draws.hpp"
 
 namespace command_line {
 
-units::Result<report::Answer> ask_wiring(const scenario::ReadScenario& read, const Request&) {
+units::Result<answers::Answer> ask_wiring(const scenario::ReadScenario& read, const Request&) {
     const auto cold = InItsRoom::at_the_coldest(read);
     const auto& scenario = cold.scenario();
-    const auto draws = report::draws_of(scenario);
+    const auto draws = answers::draws_of(scenario);
     if (!draws) {
         return units::fail(draws.error());
     }
@@ -19,7 +19,7 @@ units::Result<report::Answer> ask_wiring(const scenario::ReadScenario& read, con
         return units::fail(fit.error());
     }
     return cold.told_in(
-        report::wiring_answer(scenario, *fit, fitting::ways_out(scenario, *draws, *fit)));
+        answers::wiring_answer(scenario, *fit, fitting::ways_out(scenario, *draws, *fit)));
 }
 
 }  // namespace command_line

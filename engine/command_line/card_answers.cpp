@@ -83,7 +83,7 @@ std::vector<Step> worth_telling(const std::vector<Step>& scale, double apart) {
     return told;
 }
 
-void add_readings(report::CardAnswers& answers, const ReadScenario& read) {
+void add_readings(answers::CardAnswers& answers, const ReadScenario& read) {
     units::Errors errors;
     const auto scale = between_the_ends(scale_of(read, errors));
     if (scale.empty()) {
@@ -111,7 +111,7 @@ void add_readings(report::CardAnswers& answers, const ReadScenario& read) {
     }
 }
 
-void add_joins(report::CardAnswers& answers, const ReadScenario& read) {
+void add_joins(answers::CardAnswers& answers, const ReadScenario& read) {
     const auto& packs = read.scenario.packs;
     for (std::size_t kind = 0; kind < packs.size(); ++kind) {
         const bool alone_in_the_case = kind == 0 && (packs.size() > 1 || packs[kind].count < 2);
@@ -134,15 +134,15 @@ units::Result<sizing::Ration> ration_of(const ReadScenario& read, std::uint64_t 
 
 }  // namespace
 
-report::CardAnswers card_answers(const ReadScenario& written, std::uint64_t seed) {
+answers::CardAnswers card_answers(const ReadScenario& written, std::uint64_t seed) {
     ReadScenario read = written;
     scenario::set_aside(read.scenario);
     Request request;
     request.seed = seed;
-    report::CardAnswers answers{.outage = ask_outage(read, request),
-                                .ration = ration_of(read, seed),
-                                .wiring = ask_wiring(read, request),
-                                .storage = ask_storage(read, request)};
+    answers::CardAnswers answers{.outage = ask_outage(read, request),
+                                 .ration = ration_of(read, seed),
+                                 .wiring = ask_wiring(read, request),
+                                 .storage = ask_storage(read, request)};
     add_readings(answers, read);
     add_joins(answers, read);
     return answers;

@@ -3,7 +3,7 @@
 
 #include <cstdint>
 
-#include "report/lid_card.hpp"
+#include "answers/card/lid_card.hpp"
 #include "scenario/read.hpp"
 
 namespace command_line {
@@ -11,8 +11,8 @@ namespace command_line {
 inline constexpr int readings_on_a_card = 7;
 
 //   seed   of the chance weathers
-[[nodiscard]] report::CardAnswers card_answers(const scenario::ReadScenario& read,
-                                               std::uint64_t seed = 1);
+[[nodiscard]] answers::CardAnswers card_answers(const scenario::ReadScenario& read,
+                                                std::uint64_t seed = 1);
 
 // "Candlemark 0.1.0"
 [[nodiscard]] std::string name_and_version();

@@ -19,7 +19,7 @@ InItsRoom InItsRoom::at_the_mean_from(units::LocalTime from, const scenario::Rea
     return made;
 }
 
-report::Answer InItsRoom::told_in(report::Answer answer) const {
+answers::Answer InItsRoom::told_in(answers::Answer answer) const {
     answer.assumptions.insert(answer.assumptions.end(), taken_.begin(), taken_.end());
     return answer;
 }

@@ -2,7 +2,7 @@
 // follow their room is fixed and told. outage/room.hpp
 #pragma once
 
-#include "report/answer.hpp"
+#include "answers/answer.hpp"
 #include "scenario/read.hpp"
 
 namespace command_line {
@@ -14,7 +14,7 @@ class InItsRoom {
 
     [[nodiscard]] const scenario::Scenario& scenario() const { return scenario_; }
     // The answer with what was taken for the room.
-    [[nodiscard]] report::Answer told_in(report::Answer answer) const;
+    [[nodiscard]] answers::Answer told_in(answers::Answer answer) const;
 
   private:
     scenario::Scenario scenario_;

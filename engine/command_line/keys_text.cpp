@@ -4,7 +4,7 @@
 
 #include <fmt/format.h>
 
-#include "report/page.hpp"
+#include "faces/page.hpp"
 #include "scenario/reading.hpp"
 #include "scenario/reference.hpp"
 #include "units/quote.hpp"
@@ -37,11 +37,11 @@ std::string in_a_line(const ToldKey& told, int columns) {
     const auto means = fmt::format("{}{}", told.means, told.required ? " (required)" : "");
     const auto name = name_of(told) + ":";
     // Beside the name where most of the line is left, else below it.
-    if (report::width_of(name) <= columns / 2) {
-        add(text, report::wrapped(means, columns, name + " "));
+    if (faces::width_of(name) <= columns / 2) {
+        add(text, faces::wrapped(means, columns, name + " "));
     } else {
-        add(text, report::wrapped(name, columns));
-        if (!means.empty()) add(text, report::wrapped(means, columns, "    "));
+        add(text, faces::wrapped(name, columns));
+        if (!means.empty()) add(text, faces::wrapped(means, columns, "    "));
     }
     return text;
 }
@@ -50,7 +50,7 @@ std::string whole(const ToldKey& told, int columns) {
     std::string text = name_of(told) + "\n";
     const auto row = [&](std::string_view label, std::string_view words) {
         if (!words.empty())
-            add(text, report::wrapped(words, columns, fmt::format("  {:<9}", label)));
+            add(text, faces::wrapped(words, columns, fmt::format("  {:<9}", label)));
     };
     row("means", told.means);
     row("takes", told.limits);

@@ -14,11 +14,11 @@ namespace {
 
 using scenario::ReadScenario;
 
-void add(std::string name, std::string_view bytes, report::MadeBy& made) {
+void add(std::string name, std::string_view bytes, answers::MadeBy& made) {
     made.files.push_back({.name = std::move(name), .sha256 = sha256_of(bytes)});
 }
 
-void add_with_weather(const ReadScenario& read, report::MadeBy& made) {
+void add_with_weather(const ReadScenario& read, answers::MadeBy& made) {
     add(read.file_name, read.text, made);
     const auto& place = read.scenario.place;
     if (!place.weather_file) return;
@@ -35,8 +35,8 @@ std::string sha256_of(std::string_view bytes) {
     return digits.data();
 }
 
-report::MadeBy made_by(const ReadScenario& read, const Request& request) {
-    report::MadeBy made{
+answers::MadeBy made_by(const ReadScenario& read, const Request& request) {
+    answers::MadeBy made{
         .version = std::string(version), .arguments = request.arguments, .seed = request.seed};
     add_with_weather(read, made);
     if (!request.other_file.empty()) {

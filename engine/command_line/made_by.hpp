@@ -5,8 +5,8 @@
 #include <string_view>
 #include <vector>
 
+#include "answers/made_by.hpp"
 #include "command_line/request.hpp"
-#include "report/made_by.hpp"
 #include "scenario/read.hpp"
 
 namespace command_line {
@@ -16,6 +16,6 @@ namespace command_line {
 
 //   takes   what was read for the answer, and the request with the arguments it came from
 // Files that are named but cannot be read are left out: no answer was made from them.
-[[nodiscard]] report::MadeBy made_by(const scenario::ReadScenario& read, const Request& request);
+[[nodiscard]] answers::MadeBy made_by(const scenario::ReadScenario& read, const Request& request);
 
 }  // namespace command_line

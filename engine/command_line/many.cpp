@@ -14,7 +14,7 @@
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "command_line/version.hpp"
-#include "report/json.hpp"
+#include "faces/json.hpp"
 #include "scenario/file.hpp"
 #include "scenario/placed.hpp"
 
@@ -22,7 +22,7 @@ namespace command_line {
 
 namespace {
 
-using report::Answer;
+using answers::Answer;
 using Json = nlohmann::json;
 
 constexpr std::size_t largest_list = 256U << 20U;    // bytes; a million names of 256 letters
@@ -122,7 +122,7 @@ units::Errors fault(std::string_view what) {
 }
 
 // One file's answer, its warnings added to the line; refusals and faults are its errors.
-std::optional<Answer> answer_to(const Request& one, const Surroundings& around, report::Line& line,
+std::optional<Answer> answer_to(const Request& one, const Surroundings& around, faces::Line& line,
                                 Counts& counts) {
     try {
         auto read = read_request(one, around);
@@ -145,7 +145,7 @@ std::optional<Answer> answer_to(const Request& one, const Surroundings& around, 
             ++counts.faults;
             return std::nullopt;
         }
-        counts.stops += report::holds_a_stop(*answer) ? 1 : 0;
+        counts.stops += answers::holds_a_stop(*answer) ? 1 : 0;
         ++counts.answered;
         return std::move(*answer);
     } catch (const std::bad_alloc&) {
@@ -193,10 +193,10 @@ Outcome answer_many(const Request& request, const Surroundings& around) {
         one.file = (*files)[i];
         one.arguments = asked;
         one.arguments.insert(one.arguments.begin() + 1, one.file);
-        report::Line line{
+        faces::Line line{
             .file = one.file,
             .question = one.question->name,
-            .made_by = report::MadeBy{
+            .made_by = answers::MadeBy{
                 .version = std::string(version), .arguments = one.arguments, .seed = one.seed}};
         const auto bytes = one.file == "-" ? units::Result<std::string>(std::string())
                                            : scenario::bytes_of_file(one.file);
@@ -207,7 +207,7 @@ Outcome answer_many(const Request& request, const Surroundings& around) {
             continue;
         }
         const auto answer = answer_to(one, around, line, counts);
-        const auto text = report::in_json_line(line, answer ? &*answer : nullptr);
+        const auto text = faces::in_json_line(line, answer ? &*answer : nullptr);
         if (!around.line) {
             outcome.output += text;
         } else if (!around.line(text)) {

@@ -21,8 +21,8 @@ namespace {
 
 // Asked of the loads that the packs feed; the question of reading alone sees the others too.
 template <auto ask>
-units::Result<report::Answer> of_loads_fed(const scenario::ReadScenario& read,
-                                           const Request& request) {
+units::Result<answers::Answer> of_loads_fed(const scenario::ReadScenario& read,
+                                            const Request& request) {
     if (!scenario::has_set_aside(read.scenario)) {
         return ask(read, request);
     }

@@ -3,8 +3,8 @@
 
 #include <vector>
 
+#include "answers/answer.hpp"
 #include "command_line/request.hpp"
-#include "report/answer.hpp"
 #include "scenario/read.hpp"
 #include "units/result.hpp"
 
@@ -21,8 +21,8 @@ struct Question {
     // Adds the options that only this question has; may be nothing.
     void (*add_options)(CLI::App& command, Request& request) = nullptr;
     // Fails where the scenario lacks what the question needs.
-    units::Result<report::Answer> (*ask)(const scenario::ReadScenario& read,
-                                         const Request& request) = nullptr;
+    units::Result<answers::Answer> (*ask)(const scenario::ReadScenario& read,
+                                          const Request& request) = nullptr;
     // The answer itself tells the warnings of reading; elsewhere they go to standard error.
     bool tells_warnings = false;
     // Asked of one file alone.

@@ -13,12 +13,12 @@
 #include "command_line/many.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
-#include "report/csv.hpp"
-#include "report/days_svg.hpp"
-#include "report/json.hpp"
-#include "report/sheet.hpp"
-#include "report/text.hpp"
-#include "report/wiring_svg.hpp"
+#include "faces/csv.hpp"
+#include "faces/days_svg.hpp"
+#include "faces/json.hpp"
+#include "faces/sheet.hpp"
+#include "faces/text.hpp"
+#include "faces/wiring_svg.hpp"
 #include "scenario/named_file.hpp"
 #include "scenario/placed.hpp"
 #include "units/quote.hpp"
@@ -27,14 +27,14 @@ namespace command_line {
 
 namespace {
 
-using report::Answer;
+using answers::Answer;
 using scenario::ReadScenario;
 
 // In words beside the answer; a program that asked for JSON finds them in its place too.
 Outcome unusable(const units::Errors& errors, const Request& request) {
     Outcome outcome{.status = Status::unusable};
     if (request.face == Face::json) {
-        outcome.output = report::in_json(request.file, errors);
+        outcome.output = faces::in_json(request.file, errors);
     }
     for (const auto& error : errors) {
         outcome.errors += units::print(error) + "\n";
@@ -46,22 +46,22 @@ std::string in_face(const Answer& answer, const ReadScenario& read, const Reques
                     const Surroundings& around) {
     switch (request.face) {
         case Face::json:
-            return report::in_json(answer, made_by(read, request));
+            return faces::in_json(answer, made_by(read, request));
         case Face::csv:
-            return report::in_csv(answer);
+            return faces::in_csv(answer);
         case Face::html:
-            return report::in_html(answer);
+            return faces::in_html(answer);
         case Face::svg:
-            return answer.wiring ? report::in_svg(*answer.wiring, answer.title)
-                                 : report::in_svg(*answer.days, answer.title);
+            return answer.wiring ? faces::in_svg(*answer.wiring, answer.title)
+                                 : faces::in_svg(*answer.days, answer.title);
         case Face::jsonl:
         case Face::text:
             break;
     }
-    return report::in_text(answer, {.width = around.columns,
-                                    .ascii = request.ascii || !around.utf8,
-                                    .colour = around.colour,
-                                    .full = request.full});
+    return faces::in_text(answer, {.width = around.columns,
+                                   .ascii = request.ascii || !around.utf8,
+                                   .colour = around.colour,
+                                   .full = request.full});
 }
 
 // Warnings are findings of `read`; elsewhere they must not be lost either.
@@ -125,7 +125,7 @@ Outcome answer(Request request, const Surroundings& around) {
                           .remedy = "ask for it as text, json, csv or html"}},
                         request);
     }
-    Outcome outcome{.status = report::holds_a_stop(*answer) ? Status::stop : Status::answered,
+    Outcome outcome{.status = answers::holds_a_stop(*answer) ? Status::stop : Status::answered,
                     .output = in_face(*answer, *read, request, around),
                     .errors = request.question->tells_warnings ? "" : warnings_of(*read)};
     if (answer->defect) {

@@ -3,17 +3,17 @@
 
 #include <QString>
 
-#include "report/answer.hpp"
+#include "answers/answer.hpp"
 
 namespace touch {
 
 // Null where there is none, also where the answer is null.
-[[nodiscard]] const report::Series* series_of(const report::Answer* answer, const QString& name);
-[[nodiscard]] const report::Column* column_of(const report::Series* series, const QString& name);
+[[nodiscard]] const answers::Series* series_of(const answers::Answer* answer, const QString& name);
+[[nodiscard]] const answers::Column* column_of(const answers::Series* series, const QString& name);
 
-[[nodiscard]] std::size_t length_of(const report::Column& column);
+[[nodiscard]] std::size_t length_of(const answers::Column& column);
 // Otherwise where there is no such column, row or number.
-[[nodiscard]] double number_in(const report::Column* column, std::size_t row, double otherwise);
-[[nodiscard]] QString words_in(const report::Column& column, std::size_t row);
+[[nodiscard]] double number_in(const answers::Column* column, std::size_t row, double otherwise);
+[[nodiscard]] QString words_in(const answers::Column& column, std::size_t row);
 
 }  // namespace touch

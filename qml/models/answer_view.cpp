@@ -12,7 +12,7 @@ namespace touch {
 
 namespace {
 
-QString label_of(const report::Member& member) {
+QString label_of(const answers::Member& member) {
     if (!member.label.empty()) return words_of(member.label);
     return words_of(member.key).replace(QLatin1Char('_'), QLatin1Char(' '));
 }
@@ -21,8 +21,8 @@ QString joined(const QString& outer, const QString& inner) {
     return outer.isEmpty() ? inner : QStringLiteral("%1, %2").arg(outer, inner);
 }
 
-QString name_in(const report::Members& members) {
-    for (const report::Member& member : members) {
+QString name_in(const answers::Members& members) {
+    for (const answers::Member& member : members) {
         const auto* name = std::get_if<std::string>(&member.value.held);
         if (name && member.key == "name") return words_of(*name);
     }
@@ -33,11 +33,11 @@ class Rows {
   public:
     QList<RowText> rows;
 
-    void add(const QString& section, const QString& label, const report::Value& value) {
+    void add(const QString& section, const QString& label, const answers::Value& value) {
         std::visit([&](const auto& held) { add_held(section, label, held); }, value.held);
     }
-    void add_all(const QString& section, const report::Members& members) {
-        for (const report::Member& member : members)
+    void add_all(const QString& section, const answers::Members& members) {
+        for (const answers::Member& member : members)
             add(section, label_of(member), member.value);
     }
 
@@ -46,7 +46,7 @@ class Rows {
              const QString& detail = {}) {
         rows.append({.section = section, .label = label, .value = value, .detail = detail});
     }
-    void add_held(const QString& section, const QString& label, const report::Absent& absent) {
+    void add_held(const QString& section, const QString& label, const answers::Absent& absent) {
         row(section, label, QStringLiteral("–"), told(absent.reason));
     }
     void add_held(const QString& section, const QString& label, bool yes) {
@@ -55,20 +55,20 @@ class Rows {
     void add_held(const QString& section, const QString& label, std::int64_t number) {
         row(section, label, QString::number(number));
     }
-    void add_held(const QString& section, const QString& label, const report::Quantity& quantity) {
+    void add_held(const QString& section, const QString& label, const answers::Quantity& quantity) {
         row(section, label, told_amount(quantity.shown));
     }
     void add_held(const QString& section, const QString& label, const std::string& words) {
         row(section, label, words_of(words).replace(QLatin1Char('_'), QLatin1Char(' ')));
     }
-    void add_held(const QString& section, const QString& label, const report::Members& members) {
+    void add_held(const QString& section, const QString& label, const answers::Members& members) {
         add_all(joined(section, label), members);
     }
-    void add_held(const QString& section, const QString& label, const report::List& list) {
+    void add_held(const QString& section, const QString& label, const answers::List& list) {
         int number = 0;
-        for (const report::Value& item : list) {
+        for (const answers::Value& item : list) {
             ++number;
-            if (const auto* members = std::get_if<report::Members>(&item.held)) {
+            if (const auto* members = std::get_if<answers::Members>(&item.held)) {
                 const QString name = name_in(*members);
                 add_all(
                     joined(section,
@@ -81,7 +81,7 @@ class Rows {
     }
 };
 
-QString heading_of(const report::Column& column) {
+QString heading_of(const answers::Column& column) {
     const QString heading = words_of(column.heading.empty() ? column.name : column.heading);
     if (column.unit.empty() || column.unit == "1") return heading;
     // UCUM writes a dot between units and Cel for degrees; people do not.
@@ -90,7 +90,7 @@ QString heading_of(const report::Column& column) {
     return QStringLiteral("%1 (%2)").arg(heading, unit);
 }
 
-QString cell_of(const report::Column& column, std::size_t row) {
+QString cell_of(const answers::Column& column, std::size_t row) {
     if (const auto* words = std::get_if<std::vector<std::string>>(&column.points)) {
         return row < words->size() ? words_of((*words)[row]) : QString();
     }
@@ -100,15 +100,15 @@ QString cell_of(const report::Column& column, std::size_t row) {
 
 }  // namespace
 
-QList<RowText> figures_of(const report::Members& members) {
+QList<RowText> figures_of(const answers::Members& members) {
     Rows rows;
     rows.add_all({}, members);
     return rows.rows;
 }
 
-QList<RowText> working_of(const report::Answer& answer) {
+QList<RowText> working_of(const answers::Answer& answer) {
     QList<RowText> rows;
-    for (const report::WorkingRow& step : answer.working) {
+    for (const answers::WorkingRow& step : answer.working) {
         QStringList detail{words_of(step.formula), words_of(step.source)};
         detail.removeAll(QString());
         rows.append({.section = words_of(step.section),
@@ -119,25 +119,25 @@ QList<RowText> working_of(const report::Answer& answer) {
     return rows;
 }
 
-TableText table_of(const report::Series& series) {
+TableText table_of(const answers::Series& series) {
     TableText table{
         .name = words_of(series.name), .title = words_of(series.title), .headings = {}, .rows = {}};
     std::size_t length = 0;
-    for (const report::Column& column : series.columns) {
+    for (const answers::Column& column : series.columns) {
         table.headings << heading_of(column);
         length = std::max(
             length, std::visit([](const auto& points) { return points.size(); }, column.points));
     }
     for (std::size_t row = 0; row < length; ++row) {
         QStringList cells;
-        for (const report::Column& column : series.columns)
+        for (const answers::Column& column : series.columns)
             cells << cell_of(column, row);
         table.rows.append(std::move(cells));
     }
     return table;
 }
 
-AnswerView answer_view_of(report::Answer answer, const units::Errors& warnings) {
+AnswerView answer_view_of(answers::Answer answer, const units::Errors& warnings) {
     AnswerView view;
     view.answered = true;
     QStringList sentences;
@@ -146,17 +146,17 @@ AnswerView answer_view_of(report::Answer answer, const units::Errors& warnings) 
     if (!sentences.isEmpty()) view.sentence = sentences.takeFirst();
     view.rest = sentences.join(QLatin1Char(' '));
     view.findings = defect_texts(answer);
-    for (const report::PinnedFinding& pinned : answer.findings)
+    for (const answers::PinnedFinding& pinned : answer.findings)
         view.findings.append(finding_text(pinned.finding));
     view.findings += error_texts(warnings, scenario::Severity::note);
     view.cautions = caution_texts(answer);
     view.assumptions = assumption_texts(answer);
     view.figures = figures_of(answer.values);
     view.working = working_of(answer);
-    for (const report::Series& series : answer.series)
+    for (const answers::Series& series : answer.series)
         view.tables.append(table_of(series));
     view.closing = told(answer.closing);
-    view.answer = std::make_shared<const report::Answer>(std::move(answer));
+    view.answer = std::make_shared<const answers::Answer>(std::move(answer));
     return view;
 }
 

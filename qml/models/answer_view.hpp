@@ -7,8 +7,8 @@
 #include <QString>
 #include <QStringList>
 
+#include "answers/answer.hpp"
 #include "models/finding_text.hpp"
-#include "report/answer.hpp"
 #include "scenario/read.hpp"
 
 namespace touch {
@@ -42,20 +42,20 @@ struct AnswerView {
     QList<RowText> working;
     QList<TableText> tables;
     QString closing;
-    std::shared_ptr<const report::Answer> answer;  // null when not answered
+    std::shared_ptr<const answers::Answer> answer;  // null when not answered
 };
 
-[[nodiscard]] AnswerView answer_view_of(report::Answer answer, const units::Errors& warnings = {});
+[[nodiscard]] AnswerView answer_view_of(answers::Answer answer, const units::Errors& warnings = {});
 
 // Why the question cannot be answered for this file.
 [[nodiscard]] AnswerView no_answer(const units::Errors& errors);
 
 // The members of an answer as rows, in their order; members of members under the label of the
 // outer one.
-[[nodiscard]] QList<RowText> figures_of(const report::Members& members);
+[[nodiscard]] QList<RowText> figures_of(const answers::Members& members);
 
-[[nodiscard]] QList<RowText> working_of(const report::Answer& answer);
+[[nodiscard]] QList<RowText> working_of(const answers::Answer& answer);
 
-[[nodiscard]] TableText table_of(const report::Series& series);
+[[nodiscard]] TableText table_of(const answers::Series& series);
 
 }  // namespace touch

@@ -13,9 +13,9 @@ namespace touch {
 
 namespace {
 
-using report::BuildPoint;
-using report::BuildsChart;
-using report::BuildsView;
+using answers::BuildPoint;
+using answers::BuildsChart;
+using answers::BuildsView;
 
 QString name_of(const BuildsView& view) {
     return view.name == "price" ? QObject::tr("Price") : QObject::tr("Weight");
@@ -136,7 +136,7 @@ void BuildsPlot::read_answer() {
     landing_ = -1;
     answer_shown_ = false;
     file_shown_ = false;
-    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const answers::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
     if (answer && answer->builds) {
         const auto& views = answer->builds->views;
         const BuildsView* shown = nullptr;

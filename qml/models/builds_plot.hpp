@@ -76,7 +76,7 @@ class BuildsPlot : public QObject {
 
   private:
     void read_answer();
-    void read_view(const report::BuildsChart& chart, const report::BuildsView& view);
+    void read_view(const answers::BuildsChart& chart, const answers::BuildsView& view);
 
     AnswerRunner* runner_ = nullptr;
     QString wished_ = QStringLiteral("weight");

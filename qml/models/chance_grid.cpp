@@ -18,7 +18,7 @@ int step_of(double percent) {
         std::ranges::count_if(steps_above, [percent](double above) { return percent >= above; }));
 }
 
-QString hours_in(const report::Column* column, std::size_t row) {
+QString hours_in(const answers::Column* column, std::size_t row) {
     return column ? told_amount(words_in(*column, row).toStdString()) : QString();
 }
 
@@ -38,17 +38,17 @@ void ChanceGrid::read_answer() {
     packs_.clear();
     lasts_.clear();
     cells_.clear();
-    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
-    const report::Series* chances = series_of(answer, QStringLiteral("grid"));
-    const report::Series* lasts = series_of(answer, QStringLiteral("lasts"));
-    const report::Column* packs = column_of(chances, QStringLiteral("packs"));
+    const answers::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const answers::Series* chances = series_of(answer, QStringLiteral("grid"));
+    const answers::Series* lasts = series_of(answer, QStringLiteral("lasts"));
+    const answers::Column* packs = column_of(chances, QStringLiteral("packs"));
     if (packs) {
-        for (const report::Column& column : chances->columns) {
+        for (const answers::Column& column : chances->columns) {
             if (&column != packs) panels_ << words_of(column.heading);
         }
         for (std::size_t row = 0; row < length_of(*packs); ++row) {
             packs_ << words_in(*packs, row);
-            for (const report::Column& column : chances->columns) {
+            for (const answers::Column& column : chances->columns) {
                 if (&column == packs) continue;
                 const QString percent = words_in(column, row);
                 cells_ << QVariantMap{{"text", percent}, {"step", step_of(percent.toDouble())}};

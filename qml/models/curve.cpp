@@ -46,10 +46,10 @@ void Curve::set(QString& member, const QString& name) {
 
 void Curve::read() {
     points_.clear();
-    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
-    const report::Series* series = series_of(answer, series_);
-    const report::Column* x = column_of(series, across_);
-    const report::Column* y = column_of(series, up_);
+    const answers::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const answers::Series* series = series_of(answer, series_);
+    const answers::Column* x = column_of(series, across_);
+    const answers::Column* y = column_of(series, up_);
     if (x && y) {
         double most = 0.0;
         for (std::size_t row = 0; row < std::min(length_of(*x), length_of(*y)); ++row) {

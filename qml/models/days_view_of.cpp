@@ -4,9 +4,9 @@
 #include <array>
 #include <cmath>
 
+#include "answers/clock_words.hpp"
 #include "models/as_wished.hpp"
 #include "models/shown_amount.hpp"
-#include "report/clock_words.hpp"
 #include "scenario/finding.hpp"
 #include "units/text.hpp"
 
@@ -14,7 +14,7 @@ namespace touch {
 
 namespace {
 
-using report::DaysChart;
+using answers::DaysChart;
 using units::hour;
 using units::watt;
 using units::watt_hour;
@@ -70,10 +70,10 @@ double largest(const std::vector<double>& values) {
     return values.empty() ? 0.0 : *std::ranges::max_element(values);
 }
 
-double number_at(const report::Answer& answer, std::string_view path, double otherwise) {
-    const report::Value* value = report::value_at(answer.values, path);
+double number_at(const answers::Answer& answer, std::string_view path, double otherwise) {
+    const answers::Value* value = answers::value_at(answer.values, path);
     if (!value) return otherwise;
-    const auto* quantity = std::get_if<report::Quantity>(&value->held);
+    const auto* quantity = std::get_if<answers::Quantity>(&value->held);
     return quantity ? quantity->value : otherwise;
 }
 
@@ -89,7 +89,7 @@ void show_days(const DaysChart& chart, DaysView& view) {
     units::LocalTime midnight = units::midnight_before(chart.starts);
     while (midnight < chart.starts + chart.lasts * hour) {
         const units::LocalTime next = midnight + units::day;
-        const QString name = text(report::short_weekday(midnight));
+        const QString name = text(answers::short_weekday(midnight));
         const auto date = units::date_of(midnight);
         view.days.append({.span = {.from = share((midnight - chart.starts) / hour),
                                    .to = share((next - chart.starts) / hour)},
@@ -134,9 +134,9 @@ void show_moments(const DaysChart& chart, DaysView& view) {
         return Moment{
             .at = at / chart.lasts,
             .burnt = at,
-            .time = text(report::weekday_and_time(time_at(chart, at))),
+            .time = text(answers::weekday_and_time(time_at(chart, at))),
             .sky = sky_at(chart, at),
-            .left = left > 0.0 ? text(report::length_in_words(left * hour)) : QObject::tr("out")};
+            .left = left > 0.0 ? text(answers::length_in_words(left * hour)) : QObject::tr("out")};
     };
     const auto range = [](double low, double high) {
         return QObject::tr("%1 to %2").arg(energy(low), energy(high));
@@ -179,7 +179,7 @@ QList<Candle::Hours> sunny_hours(const DaysChart& chart) {
     return sunny;
 }
 
-void show_candle(const report::Answer& answer, const DaysChart& chart, DaysView& view) {
+void show_candle(const answers::Answer& answer, const DaysChart& chart, DaysView& view) {
     Candle& candle = view.candle;
     candle.outage = chart.lasts;
     const double lasts = number_at(answer, "lasts", 0.0);
@@ -198,8 +198,8 @@ void show_candle(const report::Answer& answer, const DaysChart& chart, DaysView&
     const bool open_ended = number_at(answer, "outage.looked_at", 0.0) > 0.0;
     candle.spoken = (open_ended ? QObject::tr("Burns %1 of the %2 that are looked at.")
                                 : QObject::tr("Burns %1 of the %2 that the outage lasts."))
-                        .arg(text(report::length_in_words(candle.likely * hour)),
-                             text(report::length_in_words(candle.outage * hour)));
+                        .arg(text(answers::length_in_words(candle.likely * hour)),
+                             text(answers::length_in_words(candle.outage * hour)));
 }
 
 void show_curves(const DaysChart& chart, DaysView& view) {
@@ -217,10 +217,10 @@ void show_curves(const DaysChart& chart, DaysView& view) {
     view.power_ticks = ticks_of(powers, power);
 }
 
-void show_findings(const report::Answer& answer, DaysView& view) {
+void show_findings(const answers::Answer& answer, DaysView& view) {
     int number = 0;
     view.findings = defect_texts(answer);
-    for (const report::PinnedFinding& pinned : answer.findings) {
+    for (const answers::PinnedFinding& pinned : answer.findings) {
         FindingText finding = finding_text(pinned.finding);
         const bool has_hour = pinned.at.has_value() && view.hours > 0.0;
         if (has_hour) {
@@ -255,7 +255,7 @@ QList<QPointF> thinned(const QList<QPointF>& points, qsizetype most) {
     return kept;
 }
 
-DaysView days_view_of(const report::Answer& answer) {
+DaysView days_view_of(const answers::Answer& answer) {
     DaysView view;
     view.answered = answer.days.has_value();
     QStringList rest;

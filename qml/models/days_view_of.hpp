@@ -2,15 +2,15 @@
 // thinned to what a screen can show, with the places of marks as shares of the plot.
 #pragma once
 
+#include "answers/answer.hpp"
 #include "models/days_view.hpp"
-#include "report/answer.hpp"
 #include "units/result.hpp"
 
 namespace touch {
 
 inline constexpr qsizetype most_points = 1000;  // of one curve; about a screen's width
 
-[[nodiscard]] DaysView days_view_of(const report::Answer& answer);
+[[nodiscard]] DaysView days_view_of(const answers::Answer& answer);
 
 // Why a file cannot be used, as findings of the gravest kind, so that one list shows both.
 [[nodiscard]] DaysView refusal(const units::Errors& errors);

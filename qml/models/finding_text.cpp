@@ -12,7 +12,7 @@ QString words_of(std::string_view utf8) {
 }
 
 QString mark_of(scenario::Severity severity) {
-    return words_of(report::word_for(severity));
+    return words_of(answers::word_for(severity));
 }
 
 QString word_of(scenario::Severity severity) {
@@ -36,7 +36,7 @@ FindingText finding_text(const scenario::Finding& finding) {
             .source = words_of(finding.source)};
 }
 
-QList<FindingText> defect_texts(const report::Answer& answer) {
+QList<FindingText> defect_texts(const answers::Answer& answer) {
     if (!answer.defect) return {};
     return {{.mark = mark_of(scenario::Severity::stop),
              .word = word_of(scenario::Severity::stop),
@@ -46,9 +46,9 @@ QList<FindingText> defect_texts(const report::Answer& answer) {
              .source = {}}};
 }
 
-QList<FindingText> caution_texts(const report::Answer& answer) {
+QList<FindingText> caution_texts(const answers::Answer& answer) {
     QList<FindingText> texts;
-    for (const report::Caution& caution : answer.cautions) {
+    for (const answers::Caution& caution : answer.cautions) {
         texts.append({.mark = mark_of(scenario::Severity::caution),
                       .word = words_of(caution.hazard),
                       .where = {},
@@ -59,7 +59,7 @@ QList<FindingText> caution_texts(const report::Answer& answer) {
     return texts;
 }
 
-QList<FindingText> assumption_texts(const report::Answer& answer) {
+QList<FindingText> assumption_texts(const answers::Answer& answer) {
     QList<FindingText> texts;
     for (const scenario::Assumption& assumption : answer.assumptions) {
         texts.append({.mark = {},

@@ -4,7 +4,7 @@
 #include <QList>
 #include <QString>
 
-#include "report/answer.hpp"
+#include "answers/answer.hpp"
 #include "units/result.hpp"
 
 namespace touch {
@@ -27,11 +27,11 @@ struct FindingText {
 [[nodiscard]] FindingText finding_text(const scenario::Finding& finding);
 
 // A fault of ours goes first: no number on the page may be relied on.
-[[nodiscard]] QList<FindingText> defect_texts(const report::Answer& answer);
+[[nodiscard]] QList<FindingText> defect_texts(const answers::Answer& answer);
 // Hazards that the scenario touches; the word names the hazard.
-[[nodiscard]] QList<FindingText> caution_texts(const report::Answer& answer);
+[[nodiscard]] QList<FindingText> caution_texts(const answers::Answer& answer);
 // The word is the key that was silent, the mend its source.
-[[nodiscard]] QList<FindingText> assumption_texts(const report::Answer& answer);
+[[nodiscard]] QList<FindingText> assumption_texts(const answers::Answer& answer);
 // Why a file cannot be used, each reason with its key and line.
 [[nodiscard]] QList<FindingText> error_texts(const units::Errors& errors,
                                              scenario::Severity severity);

@@ -35,7 +35,7 @@ QString last_of(const QString& key) {
 }
 
 // What is assumed after and was not before; of these those of the key itself, where there are any.
-QString assumed(const QString& key, const report::Answer& before, const report::Answer& after) {
+QString assumed(const QString& key, const answers::Answer& before, const answers::Answer& after) {
     QStringList of_key;
     QStringList of_others;
     for (const scenario::Assumption& assumption : after.assumptions) {
@@ -51,12 +51,14 @@ QString assumed(const QString& key, const report::Answer& before, const report::
 }
 
 // The first step of the working that rests on the key and comes out otherwise.
-QString worked_out(const QString& key, const report::Answer& before, const report::Answer& after) {
-    for (const report::WorkingRow& row : after.working) {
+QString worked_out(const QString& key, const answers::Answer& before,
+                   const answers::Answer& after) {
+    for (const answers::WorkingRow& row : after.working) {
         if (row.source != key.toStdString()) continue;
-        const auto was = std::ranges::find_if(before.working, [&](const report::WorkingRow& other) {
-            return other.section == row.section && other.quantity == row.quantity;
-        });
+        const auto was =
+            std::ranges::find_if(before.working, [&](const answers::WorkingRow& other) {
+                return other.section == row.section && other.quantity == row.quantity;
+            });
         if (was != before.working.end() && was->value.shown != row.value.shown)
             return QObject::tr("%1: %2 (worked out from the rest of the file)")
                 .arg(told(row.quantity), told_amount(row.value.shown));

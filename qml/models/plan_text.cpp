@@ -4,12 +4,12 @@
 #include <cmath>
 #include <memory>
 
+#include "answers/outage/answer.hpp"
 #include "models/as_wished.hpp"
 #include "models/days_view_of.hpp"
 #include "models/weather_choices.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "report/outage_answer.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
 #include "scenario/set_aside.hpp"
@@ -58,10 +58,10 @@ DaysView view_of(const QString& text, const QString& file, bool first) {
     const auto plan = outage::plan_outage(*ready);
     const auto members = sizing::members_of(read->scenario, folder, ready, seed,
                                             first ? std::optional(first_members) : std::nullopt);
-    const auto chance = first ? report::first_chance_of_outage(read->scenario, members)
-                              : report::chance_of_outage(read->scenario, members);
+    const auto chance = first ? answers::first_chance_of_outage(read->scenario, members)
+                              : answers::chance_of_outage(read->scenario, members);
     DaysView view =
-        days_view_of(report::outage_answer(read->scenario, plan, plan.more_packs, chance));
+        days_view_of(answers::outage_answer(read->scenario, plan, plan.more_packs, chance));
     view.findings += error_texts(read->warnings, scenario::Severity::note);
     view.uses = uses_of(plan);
     if (!first)

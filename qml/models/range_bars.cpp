@@ -37,11 +37,11 @@ void RangeBars::read() {
     QList<RangeBar> bars;
     double most = 0.0;
     std::string unit;
-    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
-    const report::Series* series = series_of(answer, series_);
-    const report::Column* names = column_of(series, names_);
-    const report::Column* likely = column_of(series, likely_);
-    const report::Column* group = group_.isEmpty() ? nullptr : column_of(series, group_);
+    const answers::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const answers::Series* series = series_of(answer, series_);
+    const answers::Column* names = column_of(series, names_);
+    const answers::Column* likely = column_of(series, likely_);
+    const answers::Column* group = group_.isEmpty() ? nullptr : column_of(series, group_);
     QStringList groups;
     if (names && likely) {
         unit = likely->unit;

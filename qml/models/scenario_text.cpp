@@ -5,9 +5,9 @@
 
 #include <QObject>
 
+#include "answers/clock_words.hpp"
 #include "models/as_wished.hpp"
 #include "models/saved_words.hpp"
-#include "report/clock_words.hpp"
 #include "scenario/read.hpp"
 #include "scenario/save.hpp"
 #include "units/text.hpp"
@@ -84,7 +84,7 @@ Counts counts_in(const QString& text) {
     }
     counts.days = turn_days(scenario.outage);
     counts.days_detail =
-        QObject::tr("from %1").arg(told(report::date_and_time(scenario.outage.starts)));
+        QObject::tr("from %1").arg(told(answers::date_and_time(scenario.outage.starts)));
     return counts;
 }
 

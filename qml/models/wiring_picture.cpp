@@ -8,27 +8,27 @@ namespace touch {
 
 namespace {
 
-QString word_of(report::BoxKind kind) {
+QString word_of(answers::BoxKind kind) {
     switch (kind) {
-        case report::BoxKind::pack:
+        case answers::BoxKind::pack:
             return QObject::tr("pack");
-        case report::BoxKind::bus:
+        case answers::BoxKind::bus:
             return QObject::tr("bus");
-        case report::BoxKind::inverter:
+        case answers::BoxKind::inverter:
             return QObject::tr("inverter");
-        case report::BoxKind::load:
+        case answers::BoxKind::load:
             return QObject::tr("load");
-        case report::BoxKind::fuse:
+        case answers::BoxKind::fuse:
             return QObject::tr("fuse");
-        case report::BoxKind::switch_:
+        case answers::BoxKind::switch_:
             return QObject::tr("switch");
-        case report::BoxKind::wire:
+        case answers::BoxKind::wire:
             return QObject::tr("wire");
-        case report::BoxKind::connector:
+        case answers::BoxKind::connector:
             return QObject::tr("connector");
-        case report::BoxKind::outlet:
+        case answers::BoxKind::outlet:
             return QObject::tr("outlet");
-        case report::BoxKind::other:
+        case answers::BoxKind::other:
             break;
     }
     return {};
@@ -38,18 +38,19 @@ QString mark_of_worst(const std::optional<scenario::Severity>& severity) {
     return severity ? mark_of(*severity) : QString();
 }
 
-const report::DiagramBox* box_called(const report::WiringDiagram& diagram, const std::string& id) {
-    const auto found = std::ranges::find(diagram.boxes, id, &report::DiagramBox::id);
+const answers::DiagramBox* box_called(const answers::WiringDiagram& diagram,
+                                      const std::string& id) {
+    const auto found = std::ranges::find(diagram.boxes, id, &answers::DiagramBox::id);
     return found == diagram.boxes.end() ? nullptr : &*found;
 }
 
 // Where a line leaves a box that is level with another, if it can: a bus is tall.
-double level_with(const report::DiagramBox& box, double y) {
+double level_with(const answers::DiagramBox& box, double y) {
     const double half = std::max(0.0, 0.5 * (box.height - 1.0));
     return std::clamp(y, box.y - half, box.y + half);
 }
 
-QVariantMap map_of(const report::DiagramBox& box, const QString& caption) {
+QVariantMap map_of(const answers::DiagramBox& box, const QString& caption) {
     const QString kind = word_of(box.kind);
     QStringList spoken{caption, kind, words_of(box.title), words_of(box.detail),
                        words_of(box.finding)};
@@ -68,11 +69,11 @@ QVariantMap map_of(const report::DiagramBox& box, const QString& caption) {
 
 }  // namespace
 
-QList<LinePiece> pieces_of(const report::WiringDiagram& diagram) {
+QList<LinePiece> pieces_of(const answers::WiringDiagram& diagram) {
     QList<LinePiece> pieces;
-    for (const report::DiagramLine& line : diagram.lines) {
-        const report::DiagramBox* from = box_called(diagram, line.from);
-        const report::DiagramBox* to = box_called(diagram, line.to);
+    for (const answers::DiagramLine& line : diagram.lines) {
+        const answers::DiagramBox* from = box_called(diagram, line.from);
+        const answers::DiagramBox* to = box_called(diagram, line.to);
         if (!from || !to) continue;
         const double begins = level_with(*from, to->y);
         const double ends = level_with(*to, begins);
@@ -109,15 +110,15 @@ void WiringPicture::read() {
     boxes_.clear();
     pieces_.clear();
     spoken_.clear();
-    const report::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
+    const answers::Answer* answer = runner_ ? runner_->view()->answer.get() : nullptr;
     if (answer && answer->wiring) {
-        const report::WiringDiagram& diagram = *answer->wiring;
+        const answers::WiringDiagram& diagram = *answer->wiring;
         width_ = diagram.width;
         height_ = diagram.height;
         spoken_ = words_of(diagram.description);
-        for (const report::DiagramBox& box : diagram.boxes) {
-            const auto into = std::ranges::find(diagram.lines, box.id, &report::DiagramLine::to);
-            boxes_ << map_of(box, into == diagram.lines.end() || box.kind == report::BoxKind::bus
+        for (const answers::DiagramBox& box : diagram.boxes) {
+            const auto into = std::ranges::find(diagram.lines, box.id, &answers::DiagramLine::to);
+            boxes_ << map_of(box, into == diagram.lines.end() || box.kind == answers::BoxKind::bus
                                       ? QString()
                                       : words_of(into->text));
         }

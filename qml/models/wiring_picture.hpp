@@ -5,8 +5,8 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "answers/wiring/diagram.hpp"
 #include "models/answer_runner.hpp"
-#include "report/wiring_diagram.hpp"
 
 namespace touch {
 
@@ -20,7 +20,7 @@ struct LinePiece {
 };
 
 // Along the middles of the boxes, with one bend half way where they do not stand level.
-[[nodiscard]] QList<LinePiece> pieces_of(const report::WiringDiagram& diagram);
+[[nodiscard]] QList<LinePiece> pieces_of(const answers::WiringDiagram& diagram);
 
 class WiringPicture : public QObject {
     Q_OBJECT

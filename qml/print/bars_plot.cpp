@@ -72,7 +72,7 @@ QString in_words(const std::string& text) {
 
 }  // namespace
 
-Block bars_plot(const report::BarChart& chart, double width) {
+Block bars_plot(const answers::BarChart& chart, double width) {
     QList<Row> rows;
     for (const auto& bar : chart.bars)
         rows.append(
@@ -83,7 +83,7 @@ Block bars_plot(const report::BarChart& chart, double width) {
     return block;
 }
 
-Block start_plot(const report::StartChart& chart, double width) {
+Block start_plot(const answers::StartChart& chart, double width) {
     QList<Row> rows;
     for (const auto& bar : chart.bars)
         rows.append(
@@ -97,7 +97,7 @@ Block start_plot(const report::StartChart& chart, double width) {
     return block;
 }
 
-Block course_plot(const report::StartChart& chart, double width) {
+Block course_plot(const answers::StartChart& chart, double width) {
     Block block;
     if (chart.time.size() < 2) return block;
     constexpr double tall = 60.0;
@@ -131,7 +131,7 @@ Block course_plot(const report::StartChart& chart, double width) {
     return block;
 }
 
-QList<Plot> plots_of(const report::Answer& answer, double width) {
+QList<Plot> plots_of(const answers::Answer& answer, double width) {
     QList<Plot> plots;
     if (answer.days && answer.days->at.size() > 1 && answer.days->lasts > 0.0)
         plots.append({QStringLiteral("days"), QStringLiteral("Stored in the packs"),

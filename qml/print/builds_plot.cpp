@@ -9,9 +9,9 @@ namespace printing {
 
 namespace {
 
-using report::BuildPoint;
-using report::BuildsChart;
-using report::BuildsView;
+using answers::BuildPoint;
+using answers::BuildsChart;
+using answers::BuildsView;
 
 constexpr Type letters{.size = plot_letters};
 constexpr Type bold_letters{.size = plot_letters, .bold = true};

@@ -9,8 +9,8 @@ namespace printing {
 
 namespace {
 
-using report::CardPart;
-using report::LidCard;
+using answers::CardPart;
+using answers::LidCard;
 
 constexpr Type body{.size = body_size};
 constexpr Type strong{.size = body_size, .bold = true};
@@ -23,7 +23,7 @@ constexpr double most_gap = 14.0;
 constexpr double most_air = 3.0;  // within a row of a table
 
 // All columns but the first are as wide as they need to be; the first takes the rest and breaks.
-QList<double> column_widths(const report::CardTable& table, double width) {
+QList<double> column_widths(const answers::CardTable& table, double width) {
     QList<double> widths;
     double taken = 0.0;
     for (std::size_t column = 0; column < table.headings.size(); ++column) {
@@ -60,7 +60,7 @@ void add_row(Block& block, const std::vector<std::string>& cells, const QList<do
     block.height += height;
 }
 
-void add_table(Block& block, const report::CardTable& table, double width, double air) {
+void add_table(Block& block, const answers::CardTable& table, double width, double air) {
     if (table.rows.empty()) return;
     const QList<double> widths = column_widths(table, width);
     add_row(block, table.headings, widths, {}, 0.0);
@@ -188,14 +188,14 @@ double height_of(const QList<Block>& blocks) {
 bool cut_longest(LidCard& card) {
     // Long cautions give way before any row of a table does.
     for (CardPart& part : card.parts)
-        if (!part.brief.empty() && report::cut_one(part)) return true;
+        if (!part.brief.empty() && answers::cut_one(part)) return true;
     std::vector<CardPart*> parts;
     for (CardPart& part : card.parts)
         parts.push_back(&part);
     std::ranges::stable_sort(parts, std::ranges::greater(), [](const CardPart* part) {
         return part->table.rows.size() + part->ticks.size() / 2;
     });
-    return std::ranges::any_of(parts, [](CardPart* part) { return report::cut_one(*part); });
+    return std::ranges::any_of(parts, [](CardPart* part) { return answers::cut_one(*part); });
 }
 
 }  // namespace

@@ -1,8 +1,8 @@
 // The card in the lid on one page of paper.
 #pragma once
 
+#include "answers/card/lid_card.hpp"
 #include "print/sheet.hpp"
-#include "report/lid_card.hpp"
 
 namespace printing {
 
@@ -16,6 +16,6 @@ enum class Paper { a4, letter };
 
 // Where the parts are too long for the page, rows of theirs are left out and that is said there.
 //   gives   `fits` false when even so it does not fit
-[[nodiscard]] Sheet lay_out(report::LidCard card, Paper paper);
+[[nodiscard]] Sheet lay_out(answers::LidCard card, Paper paper);
 
 }  // namespace printing

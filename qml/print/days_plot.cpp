@@ -3,14 +3,14 @@
 
 #include <fmt/format.h>
 
+#include "answers/clock_words.hpp"
 #include "print/plots.hpp"
-#include "report/clock_words.hpp"
 
 namespace printing {
 
 namespace {
 
-using report::DaysChart;
+using answers::DaysChart;
 
 constexpr Type letters{.size = plot_letters};
 constexpr double left = 46.0;  // for the figures of the scale
@@ -73,7 +73,7 @@ void add_scales(Block& block, const Frame& frame) {
     for (double hours = first; hours < chart.lasts; hours += 24.0, ++number) {
         block.sheet.strokes.append({{frame.x(hours), low, frame.x(hours), low + 4.0}, 1.0});
         const QString day = QString::fromStdString(
-            report::short_weekday(chart.starts + (hours + 1.0) * units::hour));
+            answers::short_weekday(chart.starts + (hours + 1.0) * units::hour));
         if (number % every == 0 && frame.x(hours) + width_of(day, letters) + 3.0 < frame.width)
             put(block, day, letters, frame.x(hours) + 3.0, frame.width, low + 2.0);
     }

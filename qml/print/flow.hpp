@@ -6,8 +6,8 @@
 #include <QList>
 #include <QSizeF>
 
+#include "answers/answer.hpp"
 #include "print/block.hpp"
-#include "report/answer.hpp"
 
 namespace printing {
 

@@ -5,8 +5,8 @@
 #include <QList>
 #include <QString>
 
+#include "answers/answer.hpp"
 #include "print/block.hpp"
-#include "report/answer.hpp"
 
 namespace printing {
 
@@ -15,24 +15,24 @@ inline constexpr double plot_letters = 9.0;
 
 // Stored energy over the outage: the band from the bad to the good end, the likely course, nights
 // shaded, what happens pinned to its hour.
-[[nodiscard]] Block days_plot(const report::DaysChart& chart, double width);
+[[nodiscard]] Block days_plot(const answers::DaysChart& chart, double width);
 
 // Rows of bars: at least, likely, at best.
-[[nodiscard]] Block bars_plot(const report::BarChart& chart, double width);
+[[nodiscard]] Block bars_plot(const answers::BarChart& chart, double width);
 
 // One load's start: each limit with the share of it that is used.
-[[nodiscard]] Block start_plot(const report::StartChart& chart, double width);
+[[nodiscard]] Block start_plot(const answers::StartChart& chart, double width);
 
 // How a load comes up: speed, current and voltage over the first moments; empty where there is no
 // course.
-[[nodiscard]] Block course_plot(const report::StartChart& chart, double width);
+[[nodiscard]] Block course_plot(const answers::StartChart& chart, double width);
 
 // Chance of lasting against weight or price, each build with its interval, the goal as a line.
-[[nodiscard]] Block builds_plot(const report::BuildsChart& chart, const report::BuildsView& view,
+[[nodiscard]] Block builds_plot(const answers::BuildsChart& chart, const answers::BuildsView& view,
                                 double width);
 
 // The build, part by part.
-[[nodiscard]] Block wiring_plot(const report::WiringDiagram& diagram, double width);
+[[nodiscard]] Block wiring_plot(const answers::WiringDiagram& diagram, double width);
 
 // A plot to be saved by itself, and its name within a file name: "days", "recharge".
 struct Plot {
@@ -42,6 +42,6 @@ struct Plot {
 };
 
 // All plots of an answer, in the order they are read.
-[[nodiscard]] QList<Plot> plots_of(const report::Answer& answer, double width);
+[[nodiscard]] QList<Plot> plots_of(const answers::Answer& answer, double width);
 
 }  // namespace printing

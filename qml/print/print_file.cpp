@@ -9,12 +9,12 @@
 #include <QPageSize>
 #include <QPdfWriter>
 
+#include "answers/card/lid_card.hpp"
+#include "answers/card/parts.hpp"
 #include "command_line/ask_wiring.hpp"
 #include "command_line/card_answers.hpp"
 #include "command_line/questions.hpp"
 #include "print/report_layout.hpp"
-#include "report/lid_card.hpp"
-#include "report/lid_card_parts.hpp"
 
 namespace printing {
 
@@ -30,7 +30,7 @@ QString made_on(QDate today) {
 units::Result<QList<Sheet>> card_of(const scenario::ReadScenario& read, Paper paper,
                                     const QString& made) {
     Sheet sheet = lay_out(
-        report::lid_card(read.scenario, command_line::card_answers(read), made.toStdString()),
+        answers::lid_card(read.scenario, command_line::card_answers(read), made.toStdString()),
         paper);
     if (!sheet.fits)
         return units::fail({.where = "card",
@@ -58,7 +58,7 @@ units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper 
         if (answer)
             book.chapters.push_back({question.asks, std::move(*answer), {}});
         else
-            book.chapters.push_back({question.asks, {}, report::reason_in(answer.error())});
+            book.chapters.push_back({question.asks, {}, answers::reason_in(answer.error())});
     }
     return lay_out(book, paper);
 }

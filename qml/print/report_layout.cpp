@@ -12,8 +12,8 @@ namespace printing {
 
 namespace {
 
-using report::Answer;
-using report::Series;
+using answers::Answer;
+using answers::Series;
 
 constexpr Type body{.size = 10.0};
 constexpr Type strong{.size = 10.0, .bold = true};
@@ -25,7 +25,7 @@ constexpr Type table_type{.size = 9.0};
 constexpr double widest_upright = 600.0;  // points, of a page that stands upright
 constexpr std::size_t most_rows = 60;     // longer tables are for --as csv
 
-std::string cell_of(const report::Column& column, std::size_t row) {
+std::string cell_of(const answers::Column& column, std::size_t row) {
     if (const auto* words = std::get_if<std::vector<std::string>>(&column.points))
         return (*words)[row];
     return fmt::format("{:.4g}", std::get<std::vector<double>>(column.points)[row]);
@@ -118,7 +118,7 @@ void add_cautions(Flow& flow, const std::vector<const Answer*>& answers) {
             if (told.insert(caution.hazard).second)
                 flow.add(fmt::format("{}: {} {}", caution.hazard, caution.text, caution.source),
                          body, 3.0);
-    flow.add(std::string(report::closing_line), strong, 8.0);
+    flow.add(std::string(answers::closing_line), strong, 8.0);
 }
 
 void add_answer(Flow& flow, const Answer& answer) {

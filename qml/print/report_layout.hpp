@@ -6,15 +6,15 @@
 #include <string>
 #include <vector>
 
+#include "answers/answer.hpp"
 #include "print/card_layout.hpp"
-#include "report/answer.hpp"
 
 namespace printing {
 
 // A question with its answer, or why there is none.
 struct Chapter {
     std::string asks;
-    std::optional<report::Answer> answer;
+    std::optional<answers::Answer> answer;
     std::string why_not;
 };
 
@@ -27,7 +27,7 @@ struct Book {
 [[nodiscard]] QList<Sheet> lay_out(const Book& book, Paper paper);
 
 // The picture across the page, the tables of circuits and parts, findings, assumptions, cautions.
-[[nodiscard]] QList<Sheet> lay_out_wiring(const report::Answer& wiring, const std::string& made,
+[[nodiscard]] QList<Sheet> lay_out_wiring(const answers::Answer& wiring, const std::string& made,
                                           Paper paper);
 
 }  // namespace printing

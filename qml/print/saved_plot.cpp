@@ -5,20 +5,20 @@
 #include <string_view>
 #include <utility>
 
+#include "answers/packs/builds_chart.hpp"
 #include "command_line/questions.hpp"
+#include "faces/csv.hpp"
 #include "print/plots.hpp"
 #include "print/print_file.hpp"
 #include "print/sheet_svg.hpp"
-#include "report/builds_chart.hpp"
-#include "report/csv.hpp"
 
 namespace printing {
 
 namespace {
 
-using report::Answer;
-using report::Column;
-using report::Series;
+using answers::Answer;
+using answers::Column;
+using answers::Series;
 
 constexpr double plot_width = 560.0;  // points, about a page wide
 constexpr double edge = 12.0;
@@ -68,7 +68,7 @@ const Series* drawn_from(const Answer& answer, const QString& plot, Series& made
     if (answer.builds)
         for (const auto& view : answer.builds->views)
             if ("builds by " + view.name == name)
-                return &(made = report::builds_table(*answer.builds, view));
+                return &(made = answers::builds_table(*answer.builds, view));
     if (const Series* own = series_named(answer, name)) return own;
     return answer.series.empty() ? nullptr : &answer.series.front();
 }
@@ -99,7 +99,7 @@ QList<SavedPlot> plots_of_questions(const scenario::ReadScenario& read,
                 table.series = {*series};
             saved.append({QString::fromLatin1(question.name) + QLatin1Char(' ') + plot.name,
                           plot.title, drawing_of(plot),
-                          QByteArray::fromStdString(report::in_csv(table))});
+                          QByteArray::fromStdString(faces::in_csv(table))});
         }
     }
     return saved;

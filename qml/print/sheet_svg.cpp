@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "report/wiring_svg.hpp"
+#include "faces/wiring_svg.hpp"
 
 namespace printing {
 
@@ -35,7 +35,7 @@ std::string text_of(const Words& words) {
         "<text x=\"{:.2f}\" y=\"{:.2f}\" font-size=\"{:g}\"{} textLength=\"{:.2f}\">{}</text>\n",
         words.box.x(), words.box.y() + ascent_of(words.type), words.type.size,
         words.type.bold ? " font-weight=\"bold\"" : "", words.box.width(),
-        report::in_xml(words.text.toStdString()));
+        faces::in_xml(words.text.toStdString()));
 }
 
 }  // namespace
@@ -46,7 +46,7 @@ QByteArray in_svg(const Sheet& sheet, const QString& title) {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0:.2f}pt\" height=\"{1:.2f}pt\" "
         "viewBox=\"0 0 {0:.2f} {1:.2f}\" font-family=\"DejaVu Sans, sans-serif\">\n"
         "<title>{2}</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n",
-        sheet.size.width(), sheet.size.height(), report::in_xml(title.toStdString()));
+        sheet.size.width(), sheet.size.height(), faces::in_xml(title.toStdString()));
     for (const Shape& shape : sheet.shapes)
         svg += polygon_of(shape);
     for (const Stroke& stroke : sheet.strokes)

@@ -6,9 +6,9 @@ namespace printing {
 
 namespace {
 
-using report::BoxKind;
-using report::DiagramBox;
-using report::WiringDiagram;
+using answers::BoxKind;
+using answers::DiagramBox;
+using answers::WiringDiagram;
 
 constexpr double most_cell = 120.0;  // points
 
@@ -35,7 +35,7 @@ double weight_of(const std::optional<scenario::Severity>& severity) {
     return severity == scenario::Severity::stop ? 2.6 : 1.0;
 }
 
-void add_line(Block& block, const WiringDiagram& diagram, const report::DiagramLine& line,
+void add_line(Block& block, const WiringDiagram& diagram, const answers::DiagramLine& line,
               const Cells& cells) {
     const DiagramBox* from = named(diagram, line.from);
     const DiagramBox* to = named(diagram, line.to);

@@ -18,21 +18,21 @@
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "command_line/run.hpp"
+#include "faces/csv.hpp"
+#include "faces/json.hpp"
+#include "faces/sheet.hpp"
+#include "faces/text.hpp"
+#include "faces/wiring_svg.hpp"
 #include "fuzz/changes.hpp"
 #include "fuzz/target.hpp"
-#include "report/csv.hpp"
-#include "report/json.hpp"
-#include "report/sheet.hpp"
-#include "report/text.hpp"
-#include "report/wiring_svg.hpp"
 
 namespace fuzz {
 
 namespace {
 
+using answers::Answer;
 using command_line::Request;
 using command_line::Surroundings;
-using report::Answer;
 
 const std::filesystem::path scenarios = CANDLEMARK_SOURCE_DIR "/scenarios";
 
@@ -50,13 +50,13 @@ Surroundings with_input(std::string_view text) {
             .utf8 = true};
 }
 
-void must_be_finite(const report::Value& value, const std::string& key) {
-    if (const auto* quantity = std::get_if<report::Quantity>(&value.held)) {
+void must_be_finite(const answers::Value& value, const std::string& key) {
+    if (const auto* quantity = std::get_if<answers::Quantity>(&value.held)) {
         must(std::isfinite(quantity->value), key + " is not finite");
-    } else if (const auto* list = std::get_if<report::List>(&value.held)) {
+    } else if (const auto* list = std::get_if<answers::List>(&value.held)) {
         for (const auto& entry : *list)
             must_be_finite(entry, key);
-    } else if (const auto* members = std::get_if<report::Members>(&value.held)) {
+    } else if (const auto* members = std::get_if<answers::Members>(&value.held)) {
         for (const auto& member : *members)
             must_be_finite(member.value, key + "." + member.key);
     }
@@ -129,14 +129,14 @@ void check(const Answer& answer, std::string_view input) {
              {&chart.time, &chart.speed, &chart.current, &chart.voltage, &chart.direct_voltage})
             must_be_finite(*curve, "the start of " + chart.name);
 
-    must(nlohmann::json::accept(report::in_json(answer)), "JSON that cannot be read");
-    must(nlohmann::json::accept(report::in_json_line({.file = "-"}, &answer)),
+    must(nlohmann::json::accept(faces::in_json(answer)), "JSON that cannot be read");
+    must(nlohmann::json::accept(faces::in_json_line({.file = "-"}, &answer)),
          "JSON that cannot be read");
-    must(widths_of(report::in_csv(answer)).size() <= 1, "rows of the table differ in length");
-    if (answer.wiring) must_hold_no_odd_number(report::in_svg(*answer.wiring, answer.title), input);
-    must_hold_no_odd_number(report::in_html(answer), input);
-    must_hold_no_odd_number(report::in_text(answer, {}), input);
-    must_hold_no_odd_number(report::in_text(answer, {.width = 40, .ascii = true, .full = true}),
+    must(widths_of(faces::in_csv(answer)).size() <= 1, "rows of the table differ in length");
+    if (answer.wiring) must_hold_no_odd_number(faces::in_svg(*answer.wiring, answer.title), input);
+    must_hold_no_odd_number(faces::in_html(answer), input);
+    must_hold_no_odd_number(faces::in_text(answer, {}), input);
+    must_hold_no_odd_number(faces::in_text(answer, {.width = 40, .ascii = true, .full = true}),
                             input);
 }
 
@@ -153,7 +153,7 @@ std::string words_of(const units::Errors& errors) {
 std::string words_of(const Answer& answer) {
     std::string words = answer.question;
     for (const auto& finding : answer.findings)
-        words += std::string(report::word_for(finding.finding.severity)) + finding.finding.where;
+        words += std::string(answers::word_for(finding.finding.severity)) + finding.finding.where;
     for (const auto& assumption : answer.assumptions)
         words += assumption.where;
     return words;

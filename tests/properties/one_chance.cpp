@@ -33,14 +33,14 @@ void PrintTo(const Figures& figures, std::ostream* out) {
                         figures.half, figures.one_in_ten);
 }
 
-double number(const report::Answer& answer, const std::string& path) {
-    const auto* value = report::value_at(answer.values, path);
-    const auto* quantity = value ? std::get_if<report::Quantity>(&value->held) : nullptr;
+double number(const answers::Answer& answer, const std::string& path) {
+    const auto* value = answers::value_at(answer.values, path);
+    const auto* quantity = value ? std::get_if<answers::Quantity>(&value->held) : nullptr;
     if (!quantity) throw std::runtime_error("no number at " + path);
     return quantity->value;
 }
 
-Figures figures_in(const report::Answer& answer, const std::string& chance,
+Figures figures_in(const answers::Answer& answer, const std::string& chance,
                    const std::string& count_on, const std::string& times) {
     return {.of = number(answer, chance),
             .count_on = number(answer, count_on),

@@ -54,11 +54,11 @@ std::string drawn_scenario(unsigned seed) {
     return text;
 }
 
-double number_in(const report::Members& members, const std::string& path) {
-    const auto* value = report::value_at(members, path);
+double number_in(const answers::Members& members, const std::string& path) {
+    const auto* value = answers::value_at(members, path);
     if (const auto* whole = value ? std::get_if<std::int64_t>(&value->held) : nullptr)
         return double(*whole);
-    const auto* quantity = value ? std::get_if<report::Quantity>(&value->held) : nullptr;
+    const auto* quantity = value ? std::get_if<answers::Quantity>(&value->held) : nullptr;
     if (!quantity) throw std::runtime_error("no number at " + path);
     return quantity->value;
 }
@@ -68,11 +68,11 @@ struct Told {
     double panels = 0.0, chance = 0.0, count_on = 0.0;  // -, percent, hours
 };
 
-std::vector<Told> told_by(const report::Answer& sun) {
+std::vector<Told> told_by(const answers::Answer& sun) {
     std::vector<Told> told;
-    const auto* rows = report::value_at(sun.values, "panels");
-    for (const auto& row : std::get<report::List>(rows->held)) {
-        const auto& members = std::get<report::Members>(row.held);
+    const auto* rows = answers::value_at(sun.values, "panels");
+    for (const auto& row : std::get<answers::List>(rows->held)) {
+        const auto& members = std::get<answers::Members>(row.held);
         told.push_back({.panels = number_in(members, "panels"),
                         .chance = number_in(members, "chance"),
                         .count_on = number_in(members, "count_on")});
@@ -80,16 +80,16 @@ std::vector<Told> told_by(const report::Answer& sun) {
     return told;
 }
 
-std::string all_of(const report::Answer& answer) {
+std::string all_of(const answers::Answer& answer) {
     std::string text;
     for (const auto& sentence : answer.sentences)
         text += sentence + '\n';
     return text;
 }
 
-double enough_in(const report::Answer& sun) {
-    const auto* enough = report::value_at(sun.values, "enough_panels");
-    return std::holds_alternative<report::Absent>(enough->held)
+double enough_in(const answers::Answer& sun) {
+    const auto* enough = answers::value_at(sun.values, "enough_panels");
+    return std::holds_alternative<answers::Absent>(enough->held)
                ? -1.0
                : number_in(sun.values, "enough_panels.panels");
 }

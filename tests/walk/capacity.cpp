@@ -1,9 +1,9 @@
 // One datum from the file to the plot: the capacity of a pack. Each station is asked for it in its
 // own words; a station that drops or changes it fails here and names itself.
+#include "answers/outage/answer.hpp"
+#include "answers/outage/series.hpp"
+#include "faces/json.hpp"
 #include "outage/ready.hpp"
-#include "report/json.hpp"
-#include "report/outage_answer.hpp"
-#include "report/outage_series.hpp"
 #include "scenario/read.hpp"
 
 namespace {
@@ -34,7 +34,7 @@ struct Stations {
     scenario::Scenario read;
     outage::Ready ready;
     outage::Plan plan;
-    report::DaysChart chart;
+    answers::DaysChart chart;
 };
 
 Stations stations_of(const std::string& capacity) {
@@ -43,7 +43,7 @@ Stations stations_of(const std::string& capacity) {
     auto ready = outage::make_ready(read->scenario);
     if (!ready) throw std::runtime_error(ready.error().front().found);
     auto plan = outage::plan_outage(*ready);
-    auto chart = report::days_chart(read->scenario, plan);
+    auto chart = answers::days_chart(read->scenario, plan);
     return {read->scenario, std::move(*ready), std::move(plan), std::move(chart)};
 }
 

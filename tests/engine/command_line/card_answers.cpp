@@ -16,8 +16,8 @@ scenario::ReadScenario read(const std::string& name) {
     return std::move(*file);
 }
 
-double number_of(const report::Answer& answer, std::string_view key) {
-    return std::get<report::Quantity>(report::value_at(answer.values, key)->held).value;
+double number_of(const answers::Answer& answer, std::string_view key) {
+    return std::get<answers::Quantity>(answers::value_at(answer.values, key)->held).value;
 }
 
 TEST(card_answers, every_example_has_an_outage_a_ration_and_readings) {

@@ -11,11 +11,11 @@
 
 namespace {
 
-using report::Absent;
-using report::List;
-using report::Member;
-using report::Members;
-using report::Quantity;
+using answers::Absent;
+using answers::List;
+using answers::Member;
+using answers::Members;
+using answers::Quantity;
 using touch::AnswerRunner;
 using touch::AnswerView;
 using touch::RowText;

@@ -7,8 +7,8 @@ namespace {
 
 using touch::BuildsPlot;
 
-report::BuildPoint by_hand(int packs, int panels, double chance, double weight,
-                           std::optional<double> price) {
+answers::BuildPoint by_hand(int packs, int panels, double chance, double weight,
+                            std::optional<double> price) {
     return {.packs = packs,
             .panels = panels,
             .chance = chance,
@@ -20,15 +20,15 @@ report::BuildPoint by_hand(int packs, int panels, double chance, double weight,
             .price = price};
 }
 
-report::Answer answer_with(report::BuildsChart chart) {
-    report::Answer answer;
+answers::Answer answer_with(answers::BuildsChart chart) {
+    answers::Answer answer;
     answer.sentences = {"By hand."};
     answer.builds = std::move(chart);
     return answer;
 }
 
-report::BuildsChart two_by_weight() {
-    report::BuildsChart chart{.goal = 90.0};
+answers::BuildsChart two_by_weight() {
+    answers::BuildsChart chart{.goal = 90.0};
     chart.points = {by_hand(9, 5, 88.4, 150.0, 3590.0), by_hand(10, 3, 96.0, 158.0, 3790.0)};
     chart.points.back().answers = true;
     chart.points.front().of_file = true;
@@ -44,7 +44,7 @@ report::BuildsChart two_by_weight() {
 
 class BuildsOnPlot : public testing::Test {
   protected:
-    void ask(report::BuildsChart chart) {
+    void ask(answers::BuildsChart chart) {
         touch::AnswerRunner::set_asker(
             [chart](const QString&, const QString&, const QStringList&, const QString&) {
                 return touch::answer_view_of(answer_with(chart));

@@ -13,8 +13,8 @@ using touch::AnswerRunner;
 using touch::Curve;
 using touch::RangeBars;
 
-report::Answer by_hand() {
-    report::Answer answer;
+answers::Answer by_hand() {
+    answers::Answer answer;
     answer.sentences = {"By hand."};
     answer.series = {
         {.name = "days",

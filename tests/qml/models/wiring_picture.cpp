@@ -8,18 +8,18 @@ namespace {
 using touch::LinePiece;
 using touch::WiringPicture;
 
-report::WiringDiagram two_branches() {
+answers::WiringDiagram two_branches() {
     return {.width = 3.0,
             .height = 3.0,
             .boxes = {{.id = "pack", .x = 0.5, .y = 0.5, .title = "main"},
                       {.id = "bus",
-                       .kind = report::BoxKind::bus,
+                       .kind = answers::BoxKind::bus,
                        .x = 1.5,
                        .y = 1.0,
                        .height = 2.0,
                        .title = "bus"},
                       {.id = "fuse",
-                       .kind = report::BoxKind::fuse,
+                       .kind = answers::BoxKind::fuse,
                        .x = 2.5,
                        .y = 2.5,
                        .title = "fuse 5 A",
@@ -54,7 +54,7 @@ TEST(pieces_of, a_line_to_another_height_bends_half_way) {
 TEST(wiring_picture, every_box_says_what_it_is_and_what_was_found) {
     touch::AnswerRunner::set_asker(
         [](const QString&, const QString&, const QStringList&, const QString&) {
-            report::Answer answer;
+            answers::Answer answer;
             answer.wiring = two_branches();
             return touch::answer_view_of(answer);
         });

@@ -20,9 +20,9 @@ std::vector<std::filesystem::path> examples() {
     return paths;
 }
 
-report::LidCard card_of(const scenario::ReadScenario& read) {
-    return report::lid_card(read.scenario, command_line::card_answers(read),
-                            "Candlemark 0.1.0, 2026-11-25");
+answers::LidCard card_of(const scenario::ReadScenario& read) {
+    return answers::lid_card(read.scenario, command_line::card_answers(read),
+                             "Candlemark 0.1.0, 2026-11-25");
 }
 
 // The example with so many loads, circuits and so long names that no page could hold all.
@@ -103,7 +103,7 @@ TEST(card_layout, too_much_for_a_page_is_left_out_and_said) {
 }
 
 TEST(card_layout, a_card_that_cannot_fit_says_so) {
-    report::LidCard card{.title = "t", .made = "m", .answer = "a"};
+    answers::LidCard card{.title = "t", .made = "m", .answer = "a"};
     card.basis = std::vector<std::string>(80, "a line that cannot be cut");
     EXPECT_FALSE(lay_out(card, Paper::a4).fits);
 }

@@ -78,7 +78,7 @@ TEST(report_layout, what_has_no_answer_has_its_reason) {
 }
 
 TEST(sheet_svg, a_plot_is_well_formed_and_keeps_its_letters) {
-    report::DaysChart chart{.lasts = 48.0, .top = 1000.0, .usable = 900.0};
+    answers::DaysChart chart{.lasts = 48.0, .top = 1000.0, .usable = 900.0};
     chart.at = {0.0, 24.0, 48.0};
     chart.nine_in_ten = {1000.0, 200.0, 0.0};
     chart.likely = {1000.0, 500.0, 100.0};
@@ -102,7 +102,7 @@ TEST(sheet_svg, a_plot_is_well_formed_and_keeps_its_letters) {
 }
 
 TEST(days_plot, more_stored_stands_higher_and_later_stands_further_right) {
-    report::DaysChart chart{.lasts = 10.0, .top = 100.0};
+    answers::DaysChart chart{.lasts = 10.0, .top = 100.0};
     chart.at = {0.0, 10.0};
     chart.nine_in_ten = chart.likely = chart.one_in_ten = {100.0, 0.0};
     const Block block = days_plot(chart, 300.0);

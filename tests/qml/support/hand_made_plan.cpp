@@ -20,16 +20,16 @@ double stored(double at, double lasts) {
 
 }  // namespace
 
-report::Answer hand_made_answer(double lasts) {
-    report::Answer answer;
+answers::Answer hand_made_answer(double lasts) {
+    answers::Answer answer;
     answer.question = "outage";
     answer.title = "By hand";
     const bool survives = lasts >= outage;
     answer.sentences = {survives ? "Lasts the whole outage." : "Lasts until some hour.",
                         "One more pack carries you further."};
-    answer.values = {{"lasts", "", {report::Quantity{std::min(lasts, outage), "h", ""}}}};
+    answer.values = {{"lasts", "", {answers::Quantity{std::min(lasts, outage), "h", ""}}}};
 
-    report::DaysChart chart;
+    answers::DaysChart chart;
     chart.starts = units::local_time(std::chrono::year(2026) / 1 / 14, 18.0 * units::hour);
     chart.lasts = outage;
     chart.top = full;

@@ -1,0 +1,54 @@
+#include "answers/answer.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace answers {
+
+Value quantity_or_reason(Quantity quantity, std::string reason) {
+    if (std::isfinite(quantity.value)) {
+        return {std::move(quantity)};
+    }
+    return {Absent{std::move(reason)}};
+}
+
+const Value* value_at(const Members& members, std::string_view path) {
+    const auto dot = path.find('.');
+    const auto key = path.substr(0, dot);
+    const auto found = std::ranges::find(members, key, &Member::key);
+    if (found == members.end()) {
+        return nullptr;
+    }
+    if (dot == std::string_view::npos) {
+        return &found->value;
+    }
+    const auto* inner = std::get_if<Members>(&found->value.held);
+    return inner == nullptr ? nullptr : value_at(*inner, path.substr(dot + 1));
+}
+
+bool holds_a_stop(const Answer& answer) {
+    return std::ranges::any_of(answer.findings, [](const PinnedFinding& pinned) {
+        return pinned.finding.severity == scenario::Severity::stop;
+    });
+}
+
+void sort_by_weight(std::vector<PinnedFinding>& findings) {
+    std::ranges::stable_sort(findings, {}, [](const PinnedFinding& pinned) {
+        return std::tuple(pinned.finding.severity, pinned.at ? pinned.at->value() : -1.0);
+    });
+}
+
+std::string_view word_for(scenario::Severity severity) {
+    switch (severity) {
+        case scenario::Severity::stop:
+            return "stop";
+        case scenario::Severity::caution:
+            return "caution";
+        case scenario::Severity::note:
+            return "note";
+    }
+    return "note";
+}
+
+}  // namespace answers

@@ -1,0 +1,305 @@
+#include "answers/outage/answer.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "answers/cautions.hpp"
+#include "answers/clock_words.hpp"
+#include "answers/outage/findings.hpp"
+#include "answers/outage/sentences.hpp"
+#include "answers/outage/series.hpp"
+#include "answers/outage/working.hpp"
+#include "answers/shown.hpp"
+#include "answers/sun/shares.hpp"
+#include "sizing/builds.hpp"
+
+namespace answers {
+
+namespace {
+
+using outage::Course;
+using outage::Ledger;
+using outage::MorePacks;
+using outage::Plan;
+using scenario::Scenario;
+
+template <class Written>
+Value value_of(Written quantity) {
+    return quantity_or_reason(shown(quantity), "the number is not finite");
+}
+
+Members ending(const Scenario& scenario, units::Duration lasts, bool survives) {
+    return {{.key = "lasts", .label = "lasts", .value = value_of(lasts)},
+            {.key = "ends_at",
+             .label = "until",
+             .value = {time_in_iso(scenario.outage.starts + lasts)}},
+            {.key = "survives", .label = "lasts the whole outage", .value = {survives}}};
+}
+
+// Members in the order in which a person follows energy through the unit.
+Members energy(const Ledger& ledger) {
+    return {{"stored_at_start", "stored at the start", value_of(ledger.stored_at_start)},
+            {"sun_offered", "offered by the sun", value_of(ledger.sun_offered)},
+            {"sun_used", "sun straight into loads", value_of(ledger.sun_used)},
+            {"sun_stored", "sun into the packs", value_of(ledger.sun_stored)},
+            {"sun_unused", "sun not taken", value_of(ledger.sun_unused)},
+            {"sun_clipped", "turned away by the controller", value_of(ledger.sun_clipped)},
+            {"charger_offered", "offered by chargers", value_of(ledger.charger_offered)},
+            {"charger_taken", "taken from chargers", value_of(ledger.charger_taken)},
+            {"charger_unused", "from chargers, not taken", value_of(ledger.charger_unused)},
+            {"loads", "to the loads", value_of(ledger.loads)},
+            {"inverter_loss", "lost in the inverter", value_of(ledger.inverter_loss)},
+            {"idle", "of it with nothing plugged in", value_of(ledger.idle)},
+            {"converter_loss", "lost in adaptors", value_of(ledger.converter_loss)},
+            {"wiring_loss", "lost in the wiring", value_of(ledger.wiring_loss)},
+            {"battery_loss", "lost in the packs", value_of(ledger.battery_loss)},
+            {"charging_loss", "of it not stored in charging", value_of(ledger.charging_loss)},
+            {"stored_at_end", "stored at the end", value_of(ledger.stored_at_end)},
+            {"unserved", "wanted and not served", value_of(ledger.unserved)},
+            {"residual", "not explained", value_of(ledger.residual)}};
+}
+
+Value next_packs(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more) {
+    if (more.empty()) {
+        return {Absent{plan.likely.survives ? "it lasts the whole outage as it is"
+                                            : "more packs were not tried"}};
+    }
+    List list;
+    for (const auto& entry : more) {
+        Members members = ending(scenario, entry.lasts, entry.survives);
+        members.insert(members.begin(),
+                       {"packs", "packs together", {static_cast<std::int64_t>(entry.packs)}});
+        list.push_back({std::move(members)});
+    }
+    return {std::move(list)};
+}
+
+void add_more_packs(Members& values, const OutageChance& told) {
+    if (!told.more || told.more->more == 0) {
+        const Absent reason{
+            told.more
+                ? fmt::format("up to {} more packs do not make it sure enough", told.more->tried)
+                : "it is as sure as is asked for"};
+        values.push_back({"more_packs", "more packs, for the chance that is asked for", {reason}});
+        return;
+    }
+    values.push_back(
+        {"more_packs",
+         "more packs, for the chance that is asked for",
+         {Members{{"more", "more", {std::int64_t(told.more->more)}},
+                  {"packs", "packs in all", {std::int64_t(told.packs + told.more->more)}},
+                  {"chance", "chance", value_of(told.more->of)}}}});
+}
+
+void add_chance(Members& values, const Scenario& scenario,
+                const std::optional<OutageChance>& told) {
+    if (!told) {
+        const Absent reason{"only the course on likely figures was run; ask with --members 256"};
+        for (const auto& [key, label] :
+             {std::pair{"chance", "chance to the end"}, std::pair{"count_on", "may be counted on"},
+              std::pair{"over_chances", "over all that is not known"},
+              std::pair{"corner", "if everything turns out badly, or well"},
+              std::pair{"chance_of_lasting", "chance of lasting"}})
+            values.push_back({key, label, {reason}});
+        return;
+    }
+    const chance::Figures& figures = told->figures;
+    values.push_back({"chance",
+                      "chance to the end",
+                      {Members{{"of", "chance", value_of(figures.of)},
+                               {"low", "at least, 19 times in 20", value_of(figures.low)},
+                               {"high", "at most, 19 times in 20", value_of(figures.high)},
+                               {"members", "members run", {std::int64_t(figures.members)}},
+                               {"effective",
+                                "as many of equal weight",
+                                {std::int64_t(std::lround(figures.effective))}}}}});
+    Members count_on = ending(scenario, figures.count_on, figures.meets_the_goal());
+    count_on.insert(count_on.begin(), {"chance", "with a chance of", value_of(figures.goal)});
+    values.push_back({"count_on", "may be counted on", {std::move(count_on)}});
+    values.push_back(
+        {"over_chances",
+         "over all that is not known",
+         {Members{{"nine_in_ten", "nine in ten last longer", value_of(figures.nine_in_ten)},
+                  {"half", "half last longer", value_of(figures.half)},
+                  {"one_in_ten", "one in ten lasts longer", value_of(figures.one_in_ten)}}}});
+    values.push_back({"chance_of_lasting", "chance of lasting", value_of(figures.of)});
+    values.push_back(
+        {"corner",
+         "if everything turns out badly, or well",
+         {Members{{"bad", "badly", {ending(scenario, told->bad.lasts, told->bad.survives)}},
+                  {"good", "well", {ending(scenario, told->good.lasts, told->good.survives)}}}},
+         true});
+    add_more_packs(values, *told);
+}
+
+Members range_of(const solar::DayRange& range, double share = 1.0) {
+    return {{"low", "nine times in ten at least", value_of(range.low * share)},
+            {"likely", "likely", value_of(range.likely * share)},
+            {"high", "one time in ten more than", value_of(range.high * share)},
+            {"mean", "mean", value_of(range.mean * share)}};
+}
+
+void add_recharge(Members& values, const Scenario& scenario,
+                  const std::optional<OutageChance>& chance) {
+    if (!chance || !chance->sun) {
+        const Absent reason{scenario.panels.empty()
+                                ? "there are no panels"
+                                : "only the course on likely figures was run; ask with --members "
+                                  "256"};
+        values.push_back({"recharge", "from the sun, taken and kept", {reason}});
+        return;
+    }
+    const auto& sun = *chance->sun;
+    const double days = std::max<double>(scenario.outage.lasts / units::day, 1e-6);
+    values.push_back(
+        {"recharge",
+         "from the sun, taken and kept",
+         {Members{{"whole", "the whole outage", {range_of(sun.kept)}},
+                  {"per_day", "each day", {range_of(sun.kept, 1.0 / days)}},
+                  {"shares", "what becomes of it, on average", {sun_shares(sun.mean)}},
+                  {"members", "members run", {static_cast<std::int64_t>(sun.members)}}}}});
+}
+
+Value crossing(const Scenario& scenario, const Course& course) {
+    if (!course.crosses_usable_at) return {Absent{"the usable share is not used up"}};
+    return {time_in_iso(scenario.outage.starts + *course.crosses_usable_at)};
+}
+
+Value ladder(const Scenario& scenario, const Plan& plan) {
+    List steps;
+    for (const auto& step : plan.ladder) {
+        Members members = ending(scenario, step.lasts, step.survives);
+        members.insert(members.begin(),
+                       {"priority", "up to priority", {std::int64_t(step.priority)}});
+        steps.push_back({std::move(members)});
+    }
+    return {std::move(steps)};
+}
+
+// The first of a load's gaps: a course of months may have many.
+Value per_load(const Scenario& scenario, const Plan& plan) {
+    constexpr std::size_t most_gaps = 200;
+    List loads;
+    for (const auto& load : plan.loads) {
+        List gaps;
+        for (const auto& gap : load.goes_without) {
+            if (gaps.size() == most_gaps) break;
+            gaps.push_back(
+                {Members{{"from", "from", {time_in_iso(scenario.outage.starts + gap.from)}},
+                         {"to", "to", {time_in_iso(scenario.outage.starts + gap.to)}},
+                         {"why", "why", {std::string(word_for(gap.why))}}}});
+        }
+        loads.push_back({Members{{"name", "load", {load.name}},
+                                 {"wanted_for", "wanted for", value_of(load.on_time)},
+                                 {"fed", "fed for", value_of(load.fed)},
+                                 {"goes_without", "goes without", {std::move(gaps)}}}});
+    }
+    return {std::move(loads)};
+}
+
+// Where nobody knows how long the outage lasts.
+void add_open_end(Members& values, const scenario::Outage& outage) {
+    if (!outage.open_ended) return;
+    values.push_back({"outage",
+                      "the outage",
+                      {Members{{"lasts", "lasts", {std::string("?")}},
+                               {"half_over_by", "half are over by", value_of(*outage.half_over_by)},
+                               {"looked_at", "looked at for", value_of(outage.lasts)}}}});
+}
+
+Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
+                  const std::optional<OutageChance>& chance) {
+    const Course& likely = plan.likely;
+    Members values = ending(scenario, likely.lasts, likely.survives);
+    values.push_back({"limited_by", "limited by", {std::string(word_for(likely.limited_by))}});
+    values.push_back(
+        {"crosses_usable_at", "uses up the usable share at", crossing(scenario, likely)});
+    values.push_back({"ladder", "with the loads up to a priority alone", ladder(scenario, plan)});
+    values.push_back({"per_load", "load by load", per_load(scenario, plan)});
+    values.push_back({"energy", "energy", {energy(likely.ledger)}});
+    add_open_end(values, scenario.outage);
+    add_chance(values, scenario, chance);
+    add_recharge(values, scenario, chance);
+    values.push_back({"packs", "packs", {static_cast<std::int64_t>(plan.packs)}});
+    values.push_back({"next_packs", "with more packs", next_packs(scenario, plan, more)});
+    values.push_back(
+        {"usable_at_start", "left to use at the start", value_of(plan.usable_at_start)});
+    values.push_back(
+        {"charge_at_end", "how full at the end", value_of(likely.trace.back().charge)});
+    values.push_back({"without", "time in which something goes without", value_of(likely.without)});
+    values.push_back({"lowest_voltage", "lowest voltage", value_of(likely.lowest_voltage)});
+    values.push_back({"highest_pack_current", "highest current of a pack",
+                      value_of(likely.highest_pack_current)});
+    return values;
+}
+
+// The account must close to rounding; more is a fault in the program, not in the scenario.
+constexpr double largest_residual = 1e-9;  // relative; outage/method.md
+
+std::optional<std::string> defect_of(const Plan& plan) {
+    for (const auto* course : {&plan.likely, &plan.earliest, &plan.latest}) {
+        const double residual = std::abs(course->ledger.relative_residual);
+        if (!(residual <= largest_residual)) {
+            return fmt::format(
+                "the energy account does not close: {:.2g} of it is not explained. "
+                "Do not rely on this answer; please report it with the scenario",
+                residual);
+        }
+    }
+    return std::nullopt;
+}
+
+const std::optional<sizing::Fan> no_fan;
+
+// The chance, then what becomes of each load.
+std::vector<std::string> chance_and_course(const Scenario& scenario, const Plan& plan,
+                                           const OutageChance& chance) {
+    auto sentences = chance_sentences(scenario.outage, chance);
+    for (auto& sentence : course_sentences(scenario, plan))
+        sentences.push_back(std::move(sentence));
+    return sentences;
+}
+
+const std::optional<sizing::SunReturn> no_sun;
+
+std::string recharge_sentence(const Scenario& scenario, const sizing::SunReturn& sun) {
+    const double days = std::max<double>(scenario.outage.lasts / units::day, 1.0);
+    return fmt::format("The panels give back {} a day, {} to {} four times in five.",
+                       in_words(sun.kept.likely / days, 2), in_words(sun.kept.low / days, 2),
+                       in_words(sun.kept.high / days, 2));
+}
+
+}  // namespace
+
+Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
+                     const std::optional<OutageChance>& chance) {
+    const auto& fan = chance ? chance->fan : no_fan;
+    const auto& sun = chance ? chance->sun : no_sun;
+    Answer answer{.question = "outage",
+                  .title = scenario.title,
+                  .sentences = chance ? chance_and_course(scenario, plan, *chance)
+                                      : outage_sentences(scenario, plan, more),
+                  .values = values_of(scenario, plan, more, chance),
+                  .findings = outage_findings(scenario, plan),
+                  .working = outage_working(plan),
+                  .assumptions = plan.assumptions,
+                  .cautions = cautions_for(scenario),
+                  .series = outage_series(scenario, plan, sun, fan),
+                  .days = days_chart(scenario, plan, fan),
+                  .closing = std::string(closing_line),
+                  .defect = defect_of(plan)};
+    const Ledger& ledger = plan.likely.ledger;
+    if (ledger.charger_offered > units::Energy{}) {
+        answer.sentences.push_back(fmt::format("Chargers give {} of the {} they offer.",
+                                               in_words(ledger.charger_taken),
+                                               in_words(ledger.charger_offered)));
+    }
+    if (sun && sun->kept.high > 1.0 * units::watt_hour) {
+        answer.sentences.push_back(recharge_sentence(scenario, *sun));
+    }
+    return answer;
+}
+
+}  // namespace answers

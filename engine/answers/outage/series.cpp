@@ -1,0 +1,349 @@
+#include "answers/outage/series.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+#include <limits>
+
+#include <fmt/format.h>
+
+#include "answers/clock_words.hpp"
+#include "answers/columns.hpp"
+#include "answers/outage/findings.hpp"
+#include "outage/account.hpp"
+#include "units/clock.hpp"
+#include "units/text.hpp"
+
+namespace answers {
+
+namespace {
+
+using outage::Course;
+using outage::EventKind;
+using outage::Ledger;
+using outage::Plan;
+using scenario::Scenario;
+using units::Duration;
+
+std::string events_between(const Plan& plan, Duration from, Duration to) {
+    std::string text;
+    for (const auto& event : plan.likely.events) {
+        if (event.at >= from && event.at < to) {
+            text += (text.empty() ? "" : "; ") + words_for(plan, event);
+        }
+    }
+    return text;
+}
+
+std::string date_time(units::LocalTime time) {
+    std::string text = time_in_iso(time);
+    text[10] = ' ';
+    return text.substr(0, 16);
+}
+
+// What so large a share of the members has at least, at a moment; what the likely course has where
+// there is no fan.
+class Stored {
+  public:
+    Stored(const Plan& plan, const std::optional<sizing::Fan>& fan) : plan_(plan), fan_(fan) {}
+
+    [[nodiscard]] units::Energy nine_in_ten(Duration at) const { return of(0, at); }
+    [[nodiscard]] units::Energy one_in_ten(Duration at) const {
+        return of(sizing::fan_shares.size() - 1, at);
+    }
+
+  private:
+    const Plan& plan_;
+    const std::optional<sizing::Fan>& fan_;
+
+    [[nodiscard]] units::Energy of(std::size_t share, Duration at) const {
+        if (!fan_ || fan_->at.empty()) return likely(at);
+        const auto after = std::ranges::lower_bound(fan_->at, at - 1e-6 * units::second);
+        const auto place = std::min(after, fan_->at.end() - 1) - fan_->at.begin();
+        return fan_->stored[share][std::size_t(place)];
+    }
+    [[nodiscard]] units::Energy likely(Duration at) const {
+        for (const auto& interval : plan_.likely.intervals)
+            if (interval.to >= at - 1e-6 * units::second)
+                return at > Duration{} ? interval.flows.stored_at_end
+                                       : interval.flows.stored_at_start;
+        return plan_.likely.ledger.stored_at_end;
+    }
+};
+
+// The rows are the clock's own account of each hour, so the columns of means sum to the ledger.
+Series hours_table(const Scenario& scenario, const Plan& plan,
+                   const std::optional<sizing::Fan>& fan) {
+    const auto hours = outage::joined(plan.likely.intervals, 1.0 * units::hour);
+    const auto rows = hours.size();
+    const Stored stored(plan, fan);
+    const auto mean = [&hours](auto energy) {
+        return [&hours, energy](std::size_t row) -> units::Power {
+            return std::invoke(energy, hours[row].flows) / (hours[row].to - hours[row].from);
+        };
+    };
+    const auto time = [&](Duration outage::Interval::*moment) {
+        return [&, moment](std::size_t row) {
+            return date_time(scenario.outage.starts + hours[row].*moment);
+        };
+    };
+    Series series{.name = "hours", .title = "Hour by hour", .columns = {}};
+    series.columns = {
+        column("from", "from, local standard time", rows, time(&outage::Interval::from)),
+        column("to", "to", rows, time(&outage::Interval::to)),
+        column("stored", "stored at the end", rows,
+               [&](std::size_t row) { return hours[row].flows.stored_at_end; }),
+        column("charge", "how full at the end", rows,
+               [&](std::size_t row) { return hours[row].charge; }),
+        column("voltage", "voltage at the end", rows,
+               [&](std::size_t row) { return hours[row].voltage; }),
+        column("wanted", "wanted by the loads, mean", rows, mean(&outage::wanted)),
+        column("served", "served, mean", rows, mean(&Ledger::loads)),
+        column("lost", "lost in inverter, wiring and packs, mean", rows, mean(&outage::lost)),
+        column("sun_offered", "sun offered, mean", rows, mean(&Ledger::sun_offered)),
+        column("sun_taken", "sun taken, mean", rows, mean(&outage::sun_taken)),
+        column("charger_taken", "taken from other chargers, mean", rows,
+               mean(&Ledger::charger_taken)),
+        column("events", "what happens", rows, [&](std::size_t row) {
+            return events_between(plan, hours[row].from, hours[row].to);
+        })};
+    if (!fan) return series;
+    const std::vector<Column> of_members{
+        column("stored_nine_in_ten", "stored at the end, nine times in ten at least", rows,
+               [&](std::size_t row) { return stored.nine_in_ten(hours[row].to); }),
+        column("stored_one_in_ten", "stored at the end, one time in ten at least", rows,
+               [&](std::size_t row) { return stored.one_in_ten(hours[row].to); })};
+    series.columns.insert(series.columns.begin() + 3, of_members.begin(), of_members.end());
+    return series;
+}
+
+Series events_table(const Scenario& scenario, const Plan& plan) {
+    const auto& events = plan.likely.events;
+    Series series{.name = "events", .title = "What happens when", .columns = {}};
+    series.columns = {
+        column("time", "local standard time", events.size(),
+               [&](std::size_t row) { return date_time(scenario.outage.starts + events[row].at); }),
+        column("at", "after the start", events.size(),
+               [&](std::size_t row) { return events[row].at; }),
+        column("event", "event", events.size(),
+               [&](std::size_t row) { return words_for(plan, events[row]); }),
+        column("power", "asked for", events.size(),
+               [&](std::size_t row) { return events[row].power; }),
+        column("at_most", "possible at most", events.size(),
+               [&](std::size_t row) { return events[row].at_most; }),
+        column("current", "current of a pack", events.size(),
+               [&](std::size_t row) { return events[row].current; })};
+    return series;
+}
+
+Series sun_table(const Plan& plan, const std::optional<sizing::SunReturn>& sun) {
+    const auto& days = plan.sun;
+    Series series{.name = "sun_days", .title = "What the sun gives back", .columns = {}};
+    series.columns = {
+        column("day", "day of the outage", days.size(),
+               [&](std::size_t row) { return days[row].day; }),
+        column("offered", "offered", days.size(),
+               [&](std::size_t row) { return days[row].offered; }),
+        column("taken", "taken", days.size(), [&](std::size_t row) { return days[row].taken; }),
+        column("unused", "not taken", days.size(),
+               [&](std::size_t row) { return days[row].unused; }),
+        column("clipped", "turned away by the controller", days.size(),
+               [&](std::size_t row) { return days[row].clipped; })};
+    if (!sun || sun->days.size() < days.size()) {
+        return series;
+    }
+    const auto offered = [&](units::Energy solar::DayRange::*end) {
+        return [&, end](std::size_t row) { return sun->days[row].offered.*end; };
+    };
+    series.columns.push_back(column("low", "offered, nine times in ten at least", days.size(),
+                                    offered(&solar::DayRange::low)));
+    series.columns.push_back(
+        column("middle", "offered, half the time", days.size(), offered(&solar::DayRange::likely)));
+    series.columns.push_back(column("high", "offered, one time in ten more than", days.size(),
+                                    offered(&solar::DayRange::high)));
+    return series;
+}
+
+// ---- The chart.
+
+std::vector<DaysChart::Span> nights_of(const Course& course, double end) {
+    std::vector<DaysChart::Span> nights;
+    double sunset = 0.0;
+    bool dark = true;  // until the first sunset says that the outage began by day
+    bool known = false;
+    for (const auto& event : course.events) {
+        const double at = event.at / units::hour;
+        if (event.kind == EventKind::sunset) {
+            sunset = at;
+            dark = known = true;
+        } else if (event.kind == EventKind::sunrise) {
+            if (dark && at > sunset) {
+                nights.push_back({.from = sunset, .to = at});
+            }
+            dark = false;
+            known = true;
+        }
+    }
+    if (known && dark && end > sunset) {
+        nights.push_back({.from = sunset, .to = end});
+    }
+    return nights;
+}
+
+// What is worth a mark; sunrise and sunset are shown as nights, and daily switching is no news.
+std::optional<scenario::Severity> weight_of(EventKind kind) {
+    switch (kind) {
+        case EventKind::inverter_overload:
+        case EventKind::packs_over_current:
+        case EventKind::fuse_opens:
+        case EventKind::main_fuse_opens:
+        case EventKind::branch_fuse_opens:
+        case EventKind::cannot_be_delivered:
+            return scenario::Severity::stop;
+        case EventKind::inverter_off_low_voltage:
+        case EventKind::inverter_off_empty:
+        case EventKind::load_off:
+        case EventKind::packs_empty:
+        case EventKind::packs_at_usable_limit:
+        case EventKind::packs_cut_off:
+            return scenario::Severity::caution;
+        case EventKind::supply_back:
+        case EventKind::packs_full:
+            return scenario::Severity::note;
+        default:
+            return std::nullopt;
+    }
+}
+
+// The first of each kind: a chart with every repetition could not be read.
+std::vector<Marker> markers_of(const Scenario& scenario, const Plan& plan) {
+    const Course& course = plan.likely;
+    std::vector<Marker> markers;
+    std::vector<EventKind> seen;
+    for (const auto& event : course.events) {
+        const auto weight = weight_of(event.kind);
+        if (!weight || std::ranges::find(seen, event.kind) != seen.end()) {
+            continue;
+        }
+        seen.push_back(event.kind);
+        markers.push_back(
+            {.at = event.at / units::hour,
+             .sign = static_cast<char>('a' + static_cast<int>(markers.size())),
+             .label = fmt::format("{} {}", weekday_and_time(scenario.outage.starts + event.at),
+                                  words_for(plan, event)),
+             .severity = *weight});
+    }
+    return markers;
+}
+
+// Energy in all packs when full, as the trace relates energy to charge.
+double full_store(const Plan& plan, const std::optional<sizing::Fan>& fan) {
+    double top = 0.0;
+    for (const auto& point : plan.likely.trace) {
+        top = std::max(top, number(point.stored));
+    }
+    if (fan) {
+        for (const auto stored : fan->stored.back()) {
+            top = std::max(top, number(stored));
+        }
+    }
+    const auto& start = plan.likely.trace.front();
+    if (start.charge.value() > 0.05) {
+        top = std::max(top, number(start.stored) / start.charge.value());
+    }
+    return top;
+}
+
+}  // namespace
+
+std::vector<Series> outage_series(const Scenario& scenario, const Plan& plan,
+                                  const std::optional<sizing::SunReturn>& sun,
+                                  const std::optional<sizing::Fan>& fan) {
+    std::vector<Series> series{hours_table(scenario, plan, fan), events_table(scenario, plan),
+                               loads_table(plan.loads)};
+    if (!plan.sun.empty()) {
+        series.push_back(sun_table(plan, sun));
+    }
+    return series;
+}
+
+Series loads_table(const std::vector<outage::LoadUse>& loads) {
+    Series series{.name = "loads", .title = "What each load takes", .columns = {}};
+    series.columns = {
+        column("name", "load", loads.size(), [&](std::size_t row) { return loads[row].name; }),
+        column("count", "how many", loads.size(),
+               [&](std::size_t row) { return loads[row].count; }),
+        column("priority", "priority", loads.size(),
+               [&](std::size_t row) { return loads[row].priority; }),
+        column("running", "while on", loads.size(),
+               [&](std::size_t row) { return loads[row].running; }),
+        column("running_low", "while on, at least", loads.size(),
+               [&](std::size_t row) { return loads[row].running_low; }),
+        column("running_high", "while on, at most", loads.size(),
+               [&](std::size_t row) { return loads[row].running_high; }),
+        column("per_day", "on a mean day", loads.size(),
+               [&](std::size_t row) { return loads[row].per_day; }),
+        column("wanted", "over the outage", loads.size(),
+               [&](std::size_t row) { return loads[row].wanted; }),
+        column("on_time", "time on", loads.size(),
+               [&](std::size_t row) { return loads[row].on_time; }),
+        column("from_what", "known from", loads.size(),
+               [&](std::size_t row) { return loads[row].from_what; })};
+    return series;
+}
+
+namespace {
+
+// The hours of the account, for whoever shows an hour's balance.
+std::vector<DaysChart::Hour> hours_of(const Plan& plan, const Stored& stored) {
+    const auto likely = outage::joined(plan.likely.intervals, 1.0 * units::hour);
+    std::vector<DaysChart::Hour> hours;
+    for (std::size_t row = 0; row < likely.size(); ++row) {
+        const Ledger& flows = likely[row].flows;
+        hours.push_back({.from = likely[row].from / units::hour,
+                         .to = likely[row].to / units::hour,
+                         .stored_before = number(flows.stored_at_start),
+                         .sun_offered = number(flows.sun_offered),
+                         .sun_taken = number(outage::sun_taken(flows)),
+                         .charger_taken = number(flows.charger_taken),
+                         .wanted = number(outage::wanted(flows)),
+                         .served = number(flows.loads),
+                         .lost = number(outage::lost(flows)),
+                         .stored = number(flows.stored_at_end),
+                         .nine_in_ten = number(stored.nine_in_ten(likely[row].to)),
+                         .one_in_ten = number(stored.one_in_ten(likely[row].to))});
+    }
+    return hours;
+}
+
+}  // namespace
+
+DaysChart days_chart(const Scenario& scenario, const Plan& plan,
+                     const std::optional<sizing::Fan>& fan) {
+    constexpr std::size_t most_steps = 960;
+    const Stored stored(plan, fan);
+    DaysChart chart{.starts = scenario.outage.starts,
+                    .lasts = scenario.outage.lasts / units::hour,
+                    .top = full_store(plan, fan),
+                    .usable = number(plan.usable_at_start)};
+    const auto& intervals = plan.likely.intervals;
+    const auto add_point = [&](Duration at, units::Energy likely) {
+        chart.at.push_back(at / units::hour);
+        chart.nine_in_ten.push_back(number(stored.nine_in_ten(at)));
+        chart.likely.push_back(number(likely));
+        chart.one_in_ten.push_back(number(stored.one_in_ten(at)));
+    };
+    add_point({}, plan.likely.ledger.stored_at_start);
+    const std::size_t together = (intervals.size() + most_steps - 1) / most_steps;
+    for (std::size_t i = 0; i < intervals.size(); ++i) {
+        if ((i + 1) % together != 0 && i + 1 < intervals.size()) continue;
+        add_point(intervals[i].to, intervals[i].flows.stored_at_end);
+    }
+    chart.hours = hours_of(plan, stored);
+    chart.nights = nights_of(plan.likely, chart.lasts);
+    chart.markers = markers_of(scenario, plan);
+    return chart;
+}
+
+}  // namespace answers

@@ -1,0 +1,46 @@
+// Quantities as an answer holds them: the value keeps every digit, only `shown` is rounded.
+#pragma once
+
+#include <cmath>
+#include <limits>
+#include <string>
+#include <type_traits>
+
+#include "answers/answer.hpp"
+#include "units/text.hpp"
+
+namespace answers {
+
+// Rounded for a sentence. Less than a twentieth of a watt-hour is nothing.
+template <units::Written Written>
+[[nodiscard]] std::string in_words(Written quantity, int significant = 3) {
+    if constexpr (std::is_same_v<Written, units::Energy>) {
+        if (abs(quantity) < 0.05 * units::watt_hour) {
+            return "0 Wh";
+        }
+    }
+    return units::show(quantity, significant);
+}
+
+[[nodiscard]] inline Quantity not_known() {
+    return {.value = std::numeric_limits<double>::quiet_NaN(), .unit = "1", .shown = "not known"};
+}
+
+// A value that is not finite stays so, for quantity_or_reason to give the reason instead; the words
+// are those of nothing known.
+template <units::Written Written>
+[[nodiscard]] Quantity shown(Written quantity, int significant = 3) {
+    if (!std::isfinite(units::in_si(quantity))) return not_known();
+    const units::Printed printed = units::in_customary_unit(quantity);
+    return {.value = printed.value,
+            .unit = std::string(printed.unit),
+            .shown = in_words(quantity, significant)};
+}
+
+// Times of a start are seconds, in hours they would be noise.
+[[nodiscard]] inline Quantity shown_in_seconds(units::Duration time, int significant = 2) {
+    if (!std::isfinite(time.value())) return not_known();
+    return {.value = time / units::second, .unit = "s", .shown = in_words(time, significant)};
+}
+
+}  // namespace answers

@@ -1,0 +1,65 @@
+#include <fmt/format.h>
+
+#include "answers/start/answer.hpp"
+#include "motor/kind.hpp"
+#include "outage/demand_power.hpp"
+#include "scenario/set_aside.hpp"
+
+namespace answers {
+
+using units::Power;
+using units::Range;
+
+namespace {
+
+// A motor whose plate tells its output and nothing else: output over efficiency.
+std::optional<Range<Power>> from_horsepower(const scenario::Load& load) {
+    if (!load.motor || !load.motor->horsepower ||
+        load.motor->kind == scenario::MotorKind::direct_current)
+        return std::nullopt;
+    const auto& efficiency = motor::traits_of(load.motor->kind).efficiency;
+    const Power output = *load.motor->horsepower;
+    return units::spanning<Power>(output / efficiency.high().value(),
+                                  output / efficiency.likely().value(),
+                                  output / efficiency.low().value());
+}
+
+}  // namespace
+
+units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
+    LoadRuns found;
+    units::Errors errors;
+    for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
+        const auto& load = scenario.loads[i];
+        const auto where = scenario::key_of(load, i);
+        if (!load.draw && load.motor) {
+            // What runs the motor is told by its plate, or not needed for its start.
+            starting::LoadRun run;
+            if (const auto power = from_horsepower(load)) {
+                run.draw = {.real = *power,
+                            .factor = load.power_factor.value_or(
+                                motor::traits_of(load.motor->kind).running_power_factor.likely())};
+                found.assumptions.push_back(
+                    {where + ".power",
+                     fmt::format("{:.0f} to {:.0f} W once it runs, from its horsepower",
+                                 power->low() / units::watt, power->high() / units::watt),
+                     "method.md of motor, Kinds"});
+            }
+            found.runs.push_back(run);
+            continue;
+        }
+        const auto power = outage::load_power(load, where, found.assumptions);
+        if (!power) {
+            errors.insert(errors.end(), power.error().begin(), power.error().end());
+            continue;
+        }
+        found.runs.push_back(
+            {.draw = {.real = units::spanning(power->low, power->likely, power->high),
+                      .factor = power->factor},
+             .converter = power->converter});
+    }
+    if (!errors.empty()) return units::fail(std::move(errors));
+    return found;
+}
+
+}  // namespace answers

@@ -1,0 +1,178 @@
+#include "answers/sun/findings.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "answers/outage/findings.hpp"
+#include "answers/shown.hpp"
+#include "answers/sun/words.hpp"
+#include "solar/snow_days.hpp"
+
+namespace answers {
+
+namespace {
+
+using scenario::Scenario;
+using scenario::Severity;
+
+std::string as_sentence(std::string words) {
+    if (words.empty()) {
+        return words;
+    }
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+    if (words.back() != '.') {
+        words += '.';
+    }
+    return words;
+}
+
+struct Finder {
+    const Scenario& scenario;
+    const SunResults& results;
+    std::vector<PinnedFinding> findings = {};
+
+    void add(Severity severity, std::string where, std::string text, std::string mend,
+             std::string source = "") {
+        findings.push_back({.finding = {.severity = severity,
+                                        .where = std::move(where),
+                                        .text = as_sentence(std::move(text)),
+                                        .mend = as_sentence(std::move(mend)),
+                                        .source = std::move(source)}});
+    }
+};
+
+// Days without any sun are worth a word: an answer with a nought must say why.
+void find_dark_days(Finder& finder) {
+    for (std::size_t i = 0; i < finder.scenario.panels.size(); ++i) {
+        const auto& covered = finder.scenario.panels[i].covered_days;
+        if (!covered.empty()) {
+            finder.add(Severity::note, fmt::format("panel[{}].covered_days", i),
+                       fmt::format("on day {} of the outage these panels are covered or stowed "
+                                   "and give nothing",
+                                   fmt::join(covered, ", ")),
+                       "Clear snow off as soon as it is safe to reach them");
+        }
+    }
+    const auto& results = finder.results;
+    const units::Energy offered =
+        results.unit ? results.unit->sun.offered.high : results.recharge.whole.high;
+    if (!results.setup.groups.empty() && offered < 1.0 * units::watt_hour) {
+        finder.add(Severity::caution, "panel", "the panels give nothing over this whole outage",
+                   "Plan without the sun: it does not rise, or the panels are covered or taken in");
+    }
+}
+
+// What no figure holds is said with an example of its size.
+void find_snow(Finder& finder) {
+    const auto& setup = finder.results.setup;
+    const bool days_are_named =
+        std::any_of(finder.scenario.panels.begin(), finder.scenario.panels.end(),
+                    [](const auto& panel) { return !panel.covered_days.empty(); });
+    const bool counted =
+        !setup.hours || std::ranges::all_of(finder.scenario.panels, [](const auto& panel) {
+            return panel.brushed_off.value_or(false);
+        });
+    if (setup.groups.empty() || days_are_named || counted) {
+        return;
+    }
+    const auto example =
+        solar::snow_example(setup.site, setup.groups.front(), finder.scenario.outage.starts);
+    if (!example) {
+        return;
+    }
+    const auto percent = [](units::Share share) { return std::lround(100.0 * share.value()); };
+    finder.add(Severity::note, "panel",
+               fmt::format("snow on the panels is not counted; in such a month {:.0f} cm would "
+                           "take about {} % of their energy, {} % if they lay flat",
+                           100.0 * (solar::snow_of_the_example / units::metre),
+                           percent(example->as_it_stands), percent(example->flat)),
+               "Brush them off after each fall, stand them steeply, or give the panel's "
+               "covered_days",
+               "[Townsend Powers 2011]; the snowy month is ours");
+}
+
+// The energies of weathers whose dull days give next to nothing.
+void find_dull_start(Finder& finder) {
+    const auto& days = finder.results.recharge.days;
+    const bool storm = finder.scenario.outage.cause == scenario::Cause::storm;
+    const bool forecast = !finder.scenario.outage.sky.empty();
+    if (finder.results.setup.hours || !storm || forecast || days.empty()) {
+        return;
+    }
+    finder.add(Severity::note, "outage.cause",
+               "the storm's own day is taken as one of the dullest tenth of the month",
+               "Say cause = \"clear\" or \"unknown\" where no storm begins it", "ours");
+}
+
+void find_turned_away(Finder& finder) {
+    if (!finder.results.unit) {
+        return;
+    }
+    const auto& mean = finder.results.unit->sun.mean;
+    const units::Energy offered = mean.offered();
+    const auto much = [&](units::Energy share, double of) {
+        return share > of * offered && share > 50.0 * units::watt_hour;
+    };
+    if (much(mean.clipped, 0.05)) {
+        finder.add(Severity::note, "charge_controller",
+                   fmt::format("the controller's limits turn away {} beside {} offered",
+                               in_words(mean.clipped), in_words(offered)),
+                   "A controller or input with a higher limit would pass it");
+    }
+    if (much(mean.full, 0.1)) {
+        finder.add(Severity::note, "pack",
+                   fmt::format("{} of {} offered is not taken: the packs are full, or taper",
+                               in_words(mean.full), in_words(offered)),
+                   "Move loads that can wait into the sunny hours");
+    }
+    if (much(mean.too_cold, 0.1)) {
+        finder.add(Severity::caution, "pack",
+                   fmt::format("{} of {} offered is not taken: the packs are too cold to charge",
+                               in_words(mean.too_cold), in_words(offered)),
+                   "Keep the packs warm");
+    }
+}
+
+void find_gassing(Finder& finder) {
+    if (!finder.results.unit || !gasses_away(finder.results.unit->plan.likely.ledger)) {
+        return;
+    }
+    const auto& ledger = finder.results.unit->plan.likely.ledger;
+    finder.add(Severity::note, "pack",
+               fmt::format("{} of what the packs take is not stored: the fuller lead-acid is, the "
+                           "more of its charge turns to gas and heat",
+                           in_words(ledger.charging_loss)),
+               std::string(instead_of_gassing), "battery/method.md (42), law from memory");
+}
+
+void find_no_unit(Finder& finder) {
+    if (finder.results.unit || finder.results.setup.groups.empty()) {
+        return;
+    }
+    finder.add(Severity::note, "pack",
+               fmt::format("only the panels are answered for, not what takes their charge: {}",
+                           finder.results.why_no_unit),
+               "Mend that to see how long it lasts and how many panels still help");
+}
+
+}  // namespace
+
+std::vector<PinnedFinding> sun_findings(const Scenario& scenario, const SunResults& results) {
+    Finder finder{.scenario = scenario, .results = results};
+    for (const auto& finding : results.setup.findings) {
+        finder.add(finding.severity, finding.where, finding.text, finding.mend, finding.source);
+    }
+    find_dark_days(finder);
+    find_snow(finder);
+    find_dull_start(finder);
+    find_turned_away(finder);
+    find_gassing(finder);
+    find_no_unit(finder);
+    sort_by_weight(finder.findings);
+    return std::move(finder.findings);
+}
+
+}  // namespace answers

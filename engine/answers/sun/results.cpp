@@ -1,0 +1,115 @@
+#include "answers/sun/results.hpp"
+
+#include <algorithm>
+
+#include "answers/sun/words.hpp"
+#include "outage/ready.hpp"
+#include "scenario/most.hpp"
+#include "sizing/builds.hpp"
+#include "sizing/members_of.hpp"
+#include "units/result.hpp"
+
+namespace answers {
+
+namespace {
+
+using units::LocalTime;
+
+// The first whole day of the outage; the day it begins where it has none.
+LocalTime whole_day(const scenario::Outage& outage) {
+    const LocalTime first = units::midnight_before(outage.starts);
+    const LocalTime next = first + units::day;
+    return outage.starts == first || outage.starts + outage.lasts <= next ? first : next;
+}
+
+SunDayCurves curves_of(const solar::SunSetup& setup, LocalTime midnight) {
+    auto groups = setup.groups;
+    for (auto& group : groups) {
+        group.covered_days.clear();
+    }
+    const solar::SunTrack track(setup.site, groups, midnight, units::day);
+    const auto under = [&](double darker) {
+        return track.under(solar::QuantileSky{units::Probability(darker)}, setup.controller);
+    };
+    return {.midnight = midnight, .low = under(0.10), .likely = under(0.50), .high = under(0.90)};
+}
+
+SunAndUnit unit_of(const scenario::Scenario& scenario, std::shared_ptr<const outage::Ready> ready,
+                   const SunQuestion& question) {
+    const int now = panels_in(scenario);
+    const int most =
+        question.most_panels.value_or(std::min(scenario::most_panels, std::max(6, now + 4)));
+    const auto goal = sizing::goal_of(scenario);
+    const auto members =
+        sizing::members_of(scenario, question.folder, ready, question.seed, question.members);
+    sizing::MemberRuns runs(members);
+    SunAndUnit unit{.plan = outage::plan_outage(*ready), .figures = {}, .sun = {}, .counts = {}};
+    if (question.with_counts) unit.counts = sizing::panel_counts(runs, most, goal);
+    const auto own = std::ranges::find(unit.counts, now, &sizing::PanelCount::panels);
+    const bool counted = own != unit.counts.end();
+    unit.figures = counted ? own->figures : members.figures(runs.ends(), goal);
+    unit.sun = counted ? own->sun : sizing::sun_return(members, now);
+    return unit;
+}
+
+// What loads and packs take and keep, in the place of what any weather offers.
+solar::Recharge kept_of(const sizing::SunReturn& sun) {
+    solar::Recharge kept{.days = {}, .whole = sun.kept, .ranked = {}};
+    for (const auto& day : sun.days)
+        kept.days.push_back({.midnight = day.midnight, .offered = day.taken});
+    return kept;
+}
+
+// What is offered under chance weathers, where no unit can be planned that would take it.
+void take_weathers(SunResults& results, const scenario::Scenario& scenario,
+                   const SunQuestion& question) {
+    auto& sun = results.setup;
+    const solar::SunTrack track(sun.site, sun.groups, scenario.outage.starts,
+                                scenario.outage.lasts);
+    if (sun.hours) {
+        results.recharge = solar::recharge_of_hours(track, sun.controller, sun.hours);
+        return;
+    }
+    scenario::Assumptions told;
+    const auto model = solar::weather_model(scenario.outage, told);
+    results.recharge = solar::recharge(track, sun.site, sun.controller, model, question.seed,
+                                       std::max(1, question.weathers));
+    sun.assumptions.insert(sun.assumptions.end(), told.begin(), told.end());
+}
+
+}  // namespace
+
+units::Result<SunResults> sun_results(const scenario::Scenario& scenario,
+                                      const SunQuestion& question) {
+    auto setup = solar::sun_setup(scenario, question.folder);
+    if (!setup) {
+        return units::fail(std::move(setup.error()));
+    }
+    SunResults results{.setup = std::move(*setup),
+                       .recharge = {},
+                       .day = {},
+                       .placements = {},
+                       .unit = {},
+                       .why_no_unit = "there are no panels"};
+    results.day.midnight = whole_day(scenario.outage);
+    if (results.setup.groups.empty()) {
+        return results;
+    }
+    const auto& sun = results.setup;
+    results.day = curves_of(sun, results.day.midnight);
+    results.placements =
+        solar::compare_placements(sun.site, sun.groups, sun.controller, results.day.midnight);
+    auto made = outage::make_ready(scenario, question.folder);
+    if (!made) {
+        results.why_no_unit = made.error().front().where + ": " + made.error().front().found;
+        take_weathers(results, scenario, question);
+        return results;
+    }
+    const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
+    results.setup.assumptions = ready->assumptions;
+    results.unit = unit_of(scenario, ready, question);
+    results.recharge = kept_of(results.unit->sun);
+    return results;
+}
+
+}  // namespace answers

@@ -1,0 +1,16 @@
+// The plain answer to the sun question.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "answers/sun/answer.hpp"
+
+namespace answers {
+
+// What comes back over the outage and on a day, what standing otherwise would bring, and how many
+// panels still help.
+[[nodiscard]] std::vector<std::string> sun_sentences(const scenario::Scenario& scenario,
+                                                     const SunResults& results);
+
+}  // namespace answers

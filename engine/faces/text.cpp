@@ -1,0 +1,477 @@
+#include "faces/text.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+#include <vector>
+
+#include <fmt/format.h>
+
+#include "answers/clock_words.hpp"
+#include "faces/bars.hpp"
+#include "faces/candle.hpp"
+#include "faces/days_plot.hpp"
+#include "faces/start_plot.hpp"
+#include "units/clock.hpp"
+#include "units/plain_number.hpp"
+#include "units/quote.hpp"
+
+namespace faces {
+
+namespace {
+
+using scenario::Severity;
+
+// Lines gathered for one look; nothing is written before all of it is there.
+struct Page {
+    Look look;
+    std::string text = {};
+
+    void line(std::string_view words = "") {
+        std::string whole(words);
+        whole.erase(whole.find_last_not_of(' ') + 1);
+        text += whole + "\n";
+    }
+    void paragraph(std::string_view words, std::string_view first = "", Ink ink = Ink::plain,
+                   std::size_t most_lines = 1000) {
+        auto lines = wrapped(words, look.width, first);
+        if (lines.size() > most_lines) {
+            lines.resize(most_lines);
+            lines.back() = shortened(lines.back() + " ...", look.width);
+        }
+        for (const auto& each : lines) {
+            line(inked(each, ink, look));
+        }
+    }
+    void heading(std::string_view words) {
+        line();
+        line(inked(words, Ink::strong, look));
+    }
+};
+
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+    return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+// ---- The first lines and the picture.
+
+void write_top(Page& page, const answers::Answer& answer) {
+    if (!answer.title.empty()) {
+        page.line(inked(shortened(answer.title, page.look.width), Ink::faint, page.look));
+    }
+    bool first = true;
+    for (const auto& sentence : answer.sentences) {
+        page.paragraph(sentence, "", first ? Ink::strong : Ink::plain);
+        first = false;
+    }
+}
+
+// Half of the time longer than this; without a chance the likely course's own.
+double lasts_hours(const answers::Answer& answer) {
+    const answers::Value* value = answers::value_at(answer.values, "over_chances.half");
+    if (value == nullptr || !std::holds_alternative<answers::Quantity>(value->held))
+        value = answers::value_at(answer.values, "lasts");
+    const auto* quantity =
+        value == nullptr ? nullptr : std::get_if<answers::Quantity>(&value->held);
+    return quantity == nullptr ? 0.0 : quantity->value;
+}
+
+void write_picture(Page& page, const answers::Answer& answer, int rows) {
+    const answers::DaysChart& chart = *answer.days;
+    if (chart.at.empty() || chart.lasts <= 0.0) {
+        return;
+    }
+    const auto left = candle(lasts_hours(answer), chart.lasts, rows, page.look);
+    const auto right = days_plot(chart, page.look.width - candle_width, rows, page.look);
+    page.line();
+    page.line(left.front() + std::string(10, ' ') + plot_key(chart, page.look));
+    for (std::size_t row = 0; row < right.size(); ++row) {
+        page.line((row + 1 < left.size() ? left[row + 1] : std::string(candle_width, ' ')) +
+                  right[row]);
+    }
+    std::string labels;
+    for (const auto& marker : chart.markers) {
+        labels += fmt::format("{}{} {}", labels.empty() ? "" : "; ", marker.sign, marker.label);
+    }
+    if (!labels.empty()) {
+        page.paragraph(labels, "", Ink::plain, page.look.full ? 100 : 2);
+    }
+}
+
+// ---- Values.
+
+std::string words_of(const answers::Value& value) {
+    struct WordsOf {
+        std::string operator()(const answers::Absent& absent) const {
+            return "- (" + absent.reason + ")";
+        }
+        std::string operator()(bool yes) const { return yes ? "yes" : "no"; }
+        std::string operator()(std::int64_t count) const { return std::to_string(count); }
+        std::string operator()(const answers::Quantity& quantity) const { return quantity.shown; }
+        std::string operator()(const std::string& text) const { return text; }
+        std::string operator()(const answers::List& list) const {
+            std::string words;
+            for (const auto& entry : list) {
+                words += (words.empty() ? "" : "; ") + words_of(entry);
+            }
+            return words;
+        }
+        std::string operator()(const answers::Members& members) const {
+            std::string words;
+            for (const auto& member : members) {
+                words += fmt::format("{}{}{}{}", words.empty() ? "" : ", ", member.label,
+                                     member.label.empty() ? "" : " ", words_of(member.value));
+            }
+            return words;
+        }
+    };
+    return std::visit(WordsOf{}, value.held);
+}
+
+// At least, likely and at most of one quantity, which go on one line.
+bool is_range(const answers::Members& members) {
+    constexpr std::array<std::string_view, 3> keys{"low", "likely", "high"};
+    return std::ranges::equal(members, keys, {}, &answers::Member::key);
+}
+
+// A table within a table of tables: it does not go on one line.
+bool holds_more(const answers::Members& members) {
+    return std::ranges::any_of(members, [](const answers::Member& member) {
+        const auto* inner = std::get_if<answers::Members>(&member.value.held);
+        return inner != nullptr && std::ranges::any_of(*inner, [](const answers::Member& deeper) {
+                   return std::holds_alternative<answers::Members>(deeper.value.held);
+               });
+    });
+}
+
+constexpr std::size_t most_entries_in_text = 24;
+
+void write_values(Page& page, const answers::Members& members, int indent) {
+    for (const auto& member : members) {
+        if (member.aside && !page.look.full) {
+            continue;
+        }
+        const std::string first =
+            std::string(static_cast<std::size_t>(indent), ' ') +
+            padded(member.label.empty() ? member.key : member.label, 42 - indent) + " ";
+        const auto* inner = std::get_if<answers::Members>(&member.value.held);
+        if (inner != nullptr && is_range(*inner)) {
+            page.paragraph(fmt::format("{}, likely {}, at most {}", words_of((*inner)[0].value),
+                                       words_of((*inner)[1].value), words_of((*inner)[2].value)),
+                           first);
+        } else if (inner != nullptr) {
+            page.line(first);
+            write_values(page, *inner, indent + 2);
+        } else if (const auto* list = std::get_if<answers::List>(&member.value.held)) {
+            if (list->size() > most_entries_in_text) {
+                page.paragraph(fmt::format("{} entries: see --as json", list->size()), first);
+                continue;
+            }
+            page.line(first);
+            for (const auto& entry : *list) {
+                const auto* fields = std::get_if<answers::Members>(&entry.held);
+                if (fields != nullptr && holds_more(*fields)) {
+                    write_values(page, *fields, indent + 2);
+                    continue;
+                }
+                std::string words;
+                for (const auto& field : fields == nullptr ? answers::Members{} : *fields) {
+                    words += fmt::format("{}{} {}", words.empty() ? "" : ", ",
+                                         field.label.empty() ? field.key : field.label,
+                                         words_of(field.value));
+                }
+                page.paragraph(fields == nullptr ? words_of(entry) : words,
+                               std::string(static_cast<std::size_t>(indent) + 2, ' '));
+            }
+        } else {
+            page.paragraph(words_of(member.value), first);
+        }
+    }
+}
+
+std::vector<std::string> cells_of(const answers::Column& column) {
+    if (const auto* words = std::get_if<std::vector<std::string>>(&column.points)) {
+        return *words;
+    }
+    std::vector<std::string> cells;
+    for (const double number : std::get<std::vector<double>>(column.points)) {
+        cells.push_back(units::plain_number(std::abs(number) < 1e-6 ? 0.0 : number));
+    }
+    return cells;
+}
+
+// The columns side by side; the last takes what room is left and wraps.
+void write_table(Page& page, const answers::Series& series) {
+    page.heading(series.title);
+    std::vector<std::vector<std::string>> columns;
+    std::vector<int> widths;
+    for (const auto& column : series.columns) {
+        auto cells = cells_of(column);
+        cells.insert(cells.begin(), column.unit.empty() || column.unit == "1"
+                                        ? column.heading
+                                        : fmt::format("{} [{}]", column.heading, column.unit));
+        int widest = 0;
+        for (const auto& cell : cells) {
+            widest = std::max(widest, width_of(cell));
+        }
+        widths.push_back(std::min(widest, page.look.width / 2));
+        columns.push_back(std::move(cells));
+    }
+    constexpr int narrowest_last = 6;
+    int all_but_last = 0;
+    for (std::size_t place = 0; place + 1 < widths.size(); ++place) {
+        all_but_last += widths[place] + 2;
+    }
+    if (!series.brief && all_but_last + narrowest_last > page.look.width) {
+        page.paragraph(
+            "This table is wider than the page; --as json has it, and --as csv the first "
+            "table of an answer.");
+        return;
+    }
+    for (std::size_t row = 0; !columns.empty() && row < columns.front().size(); ++row) {
+        std::string line;
+        for (std::size_t place = 0; place + 1 < columns.size(); ++place) {
+            line += padded(shortened(columns[place][row], widths[place]), widths[place]) + "  ";
+        }
+        page.paragraph(columns.back()[row], line);
+    }
+}
+
+void write_bars(Page& page, const answers::Answer& answer) {
+    for (const auto& chart : answer.bars) {
+        page.line();
+        for (const auto& line : drawn_bars(chart, page.look)) {
+            page.line(line);
+        }
+    }
+    if (!answer.curves) {
+        return;
+    }
+    page.line();
+    for (const auto& line : drawn_curves(*answer.curves, page.look)) {
+        page.line(line);
+    }
+}
+
+void write_tables(Page& page, const answers::Answer& answer) {
+    for (const auto& series : answer.series) {
+        if (series.brief || page.look.full) {
+            write_table(page, series);
+        }
+    }
+}
+
+// Two columns: where energy came from, where it went.
+void write_energy(Page& page, const answers::Answer& answer) {
+    struct Entry {
+        std::string_view path;
+        std::string_view label;
+    };
+    std::vector<Entry> left{{"energy.stored_at_start", "stored at the start"},
+                            {"energy.sun_used", "sun into loads"},
+                            {"energy.sun_stored", "sun into packs"},
+                            {"energy.sun_unused", "sun not taken"},
+                            {"energy.unserved", "not served"}};
+    std::vector<Entry> right{{"energy.loads", "to the loads"},
+                             {"energy.inverter_loss", "lost in the inverter"},
+                             {"energy.wiring_loss", "lost in the wiring"},
+                             {"energy.battery_loss", "lost in the packs"},
+                             {"energy.stored_at_end", "stored at the end"}};
+    const answers::Value* offered = answers::value_at(answer.values, "energy.charger_offered");
+    const auto* by_chargers =
+        offered == nullptr ? nullptr : std::get_if<answers::Quantity>(&offered->held);
+    if (by_chargers != nullptr && by_chargers->value > 0.0) {
+        left.insert(left.end() - 1, {"energy.charger_taken", "from chargers"});
+        right.insert(right.end() - 1, {"energy.converter_loss", "lost in adaptors"});
+    }
+    if (answers::value_at(answer.values, "energy") == nullptr) {
+        return;
+    }
+    const int half = page.look.width / 2;
+    const auto entry = [&](const Entry& each) {
+        const answers::Value* value = answers::value_at(answer.values, each.path);
+        return padded(each.label, half - 16) +
+               right_aligned(value == nullptr ? "" : words_of(*value), 10);
+    };
+    page.line();
+    for (std::size_t row = 0; row < left.size(); ++row) {
+        page.line(padded(entry(left[row]), half) + entry(right[row]));
+    }
+}
+
+// One block a start: its bars, and the course of the motor.
+void write_starts(Page& page, const answers::Answer& answer) {
+    constexpr std::size_t bars_on_a_screen = 4;
+    if (!answer.starts.empty()) {
+        page.line();
+        page.line("Share of each limit that a start uses: " +
+                  std::string(page.look.ascii ? "# surely  = likely  - at most, | limit"
+                                              : "█ surely  ▓ likely  ░ at most, │ the limit"));
+    }
+    for (const auto& chart : answer.starts) {
+        page.line();
+        for (const auto& each : start_plot(chart, page.look.full ? 0 : bars_on_a_screen, page.look))
+            page.line(each);
+    }
+}
+
+// ---- Findings and what stands behind the answer.
+
+std::string sign_of(Severity severity) {
+    switch (severity) {
+        case Severity::stop:
+            return "STOP    ";
+        case Severity::caution:
+            return "Caution ";
+        case Severity::note:
+            return "Note    ";
+    }
+    return "";
+}
+
+Ink ink_of(Severity severity) {
+    return severity == Severity::stop      ? Ink::stop
+           : severity == Severity::caution ? Ink::caution
+                                           : Ink::plain;
+}
+
+std::string place_and_time(const answers::PinnedFinding& pinned) {
+    const std::string& where = pinned.finding.where;
+    if (pinned.when.empty() || where.empty()) {
+        return pinned.when + where;
+    }
+    return pinned.when + ", " + where;
+}
+
+void write_finding(Page& page, const answers::PinnedFinding& pinned) {
+    const auto& finding = pinned.finding;
+    const std::string where = place_and_time(pinned);
+    page.paragraph((where.empty() ? "" : where + ": ") + finding.text, sign_of(finding.severity),
+                   ink_of(finding.severity), page.look.full ? 100 : 2);
+    if (!page.look.full) {
+        return;
+    }
+    const std::string indent(8, ' ');
+    if (!finding.mend.empty()) {
+        page.paragraph(finding.mend, indent + "-> ");
+    }
+    if (!finding.source.empty()) {
+        page.paragraph("source: " + finding.source, indent, Ink::faint);
+    }
+}
+
+constexpr std::size_t most_findings_on_a_screen = 3;
+
+void write_findings(Page& page, const answers::Answer& answer) {
+    if (answer.findings.empty()) {
+        return;
+    }
+    page.line();
+    const std::size_t shown = page.look.full
+                                  ? answer.findings.size()
+                                  : std::min(answer.findings.size(), most_findings_on_a_screen);
+    for (std::size_t place = 0; place < shown; ++place) {
+        write_finding(page, answer.findings[place]);
+    }
+}
+
+void write_counts(Page& page, const answers::Answer& answer) {
+    const std::size_t more =
+        answer.findings.size() - std::min(answer.findings.size(), most_findings_on_a_screen);
+    std::vector<std::string> rest;
+    if (more > 0) {
+        rest.push_back(counted(more, "more finding", "more findings"));
+    }
+    if (!answer.assumptions.empty()) {
+        rest.push_back(counted(answer.assumptions.size(), "assumption", "assumptions"));
+    }
+    if (!answer.working.empty()) {
+        rest.push_back("the working");
+    }
+    page.line();
+    page.paragraph(rest.empty() ? "Add --full to see everything."
+                                : fmt::format("Add --full to see {}.", fmt::join(rest, ", ")));
+    std::string hazards;
+    for (const auto& caution : answer.cautions) {
+        hazards += (hazards.empty() ? "" : ", ") + caution.hazard;
+    }
+    if (!hazards.empty()) {
+        page.paragraph("Beware: " + hazards + ".");
+    }
+}
+
+void write_working(Page& page, const answers::Answer& answer) {
+    std::string section;
+    for (const auto& row : answer.working) {
+        if (row.section != section) {
+            section = row.section;
+            page.heading("Working: " + section);
+        }
+        std::string behind = row.formula;
+        if (!row.source.empty()) {
+            behind += (behind.empty() ? "" : "; ") + row.source;
+        }
+        const int label = std::max(page.look.width - 42, 30);
+        const auto lines = wrapped(row.quantity, label);
+        for (std::size_t place = 0; place + 1 < lines.size(); ++place) {
+            page.line(lines[place]);
+        }
+        page.paragraph(behind,
+                       padded(lines.back(), label) + right_aligned(row.value.shown, 11) + "  ");
+    }
+}
+
+void write_the_rest(Page& page, const answers::Answer& answer) {
+    if (!answer.values.empty()) {
+        page.heading("All figures");
+        write_values(page, answer.values, 0);
+    }
+    write_working(page, answer);
+    if (!answer.assumptions.empty()) {
+        page.heading("Assumed, because the file is silent");
+    }
+    for (const auto& assumption : answer.assumptions) {
+        page.paragraph(
+            fmt::format("{}: {} ({})", assumption.where, assumption.text, assumption.source), "- ");
+    }
+    if (!answer.cautions.empty()) {
+        page.heading("Beware");
+    }
+    for (const auto& caution : answer.cautions) {
+        page.paragraph(fmt::format("{}: {} ({})", caution.hazard, caution.text, caution.source),
+                       "- ");
+    }
+}
+
+}  // namespace
+
+std::string in_text(const answers::Answer& answer, const Look& look) {
+    Page page{.look = look};
+    page.look.width = std::max(look.width, narrowest_page);
+    write_top(page, answer);
+    if (answer.days) {
+        write_picture(page, answer, look.full ? 12 : 8);
+        write_energy(page, answer);
+    } else if (answer.question == "start") {
+        write_starts(page, answer);
+        if (look.full) write_tables(page, answer);
+    } else {
+        write_bars(page, answer);
+        if (!look.full && !answer.wiring && answer.bars.empty()) {  // their tables say it better
+            page.line();
+            write_values(page, answer.values, 0);
+        }
+        write_tables(page, answer);
+    }
+    write_findings(page, answer);
+    if (look.full) {
+        write_the_rest(page, answer);
+    } else {
+        write_counts(page, answer);
+    }
+    page.line();
+    page.paragraph(answer.closing);
+    return look.ascii ? in_ascii(page.text) : page.text;
+}
+
+}  // namespace faces

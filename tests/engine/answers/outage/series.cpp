@@ -1,0 +1,132 @@
+#include "answers/outage/series.hpp"
+
+#include "support/made_plan.hpp"
+
+namespace {
+
+using namespace answers;
+using testing::Each;
+using testing::Ge;
+using testing::Le;
+
+const Series& named(const std::vector<Series>& all, std::string_view name) {
+    return *std::ranges::find(all, name, &Series::name);
+}
+
+const std::vector<double>& numbers(const Series& series, std::string_view name) {
+    return std::get<std::vector<double>>(
+        std::ranges::find(series.columns, name, &Column::name)->points);
+}
+
+TEST(outage_series, hours_come_first_because_csv_prints_the_first) {
+    EXPECT_EQ(outage_series(made::scenario(), made::plan()).front().name, "hours");
+}
+
+TEST(outage_series, a_part_of_an_hour_at_the_end_has_a_row_of_its_own) {
+    auto plan = made::plan();
+    for (auto* course : {&plan.likely, &plan.earliest, &plan.latest}) {
+        course->intervals.resize(2);
+        course->intervals.back().to = 90.0 * units::minute;
+        course->intervals.back().flows.loads = 50.0 * units::watt_hour;
+    }
+    const auto series = outage_series(made::scenario(), plan);
+    EXPECT_EQ(numbers(series.front(), "stored").size(), 2U);
+    EXPECT_NEAR(numbers(series.front(), "wanted").back(), 100.0, 1e-9);  // 50 Wh in half an hour
+}
+
+TEST(outage_series, the_last_row_holds_what_is_stored_at_the_end) {
+    const auto plan = made::plan();
+    const auto series = outage_series(made::scenario(), plan);
+    EXPECT_NEAR(numbers(series.front(), "stored").back(),
+                plan.likely.ledger.stored_at_end / units::watt_hour, 1e-9);
+}
+
+TEST(outage_series, charge_is_in_percent) {
+    const auto series = outage_series(made::scenario(), made::plan());
+    EXPECT_NEAR(numbers(series.front(), "charge").front(), 100.0 * (3000.0 - 111.0) / 12000.0,
+                1e-9);
+}
+
+TEST(outage_series, each_load_has_a_row) {
+    const auto series = outage_series(made::scenario(), made::plan());
+    EXPECT_EQ(numbers(named(series, "loads"), "per_day"), std::vector<double>{1475.0});
+}
+
+// 100 W for 96 hours by hand, and an hour's balance: 3000 Wh less 100 and 11.
+TEST(days_chart, an_hour_is_a_balance) {
+    const auto chart = days_chart(made::scenario(), made::plan());
+    const auto& first = chart.hours.front();
+    EXPECT_DOUBLE_EQ(first.stored_before, 3000.0);
+    EXPECT_DOUBLE_EQ(first.wanted, 100.0);
+    EXPECT_DOUBLE_EQ(first.served, 100.0);
+    EXPECT_DOUBLE_EQ(first.lost, 11.0);
+    EXPECT_DOUBLE_EQ(first.stored, 3000.0 - 111.0);
+    for (const auto& hour : chart.hours)
+        EXPECT_NEAR(
+            hour.stored_before + hour.sun_taken + hour.charger_taken - hour.served - hour.lost,
+            hour.stored, 1e-9);
+}
+
+TEST(days_chart, curves_have_one_value_for_each_moment) {
+    const auto chart = days_chart(made::scenario(), made::plan());
+    EXPECT_EQ(chart.at.size(), 96U + 1U);
+    EXPECT_EQ(chart.hours.size(), 96U);
+    for (const auto* curve : {&chart.nine_in_ten, &chart.likely, &chart.one_in_ten}) {
+        EXPECT_EQ(curve->size(), chart.at.size());
+    }
+    EXPECT_DOUBLE_EQ(chart.at.back(), 96.0);
+    EXPECT_THAT(chart.likely, Each(Le(chart.top)));
+}
+
+TEST(days_chart, long_outages_keep_to_a_thousand_points) {
+    auto plan = made::plan();
+    for (auto* course : {&plan.likely, &plan.earliest, &plan.latest}) {
+        for (int hour = 96; hour < 60 * 24; ++hour) {
+            auto interval = course->intervals.back();
+            interval.from = interval.to;
+            interval.to += 1.0 * units::hour;
+            course->intervals.push_back(interval);
+        }
+    }
+    auto scenario = made::scenario();
+    scenario.outage.lasts = 60.0 * units::day;
+    const auto chart = days_chart(scenario, plan);
+    EXPECT_LE(chart.at.size(), 1000U);
+    EXPECT_DOUBLE_EQ(chart.at.back(), 60.0 * 24.0);
+}
+
+TEST(days_chart, nights_lie_between_sunset_and_sunrise) {
+    const auto chart = days_chart(made::scenario(), made::plan());
+    ASSERT_EQ(chart.nights.size(), 5U);
+    EXPECT_DOUBLE_EQ(chart.nights[0].from, 0.0);
+    EXPECT_DOUBLE_EQ(chart.nights[0].to, 15.0);
+    EXPECT_DOUBLE_EQ(chart.nights[1].from, 21.0);
+    EXPECT_DOUBLE_EQ(chart.nights[1].to, 39.0);
+    EXPECT_DOUBLE_EQ(chart.nights[4].to, 96.0);
+}
+
+TEST(days_chart, an_outage_that_begins_by_day_begins_without_a_night) {
+    auto plan = made::plan();
+    plan.likely.events = {{.at = 3.0 * units::hour, .kind = outage::EventKind::sunset},
+                          {.at = 17.0 * units::hour, .kind = outage::EventKind::sunrise}};
+    const auto chart = days_chart(made::scenario(), plan);
+    ASSERT_EQ(chart.nights.size(), 1U);
+    EXPECT_DOUBLE_EQ(chart.nights[0].from, 3.0);
+    EXPECT_DOUBLE_EQ(chart.nights[0].to, 17.0);
+}
+
+TEST(days_chart, a_full_store_is_what_charge_and_energy_at_the_start_say) {
+    EXPECT_NEAR(days_chart(made::scenario(), made::plan()).top, 12000.0, 1e-6);
+}
+
+TEST(days_chart, each_kind_of_event_is_marked_once) {
+    auto plan = made::plan();
+    plan.likely.events.clear();
+    for (int time = 1; time <= 5; ++time) {
+        plan.likely.events.push_back({.at = static_cast<double>(time) * units::hour,
+                                      .kind = outage::EventKind::packs_empty});
+    }
+    EXPECT_EQ(days_chart(made::scenario(), plan).markers.size(), 1U);
+}
+
+}  // namespace

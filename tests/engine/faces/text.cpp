@@ -1,0 +1,121 @@
+#include "faces/text.hpp"
+
+#include <algorithm>
+#include <sstream>
+
+#include "answers/outage/answer.hpp"
+#include "support/made_plan.hpp"
+
+namespace {
+
+using namespace answers;
+using namespace faces;
+using testing::HasSubstr;
+using testing::Not;
+
+const std::vector<outage::MorePacks> more{
+    {.packs = 2, .lasts = 60.0 * units::hour, .survives = false},
+    {.packs = 3, .lasts = 96.0 * units::hour, .survives = true}};
+
+std::string text(const Look& look) {
+    return in_text(outage_answer(made::scenario(), made::plan(), more), look);
+}
+
+std::vector<std::string> lines_of(const std::string& text) {
+    std::vector<std::string> lines;
+    std::istringstream stream(text);
+    for (std::string line; std::getline(stream, line);) {
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+TEST(text, an_outage_fits_one_screen) {
+    EXPECT_LE(lines_of(text({})).size(), 36U);
+}
+
+TEST(text, no_line_is_wider_than_the_page) {
+    for (const int width : {60, 80, 132}) {
+        for (const bool full : {false, true}) {
+            for (const auto& line : lines_of(text({.width = width, .full = full}))) {
+                EXPECT_LE(width_of(line), width) << line;
+            }
+        }
+    }
+}
+
+TEST(text, a_page_narrower_than_sixty_is_taken_as_sixty) {
+    EXPECT_EQ(text({.width = 20}), text({.width = 60}));
+}
+
+TEST(text, the_plain_answer_stands_on_top) {
+    EXPECT_THAT(lines_of(text({}))[1], testing::StartsWith("Lasts until"));
+}
+
+TEST(text, ascii_is_nothing_but_ascii) {
+    for (const char letter : text({.ascii = true, .full = true})) {
+        ASSERT_LT(static_cast<unsigned char>(letter), 0x80);
+    }
+}
+
+TEST(text, without_colour_there_is_no_escape_code_and_with_it_the_words_are_the_same) {
+    const auto plain = text({});
+    auto coloured = text({.colour = true});
+    EXPECT_THAT(plain, Not(HasSubstr("\x1b")));
+    for (auto start = coloured.find('\x1b'); start != std::string::npos;
+         start = coloured.find('\x1b')) {
+        coloured.erase(start, coloured.find('m', start) - start + 1);
+    }
+    EXPECT_EQ(coloured, plain);
+}
+
+TEST(text, one_screen_counts_what_it_leaves_out_and_full_prints_it) {
+    EXPECT_THAT(text({}), HasSubstr("1 assumption"));
+    EXPECT_THAT(text({}), HasSubstr("--full"));
+    EXPECT_THAT(text({}), Not(HasSubstr("4 mohm")));
+    const auto full = text({.full = true});
+    EXPECT_THAT(full, HasSubstr("4 mohm"));
+    EXPECT_THAT(full, HasSubstr("not a life-support device"));
+    EXPECT_THAT(full, HasSubstr("metered 1.9 kWh over 31 h"));
+    EXPECT_THAT(full, Not(HasSubstr("add --full")));
+}
+
+TEST(text, the_energy_of_chargers_has_a_row_where_there_is_any) {
+    auto plan = made::plan();
+    EXPECT_THAT(text({}), Not(HasSubstr("from chargers")));
+    plan.likely.ledger.charger_offered = 900.0 * units::watt_hour;
+    plan.likely.ledger.charger_taken = 700.0 * units::watt_hour;
+    const auto answer = outage_answer(made::scenario(), plan, more);
+    EXPECT_THAT(in_text(answer, {}), HasSubstr("from chargers"));
+    EXPECT_THAT(in_text(answer, {}), HasSubstr("700 Wh"));
+    EXPECT_THAT(in_text(answer, {}), HasSubstr("lost in adaptors"));
+}
+
+TEST(text, severities_are_words) {
+    auto plan = made::plan();
+    plan.loads.resize(2, plan.loads.front());
+    plan.loads[1].goes_without = {{.from = plan.likely.lasts,
+                                   .to = made::scenario().outage.lasts,
+                                   .why = outage::LimitedBy::charge}};
+    const auto told = in_text(outage_answer(made::scenario(), plan, more), {});
+    EXPECT_THAT(told, HasSubstr("STOP"));  // of the breathing aid
+    EXPECT_THAT(told, HasSubstr("Caution"));
+}
+
+TEST(text, hazards_are_named_on_the_first_screen) {
+    EXPECT_THAT(text({}), HasSubstr("Medical loads"));
+    EXPECT_THAT(text({}), HasSubstr("Electric shock"));
+}
+
+TEST(text, it_ends_with_what_it_is_not) {
+    EXPECT_EQ(lines_of(text({})).back(),
+              "Arithmetic, not approval. Local codes and licensed practice decide.");
+}
+
+TEST(text, nothing_is_called_safe_and_nothing_complies) {
+    const auto full = text({.full = true});
+    EXPECT_EQ(full.find(" safe"), std::string::npos);
+    EXPECT_EQ(full.find("complies"), std::string::npos);
+}
+
+}  // namespace
