@@ -75,7 +75,7 @@ OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
 
 }  // namespace
 
-std::vector<Need> needs_of(const outage::Unit& unit, std::span<const outage::DemandStep> demand) {
+std::vector<Need> needs_of(const outage::Unit& unit, std::span<const demand::DemandStep> demand) {
     std::vector<Need> needs;
     needs.reserve(demand.size());
     for (const auto& step : demand) {

@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "abreast/lanes.hpp"
+#include "demand/demand.hpp"
 #include "outage/course.hpp"
-#include "outage/demand.hpp"
 #include "outage/parts.hpp"
 #include "outage/unit.hpp"
 #include "units/quantities.hpp"
@@ -33,7 +33,7 @@ struct Need {
 // One a step of the demand. Of the unit its inverter and main path count, and what a pack of its
 // first bank rests at half full: not how many there are.
 [[nodiscard]] std::vector<Need> needs_of(const outage::Unit& unit,
-                                         std::span<const outage::DemandStep> demand);
+                                         std::span<const demand::DemandStep> demand);
 
 // One outage to run; everything must outlive the run.
 //   demand   in order of time, the first at 0
@@ -42,7 +42,7 @@ struct Need {
 //   guarded  loads behind a fuse that may open, which is the clock's business; nullptr: none
 struct Outage {
     const outage::Unit* unit = nullptr;
-    std::span<const outage::DemandStep> demand;
+    std::span<const demand::DemandStep> demand;
     std::span<const Need> needs = {};
     std::span<const outage::SunChange> sun = {};
     const outage::Parts* guarded = nullptr;

@@ -16,7 +16,7 @@ struct Load {
     Voltage cut_off{};
 };
 
-Load load_of(const outage::Unit& unit, const outage::DemandStep& demand) {
+Load load_of(const outage::Unit& unit, const demand::DemandStep& demand) {
     const auto draw = outage::drawn_by_inverter(unit, demand);
     const bool through = unit.inverter && demand.inverter_on;
     return {.taken = (draw.at_bus() + demand.direct) / watt,
@@ -27,7 +27,7 @@ Load load_of(const outage::Unit& unit, const outage::DemandStep& demand) {
 
 }  // namespace
 
-Segments segments(const outage::Unit& unit, std::span<const outage::DemandStep> demand,
+Segments segments(const outage::Unit& unit, std::span<const demand::DemandStep> demand,
                   std::span<const Duration> sun_from, Duration lasts,
                   const battery::Prepared& pack) {
     Segments made{.horizon = lasts};

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "battery/decay.hpp"
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "outage/unit.hpp"
 #include "units/quantities.hpp"
 
@@ -39,7 +39,7 @@ struct Segments {
 //   sun_from   when each step of the sun begins; none without panels
 //   pack       for its wells; any number of packs and any day gives the same
 [[nodiscard]] Segments segments(const outage::Unit& unit,
-                                std::span<const outage::DemandStep> demand,
+                                std::span<const demand::DemandStep> demand,
                                 std::span<const units::Duration> sun_from, units::Duration lasts,
                                 const battery::Prepared& pack);
 

@@ -4,7 +4,7 @@
 #include <array>
 #include <cctype>
 
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 
 namespace answers {
 
@@ -111,7 +111,7 @@ std::vector<Caution> cautions_for(const Scenario& scenario) {
             cautions.push_back(caution);
         }
     };
-    add_if(std::ranges::any_of(scenario.loads, outage::is_medical), medical_dependence);
+    add_if(std::ranges::any_of(scenario.loads, demand::is_medical), medical_dependence);
     add_if(scenario.inverter.has_value(), electric_shock);
     add_if(std::ranges::any_of(scenario.loads, is_usually_hard_wired), backfeed);
     add_if(std::ranges::any_of(scenario.chargers, burns_fuel), carbon_monoxide);

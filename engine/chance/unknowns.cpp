@@ -8,7 +8,7 @@
 
 #include <boost/math/special_functions/erf.hpp>
 
-#include "outage/kept_cold.hpp"
+#include "demand/kept_cold.hpp"
 
 namespace chance {
 
@@ -39,7 +39,7 @@ bool is_like(const scenario::Load& load, std::initializer_list<std::string_view>
 }
 
 bool cools(const scenario::Load& load) {
-    return outage::has_compressor(load) || outage::keeps_cold(load) != scenario::KeepsCold::nothing;
+    return demand::has_compressor(load) || demand::keeps_cold(load) != scenario::KeepsCold::nothing;
 }
 
 // A fan that comes on and goes off by itself follows a thermostat.
@@ -65,7 +65,7 @@ double deviation_of_width(double width) {
     return std::log1p(width) / four_in_five;
 }
 
-Sides draw_of(const scenario::Load& load, const outage::LoadPower& power) {
+Sides draw_of(const scenario::Load& load, const demand::LoadPower& power) {
     const double likely = power.likely / watt;
     if (!(likely > 0.0)) return {};
     const double high = power.high / watt / likely;

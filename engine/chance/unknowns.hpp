@@ -4,7 +4,7 @@
 
 #include <limits>
 
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 #include "scenario/inverter.hpp"
 #include "scenario/load.hpp"
 #include "scenario/pack.hpp"
@@ -33,7 +33,7 @@ struct Sides {
 
 // Of a load's draw while it runs.
 //   load    its `like` applied
-[[nodiscard]] Sides draw_of(const scenario::Load& load, const outage::LoadPower& power);
+[[nodiscard]] Sides draw_of(const scenario::Load& load, const demand::LoadPower& power);
 
 // What the warmth of a day does to a load.
 enum class DayKind {

@@ -11,10 +11,10 @@
 
 #include "battery/percent.hpp"
 #include "battery/softness.hpp"
+#include "demand/demand.hpp"
 #include "handling/gauge.hpp"
 #include "inverter/model.hpp"
 #include "motor/appliances.hpp"
-#include "outage/demand.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/sky.hpp"
 #include "outage/warmth.hpp"
@@ -34,8 +34,8 @@ constexpr auto likely = static_cast<std::size_t>(outage::End::likely);
 // ---- Loads.
 
 // Local days that the outage touches, as spans of it.
-std::vector<outage::Span> local_days(const outage::Ready& ready) {
-    std::vector<outage::Span> days;
+std::vector<demand::Span> local_days(const outage::Ready& ready) {
+    std::vector<demand::Span> days;
     Duration from{};
     for (Duration until = ready.midnight; from < ready.outage.lasts; until += day) {
         if (until > from) days.push_back({.from = from, .until = until});
@@ -45,13 +45,13 @@ std::vector<outage::Span> local_days(const outage::Ready& ready) {
 }
 
 // The load on one day alone.
-outage::PlannedLoad on_day(const outage::PlannedLoad& load, const outage::Span& of_day) {
-    outage::PlannedLoad made = load;
+demand::PlannedLoad on_day(const demand::PlannedLoad& load, const demand::Span& of_day) {
+    demand::PlannedLoad made = load;
     made.strands.clear();
     made.strands_low.clear();
     made.strands_high.clear();
-    for (outage::Strand strand : load.strands) {
-        strand.on = outage::common(strand.on, {of_day});
+    for (demand::Strand strand : load.strands) {
+        strand.on = demand::common(strand.on, {of_day});
         if (!strand.on.empty()) made.strands.push_back(std::move(strand));
     }
     return made;
@@ -322,7 +322,7 @@ void World::take_phases() {
     }
 }
 
-ByDay World::by_day(const outage::Demand& demand) const {
+ByDay World::by_day(const demand::Demand& demand) const {
     ByDay made{.demand = demand, .draws = {}};  // with what holds for all loads
     made.demand.loads.clear();
     made.demand.assumptions.clear();
@@ -343,12 +343,12 @@ ByDay World::by_day_with(Values values) const {
     for (const CyclePhase& phase : phases_)
         scenario.loads[phase.load].runs->starts_at =
             values[phase.place] * scenario.loads[phase.load].runs->every;
-    auto demand = outage::plan_demand(scenario);
+    auto demand = demand::plan_demand(scenario);
     if (!demand) return by_day_;
     // A load that was switched off for a time stays so.
     for (std::size_t i = 0; i < demand->loads.size(); ++i)
         for (auto& strand : demand->loads[i].strands)
-            strand.on = outage::common(strand.on, ready_->demand.loads[i].may_run);
+            strand.on = demand::common(strand.on, ready_->demand.loads[i].may_run);
     return by_day(*demand);
 }
 
@@ -433,7 +433,7 @@ bool World::feeds_nothing(const SwitchedOff& off) const {
     return true;
 }
 
-outage::Demand World::demand(Values values, const SwitchedOff& off) const {
+demand::Demand World::demand(Values values, const SwitchedOff& off) const {
     auto [demand, draws] = by_day_with(values);
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
         const DayDraw& draw = draws[i];
@@ -504,7 +504,7 @@ int World::panels() const {
 
 Lived World::lived(Values values, const SwitchedOff& off) const {
     assert(values.size() == names().size());
-    const outage::Demand drawn = demand(values, off);
+    const demand::Demand drawn = demand(values, off);
     Lived made{.kinds = varied_kinds(values),
                .inverter = ready_->units[likely].inverter,
                .steps = outage::steps_of(*ready_, drawn, outage::End::likely),

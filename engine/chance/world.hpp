@@ -43,7 +43,7 @@ struct DayDraw {
 
 // Each load once for each day on which it runs, and whose draw each of them has.
 struct ByDay {
-    outage::Demand demand;
+    demand::Demand demand;
     std::vector<DayDraw> draws;
 };
 
@@ -84,7 +84,7 @@ using SwitchedOff = std::vector<bool>;
 struct Lived {
     outage::PackKinds kinds;
     std::optional<inverter::Model> inverter;
-    std::vector<outage::DemandStep> steps;
+    std::vector<demand::DemandStep> steps;
     std::vector<outage::SunChange> sun;
     std::optional<outage::Parts> guarded = {};  // where a fuse of a 12 V circuit may open
 };
@@ -166,13 +166,13 @@ class World {
 
     void take_loads();
     void take_phases();
-    [[nodiscard]] ByDay by_day(const outage::Demand& demand) const;
+    [[nodiscard]] ByDay by_day(const demand::Demand& demand) const;
     [[nodiscard]] ByDay by_day_with(Values values) const;
     void take_packs();
     void take_sun();
     [[nodiscard]] int warmth_level(Values values) const;
     [[nodiscard]] outage::PackKinds varied_kinds(Values values) const;
-    [[nodiscard]] outage::Demand demand(Values values, const SwitchedOff& off) const;
+    [[nodiscard]] demand::Demand demand(Values values, const SwitchedOff& off) const;
 };
 
 }  // namespace chance

@@ -84,11 +84,11 @@ void add_load(std::vector<LearntValue>& values, const scenario::Load& load, cons
             value_of(key + "label", load.name, label->average / watt * 8.76, "kWh/yr", spread));
 }
 
-Energy drawn(const outage::PlannedLoad& load, Duration until) {
+Energy drawn(const demand::PlannedLoad& load, Duration until) {
     Energy energy{};
-    for (const outage::Strand& strand : load.strands)
+    for (const demand::Strand& strand : load.strands)
         energy += double(strand.items) * strand.of_power.value() * load.power.likely *
-                  outage::total(outage::common(strand.on, {{.from = {}, .until = until}}));
+                  demand::total(demand::common(strand.on, {{.from = {}, .until = until}}));
     return energy;
 }
 

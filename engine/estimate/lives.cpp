@@ -144,7 +144,7 @@ class Lives::Walk {
 
 Result<Lives> Lives::of(const scenario::Scenario& scenario, const std::string& folder,
                         std::shared_ptr<const outage::Ready> ready, const Story& story,
-                        const std::vector<outage::Spans>& off) {
+                        const std::vector<demand::Spans>& off) {
     auto with_story = without_what_was_off(std::move(ready), story.off, off);
     auto world = chance::World::of(scenario, folder, with_story);
     if (!world) return fail(std::move(world.error()));

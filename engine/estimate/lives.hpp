@@ -42,7 +42,7 @@ class Lives {
                                                  const std::string& folder,
                                                  std::shared_ptr<const outage::Ready> ready,
                                                  const Story& story,
-                                                 const std::vector<outage::Spans>& off = {});
+                                                 const std::vector<demand::Spans>& off = {});
 
     [[nodiscard]] const chance::World& world() const { return *world_; }
 

@@ -3,19 +3,19 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demand/power.hpp"
 #include "estimate/likelihood.hpp"
-#include "outage/demand_power.hpp"
 
 namespace estimate {
 
 using namespace units;
 
-std::optional<Power> planned_mean(const outage::PlannedLoad& load, const outage::Span& within) {
+std::optional<Power> planned_mean(const demand::PlannedLoad& load, const demand::Span& within) {
     if (!(within.until > within.from)) return std::nullopt;
     Duration on{};
-    for (const outage::Strand& strand : load.strands)
+    for (const demand::Strand& strand : load.strands)
         on += double(strand.items) * strand.of_power.value() *
-              outage::total(outage::common(strand.on, {within}));
+              demand::total(demand::common(strand.on, {within}));
     if (!(on > Duration{})) return std::nullopt;
     return load.power.likely * double(on / (within.until - within.from));
 }
@@ -41,7 +41,7 @@ std::vector<Metered> metered(const scenario::Scenario& scenario, const Story& st
         for (const Metered& earlier : all)
             if (earlier.load == load) before = earlier.after;
         const double error =
-            meter_deviation(shown, planned.power.factor.value(), outage::has_compressor(*named),
+            meter_deviation(shown, planned.power.factor.value(), demand::has_compressor(*named),
                             over, chance::day_deviation(chance::day_kind_of(*named)));
         const auto made = updated(before, std::log(shown / *plan), error);
         all.push_back({.entry = place,

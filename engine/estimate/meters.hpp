@@ -29,7 +29,7 @@ struct Metered {
                                            const chance::World& world);
 
 // Mean draw of a load over a time, as the plan has it; nothing where it does not run then.
-[[nodiscard]] std::optional<units::Power> planned_mean(const outage::PlannedLoad& load,
-                                                       const outage::Span& within);
+[[nodiscard]] std::optional<units::Power> planned_mean(const demand::PlannedLoad& load,
+                                                       const demand::Span& within);
 
 }  // namespace estimate

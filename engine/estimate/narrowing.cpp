@@ -5,9 +5,9 @@
 
 #include <fmt/format.h>
 
+#include "demand/power.hpp"
 #include "estimate/closed_form.hpp"
 #include "estimate/likelihood.hpp"
-#include "outage/demand_power.hpp"
 
 namespace estimate {
 
@@ -78,7 +78,7 @@ std::vector<Narrowing> narrowings(const scenario::Scenario& scenario, const Stor
         const auto& planned = world.ready().demand.loads[i];
         const double error =
             meter_deviation(planned.power.likely, planned.power.factor.value(),
-                            outage::has_compressor(scenario.loads[i]), metered_for,
+                            demand::has_compressor(scenario.loads[i]), metered_for,
                             chance::day_deviation(chance::day_kind_of(scenario.loads[i])));
         const auto& sides = world.draw_of(i);
         add(

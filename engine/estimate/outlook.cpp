@@ -192,14 +192,14 @@ class Estimator {
     [[nodiscard]] std::vector<std::size_t> may_go_off(const Story& story) const {
         std::vector<std::pair<int, Energy>> order(scenario_.loads.size());
         std::vector<std::size_t> loads;
-        const outage::Spans rest{{.from = now_, .until = scenario_.outage.lasts}};
+        const demand::Spans rest{{.from = now_, .until = scenario_.outage.lasts}};
         for (std::size_t i = 0; i < scenario_.loads.size(); ++i) {
             const auto& planned = ready_->demand.loads[i];
             Energy later{};
             for (const auto& strand : planned.strands)
                 later += double(strand.items) * strand.of_power.value() * planned.power.likely *
-                         outage::total(outage::common(strand.on, rest));
-            if (outage::is_medical(scenario_.loads[i]) || story.is_off(i, now_) ||
+                         demand::total(demand::common(strand.on, rest));
+            if (demand::is_medical(scenario_.loads[i]) || story.is_off(i, now_) ||
                 !(later > Energy{}))
                 continue;
             order[i] = {-planned.rank, -later};
@@ -216,7 +216,7 @@ class Estimator {
 
     [[nodiscard]] Figures with_off(const Story& story, const Members& few,
                                    const std::vector<std::size_t>& off) const {
-        std::vector<outage::Spans> spans(scenario_.loads.size());
+        std::vector<demand::Spans> spans(scenario_.loads.size());
         for (const std::size_t load : off)
             spans[load] = {{.from = now_, .until = scenario_.outage.lasts}};
         const auto lives = Lives::of(scenario_, folder_, ready_, story, spans);

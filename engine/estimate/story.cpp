@@ -48,14 +48,14 @@ class Switching {
         off_since_.reset();
         seen_ = true;
     }
-    outage::Spans to(Duration end) {
+    demand::Spans to(Duration end) {
         if (off_since_ && *off_since_ < end) spans_.push_back({.from = *off_since_, .until = end});
-        return outage::either(spans_, {});
+        return demand::either(spans_, {});
     }
     [[nodiscard]] bool first_was_on() const { return first_was_on_; }
 
   private:
-    outage::Spans spans_;
+    demand::Spans spans_;
     std::optional<Duration> off_since_;
     bool seen_ = false;
     bool first_was_on_ = false;
@@ -107,12 +107,12 @@ int joined_by(const LogEntry& entry, const scenario::Pack& pack, Where& where) {
 
 bool Story::tells_nothing() const {
     return readings.empty() && meters.empty() && pack_changes.empty() && !supply_back &&
-           std::ranges::all_of(off, [](const outage::Spans& spans) { return spans.empty(); });
+           std::ranges::all_of(off, [](const demand::Spans& spans) { return spans.empty(); });
 }
 
 bool Story::is_off(std::size_t load, Duration at) const {
     return std::ranges::any_of(
-        off[load], [&](const outage::Span& span) { return span.from <= at && at < span.until; });
+        off[load], [&](const demand::Span& span) { return span.from <= at && at < span.until; });
 }
 
 Story story_of(const scenario::Scenario& scenario, units::LocalTime until) {

@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "outage/demand_hours.hpp"
+#include "demand/hours.hpp"
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"
@@ -32,7 +32,7 @@ struct PackChange {
 //   taken_as_off   loads of which the first word is that they were switched on, so that they count
 //                  as off until then
 struct Story {
-    std::vector<outage::Spans> off;
+    std::vector<demand::Spans> off;
     std::vector<std::size_t> taken_as_off;
     std::vector<int> at_start;
     std::vector<PackChange> pack_changes;

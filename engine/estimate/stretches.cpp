@@ -16,12 +16,12 @@ using namespace units;
 namespace {
 
 // With a step of its own at each of these times, so that the clock looks there.
-std::vector<outage::DemandStep> looked_at(std::vector<outage::DemandStep> steps,
+std::vector<demand::DemandStep> looked_at(std::vector<demand::DemandStep> steps,
                                           std::span<const Duration> at) {
     for (const Duration& time : at) {
-        const auto next = std::ranges::upper_bound(steps, time, {}, &outage::DemandStep::from);
+        const auto next = std::ranges::upper_bound(steps, time, {}, &demand::DemandStep::from);
         if (next == steps.begin() || std::prev(next)->from == time) continue;
-        outage::DemandStep step = *std::prev(next);
+        demand::DemandStep step = *std::prev(next);
         step.from = time;
         steps.insert(next, step);
     }

@@ -7,10 +7,10 @@
 #include <vector>
 
 #include "chance/world.hpp"
+#include "demand/demand.hpp"
 #include "outage/banks.hpp"
 #include "outage/clock.hpp"
 #include "outage/course.hpp"
-#include "outage/demand.hpp"
 #include "units/quantities.hpp"
 
 namespace estimate {

@@ -5,26 +5,26 @@
 namespace estimate {
 namespace {
 
-void take_off(outage::PlannedLoad& load, const outage::Spans& off) {
+void take_off(demand::PlannedLoad& load, const demand::Spans& off) {
     for (auto* strands : {&load.strands, &load.strands_low, &load.strands_high}) {
-        for (outage::Strand& strand : *strands)
-            strand.on = outage::without(strand.on, off);
-        std::erase_if(*strands, [](const outage::Strand& strand) { return strand.on.empty(); });
+        for (demand::Strand& strand : *strands)
+            strand.on = demand::without(strand.on, off);
+        std::erase_if(*strands, [](const demand::Strand& strand) { return strand.on.empty(); });
     }
-    load.may_run = outage::without(load.may_run, off);
+    load.may_run = demand::without(load.may_run, off);
 }
 
 }  // namespace
 
 std::shared_ptr<const outage::Ready> without_what_was_off(
-    std::shared_ptr<const outage::Ready> ready, const std::vector<outage::Spans>& story,
-    const std::vector<outage::Spans>& more) {
-    const auto empty = [](const outage::Spans& spans) { return spans.empty(); };
+    std::shared_ptr<const outage::Ready> ready, const std::vector<demand::Spans>& story,
+    const std::vector<demand::Spans>& more) {
+    const auto empty = [](const demand::Spans& spans) { return spans.empty(); };
     if (std::ranges::all_of(story, empty) && std::ranges::all_of(more, empty)) return ready;
     auto made = std::make_shared<outage::Ready>(*ready);
     for (std::size_t i = 0; i < made->demand.loads.size(); ++i) {
-        outage::Spans off = i < story.size() ? story[i] : outage::Spans{};
-        if (i < more.size()) off = outage::either(off, more[i]);
+        demand::Spans off = i < story.size() ? story[i] : demand::Spans{};
+        if (i < more.size()) off = demand::either(off, more[i]);
         if (!off.empty()) take_off(made->demand.loads[i], off);
     }
     for (const auto end : {outage::End::earliest, outage::End::likely, outage::End::latest})

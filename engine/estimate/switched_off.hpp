@@ -4,7 +4,7 @@
 #include <memory>
 #include <vector>
 
-#include "outage/demand_hours.hpp"
+#include "demand/hours.hpp"
 #include "outage/ready.hpp"
 
 namespace estimate {
@@ -12,7 +12,7 @@ namespace estimate {
 // Itself where nothing was off.
 //   story, more   times, by load of the scenario; either may be empty
 [[nodiscard]] std::shared_ptr<const outage::Ready> without_what_was_off(
-    std::shared_ptr<const outage::Ready> ready, const std::vector<outage::Spans>& story,
-    const std::vector<outage::Spans>& more);
+    std::shared_ptr<const outage::Ready> ready, const std::vector<demand::Spans>& story,
+    const std::vector<demand::Spans>& more);
 
 }  // namespace estimate

@@ -17,13 +17,13 @@ namespace {
 constexpr double too_low = 10.5 / 12.8;
 
 // The demand of the 12 V loads of one branch.
-Demand of_branch(const Demand& all, const unit::Branch& branch) {
-    Demand made{.lasts = all.lasts,
-                .inverter_on = {},
-                .search_threshold = {},
-                .loads = {},
-                .assumptions = {}};
-    for (const PlannedLoad& load : all.loads)
+demand::Demand of_branch(const demand::Demand& all, const unit::Branch& branch) {
+    demand::Demand made{.lasts = all.lasts,
+                        .inverter_on = {},
+                        .search_threshold = {},
+                        .loads = {},
+                        .assumptions = {}};
+    for (const demand::PlannedLoad& load : all.loads)
         if (load.from != scenario::Outlet::ac &&
             std::ranges::find(branch.feeds, load.name) != branch.feeds.end())
             made.loads.push_back(load);
@@ -45,15 +45,16 @@ BranchEnd at_end_of(Resistance resistance, Voltage bus, Power power) {
             .possible = under_root >= 0.0};
 }
 
-std::vector<DemandStep> with_branches(std::vector<DemandStep> steps, const Demand& demand,
-                                      Case which, const std::vector<unit::Branch>& branches,
-                                      Voltage bus) {
+std::vector<demand::DemandStep> with_branches(std::vector<demand::DemandStep> steps,
+                                              const demand::Demand& demand, demand::Case which,
+                                              const std::vector<unit::Branch>& branches,
+                                              Voltage bus) {
     for (const unit::Branch& branch : branches) {
-        const Demand own = of_branch(demand, branch);
+        const demand::Demand own = of_branch(demand, branch);
         if (own.loads.empty()) continue;
-        const auto drawn = demand_steps(own, which);
+        const auto drawn = demand::demand_steps(own, which);
         std::size_t at = 0;
-        for (DemandStep& step : steps) {
+        for (demand::DemandStep& step : steps) {
             while (at + 1 < drawn.size() && drawn[at + 1].from <= step.from)
                 ++at;
             const Power lost = at_end_of(branch.resistance, bus, drawn[at].direct).lost;
@@ -64,14 +65,14 @@ std::vector<DemandStep> with_branches(std::vector<DemandStep> steps, const Deman
     return steps;
 }
 
-scenario::Findings branch_findings(const Demand& demand, const std::vector<unit::Branch>& branches,
-                                   Voltage bus) {
+scenario::Findings branch_findings(const demand::Demand& demand,
+                                   const std::vector<unit::Branch>& branches, Voltage bus) {
     scenario::Findings findings;
     for (const unit::Branch& branch : branches) {
-        const Demand own = of_branch(demand, branch);
+        const demand::Demand own = of_branch(demand, branch);
         if (own.loads.empty()) continue;
         Power most{};
-        for (const DemandStep& step : demand_steps(own, Case::high))
+        for (const demand::DemandStep& step : demand::demand_steps(own, demand::Case::high))
             most = std::max(most, step.direct);
         const BranchEnd end = at_end_of(branch.resistance, bus, most);
         if (end.possible && end.at_load >= too_low * bus) continue;

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "scenario/finding.hpp"
 #include "unit/built.hpp"
 #include "units/quantities.hpp"
@@ -24,13 +24,12 @@ struct BranchEnd {
 // The steps with what the branches lose in `direct` and `in_branches`.
 //   steps   those of `demand` at the same end
 //   bus     its nominal voltage
-[[nodiscard]] std::vector<DemandStep> with_branches(std::vector<DemandStep> steps,
-                                                    const Demand& demand, Case which,
-                                                    const std::vector<unit::Branch>& branches,
-                                                    units::Voltage bus);
+[[nodiscard]] std::vector<demand::DemandStep> with_branches(
+    std::vector<demand::DemandStep> steps, const demand::Demand& demand, demand::Case which,
+    const std::vector<unit::Branch>& branches, units::Voltage bus);
 
 // Branches at whose end the voltage is too low at their largest draw.
-[[nodiscard]] scenario::Findings branch_findings(const Demand& demand,
+[[nodiscard]] scenario::Findings branch_findings(const demand::Demand& demand,
                                                  const std::vector<unit::Branch>& branches,
                                                  units::Voltage bus);
 

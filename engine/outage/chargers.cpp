@@ -6,8 +6,8 @@
 
 #include "battery/bank.hpp"
 #include "battery/percent.hpp"
+#include "demand/power.hpp"
 #include "motor/appliances.hpp"
-#include "outage/demand_power.hpp"
 #include "outage/packs.hpp"
 #include "units/text.hpp"
 
@@ -26,8 +26,9 @@ constexpr Duration longest_charge = 96.0 * hour;
 constexpr Voltage usual_mains = 120.0 * volt;
 
 bool runs_at(const ChargerRuns& charger, Duration when) {
-    return std::ranges::any_of(
-        charger.on, [&](const Span& span) { return span.from <= when && when < span.until; });
+    return std::ranges::any_of(charger.on, [&](const demand::Span& span) {
+        return span.from <= when && when < span.until;
+    });
 }
 
 std::vector<battery::PackGroup> groups_at(const Unit& unit, StateOfCharge charge) {
@@ -78,7 +79,7 @@ OnGenerator on_generator(const scenario::Scenario& scenario) {
             if (auto filled = motor::filled_in(load, "")) load = std::move(filled->load);
         own.names += (own.names.empty() ? "" : ", ") + load.name;
         own.loads.push_back(load);
-        const auto power = load_power(load, "", untold);
+        const auto power = demand::load_power(load, "", untold);
         if (!power) continue;
         const Power real = static_cast<double>(load.count) * power->high;
         own.real += real;
@@ -116,15 +117,15 @@ std::vector<ChargerRuns> charger_runs(const scenario::Scenario& scenario, const 
                 apparent_power(run.draws, charger.power_factor.value_or(usual_power_factor));
         }
         if (charger.kind != ChargerKind::wall)
-            run.on = daily_spans(charger.hours, charger.days, scenario.outage.starts,
-                                 scenario.outage.lasts);
+            run.on = demand::daily_spans(charger.hours, charger.days, scenario.outage.starts,
+                                         scenario.outage.lasts);
         runs.push_back(std::move(run));
     }
     return runs;
 }
 
-std::vector<DemandStep> with_chargers(const std::vector<DemandStep>& steps,
-                                      const std::vector<ChargerRuns>& chargers) {
+std::vector<demand::DemandStep> with_chargers(const std::vector<demand::DemandStep>& steps,
+                                              const std::vector<ChargerRuns>& chargers) {
     std::vector<Duration> changes;
     for (const auto& step : steps)
         changes.push_back(step.from);
@@ -135,12 +136,12 @@ std::vector<DemandStep> with_chargers(const std::vector<DemandStep>& steps,
         }
     std::ranges::sort(changes);
     changes.erase(std::unique(changes.begin(), changes.end()), changes.end());
-    std::vector<DemandStep> merged;
+    std::vector<demand::DemandStep> merged;
     std::size_t at = 0;
     for (const Duration& change : changes) {
         while (at + 1 < steps.size() && steps[at + 1].from <= change)
             ++at;
-        DemandStep step = steps[at];
+        demand::DemandStep step = steps[at];
         step.from = change;
         for (const auto& charger : chargers)
             if (runs_at(charger, change)) step.charger += charger.offers;

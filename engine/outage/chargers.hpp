@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "outage/unit.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
@@ -23,7 +23,7 @@ struct ChargerRuns {
     units::Power offers{};
     units::Power draws{};
     units::ApparentPower apparent{};
-    Spans on;
+    demand::Spans on;
 };
 
 using VoltageAt = std::function<units::Voltage(units::Current)>;
@@ -35,8 +35,8 @@ using VoltageAt = std::function<units::Voltage(units::Current)>;
                                                     scenario::Assumptions& assumptions);
 
 // The same steps, with what all chargers together offer.
-[[nodiscard]] std::vector<DemandStep> with_chargers(const std::vector<DemandStep>& steps,
-                                                    const std::vector<ChargerRuns>& chargers);
+[[nodiscard]] std::vector<demand::DemandStep> with_chargers(
+    const std::vector<demand::DemandStep>& steps, const std::vector<ChargerRuns>& chargers);
 
 // Until a bank at this charge has risen to that, the charger running all the while and nothing
 // else; nothing when it does not within four days.

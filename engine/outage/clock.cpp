@@ -87,7 +87,8 @@ class Clock {
     }
 
     //   next   when another demand begins
-    void until(Duration end, const DemandStep& demand, const SunChange& sun, Duration next) {
+    void until(Duration end, const demand::DemandStep& demand, const SunChange& sun,
+               Duration next) {
         next_demand_ = next;
         if (&demand != weighed_) weigh(demand);
         note_switching(demand);
@@ -128,7 +129,7 @@ class Clock {
 
   private:
     const Unit& unit_;
-    const DemandStep* weighed_ = nullptr;
+    const demand::DemandStep* weighed_ = nullptr;
     InverterDraw draw_;
     Duration next_point_{};
     Duration midnight_;
@@ -222,7 +223,7 @@ class Clock {
         return 64 + 4 * static_cast<int>(packs_.banks() + 1) * static_cast<int>(parts_.size() + 1);
     }
 
-    void note_switching(const DemandStep& demand) {
+    void note_switching(const demand::DemandStep& demand) {
         if (!unit_.inverter) return;
         if (!first_step_ && demand.inverter_on != inverter_was_on_)
             note(demand.inverter_on ? EventKind::inverter_switched_on
@@ -234,7 +235,7 @@ class Clock {
     }
 
     // What the inverter makes of a demand, once for all legs of it; and whoever is out asks again.
-    void weigh(const DemandStep& demand) {
+    void weigh(const demand::DemandStep& demand) {
         weighed_ = &demand;
         draw_ = drawn_by_inverter(unit_, demand);
         packs_.lowest_is(demand.lowest, draw_.needs);
@@ -246,7 +247,7 @@ class Clock {
     }
 
     // What each part draws now, and the voltage that it bears.
-    void look_at_parts(const DemandStep& demand) {
+    void look_at_parts(const demand::DemandStep& demand) {
         std::vector<Power> flows;
         if (ways_of_ != nullptr) flows = on_ways(*ways_of_, now_, [](std::size_t) { return true; });
         for (Part& part : parts_) {
@@ -278,7 +279,7 @@ class Clock {
         packs_.lowest_is(lowest, draw_.needs);
     }
 
-    void note_overload(const DemandStep& demand) {
+    void note_overload(const demand::DemandStep& demand) {
         const bool over = !draw_.carried;
         if (over && !overloaded_) {
             note(EventKind::inverter_overload, demand.ac);
@@ -293,16 +294,16 @@ class Clock {
         overloaded_ = over;
     }
 
-    [[nodiscard]] bool inverter_runs(const DemandStep& demand) const {
+    [[nodiscard]] bool inverter_runs(const demand::DemandStep& demand) const {
         return unit_.inverter && demand.inverter_on && !inverter_is_out() && !overloaded_ &&
                !main_blown_ && supply_ == Supply::serving;
     }
-    [[nodiscard]] bool draws(const Part& part, const DemandStep& demand) const {
+    [[nodiscard]] bool draws(const Part& part, const demand::DemandStep& demand) const {
         if (is_inverter(part)) return inverter_runs(demand);
         return !part.out && part.draws > Power{};
     }
 
-    [[nodiscard]] Taken taken(const DemandStep& demand) const {
+    [[nodiscard]] Taken taken(const demand::DemandStep& demand) const {
         Taken taken;
         taken.wanted = (demand.inverter_on ? demand.ac : Power{}) + demand.direct_useful;
         if (supply_ != Supply::serving) return taken;
@@ -351,7 +352,7 @@ class Clock {
 
     // Of what draws now, the part that a falling voltage puts out first: the one that needs most of
     // it; of equal ones the heaviest, after which the voltage rises most.
-    [[nodiscard]] Part* first_to_go(const DemandStep& demand) {
+    [[nodiscard]] Part* first_to_go(const demand::DemandStep& demand) {
         constexpr Voltage as_good_as_equal = 1e-3 * volt;
         Part* first = nullptr;
         for (Part& part : parts_) {
@@ -363,7 +364,7 @@ class Clock {
         return first;
     }
     // After a protection opened on its current.
-    [[nodiscard]] Part* heaviest(const DemandStep& demand) {
+    [[nodiscard]] Part* heaviest(const demand::DemandStep& demand) {
         Part* most = nullptr;
         for (Part& part : parts_)
             if (draws(part, demand) && (most == nullptr || part.draws > most->draws)) most = &part;
@@ -400,7 +401,7 @@ class Clock {
     // Something is asked for that cannot be met: it goes without, everything else is asked at once.
     //   why     unless nothing is left at all
     //   gives   false where nobody draws: packs that differ may end by what flows between them
-    bool goes_out(const DemandStep& demand, LimitedBy why, Power net) {
+    bool goes_out(const demand::DemandStep& demand, LimitedBy why, Power net) {
         look_at_parts(demand);
         Part* part = why == LimitedBy::pack_limit ? heaviest(demand) : first_to_go(demand);
         if (part == nullptr) return false;
@@ -431,7 +432,8 @@ class Clock {
     }
 
     // With this part in: what is taken then, and what of it the packs give.
-    [[nodiscard]] Power net_with(Part& part, const DemandStep& demand, const SunChange& sun) {
+    [[nodiscard]] Power net_with(Part& part, const demand::DemandStep& demand,
+                                 const SunChange& sun) {
         part.out = false;
         --out_;
         const Power net = Flowing{taken(demand), sun, demand.charger}.net();
@@ -439,7 +441,7 @@ class Clock {
         ++out_;
         return net;
     }
-    [[nodiscard]] Duty duty_with(const Part& part, const DemandStep& demand) const {
+    [[nodiscard]] Duty duty_with(const Part& part, const demand::DemandStep& demand) const {
         return is_inverter(part) || inverter_runs(demand) ? Duty::serving_ac : Duty::serving_direct;
     }
 
@@ -462,7 +464,7 @@ class Clock {
         return part.why == LimitedBy::low_voltage && !part.dead && now_ >= part.since + load_rest;
     }
     //   forgiven   of the level, for rounding
-    [[nodiscard]] bool at_its_level(Packs& packs, Part& part, const DemandStep& demand,
+    [[nodiscard]] bool at_its_level(Packs& packs, Part& part, const demand::DemandStep& demand,
                                     const SunChange& sun, Voltage forgiven) {
         if (is_inverter(part)) {
             const Power net = Flowing{taken(demand), sun, demand.charger}.net();
@@ -474,7 +476,8 @@ class Clock {
     }
 
     // Whether somebody who tries it finds that it runs.
-    [[nodiscard]] bool runs_when_asked(Part& part, const DemandStep& demand, const SunChange& sun) {
+    [[nodiscard]] bool runs_when_asked(Part& part, const demand::DemandStep& demand,
+                                       const SunChange& sun) {
         if (part.dead) return false;
         if (is_inverter(part)) {
             if (overloaded_ || main_blown_ || now_ < part.since + inverter_rest) return false;
@@ -489,7 +492,7 @@ class Clock {
     }
 
     // What comes back at this moment, the lightest first.
-    void try_to_come_back(const DemandStep& demand, const SunChange& sun) {
+    void try_to_come_back(const demand::DemandStep& demand, const SunChange& sun) {
         if (supply_ != Supply::serving) return;
         packs_.demand_is(taken(demand).at_bus());
         note_closed_again();
@@ -534,7 +537,7 @@ class Clock {
         }
     }
 
-    [[nodiscard]] Duty duty(const DemandStep& demand) const {
+    [[nodiscard]] Duty duty(const demand::DemandStep& demand) const {
         if (supply_ == Supply::opened_low) return Duty::waiting;
         if (supply_ == Supply::blown) return Duty::idle;
         if (inverter_runs(demand)) return Duty::serving_ac;
@@ -558,7 +561,7 @@ class Clock {
     }
 
     // Within a leg, until a part comes on at its own level; the packs are tried on copies.
-    [[nodiscard]] Duration until_one_comes(const DemandStep& demand, const SunChange& sun,
+    [[nodiscard]] Duration until_one_comes(const demand::DemandStep& demand, const SunChange& sun,
                                            Duty now_duty, Power net, Duration leg) {
         constexpr int pieces = 8;
         constexpr int halvings = 14;
@@ -593,7 +596,7 @@ class Clock {
     }
 
     // A load that would run again after a rest, though nobody asks: from when, and how long.
-    void note_rest(Part& part, const DemandStep& demand, const SunChange& sun) {
+    void note_rest(Part& part, const demand::DemandStep& demand, const SunChange& sun) {
         constexpr int pieces = 48;
         const Duration horizon = next_demand_ - now_;
         if (!keep_.trace || course_.after_rest.size() >= most_rests_told) return;
@@ -626,7 +629,7 @@ class Clock {
             return;
         }
     }
-    void note_rests(const DemandStep& demand, const SunChange& sun) {
+    void note_rests(const demand::DemandStep& demand, const SunChange& sun) {
         if (out_ == 0 || supply_ != Supply::serving || packs_.nothing_left()) return;
         for (Part& part : parts_)
             if (part.out && part.since == now_ && part.draws > Power{} && !part.asked &&
@@ -635,14 +638,14 @@ class Clock {
     }
 
     // What a controller that passes on a current gives at this moment. method.md (16)
-    void pass_current(SunChange& sun, const DemandStep& demand) const {
+    void pass_current(SunChange& sun, const demand::DemandStep& demand) const {
         if (!(sun.passes > Current{})) return;
         sun.offered = power_passed_now(packs_, duty(demand), sun.passes,
                                        taken(demand).at_bus() - demand.charger, sun.offered);
     }
 
     // As far as conditions hold, at most to the end.
-    void one_leg(Duration end, const DemandStep& demand, SunChange sun) {
+    void one_leg(Duration end, const demand::DemandStep& demand, SunChange sun) {
         note_overload(demand);
         pass_current(sun, demand);
         const auto before_they_try = std::pair(duty(demand), taken(demand).at_bus());
@@ -831,7 +834,7 @@ class Clock {
         return (*days_)[index];
     }
 
-    void handle(const Leg& step, const DemandStep& demand, Power net) {
+    void handle(const Leg& step, const demand::DemandStep& demand, Power net) {
         using battery::Ending;
         switch (step.ending) {
             case Ending::completed:
@@ -882,7 +885,7 @@ class Clock {
         fails(LimitedBy::usable);
     }
 
-    void cannot_be_delivered(const Leg& step, const DemandStep& demand, Power net) {
+    void cannot_be_delivered(const Leg& step, const demand::DemandStep& demand, Power net) {
         if (packs_.nothing_left() || packs_.all_ended()) {  // empty, and no voltage collapses
             goes_out(demand, LimitedBy::charge, net);
             return;
@@ -927,7 +930,7 @@ class Clock {
     }
 
     // One pack opens and others go on giving.
-    bool one_opens(const Leg& step, const DemandStep& demand, EventKind kind) {
+    bool one_opens(const Leg& step, const demand::DemandStep& demand, EventKind kind) {
         if (packs_.open(step, taken(demand).at_bus()) == Opened::all) return false;
         if (!packs_.opened_again()) note_opening(kind, {}, step);
         return true;
@@ -941,7 +944,7 @@ class Clock {
     }
 
     // A fuse is through for good; a protection closes when the load that was too much is gone.
-    void over_current(const Leg& step, const DemandStep& demand, Power net) {
+    void over_current(const Leg& step, const demand::DemandStep& demand, Power net) {
         const bool fuse = step.opens.fuse;
         if (one_opens(step, demand, fuse ? EventKind::one_fuse_opens : EventKind::one_over_current))
             return;
@@ -968,7 +971,7 @@ class Clock {
 };
 
 template <class Packs>
-Course run_with(const Unit& unit, std::span<const DemandStep> demand,
+Course run_with(const Unit& unit, std::span<const demand::DemandStep> demand,
                 std::span<const SunChange> sun, Duration lasts, Duration midnight, Keep keep,
                 std::vector<SunOfDay>* days, const Parts* parts) {
     assert(!demand.empty());
@@ -999,9 +1002,9 @@ Course run_with(const Unit& unit, std::span<const DemandStep> demand,
 
 }  // namespace
 
-Course run(const Unit& unit, std::span<const DemandStep> demand, std::span<const SunChange> sun,
-           Duration lasts, Duration midnight, Keep keep, std::vector<SunOfDay>* days,
-           const Parts* parts) {
+Course run(const Unit& unit, std::span<const demand::DemandStep> demand,
+           std::span<const SunChange> sun, Duration lasts, Duration midnight, Keep keep,
+           std::vector<SunOfDay>* days, const Parts* parts) {
     return unit.others.empty()
                ? run_with<LikePacks>(unit, demand, sun, lasts, midnight, keep, days, parts)
                : run_with<UnlikePacks>(unit, demand, sun, lasts, midnight, keep, days, parts);

@@ -4,8 +4,8 @@
 #include <span>
 #include <vector>
 
+#include "demand/demand.hpp"
 #include "outage/course.hpp"
-#include "outage/demand.hpp"
 #include "outage/parts.hpp"
 #include "outage/unit.hpp"
 
@@ -35,7 +35,7 @@ struct Keep {
 //              load, which bears DemandStep::lowest
 //   gives      a course whose ledger closes (method.md (3)); Course::ledger.relative_residual says
 //              how well
-[[nodiscard]] Course run(const Unit& unit, std::span<const DemandStep> demand,
+[[nodiscard]] Course run(const Unit& unit, std::span<const demand::DemandStep> demand,
                          std::span<const SunChange> sun, units::Duration lasts,
                          units::Duration midnight, Keep keep = {},
                          std::vector<SunOfDay>* days = nullptr, const Parts* parts = nullptr);

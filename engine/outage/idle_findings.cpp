@@ -20,7 +20,7 @@ namespace {
 // no source.
 constexpr Power small_load = 40.0 * watt;
 
-Power running(const PlannedLoad& load) {
+Power running(const demand::PlannedLoad& load) {
     return static_cast<double>(load.count) * load.power.likely;
 }
 
@@ -29,7 +29,7 @@ class Awake {
   public:
     Awake(const Course& course, Power idle) : course_(course), idle_(idle) {}
 
-    [[nodiscard]] Duration within(const Spans& spans) const {
+    [[nodiscard]] Duration within(const demand::Spans& spans) const {
         Duration sum{};
         auto span = spans.begin();
         for (const Interval& interval : course_.intervals) {
@@ -55,20 +55,20 @@ class Awake {
 
 }  // namespace
 
-scenario::Findings idle_findings(const Demand& demand, const inverter::Model& inverter,
+scenario::Findings idle_findings(const demand::Demand& demand, const inverter::Model& inverter,
                                  const Course& course) {
     scenario::Findings findings;
     if (demand.search_threshold) return findings;  // it sleeps when it has little to feed
-    Spans large;
-    Spans any;
-    for (const PlannedLoad& load : demand.loads) {
+    demand::Spans large;
+    demand::Spans any;
+    for (const demand::PlannedLoad& load : demand.loads) {
         if (load.from != Outlet::ac) continue;
-        any = either(any, load.may_run);
-        if (running(load) > small_load) large = either(large, load.may_run);
+        any = demand::either(any, load.may_run);
+        if (running(load) > small_load) large = demand::either(large, load.may_run);
     }
     const Power idle = inverter.losses.idle;
     const Awake awake(course, idle);
-    const Duration unused = awake.within(without(demand.inverter_on, any));
+    const Duration unused = awake.within(demand::without(demand.inverter_on, any));
     if (unused >= hour)
         findings.push_back(
             {.severity = scenario::Severity::note,
@@ -77,15 +77,15 @@ scenario::Findings idle_findings(const Demand& demand, const inverter::Model& in
                                  show(unused), show(idle), show(idle * unused)),
              .mend = "switch it off in those hours and list them as off",
              .source = "inverter/method.md (1)"});
-    const Spans alone = common(without(demand.inverter_on, large), any);
+    const demand::Spans alone = demand::common(demand::without(demand.inverter_on, large), any);
     std::vector<std::string> kept_on_by;
     Energy useful{};
-    for (const PlannedLoad& load : demand.loads) {
+    for (const demand::PlannedLoad& load : demand.loads) {
         if (load.from != Outlet::ac) continue;
         Energy energy{};
-        for (const Strand& strand : load.strands)
+        for (const demand::Strand& strand : load.strands)
             energy += static_cast<double>(strand.items) * strand.of_power.value() *
-                      load.power.likely * awake.within(common(strand.on, alone));
+                      load.power.likely * awake.within(demand::common(strand.on, alone));
         if (energy > Energy{}) kept_on_by.push_back(load.name);
         useful += energy;
     }

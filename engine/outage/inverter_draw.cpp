@@ -19,7 +19,7 @@ Voltage half_full(const Unit& unit) {
 
 }  // namespace
 
-InverterDraw drawn_by_inverter(const Unit& unit, const DemandStep& step) {
+InverterDraw drawn_by_inverter(const Unit& unit, const demand::DemandStep& step) {
     if (!unit.inverter || !step.inverter_on) return {};
     const auto& inverter = *unit.inverter;
     InverterDraw draw;

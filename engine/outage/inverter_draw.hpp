@@ -2,7 +2,7 @@
 // one place that knows. method.md (18)
 #pragma once
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "outage/unit.hpp"
 #include "units/quantities.hpp"
 
@@ -22,7 +22,7 @@ struct InverterDraw {
 };
 
 //   gives   nothing at all, and carried, without an inverter or while it is switched off
-[[nodiscard]] InverterDraw drawn_by_inverter(const Unit& unit, const DemandStep& step);
+[[nodiscard]] InverterDraw drawn_by_inverter(const Unit& unit, const demand::DemandStep& step);
 
 // What flows in the main path at this voltage of the bus.
 [[nodiscard]] units::Current current_in_main(const Unit& unit, units::Power at_terminals,

@@ -4,14 +4,14 @@ namespace outage {
 
 using units::Duration;
 
-std::vector<LoadUse> load_uses(const Demand& demand) {
+std::vector<LoadUse> load_uses(const demand::Demand& demand) {
     std::vector<LoadUse> uses;
-    for (const PlannedLoad& load : demand.loads) {
+    for (const demand::PlannedLoad& load : demand.loads) {
         const double count = load.count;
         Duration of_all_items{};
         Duration at_full_power{};
-        for (const Strand& strand : load.strands) {
-            const Duration on = static_cast<double>(strand.items) * total(strand.on);
+        for (const demand::Strand& strand : load.strands) {
+            const Duration on = static_cast<double>(strand.items) * demand::total(strand.on);
             of_all_items += on;
             at_full_power += strand.of_power.value() * on;
         }

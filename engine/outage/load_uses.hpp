@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "demand/demand.hpp"
 #include "outage/course.hpp"
-#include "outage/demand.hpp"
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
 
@@ -37,6 +37,6 @@ struct LoadUse {
 };
 
 // Each load's part, from its hours and not from the steps; in the file's order.
-[[nodiscard]] std::vector<LoadUse> load_uses(const Demand& demand);
+[[nodiscard]] std::vector<LoadUse> load_uses(const demand::Demand& demand);
 
 }  // namespace outage

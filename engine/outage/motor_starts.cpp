@@ -21,7 +21,7 @@ const auto& holding_at(const Entries& entries, Duration moment, Time time) {
     return after == entries.begin() ? entries.front() : *(after - 1);
 }
 
-Power of_one(const LoadPower& power, End end) {
+Power of_one(const demand::LoadPower& power, End end) {
     return end == End::earliest ? power.high : end == End::latest ? power.low : power.likely;
 }
 
@@ -32,9 +32,9 @@ struct Others {
 };
 
 // The whole demand of the moment less what the item itself draws once it runs.
-Others others_at(const Ready& ready, const PlannedLoad& load, Duration moment, End end) {
+Others others_at(const Ready& ready, const demand::PlannedLoad& load, Duration moment, End end) {
     const auto& step =
-        holding_at(ready.steps[static_cast<std::size_t>(end)], moment, &DemandStep::from);
+        holding_at(ready.steps[static_cast<std::size_t>(end)], moment, &demand::DemandStep::from);
     Others others{step.ac, step.ac_reactive, step.direct};
     const Power own = of_one(load.power, end);
     if (load.from == scenario::Outlet::ac) {
@@ -67,8 +67,8 @@ void add_start(const Ready& ready, const Course& course, std::size_t load, Durat
                       .with_the_supply = with_the_supply});
 }
 
-bool is_on(const Strand& strand, Duration moment) {
-    const auto after = std::ranges::upper_bound(strand.on, moment, {}, &Span::from);
+bool is_on(const demand::Strand& strand, Duration moment) {
+    const auto after = std::ranges::upper_bound(strand.on, moment, {}, &demand::Span::from);
     return after != strand.on.begin() && (after - 1)->from < moment && (after - 1)->until > moment;
 }
 

@@ -12,10 +12,11 @@ using namespace units;
 
 namespace {
 
-std::vector<DirectDraw> draws_of(const Demand& all, const PlannedLoad& load, Case which) {
-    Demand alone{.lasts = all.lasts, .inverter_on = {}, .loads = {load}, .assumptions = {}};
+std::vector<DirectDraw> draws_of(const demand::Demand& all, const demand::PlannedLoad& load,
+                                 demand::Case which) {
+    demand::Demand alone{.lasts = all.lasts, .inverter_on = {}, .loads = {load}, .assumptions = {}};
     std::vector<DirectDraw> draws;
-    for (const DemandStep& step : demand_steps(alone, which))
+    for (const demand::DemandStep& step : demand::demand_steps(alone, which))
         draws.push_back({step.from, step.direct, step.direct_useful});
     return draws;
 }
@@ -66,13 +67,13 @@ Voltage usual_lowest(Voltage bus) {
     return std::max(1.0, std::round(bus / (12.8 * volt))) * 10.5 * volt;
 }
 
-Parts parts_of(const Demand& demand, Case which, const std::vector<unit::Branch>& branches,
-               Voltage bus) {
+Parts parts_of(const demand::Demand& demand, demand::Case which,
+               const std::vector<unit::Branch>& branches, Voltage bus) {
     Parts parts{.direct = {}, .ways = {}, .bus = bus};
     for (const unit::Branch& branch : branches)
         parts.ways.push_back(branch.resistance);
     for (std::size_t i = 0; i < demand.loads.size(); ++i) {
-        const PlannedLoad& load = demand.loads[i];
+        const demand::PlannedLoad& load = demand.loads[i];
         if (load.from == scenario::Outlet::ac || load.strands.empty()) continue;
         DirectPart part{.load = i,
                         .lowest = load.lowest.value_or(usual_lowest(bus)),
@@ -103,7 +104,8 @@ Voltage lowest_at_bus(const Parts& parts, const DirectPart& part,
     return part.lowest + drop;
 }
 
-std::vector<DemandStep> with_lowest(std::vector<DemandStep> steps, const Parts& parts) {
+std::vector<demand::DemandStep> with_lowest(std::vector<demand::DemandStep> steps,
+                                            const Parts& parts) {
     std::vector<std::vector<Power>> flows(steps.size(), std::vector<Power>(parts.ways.size()));
     for (const DirectPart& part : parts.direct) {
         if (part.ways.empty()) continue;

@@ -6,8 +6,8 @@
 #include <optional>
 #include <vector>
 
+#include "demand/demand.hpp"
 #include "outage/branches.hpp"
-#include "outage/demand.hpp"
 #include "outage/unit.hpp"
 
 namespace outage {
@@ -43,7 +43,7 @@ struct Parts {
 // Lamps and chargers of a 12 V bus go out below 10.5 V: common practice, no source.
 [[nodiscard]] units::Voltage usual_lowest(units::Voltage bus);
 
-[[nodiscard]] Parts parts_of(const Demand& demand, Case which,
+[[nodiscard]] Parts parts_of(const demand::Demand& demand, demand::Case which,
                              const std::vector<unit::Branch>& branches, units::Voltage bus);
 
 // What the loads that are in draw from each way, for the place of each in Parts::ways.
@@ -67,8 +67,8 @@ template <class In>
                                                            units::Voltage bus, In in);
 
 // The steps with DemandStep::lowest: of all loads that draw at any moment of it the highest.
-[[nodiscard]] std::vector<DemandStep> with_lowest(std::vector<DemandStep> steps,
-                                                  const Parts& parts);
+[[nodiscard]] std::vector<demand::DemandStep> with_lowest(std::vector<demand::DemandStep> steps,
+                                                          const Parts& parts);
 
 template <class In>
 std::vector<units::Power> on_ways(const Parts& parts, units::Duration now, In in) {

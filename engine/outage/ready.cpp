@@ -7,10 +7,10 @@
 
 #include "battery/advance.hpp"
 #include "battery/percent.hpp"
+#include "demand/findings.hpp"
 #include "motor/appliances.hpp"
 #include "outage/branches.hpp"
 #include "outage/chargers.hpp"
-#include "outage/demand_findings.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
 #include "outage/warmth.hpp"
@@ -102,14 +102,17 @@ void make_units(Ready& ready, const scenario::Scenario& scenario,
     latest = inverter::with_idle(*inverter, inverter->idle_low);
 }
 
-Case case_of(End end) {
-    return end == End::earliest ? Case::high : end == End::latest ? Case::low : Case::likely;
+demand::Case case_of(End end) {
+    return end == End::earliest ? demand::Case::high
+           : end == End::latest ? demand::Case::low
+                                : demand::Case::likely;
 }
 
 void add_lowest_assumption(Ready& ready) {
-    const bool silent = std::ranges::any_of(ready.demand.loads, [](const PlannedLoad& load) {
-        return load.from != scenario::Outlet::ac && !load.lowest;
-    });
+    const bool silent =
+        std::ranges::any_of(ready.demand.loads, [](const demand::PlannedLoad& load) {
+            return load.from != scenario::Outlet::ac && !load.lowest;
+        });
     if (!silent) return;
     ready.assumptions.push_back(
         {.where = "load.lowest_voltage",
@@ -120,7 +123,7 @@ void add_lowest_assumption(Ready& ready) {
 }
 
 void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& errors) {
-    auto demand = or_errors(plan_demand(scenario), errors);
+    auto demand = or_errors(demand::plan_demand(scenario), errors);
     if (!demand) return;
     ready.demand = std::move(*demand);
     append(ready.findings, branch_findings(ready.demand, ready.branches, ready.nominal));
@@ -198,17 +201,18 @@ Result<Ready> make_ready(const scenario::Scenario& written, const std::string& f
     if (!errors.empty()) return fail(std::move(errors));
     add_chargers(ready, scenario);
     const auto& likely = ready.units[static_cast<std::size_t>(End::likely)];
-    append(ready.findings, demand_findings(scenario, ready.demand, likely.inverter));
+    append(ready.findings, demand::demand_findings(scenario, ready.demand, likely.inverter));
     const auto starts = scenario.outage.starts;
     ready.midnight = midnight_before(starts) + day - starts;
     return ready;
 }
 
-std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End end) {
+std::vector<demand::DemandStep> steps_of(const Ready& ready, const demand::Demand& demand,
+                                         End end) {
     const auto which = case_of(end);
-    auto steps = with_lowest(
-        with_branches(demand_steps(demand, which), demand, which, ready.branches, ready.nominal),
-        parts_of(demand, which, ready.branches, ready.nominal));
+    auto steps = with_lowest(with_branches(demand::demand_steps(demand, which), demand, which,
+                                           ready.branches, ready.nominal),
+                             parts_of(demand, which, ready.branches, ready.nominal));
     return ready.chargers.empty() ? steps : with_chargers(steps, ready.chargers);
 }
 
@@ -224,7 +228,7 @@ const Parts* guarded_loads(const Ready& ready, End end) {
     return parts.may_open ? &parts : nullptr;
 }
 
-std::optional<Parts> guarded_loads(const Ready& ready, const Demand& demand, End end) {
+std::optional<Parts> guarded_loads(const Ready& ready, const demand::Demand& demand, End end) {
     const bool any = std::ranges::any_of(
         ready.branches, [](const unit::Branch& branch) { return branch.fuse.has_value(); });
     if (!any) return std::nullopt;

@@ -8,10 +8,10 @@
 #include <string>
 #include <vector>
 
+#include "demand/demand.hpp"
 #include "outage/banks.hpp"
 #include "outage/chargers.hpp"
 #include "outage/clock.hpp"
-#include "outage/demand.hpp"
 #include "outage/parts.hpp"
 #include "outage/sky.hpp"
 #include "scenario/scenario.hpp"
@@ -41,11 +41,11 @@ struct Ready {
     units::Resistance main_path{};  // from the bus to the inverter
     std::vector<unit::Branch> branches;
     units::Voltage nominal{};
-    Demand demand;
-    std::vector<ChargerRuns> chargers;             // other than the sun
-    std::array<std::vector<DemandStep>, 3> steps;  // by End; with what the chargers offer
-    std::array<Parts, 3> parts;                    // by End; the 12 V loads of the demand
-    std::array<std::vector<SunChange>, 3> sun;     // by End
+    demand::Demand demand;
+    std::vector<ChargerRuns> chargers;                     // other than the sun
+    std::array<std::vector<demand::DemandStep>, 3> steps;  // by End; with what the chargers offer
+    std::array<Parts, 3> parts;                            // by End; the 12 V loads of the demand
+    std::array<std::vector<SunChange>, 3> sun;             // by End
     std::optional<solar::Site> site;
     std::shared_ptr<const SkyModels> sky;       // none without panels
     units::Duration midnight{};                 // from the start to the first midnight
@@ -72,12 +72,14 @@ struct Ready {
 // else nothing, for their sum is all that matters then.
 [[nodiscard]] const Parts* guarded_loads(const Ready& ready, End end);
 // Likewise of another demand in the place of its own.
-[[nodiscard]] std::optional<Parts> guarded_loads(const Ready& ready, const Demand& demand, End end);
+[[nodiscard]] std::optional<Parts> guarded_loads(const Ready& ready, const demand::Demand& demand,
+                                                 End end);
 [[nodiscard]] inline const Parts* or_none(const std::optional<Parts>& parts) {
     return parts ? &*parts : nullptr;
 }
 
 // The steps of another demand in the place of its own, with the same chargers.
-[[nodiscard]] std::vector<DemandStep> steps_of(const Ready& ready, const Demand& demand, End end);
+[[nodiscard]] std::vector<demand::DemandStep> steps_of(const Ready& ready,
+                                                       const demand::Demand& demand, End end);
 
 }  // namespace outage

@@ -37,10 +37,10 @@ Power charge_borne(const Bank& bank) {
            bank.setup.open_circuit->voltage(StateOfCharge(0.0));
 }
 
-bool main_fuse_may_open(const Unit& unit, std::span<const DemandStep> steps) {
+bool main_fuse_may_open(const Unit& unit, std::span<const demand::DemandStep> steps) {
     if (!unit.main_fuse || !unit.inverter) return false;
     const auto bears = Overload(*unit.main_fuse).watched();
-    return std::ranges::any_of(steps, [&](const DemandStep& step) {
+    return std::ranges::any_of(steps, [&](const demand::DemandStep& step) {
         return drawn_by_inverter(unit, step).at_terminals > *bears * unit.inverter->cutoff_voltage;
     });
 }

@@ -4,7 +4,7 @@
 #include <span>
 
 #include "battery/prepared.hpp"
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "outage/unit.hpp"
 #include "units/quantities.hpp"
 
@@ -24,7 +24,7 @@ inline constexpr double counts_as_full = 0.005;  // of the rated charge; common 
 [[nodiscard]] units::Power charge_borne(const Bank& bank);
 
 // Whether some step asks so much of the inverter that the fuse in front of it may open.
-[[nodiscard]] bool main_fuse_may_open(const Unit& unit, std::span<const DemandStep> steps);
+[[nodiscard]] bool main_fuse_may_open(const Unit& unit, std::span<const demand::DemandStep> steps);
 
 // Limits of the packs themselves, of their fuses and of what may be used of them.
 [[nodiscard]] battery::Stops protection(const Bank& bank);

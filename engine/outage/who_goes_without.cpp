@@ -18,9 +18,9 @@ struct Within {
     Duration to{};
 };
 
-Within within(const Spans& spans, Duration from, Duration to) {
+Within within(const demand::Spans& spans, Duration from, Duration to) {
     Within found;
-    auto span = std::ranges::upper_bound(spans, from, {}, &Span::until);
+    auto span = std::ranges::upper_bound(spans, from, {}, &demand::Span::until);
     for (; span != spans.end() && span->from < to; ++span) {
         const Duration begins = std::max(from, span->from);
         const Duration ends = std::min(to, span->until);
@@ -32,7 +32,7 @@ Within within(const Spans& spans, Duration from, Duration to) {
     return found;
 }
 
-bool is_about(const Without& out, const PlannedLoad& load, std::size_t index) {
+bool is_about(const Without& out, const demand::PlannedLoad& load, std::size_t index) {
     if (out.part == everything) return true;
     if (out.part == the_inverter) return load.from == scenario::Outlet::ac;
     return out.part == index;
@@ -40,11 +40,12 @@ bool is_about(const Without& out, const PlannedLoad& load, std::size_t index) {
 
 }  // namespace
 
-void tell_who_goes_without(std::vector<LoadUse>& uses, const Demand& demand, const Course& course) {
+void tell_who_goes_without(std::vector<LoadUse>& uses, const demand::Demand& demand,
+                           const Course& course) {
     auto out = course.out;
     std::ranges::stable_sort(out, {}, &Without::from);
     for (std::size_t i = 0; i < uses.size(); ++i) {
-        const PlannedLoad& load = demand.loads[i];
+        const demand::PlannedLoad& load = demand.loads[i];
         Duration missing{};  // of all items
         Duration reached{};  // stretches of one load may overlap
         for (const Without& stretch : out) {
@@ -52,7 +53,7 @@ void tell_who_goes_without(std::vector<LoadUse>& uses, const Demand& demand, con
             const Duration begins = std::max(stretch.from, reached);
             reached = std::max(reached, stretch.to);
             Within of_all;
-            for (const Strand& strand : load.strands) {
+            for (const demand::Strand& strand : load.strands) {
                 const Within own = within(strand.on, begins, stretch.to);
                 missing += static_cast<double>(strand.items) * own.on;
                 of_all.on += own.on;
@@ -69,7 +70,7 @@ void tell_who_goes_without(std::vector<LoadUse>& uses, const Demand& demand, con
 std::vector<LadderStep> ladder_of(const Ready& ready, const Course& all) {
     const auto likely = static_cast<std::size_t>(End::likely);
     std::set<int> ranks;
-    for (const PlannedLoad& load : ready.demand.loads)
+    for (const demand::PlannedLoad& load : ready.demand.loads)
         ranks.insert(load.rank);
     std::vector<LadderStep> ladder;
     for (const int rank : ranks) {
@@ -77,7 +78,7 @@ std::vector<LadderStep> ladder_of(const Ready& ready, const Course& all) {
         if (!all.survives && rank != *ranks.rbegin()) {
             auto demand = ready.demand;
             bool through_inverter = false;
-            for (PlannedLoad& load : demand.loads) {
+            for (demand::PlannedLoad& load : demand.loads) {
                 if (load.rank > rank)
                     load.strands.clear();
                 else

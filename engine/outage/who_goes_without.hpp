@@ -3,15 +3,16 @@
 
 #include <vector>
 
+#include "demand/demand.hpp"
 #include "outage/course.hpp"
-#include "outage/demand.hpp"
 #include "outage/plan.hpp"
 
 namespace outage {
 
 // Fills goes_without and fed.
 //   uses   one for each load of the demand, in its order
-void tell_who_goes_without(std::vector<LoadUse>& uses, const Demand& demand, const Course& course);
+void tell_who_goes_without(std::vector<LoadUse>& uses, const demand::Demand& demand,
+                           const Course& course);
 
 // By rank, the first first.
 //   all   the course with every load

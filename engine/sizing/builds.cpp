@@ -4,7 +4,7 @@
 #include <cmath>
 #include <iterator>
 
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 
 namespace sizing {
 
@@ -83,7 +83,7 @@ bool affordable(const scenario::Scenario& scenario, const Build& build) {
 
 Probability goal_of(const scenario::Scenario& scenario) {
     if (scenario.goal && scenario.goal->chance) return *scenario.goal->chance;
-    const bool medical = std::ranges::any_of(scenario.loads, outage::is_medical);
+    const bool medical = std::ranges::any_of(scenario.loads, demand::is_medical);
     return Probability(medical ? 0.99 : 0.90);
 }
 

@@ -37,7 +37,7 @@ abreast::LaneWorld world(const outage::Ready& ready, const std::vector<outage::U
     made.a_fuse_may_open =
         outage::main_fuse_may_open(unit, ready.steps[likely]) || ready.parts[likely].may_open;
     const auto lowest =
-        std::ranges::max(ready.steps[likely], {}, &outage::DemandStep::lowest).lowest;
+        std::ranges::max(ready.steps[likely], {}, &demand::DemandStep::lowest).lowest;
     const double needs = std::ranges::max(asked, {}, &abreast::Need::needs).needs;
     for (std::size_t day = 0; day < std::max<std::size_t>(1, unit.days.size()); ++day) {
         auto& packs = made.days.emplace_back();

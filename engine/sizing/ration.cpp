@@ -4,7 +4,7 @@
 #include <functional>
 #include <set>
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "outage/load_uses.hpp"
 
 namespace sizing {

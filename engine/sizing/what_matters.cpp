@@ -45,7 +45,7 @@ Energy doubt(const chance::World& world, std::size_t load) {
     const auto& planned = world.ready().demand.loads[load];
     Duration on{};
     for (const auto& strand : planned.strands)
-        on += double(strand.items) * strand.of_power.value() * outage::total(strand.on);
+        on += double(strand.items) * strand.of_power.value() * demand::total(strand.on);
     return std::expm1(world.draw_of(load).above) * planned.power.likely * on;
 }
 

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "command_line/run.hpp"
-#include "outage/demand_size.hpp"
+#include "demand/size.hpp"
 #include "outage/load_uses.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/work.hpp"
@@ -24,7 +24,7 @@ scenario::Scenario base_with(const scenario::Overrides& overrides) {
 }
 
 Energy wanted_by_the_refrigerators(const char* count) {
-    const auto demand = outage::plan_demand(base_with({{"load.refrigerator.count", count}}));
+    const auto demand = demand::plan_demand(base_with({{"load.refrigerator.count", count}}));
     EXPECT_TRUE(demand);
     return outage::load_uses(*demand).front().wanted;
 }
@@ -37,10 +37,10 @@ TEST(Bounds, many_that_cycle_want_as_much_in_groups_as_one_by_one) {
 }
 
 TEST(Bounds, items_of_one_load_switch_in_at_most_so_many_groups) {
-    const auto demand = outage::plan_demand(base_with({{"load.refrigerator.count", "1000"}}));
+    const auto demand = demand::plan_demand(base_with({{"load.refrigerator.count", "1000"}}));
     ASSERT_TRUE(demand);
     const auto& strands = demand->loads.front().strands;
-    EXPECT_EQ(strands.size(), static_cast<std::size_t>(outage::most_strands));
+    EXPECT_EQ(strands.size(), static_cast<std::size_t>(demand::most_strands));
     int items = 0;
     for (const auto& strand : strands)
         items += strand.items;
@@ -48,12 +48,12 @@ TEST(Bounds, items_of_one_load_switch_in_at_most_so_many_groups) {
 }
 
 TEST(Bounds, loads_that_switch_too_often_are_refused_at_their_cycle) {
-    const auto refused = outage::plan_demand(base_with(
+    const auto refused = demand::plan_demand(base_with(
         {{"load.refrigerator.runs", "{on = \"1 s\", every = \"2 s\"}"}, {"outage.lasts", "60 d"}}));
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().front().where, "load[0].runs.every");
     EXPECT_THAT(refused.error().front().remedy, testing::HasSubstr("at most 40000"));
-    const auto taken = outage::plan_demand(
+    const auto taken = demand::plan_demand(
         base_with({{"load.refrigerator.runs", "{on = \"1 s\", every = \"5 min\"}"},
                    {"outage.lasts", "60 d"}}));
     EXPECT_TRUE(taken);

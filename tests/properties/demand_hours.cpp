@@ -1,9 +1,9 @@
 // Hours over midnight against a reading of the wall clock, minute by minute.
-#include "outage/demand_hours.hpp"
-
 #include <random>
 
 #include <gtest/gtest.h>
+
+#include "demand/hours.hpp"
 
 namespace {
 
@@ -75,18 +75,18 @@ bool runs_by_the_clock(const Schedule& schedule, int minutes_into_outage) {
     return false;
 }
 
-outage::Spans spans_of(const Schedule& schedule) {
+demand::Spans spans_of(const Schedule& schedule) {
     std::vector<units::DailySpan> hours;
     for (const auto& [from, until] : schedule.hours) {
         hours.push_back({.from = minutes(from), .until = minutes(until)});
     }
-    return outage::daily_spans(hours, schedule.days,
+    return demand::daily_spans(hours, schedule.days,
                                units::LocalTime(19'000.0 * day + minutes(schedule.starts)),
                                minutes(schedule.lasts));
 }
 
 // Whether each minute from `first` on, up to `end`, lies in a span.
-std::vector<bool> minute_by_minute(const outage::Spans& spans, int first, int end) {
+std::vector<bool> minute_by_minute(const demand::Spans& spans, int first, int end) {
     std::vector<bool> inside;
     std::size_t span = 0;
     const double length = minute / units::second;
@@ -103,7 +103,7 @@ TEST(demand_properties, ten_thousand_schedules_run_when_the_clock_says) {
     std::mt19937 random(20260114);
     for (int i = 0; i < 10'000; ++i) {
         const Schedule schedule = any_schedule(random);
-        const outage::Spans spans = spans_of(schedule);
+        const demand::Spans spans = spans_of(schedule);
         const std::vector<bool> inside = minute_by_minute(spans, 0, schedule.lasts);
         for (int now = 0; now < schedule.lasts; ++now) {
             if (inside[static_cast<std::size_t>(now)] != runs_by_the_clock(schedule, now)) {
@@ -125,7 +125,7 @@ TEST(demand_properties, ten_thousand_cycles_run_when_a_stopwatch_says) {
         const int phase = between(0, 800);
         const int from = between(0, 1000);
         const int until = from + between(1, 2000);
-        const outage::Spans spans = outage::cycle_spans(
+        const demand::Spans spans = demand::cycle_spans(
             {{minutes(from), minutes(until)}}, minutes(on), minutes(every), minutes(phase));
         const std::vector<bool> inside = minute_by_minute(spans, from, until);
         for (int now = from; now < until; ++now) {

@@ -5,13 +5,13 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "outage/load_uses.hpp"
 
 namespace {
 
-using outage::Case;
-using outage::DemandStep;
+using demand::Case;
+using demand::DemandStep;
 using scenario::Outlet;
 using units::day;
 using units::Duration;
@@ -69,7 +69,7 @@ scenario::Scenario any_scenario() {
 }
 
 std::vector<DemandStep> steps(const scenario::Scenario& scenario, Case which = Case::likely) {
-    return outage::demand_steps(outage::plan_demand(scenario).value(), which);
+    return demand::demand_steps(demand::plan_demand(scenario).value(), which);
 }
 
 const DemandStep& step_at(const std::vector<DemandStep>& all, Duration time) {
@@ -79,8 +79,8 @@ const DemandStep& step_at(const std::vector<DemandStep>& all, Duration time) {
 TEST(demand_properties, the_steps_hold_the_energy_of_the_loads) {
     EXPECT_TRUE(rc::check([] {
         const scenario::Scenario scenario = any_scenario();
-        const outage::Demand demand = outage::plan_demand(scenario).value();
-        const std::vector<DemandStep> all = outage::demand_steps(demand, Case::likely);
+        const demand::Demand demand = demand::plan_demand(scenario).value();
+        const std::vector<DemandStep> all = demand::demand_steps(demand, Case::likely);
         Energy of_steps{};
         for (std::size_t i = 0; i < all.size(); ++i) {
             const Duration until = i + 1 < all.size() ? all[i + 1].from : demand.lasts;

@@ -1,6 +1,6 @@
 // What holds for every refrigerator, room and set of hours. More of them:
 // CANDLEMARK_COLD_COURSES=10000.
-#include "outage/kept_cold.hpp"
+#include "demand/kept_cold.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,11 +10,11 @@
 
 #include <gtest/gtest.h>
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 
 namespace {
 
-using namespace outage;
+using namespace demand;
 using scenario::KeepsCold;
 using units::celsius;
 using units::Duration;

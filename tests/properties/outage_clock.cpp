@@ -14,7 +14,7 @@ using namespace units;
 
 struct Generated {
     outage::Unit unit;
-    std::vector<outage::DemandStep> demand;
+    std::vector<demand::DemandStep> demand;
     std::vector<outage::SunChange> sun;
     Duration lasts{};
 };

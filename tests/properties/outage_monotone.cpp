@@ -155,9 +155,9 @@ std::vector<Duration> promises(const Household& household) {
     const Built made = built(household);
     std::vector<Duration> lasts;
     for (int priority = 5; priority >= 1; --priority) {
-        std::vector<outage::DemandStep> steps;
+        std::vector<demand::DemandStep> steps;
         for (std::size_t at = 0; at < household.moments.size(); ++at) {
-            outage::DemandStep step{.from = household.moments[at],
+            demand::DemandStep step{.from = household.moments[at],
                                     .inverter_on = household.inverter.has_value()};
             for (const Load& load : household.loads) {
                 if (load.priority > priority || !load.on[at]) continue;

@@ -112,10 +112,10 @@ Household any_household(bool with_inverter = true) {
 }
 
 // Of the loads up to a priority.
-std::vector<outage::DemandStep> steps_of(const Household& household, int priority = 5) {
-    std::vector<outage::DemandStep> steps;
+std::vector<demand::DemandStep> steps_of(const Household& household, int priority = 5) {
+    std::vector<demand::DemandStep> steps;
     for (std::size_t at = 0; at < household.moments.size(); ++at) {
-        outage::DemandStep step{.from = household.moments[at],
+        demand::DemandStep step{.from = household.moments[at],
                                 .inverter_on = household.unit.inverter.has_value()};
         for (const Load& load : household.loads) {
             if (load.priority > priority || !load.on[at]) continue;

@@ -1,8 +1,8 @@
 // Demand against sums worked apart from this program, and a published meter log.
 #include <gtest/gtest.h>
 
+#include "demand/demand.hpp"
 #include "inverter/model.hpp"
-#include "outage/demand.hpp"
 #include "outage/load_uses.hpp"
 
 namespace {
@@ -42,8 +42,8 @@ units::Energy from_the_bus(const scenario::Scenario& scenario) {
     scenario::Assumptions assumed;
     const inverter::Model model =
         inverter::model_of(*scenario.inverter, 12.8 * units::volt, assumed).value();
-    const outage::Demand demand = outage::plan_demand(scenario).value();
-    const auto steps = outage::demand_steps(demand, outage::Case::likely);
+    const demand::Demand demand = demand::plan_demand(scenario).value();
+    const auto steps = demand::demand_steps(demand, demand::Case::likely);
     units::Energy sum{};
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const units::Duration until = i + 1 < steps.size() ? steps[i + 1].from : demand.lasts;
@@ -60,7 +60,7 @@ units::Energy from_the_bus(const scenario::Scenario& scenario) {
 // 1.9 kWh over 31 h: 61.29 W; /0.90 = 68.10; + 18 = 86.10 W. Worked by hand; tolerance: the digits.
 TEST(published_demand, a_metered_refrigerator_takes_what_the_sum_says) {
     const scenario::Scenario scenario = with(metered("refrigerator", 1900.0, 31.0), 1.0);
-    const outage::Demand demand = outage::plan_demand(scenario).value();
+    const demand::Demand demand = demand::plan_demand(scenario).value();
     EXPECT_NEAR(demand.loads[0].power.likely / watt, 61.29, 0.005);
     EXPECT_NEAR(from_the_bus(scenario) / (24.0 * watt_hour), 86.10, 0.005);
     EXPECT_NEAR(from_the_bus(with(metered("refrigerator", 1900.0, 31.0), 3.0)) / watt_hour, 6199.0,
@@ -102,7 +102,7 @@ TEST(published_demand, a_night_of_breathing_support_takes_what_the_sum_says) {
 // A published plug-in meter log: 0.98 kWh in 31.28 h is 0.752 kWh a day. Tolerance: the digits.
 TEST(published_demand, a_published_meter_log_gives_its_daily_use) {
     const scenario::Scenario scenario = with(metered("refrigerator", 980.0, 31.28), 4.0);
-    const auto uses = outage::load_uses(outage::plan_demand(scenario).value());
+    const auto uses = outage::load_uses(demand::plan_demand(scenario).value());
     EXPECT_NEAR(uses[0].per_day / (1000.0 * watt_hour), 0.752, 0.0005);
     EXPECT_EQ(uses[0].from_what, "metered 980 Wh over 31.3 h");
 }
@@ -114,11 +114,11 @@ TEST(published_demand, a_yearly_label_is_a_mean) {
     load.name = "refrigerator";
     load.draw = scenario::YearlyLabel{450'000.0 * watt_hour / (8760.0 * hour)};
     load.runs = scenario::DutyCycle{900.0 * units::second, 2700.0 * units::second, {}};
-    const auto uses = outage::load_uses(outage::plan_demand(with(load, 30.0)).value());
+    const auto uses = outage::load_uses(demand::plan_demand(with(load, 30.0)).value());
     EXPECT_NEAR(uses[0].running / watt, 3.0 * 51.37, 0.01);
     EXPECT_NEAR(uses[0].per_day / watt_hour, 0.9206 * 1232.9, 0.1);
     load.room = units::celsius(24.54);
-    const auto as_printed = outage::load_uses(outage::plan_demand(with(load, 30.0)).value());
+    const auto as_printed = outage::load_uses(demand::plan_demand(with(load, 30.0)).value());
     EXPECT_NEAR(as_printed[0].per_day / watt_hour, 1232.9, 0.1);
 }
 

@@ -1,6 +1,6 @@
 // A refrigerator by room warmth and by hours: values worked by hand. The standard's line is taken a
 // second time in degrees Fahrenheit, and one course a second time in steps of a second.
-#include "outage/kept_cold.hpp"
+#include "demand/kept_cold.hpp"
 
 #include <array>
 #include <cmath>
@@ -9,7 +9,7 @@
 
 namespace {
 
-using namespace outage;
+using namespace demand;
 using scenario::KeepsCold;
 using units::celsius;
 using units::hour;

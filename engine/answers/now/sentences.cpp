@@ -9,8 +9,8 @@
 
 #include "answers/chance_words.hpp"
 #include "answers/clock_words.hpp"
+#include "demand/power.hpp"
 #include "notes/understand.hpp"
-#include "outage/demand_power.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
@@ -196,7 +196,7 @@ std::vector<std::string> now_sentences(const scenario::Scenario& scenario, Local
             "long.",
             weekday_and_time(*outlook.story.expected_back), times_in_100(*outlook.to_expected)));
     if (!outlook.figures.meets_the_goal() &&
-        std::ranges::any_of(scenario.loads, outage::is_medical))
+        std::ranges::any_of(scenario.loads, demand::is_medical))
         sentences.insert(
             sentences.begin(),
             fmt::format("Somebody's health depends on this: act by {}. By then be where there is "

@@ -11,7 +11,7 @@
 #include "answers/outage/bank_findings.hpp"
 #include "answers/outage/starts.hpp"
 #include "answers/shown.hpp"
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 #include "outage/rated_leads.hpp"
 
 namespace answers {
@@ -251,7 +251,7 @@ void find_loads_without(Finder& finder) {
         }
         const auto& gap = use.goes_without.front();
         const bool medical =
-            i < finder.scenario.loads.size() && outage::is_medical(finder.scenario.loads[i]);
+            i < finder.scenario.loads.size() && demand::is_medical(finder.scenario.loads[i]);
         if (medical) {
             finder.add(Severity::stop, "load " + use.name,
                        fmt::format("Life and health: {} has no supply from this hour on, or for a "

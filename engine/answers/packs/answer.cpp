@@ -11,7 +11,7 @@
 #include "answers/packs/sentences.hpp"
 #include "answers/packs/series.hpp"
 #include "answers/shown.hpp"
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 
 namespace answers {
 
@@ -193,7 +193,7 @@ void add_unknown_figures(std::vector<PinnedFinding>& findings, const scenario::S
 }
 
 bool has_cold_food(const scenario::Load& load) {
-    return outage::has_compressor(load);
+    return demand::has_compressor(load);
 }
 
 void add_food(std::vector<PinnedFinding>& findings, const scenario::Scenario& scenario) {

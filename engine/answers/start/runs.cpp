@@ -1,8 +1,8 @@
 #include <fmt/format.h>
 
 #include "answers/start/answer.hpp"
+#include "demand/power.hpp"
 #include "motor/kind.hpp"
-#include "outage/demand_power.hpp"
 #include "scenario/set_aside.hpp"
 
 namespace answers {
@@ -48,7 +48,7 @@ units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
             found.runs.push_back(run);
             continue;
         }
-        const auto power = outage::load_power(load, where, found.assumptions);
+        const auto power = demand::load_power(load, where, found.assumptions);
         if (!power) {
             errors.insert(errors.end(), power.error().begin(), power.error().end());
             continue;

@@ -4,16 +4,16 @@
 #include <cmath>
 #include <set>
 
-#include "outage/demand.hpp"
-#include "outage/demand_power.hpp"
+#include "demand/demand.hpp"
+#include "demand/power.hpp"
 
 namespace answers {
 
 namespace {
 
+using demand::Demand;
+using demand::DemandStep;
 using fitting::Draw;
-using outage::Demand;
-using outage::DemandStep;
 using units::Power;
 
 constexpr units::Duration continuous_for = 3.0 * units::hour;  // [NEC] article 100
@@ -64,29 +64,29 @@ Power direct(const DemandStep& step) {
 
 Demand only(const Demand& demand, const std::vector<std::string>& names) {
     Demand part = demand;
-    std::erase_if(part.loads, [&names](const outage::PlannedLoad& load) {
+    std::erase_if(part.loads, [&names](const demand::PlannedLoad& load) {
         return std::ranges::find(names, load.name) == names.end();
     });
     return part;
 }
 
 bool is_critical(const scenario::Load& load) {
-    return outage::is_medical(load) || load.priority <= 2;
+    return demand::is_medical(load) || load.priority <= 2;
 }
 
 }  // namespace
 
 units::Result<fitting::Draws> draws_of(const scenario::Scenario& scenario) {
-    const auto demand = outage::plan_demand(scenario);
+    const auto demand = demand::plan_demand(scenario);
     if (!demand) {
         return units::fail(demand.error());
     }
     fitting::Draws draws;
-    const auto all = outage::demand_steps(*demand, outage::Case::high);
+    const auto all = demand::demand_steps(*demand, demand::Case::high);
     draws.ac = draw_of(all, demand->lasts, apparent);
     draws.direct = draw_of(all, demand->lasts, direct);
     for (const scenario::Circuit& circuit : scenario.circuits) {
-        const auto steps = outage::demand_steps(only(*demand, circuit.feeds), outage::Case::high);
+        const auto steps = demand::demand_steps(only(*demand, circuit.feeds), demand::Case::high);
         fitting::CircuitDraw draw{.circuit = circuit.name,
                                   .at_bus = draw_of(steps, demand->lasts, direct),
                                   .at_outlet = draw_of(steps, demand->lasts, apparent)};

@@ -32,7 +32,7 @@ scenario::Scenario scenario_of(const std::string& name, const std::string& lasts
 struct Drawn {
     outage::PackKinds kinds;
     outage::Unit unit;
-    std::vector<outage::DemandStep> demand;
+    std::vector<demand::DemandStep> demand;
     std::vector<outage::SunChange> sun;
 };
 

@@ -26,7 +26,7 @@ outage::Unit pack_alone() {
     return unit;
 }
 
-outage::DemandStep direct(Duration from, Power power) {
+demand::DemandStep direct(Duration from, Power power) {
     return {.from = from, .direct = power, .direct_useful = power};
 }
 

@@ -53,7 +53,7 @@ outage::Course run(std::vector<outage::DirectPart> direct,
     Power all{};
     for (const auto& one : parts.direct)
         all += one.draws.back().at_bus;
-    const std::vector<outage::DemandStep> demand{
+    const std::vector<demand::DemandStep> demand{
         {}, {.from = 1.0 * hour, .direct = all, .direct_useful = all}};
     return outage::run(unit_of_100_ampere_hours(), demand, {}, 3.0 * hour, 6.0 * hour, {}, nullptr,
                        &parts);

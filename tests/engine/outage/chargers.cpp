@@ -140,7 +140,7 @@ TEST(chargers, cold_lithium_takes_nothing_from_a_generator) {
 }
 
 TEST(chargers, steps_keep_their_loads_and_gain_the_charger) {
-    const std::vector<outage::DemandStep> steps{{.direct = 5.0 * watt},
+    const std::vector<demand::DemandStep> steps{{.direct = 5.0 * watt},
                                                 {.from = 2.0 * hour, .direct = 9.0 * watt}};
     outage::ChargerRuns charger{.offers = 100.0 * watt, .on = {{1.0 * hour, 3.0 * hour}}};
     const auto merged = outage::with_chargers(steps, {charger});

@@ -35,7 +35,7 @@ outage::Unit lithium_unit(int packs = 2) {
     return unit;
 }
 
-outage::DemandStep from(Duration start, Power ac, Power direct = {}) {
+demand::DemandStep from(Duration start, Power ac, Power direct = {}) {
     return {
         .from = start, .ac = ac, .direct = direct, .direct_useful = direct, .inverter_on = true};
 }
@@ -80,7 +80,7 @@ TEST(clock, a_steady_draw_ends_when_the_usable_charge_is_drawn) {
 
 TEST(clock, one_course_may_be_cut_anywhere_without_changing_it) {
     const std::vector whole{from({}, 300.0 * watt)};
-    std::vector<outage::DemandStep> cut;
+    std::vector<demand::DemandStep> cut;
     for (int i = 0; i < 200; ++i) {
         auto step = from(static_cast<double>(i) * 211.0 * second, 300.0 * watt);
         step.direct_useful = step.direct = (i % 2) * 1e-9 * watt;  // not the same step twice

@@ -82,7 +82,7 @@ TEST(current_source, no_charge_comes_from_nowhere) {
 TEST(current_source, a_day_by_the_clock_is_a_day_by_seconds) {
     const auto model = agm(0.4);
     const auto unit = unit_of(model, 1);
-    std::vector<outage::DemandStep> demand;
+    std::vector<demand::DemandStep> demand;
     std::vector<outage::SunChange> sun;
     for (int quarter = 0; quarter < 40; ++quarter) {
         const Duration from = 0.25 * quarter * hour;

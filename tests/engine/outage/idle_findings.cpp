@@ -31,7 +31,7 @@ outage::Course running_for(Duration runs) {
 scenario::Findings findings(const scenario::Scenario& scenario, Duration runs) {
     scenario::Assumptions assumed;
     const auto model = inverter::model_of(*scenario.inverter, 12.8 * units::volt, assumed).value();
-    return outage::idle_findings(outage::plan_demand(scenario).value(), model, running_for(runs));
+    return outage::idle_findings(demand::plan_demand(scenario).value(), model, running_for(runs));
 }
 
 TEST(idle_findings, an_inverter_kept_on_for_a_small_load_is_told_in_numbers) {

@@ -31,7 +31,7 @@ outage::Unit behind(Resistance main_path, Voltage cut_off = 12.0 * volt) {
                                         .restart_voltage = 13.6 * volt}};
 }
 
-outage::DemandStep step(Power ac, Power direct) {
+demand::DemandStep step(Power ac, Power direct) {
     return {.ac = ac, .direct = direct, .direct_useful = direct, .inverter_on = true};
 }
 

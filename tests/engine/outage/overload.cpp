@@ -31,8 +31,8 @@ outage::Unit unit_of(outage::Bank first, std::vector<outage::Bank> others = {}) 
 }
 
 // One draw after another, each from its hour on.
-std::vector<outage::DemandStep> draws(const std::vector<std::pair<Duration, Power>>& steps) {
-    std::vector<outage::DemandStep> demand;
+std::vector<demand::DemandStep> draws(const std::vector<std::pair<Duration, Power>>& steps) {
+    std::vector<demand::DemandStep> demand;
     for (const auto& [from, power] : steps)
         demand.push_back({.from = from, .direct = power, .direct_useful = power});
     return demand;
@@ -260,7 +260,7 @@ outage::Bank behind_a_small_fuse() {
 }
 
 outage::Course charged(const outage::Unit& unit, Power offered) {
-    const std::vector<outage::DemandStep> demand{{.direct = 0.0 * watt}};
+    const std::vector<demand::DemandStep> demand{{.direct = 0.0 * watt}};
     const std::vector<outage::SunChange> sun{{.from = {}},
                                              {.from = 1.0 * hour, .offered = offered}};
     return outage::run(unit, demand, sun, 4.0 * hour, 6.0 * hour);
@@ -316,7 +316,7 @@ TEST(main_fuse, opens_by_its_own_curve_and_the_bus_goes_on) {
                                       .opens = {{1.1, 360'000.0 * second, std::nullopt},
                                                 {1.5, 600.0 * second, std::nullopt},
                                                 {3.0, 5.0 * second, std::nullopt}}};
-    const std::vector<outage::DemandStep> demand{
+    const std::vector<demand::DemandStep> demand{
         {.direct = 10.0 * watt, .direct_useful = 10.0 * watt, .inverter_on = true},
         {.from = 1.0 * hour,
          .ac = 900.0 * watt,

@@ -121,7 +121,7 @@ constexpr std::size_t heater = 0;
 constexpr std::size_t lamp = 1;
 
 struct Household {
-    std::vector<outage::DemandStep> steps;
+    std::vector<demand::DemandStep> steps;
     outage::Parts parts;
 };
 
@@ -129,7 +129,7 @@ struct Household {
 Household heater_and_lamp(Duration heats, Power heats_with = 640.0 * watt) {
     Household made;
     const auto step = [](Duration from, Power power) {
-        return outage::DemandStep{
+        return demand::DemandStep{
             .from = from, .direct = power, .direct_useful = power, .lowest = 10.5 * volt};
     };
     made.steps = {step({}, heats_with + 5.0 * watt), step(heats, 5.0 * watt)};
@@ -291,7 +291,7 @@ outage::Unit unit_of(const battery::PackModel& model) {
     return unit;
 }
 // 300 W until the inverter cuts off, and 100 W from a while later on.
-std::vector<outage::DemandStep> heavy_then_light() {
+std::vector<demand::DemandStep> heavy_then_light() {
     return {{.from = {}, .ac = 300.0 * watt, .inverter_on = true},
             {.from = 2.5 * hour, .ac = 100.0 * watt, .inverter_on = true}};
 }
@@ -323,7 +323,7 @@ TEST(recovery, the_hours_show_what_comes_back) {
     auto unit = unit_of(model);
     unit.inverter.reset();
     unit.bank.at_start = battery::rested_with(model.capacity, StateOfCharge(0.6));
-    const std::vector<outage::DemandStep> demand{{.from = {}, .direct = 60.0 * watt},
+    const std::vector<demand::DemandStep> demand{{.from = {}, .direct = 60.0 * watt},
                                                  {.from = 1.0 * hour}};
     const auto course =
         outage::run(unit, demand, {}, 6.0 * hour, 6.0 * hour, {.intervals = 0.25 * hour});
@@ -353,7 +353,7 @@ TEST(recovery, packs_that_differ_come_back_as_like_ones_do) {
         unit->bank.at_start = battery::rested_with(model.capacity, StateOfCharge(0.6));
     }
     apart.others.front().at_start = apart.bank.at_start;
-    const std::vector<outage::DemandStep> demand{{.from = {}, .direct = 200.0 * watt},
+    const std::vector<demand::DemandStep> demand{{.from = {}, .direct = 200.0 * watt},
                                                  {.from = 1.0 * hour}};
     const auto one = outage::run(twice, demand, {}, 3.0 * hour, {}, {.intervals = 0.25 * hour});
     const auto two = outage::run(apart, demand, {}, 3.0 * hour, {}, {.intervals = 0.25 * hour});

@@ -3,12 +3,12 @@
 
 #include <optional>
 
+#include "demand/demand.hpp"
 #include "inverter/model.hpp"
-#include "outage/demand.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
 
-namespace outage {
+namespace demand {
 
 //   takes      demand, planned from the same scenario; inverter, its model where it has one
 //   gives      of each refrigerator and freezer: what its hours off save; the food clock they
@@ -18,4 +18,4 @@ namespace outage {
                                                const Demand& demand,
                                                const std::optional<inverter::Model>& inverter);
 
-}  // namespace outage
+}  // namespace demand

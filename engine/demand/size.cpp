@@ -1,4 +1,4 @@
-#include "outage/demand_size.hpp"
+#include "demand/size.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -8,7 +8,7 @@
 #include "scenario/set_aside.hpp"
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -55,4 +55,4 @@ Errors too_many_switchings(const scenario::Scenario& scenario) {
     return errors;
 }
 
-}  // namespace outage
+}  // namespace demand

@@ -1,17 +1,17 @@
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 
 #include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
 
+#include "demand/kept_cold.hpp"
 #include "motor/appliances.hpp"
 #include "motor/kind.hpp"
-#include "outage/kept_cold.hpp"
 #include "units/range.hpp"
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -262,4 +262,4 @@ bool has_compressor(const scenario::Load& load) {
                           load.motor->kind == MotorKind::permanent_split_compressor);
 }
 
-}  // namespace outage
+}  // namespace demand

@@ -1,4 +1,4 @@
-#include "outage/demand_power.hpp"
+#include "demand/power.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,14 +11,14 @@ using units::volt;
 using units::watt;
 using units::watt_hour;
 
-outage::LoadPower power_of(const scenario::Load& load) {
+demand::LoadPower power_of(const scenario::Load& load) {
     scenario::Assumptions assumed;
-    return outage::load_power(load, "load[0]", assumed).value();
+    return demand::load_power(load, "load[0]", assumed).value();
 }
 
 std::vector<std::string> refusals(const scenario::Load& load) {
     scenario::Assumptions assumed;
-    const auto power = outage::load_power(load, "load[0]", assumed);
+    const auto power = demand::load_power(load, "load[0]", assumed);
     std::vector<std::string> where;
     if (!power) {
         for (const units::Error& error : power.error()) {
@@ -36,7 +36,7 @@ scenario::Load drawing(scenario::Draw draw) {
 }
 
 TEST(load_power, a_meter_tells_the_mean) {
-    const outage::LoadPower power =
+    const demand::LoadPower power =
         power_of(drawing(scenario::MeteredUse{1900.0 * watt_hour, 31.0 * hour}));
     EXPECT_NEAR(power.likely / watt, 61.2903, 1e-4);
     EXPECT_NEAR(power.low / power.likely, 0.90, 1e-12);
@@ -70,7 +70,7 @@ TEST(load_power, the_evidence_sets_the_width) {
 
 TEST(load_power, a_nameplate_is_an_upper_bound) {
     scenario::Load load = drawing(scenario::Nameplate{120.0 * volt, 5.0 * ampere, {}});
-    const outage::LoadPower unknown = power_of(load);
+    const demand::LoadPower unknown = power_of(load);
     EXPECT_NEAR(unknown.high / watt, 600.0, 1e-9);
     EXPECT_NEAR(unknown.likely / watt, 480.0, 1e-9);
     EXPECT_NEAR(unknown.low / watt, 270.0, 1e-9);
@@ -115,14 +115,14 @@ TEST(load_power, every_default_leaves_an_assumption) {
     scenario::Assumptions assumed;
     scenario::Load load = drawing(scenario::StatedPower{25.0 * watt});
     load.from = scenario::Outlet::usb;
-    ASSERT_TRUE(outage::load_power(load, "load[3]", assumed));
+    ASSERT_TRUE(demand::load_power(load, "load[3]", assumed));
     ASSERT_EQ(assumed.size(), 2U);
     EXPECT_EQ(assumed[0].where, "load[3].evidence");
     EXPECT_EQ(assumed[1].where, "load[3].converter_efficiency");
     assumed.clear();
     load.evidence = scenario::Evidence::metered;
     load.converter_efficiency = units::Efficiency(0.9);
-    ASSERT_TRUE(outage::load_power(load, "load[3]", assumed));
+    ASSERT_TRUE(demand::load_power(load, "load[3]", assumed));
     EXPECT_TRUE(assumed.empty());
 }
 
@@ -144,14 +144,14 @@ TEST(load_power, what_cannot_be_used_is_refused_at_its_key) {
 TEST(load_power, medical_is_what_says_so_or_the_list_never_a_priority) {
     scenario::Load load;
     load.priority = 1;
-    EXPECT_FALSE(outage::is_medical(load));
+    EXPECT_FALSE(demand::is_medical(load));
     load.medical = true;
-    EXPECT_TRUE(outage::is_medical(load));
+    EXPECT_TRUE(demand::is_medical(load));
     scenario::Load listed;
     listed.like = "home ventilator";
-    EXPECT_TRUE(outage::is_medical(listed));
+    EXPECT_TRUE(demand::is_medical(listed));
     listed.medical = false;
-    EXPECT_FALSE(outage::is_medical(listed));
+    EXPECT_FALSE(demand::is_medical(listed));
 }
 
 // 27 % after 16 years [Paul 2021]: 1.7 % a year.

@@ -1,4 +1,4 @@
-#include "outage/demand_cold.hpp"
+#include "demand/cold.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -7,7 +7,7 @@
 
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -102,7 +102,7 @@ void tell_of_room(const units::Range<DrawRatio>& by_room, Temperature room, Temp
          fmt::format("in a room of {} it draws {:.3g} times what it does at {} ({:.3g} to {:.3g})",
                      units::show(room), by_room.likely().value(), units::show(reference),
                      by_room.low().value(), by_room.high().value()),
-         "demand_method.md (5), (6); [ICC 301]"});
+         "demand method.md (5), (6); [ICC 301]"});
 }
 
 }  // namespace
@@ -137,4 +137,4 @@ Temperature inside(const ColdPlan& plan, Warmed warmed) {
     return set_point + warmed.value() * (room - set_point);
 }
 
-}  // namespace outage
+}  // namespace demand

@@ -1,17 +1,17 @@
-#include "outage/demand_findings.hpp"
+#include "demand/findings.hpp"
 
 #include <algorithm>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "demand/cold_findings.hpp"
+#include "demand/search_mode.hpp"
 #include "motor/supply_voltage.hpp"
-#include "outage/cold_findings.hpp"
-#include "outage/search_mode.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -216,4 +216,4 @@ Findings demand_findings(const scenario::Scenario& scenario, const Demand& deman
     return findings;
 }
 
-}  // namespace outage
+}  // namespace demand

@@ -1,4 +1,4 @@
-#include "outage/demand_findings.hpp"
+#include "demand/findings.hpp"
 
 #include <gtest/gtest.h>
 
@@ -21,7 +21,7 @@ scenario::Findings findings(const scenario::Scenario& scenario) {
     if (scenario.inverter) {
         model = inverter::model_of(*scenario.inverter, 12.8 * units::volt, assumed).value();
     }
-    return outage::demand_findings(scenario, outage::plan_demand(scenario).value(), model);
+    return demand::demand_findings(scenario, demand::plan_demand(scenario).value(), model);
 }
 
 void set_motor(scenario::Load& load, scenario::MotorKind kind) {

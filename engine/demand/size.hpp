@@ -4,7 +4,7 @@
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"
 
-namespace outage {
+namespace demand {
 
 // Times at which loads switch in one outage, all together.
 inline constexpr double most_switchings = 40'000.0;
@@ -15,4 +15,4 @@ inline constexpr int most_strands = 32;
 // At every load that switches too often together with the others; none where they do not.
 [[nodiscard]] units::Errors too_many_switchings(const scenario::Scenario& scenario);
 
-}  // namespace outage
+}  // namespace demand

@@ -3,12 +3,12 @@
 
 #include <optional>
 
+#include "demand/demand.hpp"
 #include "inverter/model.hpp"
-#include "outage/demand.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
 
-namespace outage {
+namespace demand {
 
 //   takes      demand, planned from the same scenario; inverter, its model where it has one
 //   gives      loads asked for while the inverter is off; the inverter kept on for little or
@@ -19,4 +19,4 @@ namespace outage {
                                                  const Demand& demand,
                                                  const std::optional<inverter::Model>& inverter);
 
-}  // namespace outage
+}  // namespace demand

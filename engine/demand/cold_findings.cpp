@@ -1,4 +1,4 @@
-#include "outage/cold_findings.hpp"
+#include "demand/cold_findings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -8,7 +8,7 @@
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -21,7 +21,7 @@ using units::Energy;
 using units::Power;
 using units::show;
 
-const char* const method = "demand_method.md (5) to (10)";
+const char* const method = "demand method.md (5) to (10)";
 const char* const food = "[USDA food]";
 
 // Shut: a refrigerator, and a freezer that is half full; [USDA food].
@@ -188,4 +188,4 @@ Findings cold_findings(const scenario::Scenario& scenario, const Demand& demand,
     return findings;
 }
 
-}  // namespace outage
+}  // namespace demand

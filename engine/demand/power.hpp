@@ -8,7 +8,7 @@
 #include "units/quantities.hpp"
 #include "units/result.hpp"
 
-namespace outage {
+namespace demand {
 
 // One item, while it runs, at its own plug. low <= likely <= high, all at least 0.
 struct LoadPower {
@@ -26,7 +26,7 @@ struct LoadPower {
 //              x the highest power factor
 //   fails      at keys below `where`: nothing known of the draw, a time or power factor of nought
 //   assumes    evidence, power factor and adaptor efficiency where the file is silent
-//   source     widths of 10, 25 and 50 %: demand_method.md, Assumptions; a label by its age:
+//   source     widths of 10, 25 and 50 %: method.md, Assumptions; a label by its age:
 //              [Paul 2021]
 [[nodiscard]] units::Result<LoadPower> load_power(const scenario::Load& load,
                                                   const std::string& where,
@@ -42,4 +42,4 @@ struct LoadPower {
 // Its compressor starts and stops by itself.
 [[nodiscard]] bool has_compressor(const scenario::Load& load);
 
-}  // namespace outage
+}  // namespace demand

@@ -1,15 +1,15 @@
 // An inverter in search mode sleeps while what is plugged in draws less than its threshold: it does
 // not wake for that, and what draws so little gets nothing until something larger runs beside it.
-// demand_method.md, "Search mode"
+// method.md, "Search mode"
 #pragma once
 
 #include <vector>
 
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
 
-namespace outage {
+namespace demand {
 
 // Takes off every outlet load, by the likely powers, the times in which all that runs together does
 // not reach the threshold of demand.search_threshold; they are kept as `unwoken`.
@@ -24,4 +24,4 @@ void leave_asleep(Demand& demand);
 [[nodiscard]] scenario::Findings search_mode_findings(const scenario::Scenario& scenario,
                                                       const Demand& demand);
 
-}  // namespace outage
+}  // namespace demand

@@ -1,4 +1,4 @@
-#include "outage/search_mode.hpp"
+#include "demand/search_mode.hpp"
 
 #include <gtest/gtest.h>
 
@@ -29,14 +29,14 @@ scenario::Scenario with(std::vector<scenario::Load> loads) {
 
 TEST(search_mode, a_router_below_the_threshold_never_wakes_it) {
     const auto scenario = with({load("router", 14)});
-    const auto demand = outage::plan_demand(scenario).value();
-    const auto steps = outage::demand_steps(demand, outage::Case::likely);
+    const auto demand = demand::plan_demand(scenario).value();
+    const auto steps = demand::demand_steps(demand, demand::Case::likely);
     ASSERT_EQ(steps.size(), 1u);
     EXPECT_TRUE(steps[0].asleep);
     EXPECT_TRUE(steps[0].inverter_on);
     EXPECT_EQ(steps[0].ac, Power{});
     EXPECT_EQ(outage::load_uses(demand)[0].wanted, units::Energy{});
-    const auto found = outage::search_mode_findings(scenario, demand);
+    const auto found = demand::search_mode_findings(scenario, demand);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].severity, Severity::caution);
     EXPECT_NE(found[0].text.find("gets nothing for 24 h"), std::string::npos) << found[0].text;
@@ -46,8 +46,8 @@ TEST(search_mode, a_router_below_the_threshold_never_wakes_it) {
 TEST(search_mode, beside_something_larger_it_is_fed) {
     auto lamp = load("lamp", 60);
     lamp.hours = {{.from = 20.0 * hour, .until = 22.0 * hour}};
-    const auto demand = outage::plan_demand(with({load("router", 14), lamp})).value();
-    const auto steps = outage::demand_steps(demand, outage::Case::likely);
+    const auto demand = demand::plan_demand(with({load("router", 14), lamp})).value();
+    const auto steps = demand::demand_steps(demand, demand::Case::likely);
     ASSERT_EQ(steps.size(), 3u);
     EXPECT_TRUE(steps[0].asleep);
     EXPECT_FALSE(steps[1].asleep);
@@ -57,8 +57,8 @@ TEST(search_mode, beside_something_larger_it_is_fed) {
 }
 
 TEST(search_mode, two_that_reach_it_together_wake_it) {
-    const auto demand = outage::plan_demand(with({load("router", 14), load("radio", 6)})).value();
-    EXPECT_FALSE(outage::demand_steps(demand, outage::Case::likely)[0].asleep);
+    const auto demand = demand::plan_demand(with({load("router", 14), load("radio", 6)})).value();
+    EXPECT_FALSE(demand::demand_steps(demand, demand::Case::likely)[0].asleep);
     EXPECT_TRUE(demand.loads[0].unwoken.empty());
 }
 
@@ -67,7 +67,7 @@ TEST(search_mode, what_is_medical_and_not_fed_stops) {
     breathing.medical = true;
     const auto scenario = with({breathing});
     EXPECT_EQ(
-        outage::search_mode_findings(scenario, outage::plan_demand(scenario).value())[0].severity,
+        demand::search_mode_findings(scenario, demand::plan_demand(scenario).value())[0].severity,
         Severity::stop);
 }
 
@@ -76,7 +76,7 @@ TEST(search_mode, a_draw_that_may_reach_the_threshold_may_wake_it) {
     lamp.evidence = scenario::Evidence::label;
     const auto scenario = with({lamp});
     const auto found =
-        outage::search_mode_findings(scenario, outage::plan_demand(scenario).value());
+        demand::search_mode_findings(scenario, demand::plan_demand(scenario).value());
     EXPECT_NE(found[0].text.find("may not wake"), std::string::npos) << found[0].text;
 }
 
@@ -91,9 +91,9 @@ TEST(search_mode, asleep_it_takes_little_and_feeds_nothing) {
 TEST(search_mode, without_it_nothing_sleeps) {
     auto scenario = with({load("router", 14)});
     scenario.inverter->search_threshold.reset();
-    const auto demand = outage::plan_demand(scenario).value();
-    EXPECT_FALSE(outage::demand_steps(demand, outage::Case::likely)[0].asleep);
-    EXPECT_TRUE(outage::search_mode_findings(scenario, demand).empty());
+    const auto demand = demand::plan_demand(scenario).value();
+    EXPECT_FALSE(demand::demand_steps(demand, demand::Case::likely)[0].asleep);
+    EXPECT_TRUE(demand::search_mode_findings(scenario, demand).empty());
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "outage/kept_cold.hpp"
+#include "demand/kept_cold.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -7,7 +7,7 @@
 
 #include "motor/appliances.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -195,4 +195,4 @@ Duration drawn_by_heat(const ColdKeeper& keeper, const ColdCourse& course, Durat
     return lasts - course.warm_time - course.at_end.value() * keeper.time_constant;
 }
 
-}  // namespace outage
+}  // namespace demand

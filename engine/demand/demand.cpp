@@ -1,4 +1,4 @@
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 
 #include <algorithm>
 #include <array>
@@ -7,13 +7,13 @@
 
 #include <fmt/format.h>
 
+#include "demand/search_mode.hpp"
+#include "demand/size.hpp"
 #include "motor/appliances.hpp"
-#include "outage/demand_size.hpp"
-#include "outage/search_mode.hpp"
 #include "scenario/set_aside.hpp"
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -439,4 +439,4 @@ const std::vector<Strand>& strands_at(const PlannedLoad& load, Case which) {
     return load.strands;
 }
 
-}  // namespace outage
+}  // namespace demand

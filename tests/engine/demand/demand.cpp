@@ -1,4 +1,4 @@
-#include "outage/demand.hpp"
+#include "demand/demand.hpp"
 
 #include <gtest/gtest.h>
 
@@ -6,8 +6,8 @@
 
 namespace {
 
-using outage::Case;
-using outage::DemandStep;
+using demand::Case;
+using demand::DemandStep;
 using scenario::Outlet;
 using units::day;
 using units::hour;
@@ -34,7 +34,7 @@ scenario::Scenario with(std::vector<scenario::Load> loads) {
 }
 
 std::vector<DemandStep> steps(const scenario::Scenario& scenario, Case which = Case::likely) {
-    return outage::demand_steps(outage::plan_demand(scenario).value(), which);
+    return demand::demand_steps(demand::plan_demand(scenario).value(), which);
 }
 
 TEST(demand, nothing_plugged_in_is_one_step_with_the_inverter_on) {
@@ -129,7 +129,7 @@ TEST(demand, a_use_tells_energy_time_and_evidence) {
     scenario::Load lamp = load("lamp", 8);
     lamp.count = 2;
     lamp.hours = {{.from = 20.0 * hour, .until = 23.0 * hour}};
-    const auto uses = outage::load_uses(outage::plan_demand(with({lamp})).value());
+    const auto uses = outage::load_uses(demand::plan_demand(with({lamp})).value());
     ASSERT_EQ(uses.size(), 1U);
     EXPECT_EQ(uses[0].name, "lamp");
     EXPECT_EQ(uses[0].running, 16.0 * watt);
@@ -142,7 +142,7 @@ TEST(demand, a_use_tells_energy_time_and_evidence) {
 TEST(demand, a_cycle_without_a_phase_says_which_it_took) {
     scenario::Load fridge = load("fridge", 100);
     fridge.runs = scenario::DutyCycle{15.0 * minute, 45.0 * minute, {}};
-    const auto demand = outage::plan_demand(with({fridge}));
+    const auto demand = demand::plan_demand(with({fridge}));
     ASSERT_TRUE(demand);
     EXPECT_TRUE(std::ranges::any_of(demand->assumptions, [](const scenario::Assumption& each) {
         return each.where == "load[0].runs.starts_at";
@@ -152,7 +152,7 @@ TEST(demand, a_cycle_without_a_phase_says_which_it_took) {
 TEST(demand, alternating_current_without_an_inverter_is_refused) {
     scenario::Scenario scenario = with({load("router", 12)});
     scenario.inverter.reset();
-    const auto demand = outage::plan_demand(scenario);
+    const auto demand = demand::plan_demand(scenario);
     ASSERT_FALSE(demand);
     EXPECT_EQ(demand.error().front().where, "inverter");
 }
@@ -163,7 +163,7 @@ TEST(demand, every_unusable_load_is_named_at_once) {
     scenario::Load odd = load("odd", 1);
     odd.count = 0;
     odd.days = {0};
-    const auto demand = outage::plan_demand(with({none, load("good", 1), odd}));
+    const auto demand = demand::plan_demand(with({none, load("good", 1), odd}));
     ASSERT_FALSE(demand);
     ASSERT_EQ(demand.error().size(), 3U);
     EXPECT_EQ(demand.error()[0].where, "load[0]");
@@ -174,7 +174,7 @@ TEST(demand, every_unusable_load_is_named_at_once) {
 TEST(demand, an_outage_of_no_time_is_refused) {
     scenario::Scenario scenario = with({});
     scenario.outage.lasts = {};
-    EXPECT_FALSE(outage::plan_demand(scenario));
+    EXPECT_FALSE(demand::plan_demand(scenario));
 }
 
 scenario::Scenario with_a_freezer(double room) {
@@ -194,9 +194,9 @@ scenario::Scenario with_a_freezer(double room) {
 
 // 1.4417 at 35 degC over 22 degC (tests/published/kept_cold.cpp): on for longer, at the same power.
 TEST(demand, a_warm_room_raises_the_hours_of_a_compressor_not_its_power) {
-    const auto cool = outage::plan_demand(with_a_freezer(22.0)).value();
-    const auto warm = outage::plan_demand(with_a_freezer(35.0)).value();
-    const auto use = [](const outage::Demand& demand) { return outage::load_uses(demand)[0]; };
+    const auto cool = demand::plan_demand(with_a_freezer(22.0)).value();
+    const auto warm = demand::plan_demand(with_a_freezer(35.0)).value();
+    const auto use = [](const demand::Demand& demand) { return outage::load_uses(demand)[0]; };
     EXPECT_NEAR(use(warm).wanted / use(cool).wanted, 1.4417, 1e-4);
     EXPECT_EQ(use(warm).running, use(cool).running);
     EXPECT_NEAR(use(warm).on_time / use(cool).on_time, 1.4417, 1e-4);
@@ -206,7 +206,7 @@ TEST(demand, a_warm_room_raises_the_hours_of_a_compressor_not_its_power) {
 TEST(demand, what_no_cycle_is_told_of_draws_more_in_a_warm_room) {
     scenario::Scenario scenario = with_a_freezer(35.0);
     scenario.loads[0].runs.reset();
-    const auto use = outage::load_uses(outage::plan_demand(scenario).value())[0];
+    const auto use = outage::load_uses(demand::plan_demand(scenario).value())[0];
     EXPECT_NEAR(use.per_day / units::watt_hour, 1441.7, 0.1);
 }
 
@@ -214,14 +214,14 @@ TEST(demand, an_appliance_of_the_list_has_usual_hours_and_they_are_told) {
     scenario::Scenario scenario = with_a_freezer(22.0);
     scenario.loads[0] = scenario::Load{.name = "oven"};
     scenario.loads[0].like = "microwave oven";
-    const auto demand = outage::plan_demand(scenario).value();
+    const auto demand = demand::plan_demand(scenario).value();
     EXPECT_NEAR(outage::load_uses(demand)[0].on_time / units::minute, 200.0, 1e-6);
     EXPECT_TRUE(std::ranges::any_of(demand.assumptions, [](const auto& assumed) {
         return assumed.where == "load[0].hours" &&
                assumed.text.find("20 min a day") != std::string::npos;
     }));
     scenario.loads[0].hours = {{.from = 0.0 * units::hour, .until = 1.0 * units::hour}};
-    EXPECT_NEAR(outage::load_uses(outage::plan_demand(scenario).value())[0].on_time / units::hour,
+    EXPECT_NEAR(outage::load_uses(demand::plan_demand(scenario).value())[0].on_time / units::hour,
                 10.0, 1e-9);
 }
 

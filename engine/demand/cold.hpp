@@ -5,13 +5,13 @@
 #include <optional>
 #include <string>
 
-#include "outage/kept_cold.hpp"
+#include "demand/kept_cold.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/load.hpp"
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 
-namespace outage {
+namespace demand {
 
 // Draws are shares of the load's power.
 struct ColdPace {
@@ -39,4 +39,4 @@ struct ColdPlan {
 // How warm it is inside.
 [[nodiscard]] units::Temperature inside(const ColdPlan& plan, Warmed warmed);
 
-}  // namespace outage
+}  // namespace demand

@@ -8,7 +8,7 @@
 #include "units/quantities.hpp"
 #include "units/time.hpp"
 
-namespace outage {
+namespace demand {
 
 // From `from`, which counts, until `until`, which does not; after the outage starts.
 struct Span {
@@ -44,4 +44,4 @@ using Spans = std::vector<Span>;
 // in whole seconds, so that equal cycles do not all start together.
 [[nodiscard]] units::Duration usual_phase(std::string_view name, units::Duration every);
 
-}  // namespace outage
+}  // namespace demand

@@ -5,15 +5,15 @@
 #include <string>
 #include <vector>
 
-#include "outage/demand_cold.hpp"
-#include "outage/demand_hours.hpp"
-#include "outage/demand_power.hpp"
+#include "demand/cold.hpp"
+#include "demand/hours.hpp"
+#include "demand/power.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"
 
-namespace outage {
+namespace demand {
 
 // Which end of every load's range.
 enum class Case { low, likely, high };
@@ -88,4 +88,4 @@ struct Demand {
 // What the load draws at this end; nothing where its `strands` were taken away.
 [[nodiscard]] const std::vector<Strand>& strands_at(const PlannedLoad& load, Case which);
 
-}  // namespace outage
+}  // namespace demand

@@ -1,15 +1,15 @@
 // Refrigerators and freezers: what they draw in a warm room, and what becomes of the cold while
-// they are off. demand_method.md (5) to (10).
+// they are off. method.md (5) to (10).
 #pragma once
 
 #include <vector>
 
-#include "outage/demand_hours.hpp"
+#include "demand/hours.hpp"
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
 #include "units/range.hpp"
 
-namespace outage {
+namespace demand {
 
 // Of the mean draw in one room to that in another, or of one draw to another; may exceed 1.
 using DrawRatio = units::Fraction<struct DrawRatioMeaning>;
@@ -34,7 +34,7 @@ using DrawRatio = units::Fraction<struct DrawRatioMeaning>;
 [[nodiscard]] units::Temperature set_point_of(scenario::KeepsCold kind);
 
 // In which the e-th part of the way to the room's warmth is left, with food in it: 25 h, a freezer
-// 38 h; demand_method.md, Assumptions.
+// 38 h; method.md, Assumptions.
 [[nodiscard]] units::Duration time_constant_of(scenario::KeepsCold kind);
 
 // How far it has warmed: 0 at its set point, 1 as warm as its room.
@@ -85,4 +85,4 @@ struct ColdCourse {
 [[nodiscard]] units::Duration drawn_by_heat(const ColdKeeper& keeper, const ColdCourse& course,
                                             units::Duration lasts);
 
-}  // namespace outage
+}  // namespace demand

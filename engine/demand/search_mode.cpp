@@ -1,4 +1,4 @@
-#include "outage/search_mode.hpp"
+#include "demand/search_mode.hpp"
 
 #include <algorithm>
 
@@ -7,7 +7,7 @@
 #include "units/clock.hpp"
 #include "units/text.hpp"
 
-namespace outage {
+namespace demand {
 
 using namespace units;
 
@@ -89,4 +89,4 @@ scenario::Findings search_mode_findings(const scenario::Scenario& scenario, cons
     return findings;
 }
 
-}  // namespace outage
+}  // namespace demand

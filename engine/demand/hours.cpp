@@ -1,11 +1,11 @@
-#include "outage/demand_hours.hpp"
+#include "demand/hours.hpp"
 
 #include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <cstdint>
 
-namespace outage {
+namespace demand {
 
 namespace {
 
@@ -123,4 +123,4 @@ Duration usual_phase(std::string_view name, Duration every) {
     return std::floor(share * (every / units::second)) * units::second;
 }
 
-}  // namespace outage
+}  // namespace demand
