@@ -1,8 +1,8 @@
-// candlemark compare OLD NEW
+// candlemark compare FILE
 #pragma once
 
-#include "answers/answer.hpp"
 #include "command_line/request.hpp"
+#include "questions/asked.hpp"
 #include "scenario/read.hpp"
 #include "units/result.hpp"
 
@@ -14,8 +14,7 @@ namespace command_line {
 
 void add_compare_options(CLI::App& command, Request& request);
 
-//   fails   where either file cannot be used; the second one's errors name it
-[[nodiscard]] units::Result<answers::Answer> ask_compare(const scenario::ReadScenario& read,
-                                                         const Request& request);
+[[nodiscard]] units::Result<questions::Asked> compare_asked(const scenario::ReadScenario& read,
+                                                            const Request& request);
 
 }  // namespace command_line

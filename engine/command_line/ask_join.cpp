@@ -2,10 +2,7 @@
 
 #include <CLI/CLI.hpp>
 
-#include "answers/join/answer.hpp"
-#include "command_line/in_its_room.hpp"
 #include "command_line/option_value.hpp"
-#include "handling/join.hpp"
 
 namespace command_line {
 
@@ -21,8 +18,7 @@ void add_join_options(CLI::App& command, Request& request) {
         ->type_name("\"20 A\"");
 }
 
-units::Result<answers::Answer> ask_join(const scenario::ReadScenario& read,
-                                        const Request& request) {
+units::Result<questions::Asked> join_asked(const scenario::ReadScenario&, const Request& request) {
     units::Errors errors;
     const auto at_most = option_value<units::Current>(request.at_most, "--at-most", errors);
     if (at_most && !(*at_most > units::Current{})) {
@@ -33,13 +29,7 @@ units::Result<answers::Answer> ask_join(const scenario::ReadScenario& read,
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto cold = InItsRoom::at_the_coldest(read);
-    const auto joining =
-        handling::join(cold.scenario(), {.pack = request.pack, .at_most = at_most});
-    if (!joining) {
-        return units::fail(joining.error());
-    }
-    return cold.told_in(answers::join_answer(cold.scenario(), *joining));
+    return questions::JoinAsked{.pack = request.pack, .at_most = at_most};
 }
 
 }  // namespace command_line

@@ -5,11 +5,11 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include "answers/answer_of.hpp"
 #include "answers/learnt/answer.hpp"
-#include "estimate/learnt.hpp"
-#include "outage/ready.hpp"
+#include "command_line/questions.hpp"
+#include "questions/found.hpp"
 #include "scenario/document.hpp"
-#include "scenario/file.hpp"
 #include "scenario/place_of_key.hpp"
 #include "scenario/save.hpp"
 #include "scenario/saving.hpp"
@@ -65,14 +65,11 @@ void add_learnt_options(CLI::App& command, Request& request) {
 
 units::Result<answers::Answer> ask_learnt(const scenario::ReadScenario& read,
                                           const Request& request) {
-    const auto folder = scenario::folder_of(read.file_name);
-    auto ready = outage::make_ready(read.scenario, folder);
-    if (!ready) return units::fail(std::move(ready.error()));
-    const auto learnt = estimate::learnt_of(
-        read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)),
-        request.seed, request.threads);
-    if (!learnt) return units::fail(learnt.error());
-    if (!request.take) return answers::learnt_answer(read.scenario, *learnt);
+    const auto found =
+        questions::find(read, questions::Asked{questions::LearntAsked{}}, how_of(request));
+    if (!found) return units::fail(found.error());
+    const auto* learnt = &std::get<questions::LearntFound>(*found).learnt;
+    if (!request.take) return answers::answer_of(*found);
     if (request.file == "-" || !request.set.empty())
         return units::fail({.where = "--take",
                             .found = request.file == "-" ? "standard input cannot be written to"

@@ -2,11 +2,7 @@
 
 #include <CLI/CLI.hpp>
 
-#include "answers/now/answer.hpp"
 #include "command_line/moments.hpp"
-#include "estimate/outlook.hpp"
-#include "outage/ready.hpp"
-#include "scenario/file.hpp"
 #include "units/clock.hpp"
 
 namespace command_line {
@@ -37,20 +33,14 @@ void add_now_options(CLI::App& command, Request& request) {
         ->type_name("21:30|2026-01-15T21:30");
 }
 
-units::Result<answers::Answer> ask_now(const scenario::ReadScenario& read, const Request& request) {
+units::Result<questions::Asked> now_asked(const scenario::ReadScenario& read,
+                                          const Request& request) {
     const auto& outage = read.scenario.outage;
     const auto now = now_of(request.at, request.clock, outage);
     if (!now) return units::fail(now.error());
     if (*now < outage.starts || !(*now < outage.starts + outage.lasts))
         return units::fail(outside(*now, outage, request.at.has_value()));
-    const auto folder = scenario::folder_of(read.file_name);
-    auto ready = outage::make_ready(read.scenario, folder);
-    if (!ready) return units::fail(std::move(ready.error()));
-    const auto outlook = estimate::outlook_of(
-        read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)),
-        {.now = *now, .seed = request.seed, .threads = request.threads});
-    if (!outlook) return units::fail(outlook.error());
-    return answers::now_answer(read.scenario, *now, *outlook);
+    return questions::NowAsked{.at = *now};
 }
 
 }  // namespace command_line

@@ -1,8 +1,8 @@
-// candlemark now: until when from now, what goes off next, what to read next.
+// candlemark now FILE
 #pragma once
 
-#include "answers/answer.hpp"
 #include "command_line/request.hpp"
+#include "questions/asked.hpp"
 #include "scenario/read.hpp"
 #include "units/result.hpp"
 
@@ -13,8 +13,8 @@ class App;
 namespace command_line {
 
 void add_now_options(CLI::App& command, Request& request);
-//   fails   where the moment lies outside of the outage, or the outage cannot be planned
-[[nodiscard]] units::Result<answers::Answer> ask_now(const scenario::ReadScenario& read,
-                                                     const Request& request);
+
+[[nodiscard]] units::Result<questions::Asked> now_asked(const scenario::ReadScenario& read,
+                                                        const Request& request);
 
 }  // namespace command_line

@@ -1,8 +1,8 @@
 // candlemark outage FILE
 #pragma once
 
-#include "answers/answer.hpp"
 #include "command_line/request.hpp"
+#include "questions/asked.hpp"
 #include "scenario/read.hpp"
 #include "units/result.hpp"
 
@@ -14,7 +14,7 @@ namespace command_line {
 
 void add_outage_options(CLI::App& command, Request& request);
 
-[[nodiscard]] units::Result<answers::Answer> ask_outage(const scenario::ReadScenario& read,
-                                                        const Request& request);
+[[nodiscard]] units::Result<questions::Asked> outage_asked(const scenario::ReadScenario& read,
+                                                           const Request& request);
 
 }  // namespace command_line

@@ -2,9 +2,6 @@
 
 #include <CLI/CLI.hpp>
 
-#include "answers/sun/answer.hpp"
-#include "answers/sun/results.hpp"
-#include "scenario/file.hpp"
 #include "scenario/most.hpp"
 
 namespace command_line {
@@ -29,17 +26,10 @@ void add_sun_options(CLI::App& command, Request& request) {
         ->type_name("N");
 }
 
-units::Result<answers::Answer> ask_sun(const scenario::ReadScenario& read, const Request& request) {
-    const auto results = answers::sun_results(
-        read.scenario, {.folder = scenario::folder_of(read.file_name),
-                        .seed = request.seed,
-                        .weathers = request.weathers.value_or(answers::usual_sun_weathers),
-                        .members = request.members,
-                        .most_panels = request.panels});
-    if (!results) {
-        return units::fail(results.error());
-    }
-    return answers::sun_answer(read.scenario, *results);
+units::Result<questions::Asked> sun_asked(const scenario::ReadScenario&, const Request& request) {
+    return questions::SunAsked{.weathers = request.weathers.value_or(questions::usual_sun_weathers),
+                               .members = request.members,
+                               .most_panels = request.panels};
 }
 
 }  // namespace command_line

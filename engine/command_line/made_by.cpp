@@ -29,6 +29,10 @@ void add_with_weather(const ReadScenario& read, answers::MadeBy& made) {
 
 }  // namespace
 
+std::string name_and_version() {
+    return "Candlemark " + std::string(version);
+}
+
 std::string sha256_of(std::string_view bytes) {
     std::array<char, SHA256_DIGEST_STRING_LENGTH> digits{};
     SHA256Data(reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size(), digits.data());

@@ -11,6 +11,9 @@
 
 namespace command_line {
 
+// "Candlemark 0.1.0"
+[[nodiscard]] std::string name_and_version();
+
 // The SHA-256 of the bytes [FIPS 180-4], as 64 lower-case hexadecimal digits.
 [[nodiscard]] std::string sha256_of(std::string_view bytes);
 

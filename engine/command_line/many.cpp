@@ -134,7 +134,7 @@ std::optional<Answer> answer_to(const Request& one, const Surroundings& around, 
         warn_of_what_is_left_unsaid(*read);
         line.made_by = made_by(*read, one);
         line.warnings = read->warnings;
-        auto answer = one.question->ask(*read, one);
+        auto answer = answer_to(*read, one);
         if (!answer) {
             line.errors = scenario::placed(answer.error(), *read);
             ++counts.refused;

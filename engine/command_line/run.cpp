@@ -115,7 +115,7 @@ Outcome answer(Request request, const Surroundings& around) {
         return unusable(read.error(), request);
     }
     warn_of_what_is_left_unsaid(*read);
-    const auto answer = request.question->ask(*read, request);
+    const auto answer = answer_to(*read, request);
     if (!answer) {
         return unusable(scenario::placed(answer.error(), *read), request);
     }

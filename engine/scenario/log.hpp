@@ -6,10 +6,12 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
+#include "units/result.hpp"
 #include "units/time.hpp"
 
 namespace scenario {
@@ -36,6 +38,12 @@ struct VoltageShown {
 
     friend bool operator==(const VoltageShown&, const VoltageShown&) = default;
 };
+
+// Of a voltage as it is written: "12.90 V" has two, "12900 mV" three.
+[[nodiscard]] int decimals_of(std::string_view text);
+
+//   fails   as units::read
+[[nodiscard]] units::Result<VoltageShown> read_voltage_shown(std::string_view text);
 
 // Half a unit of the last digit: the true value lies so near, whatever the meter's own error.
 [[nodiscard]] units::Voltage half_last_digit(const VoltageShown& shown);

@@ -11,21 +11,6 @@ namespace {
 
 using units::celsius;
 
-constexpr int most_decimals = 6;
-
-// Digits behind the point of a number in volts, as it was typed: 1 of "12.9 V", 3 of "12900 mV".
-int decimals_of(std::string_view text) {
-    const std::size_t point = text.find_first_of(".,");
-    int decimals = 0;
-    if (point != std::string_view::npos) {
-        for (std::size_t i = point + 1; i < text.size() && text[i] >= '0' && text[i] <= '9'; ++i) {
-            ++decimals;
-        }
-    }
-    decimals += text.find("mV") != std::string_view::npos ? 3 : 0;
-    return std::min(decimals, most_decimals);
-}
-
 // A voltage with the digits that were typed, for half the last one is how far it may be off.
 struct VoltageShownForm {
     using Value = VoltageShown;

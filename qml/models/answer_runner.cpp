@@ -13,10 +13,20 @@ namespace {
 
 constexpr int between_looks = 100;  // ms
 
+AnswerView by_name(const QString& question, const QString& text, const QVariantMap& asks,
+                   const QString& file, Watch* watch) {
+    return ask_question(question, text, asks, file, watch);
+}
+
+QVariantMap both(QVariantMap asks, const QVariantMap& more) {
+    asks.insert(more);
+    return asks;
+}
+
 }  // namespace
 
 AnswerRunner::Asking& AnswerRunner::common_asking() {
-    static Asking asking = ask_question;
+    static Asking asking = by_name;
     return asking;
 }
 
@@ -44,13 +54,13 @@ AnswerRunner::AnswerRunner(QObject* parent)
 
 void AnswerRunner::set_asker(Asker asker) {
     if (!asker) {
-        common_asking() = ask_question;
+        common_asking() = by_name;
         return;
     }
     common_asking() = [asker = std::move(asker)](const QString& question, const QString& text,
-                                                 const QStringList& options, const QString& file,
+                                                 const QVariantMap& asks, const QString& file,
                                                  Watch*) {
-        return asker(question, text, options, file);
+        return asker(question, text, asks, file);
     };
 }
 
@@ -74,16 +84,16 @@ void AnswerRunner::set_question(const QString& question) {
     ask();
 }
 
-void AnswerRunner::set_options(const QStringList& options) {
-    if (options_ == options) return;
-    options_ = options;
+void AnswerRunner::set_asks(const QVariantMap& asks) {
+    if (asks_ == asks) return;
+    asks_ = asks;
     emit askedChanged();
     ask();
 }
 
-void AnswerRunner::set_first_options(const QStringList& options) {
-    if (first_options_ == options) return;
-    first_options_ = options;
+void AnswerRunner::set_first_asks(const QVariantMap& asks) {
+    if (first_asks_ == asks) return;
+    first_asks_ = asks;
     emit askedChanged();
     ask();
 }
@@ -117,7 +127,7 @@ void AnswerRunner::ask() {
         stop();
         return;
     }
-    request(!first_options_.isEmpty());
+    request(!first_asks_.isEmpty());
 }
 
 // A newer question ends an older one where that looks up from its work.
@@ -125,9 +135,9 @@ void AnswerRunner::request(bool coarse) {
     if (watch_ && run_.running()) watch_->stop = true;
     watch_ = std::make_shared<Watch>();
     run_.request([asking = asking_, question = question_, text = document_->text(),
-                  options = coarse ? options_ + first_options_ : options_, file = document_->path(),
+                  asks = coarse ? both(asks_, first_asks_) : asks_, file = document_->path(),
                   watch = watch_, coarse] {
-        auto view = asking(question, text, options, file, watch.get());
+        auto view = asking(question, text, asks, file, watch.get());
         view.coarse = coarse;
         return view;
     });

@@ -1,5 +1,5 @@
 // A question of the scenario on the screen, asked off the screen's thread again after every
-// change; the newest wins. The same questions as on the command line, with the same options.
+// change; the newest wins. The same questions as on the command line.
 #pragma once
 
 #include <functional>
@@ -9,6 +9,7 @@
 #include <QStringList>
 #include <QTimer>
 #include <QVariantList>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include "models/answer_view.hpp"
@@ -26,12 +27,11 @@ class AnswerRunner : public QObject {
     Q_PROPERTY(
         touch::ScenarioDocument* document READ document WRITE set_document NOTIFY askedChanged)
     Q_PROPERTY(QString question READ question WRITE set_question NOTIFY askedChanged)
-    // As on the command line, such as ["--load", "saw"].
-    Q_PROPERTY(QStringList options READ options WRITE set_options NOTIFY askedChanged)
-    // Asked first, for a picture at once, where it is not empty: the same question with options
-    // that make it short.
-    Q_PROPERTY(
-        QStringList firstOptions READ first_options WRITE set_first_options NOTIFY askedChanged)
+    // What the question leaves open, by name (asked_of), such as {pack: "spare"}.
+    Q_PROPERTY(QVariantMap asks READ asks WRITE set_asks NOTIFY askedChanged)
+    // Asked first, for a picture at once, where it is not empty: the same question with what makes
+    // it short.
+    Q_PROPERTY(QVariantMap firstAsks READ first_asks WRITE set_first_asks NOTIFY askedChanged)
     Q_PROPERTY(bool coarse READ coarse NOTIFY shown)
     // Share of the work that is done, 0 to 1, where the question tells it.
     Q_PROPERTY(double progress READ progress NOTIFY progressed)
@@ -51,7 +51,7 @@ class AnswerRunner : public QObject {
   public:
     // Called off the screen's thread. Files that the scenario names lie beside `file`.
     using Asker = std::function<AnswerView(const QString& question, const QString& text,
-                                           const QStringList& options, const QString& file)>;
+                                           const QVariantMap& asks, const QString& file)>;
 
     explicit AnswerRunner(QObject* parent = nullptr);
 
@@ -65,11 +65,11 @@ class AnswerRunner : public QObject {
     void set_document(ScenarioDocument* document);
     [[nodiscard]] QString question() const { return question_; }
     void set_question(const QString& question);
-    [[nodiscard]] QStringList options() const { return options_; }
-    void set_options(const QStringList& options);
+    [[nodiscard]] QVariantMap asks() const { return asks_; }
+    void set_asks(const QVariantMap& asks);
 
-    [[nodiscard]] QStringList first_options() const { return first_options_; }
-    void set_first_options(const QStringList& options);
+    [[nodiscard]] QVariantMap first_asks() const { return first_asks_; }
+    void set_first_asks(const QVariantMap& asks);
 
     // What is running is not wanted; what is shown stays.
     Q_INVOKABLE void stop();
@@ -99,7 +99,7 @@ class AnswerRunner : public QObject {
   private:
     using Asking =
         std::function<AnswerView(const QString& question, const QString& text,
-                                 const QStringList& options, const QString& file, Watch* watch)>;
+                                 const QVariantMap& asks, const QString& file, Watch* watch)>;
     static Asking& common_asking();
     void ask();
     void request(bool coarse);
@@ -109,8 +109,8 @@ class AnswerRunner : public QObject {
     Asking asking_;
     ScenarioDocument* document_ = nullptr;
     QString question_;
-    QStringList options_;
-    QStringList first_options_;
+    QVariantMap asks_;
+    QVariantMap first_asks_;
     std::shared_ptr<Watch> watch_;
     QTimer looks_;
     double progress_ = 0.0;

@@ -1,22 +1,31 @@
-// A question of a scenario, as the command line would answer it.
+// A question of the scenario on the screen, answered as the command line answers it.
 #pragma once
 
 #include <QString>
-#include <QStringList>
+#include <QVariantMap>
 
 #include "models/answer_view.hpp"
 #include "models/watch.hpp"
+#include "questions/asked.hpp"
 
 namespace touch {
 
-// Whether the command line has such a question.
+// Whether there is such a question for a screen.
 [[nodiscard]] bool is_question(const QString& name);
 
-//   takes  text of a scenario file; options as on the command line, such as {"--load", "saw"};
-//          watch, told how far it has come; may be null
+// What a screen asks.
+//   takes   a name of is_question; with: by name, what the question leaves open: pack (join),
+//           reads and rested (gauge), file (compare), members (outage, packs, sun)
+//   fails   where one of these cannot be used
+[[nodiscard]] units::Result<questions::Asked> asked_of(const QString& question,
+                                                       const QVariantMap& with);
+
+//   takes  text of a scenario file; watch, told how far it has come; may be null
 //          file, beside which lie the files that the scenario names; may be empty
+[[nodiscard]] AnswerView ask_question(const questions::Asked& asked, const QString& text,
+                                      const QString& file, Watch* watch = nullptr);
 [[nodiscard]] AnswerView ask_question(const QString& question, const QString& text,
-                                      const QStringList& options, const QString& file,
+                                      const QVariantMap& with, const QString& file,
                                       Watch* watch = nullptr);
 
 }  // namespace touch

@@ -1,9 +1,8 @@
 #include "models/held_instead.hpp"
 
 #include <algorithm>
-#include <utility>
+#include <vector>
 
-#include <QList>
 #include <QObject>
 #include <QStringList>
 
@@ -14,19 +13,15 @@ namespace touch {
 
 namespace {
 
-using Asking = std::pair<QString, QStringList>;
-
-// As short as they can be asked: what they assume does not depend on how many weathers are tried.
-const QList<Asking>& askings() {
-    static const QList<Asking> all{
-        {QStringLiteral("outage"), {QStringLiteral("--weathers"), QStringLiteral("1")}},
-        {QStringLiteral("start"), {}},
-        {QStringLiteral("storage"), {}},
-        {QStringLiteral("wiring"), {}},
-        {QStringLiteral("join"), {}},
-        {QStringLiteral("packs"),
-         {QStringLiteral("--weathers"), QStringLiteral("4"), QStringLiteral("--most-packs"),
-          QStringLiteral("1"), QStringLiteral("--most-panels"), QStringLiteral("0")}}};
+// As short as they can be asked: what they assume does not depend on how many members are run.
+const std::vector<questions::Asked>& askings() {
+    static const std::vector<questions::Asked> all{
+        questions::OutageAsked{.members = 1},
+        questions::StartAsked{},
+        questions::StorageAsked{},
+        questions::WiringAsked{},
+        questions::JoinAsked{},
+        questions::PacksAsked{.members = 4, .most_packs = 1, .most_panels = 0}};
     return all;
 }
 
@@ -71,9 +66,9 @@ QString worked_out(const QString& key, const answers::Answer& before,
 QString held_instead(const QString& key, const QString& before, const QString& after,
                      const QString& file) {
     QString worked;
-    for (const auto& [question, options] : askings()) {
-        const auto was = ask_question(question, before, options, file).answer;
-        const auto is = ask_question(question, after, options, file).answer;
+    for (const questions::Asked& asked : askings()) {
+        const auto was = ask_question(asked, before, file).answer;
+        const auto is = ask_question(asked, after, file).answer;
         if (!was || !is) continue;
         const QString words = assumed(key, *was, *is);
         if (!words.isEmpty()) return words;

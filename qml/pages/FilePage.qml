@@ -20,7 +20,7 @@ Item {
         id: comparison
         document: page.document
         question: page.other.length > 0 ? "compare" : ""
-        options: page.other.length > 0 ? [page.other] : []
+        asks: page.other.length > 0 ? ({ file: page.other }) : ({})
     }
     KeysModel {
         id: keys

@@ -29,7 +29,7 @@ Item {
         id: joining
         document: page.document
         question: "join"
-        options: page.joins.length > 0 ? ["--pack", page.joins] : []
+        asks: page.joins.length > 0 ? ({ pack: page.joins }) : ({})
     }
     FieldsModel {
         id: keys

@@ -20,7 +20,7 @@ ColumnLayout {
         id: answer
         document: pane.document
         question: pane.asked ? "packs" : ""
-        firstOptions: ["--members", "64"]
+        firstAsks: ({ members: 64 })
     }
     ChanceGrid {
         id: chances

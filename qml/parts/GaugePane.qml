@@ -18,7 +18,7 @@ ColumnLayout {
         id: answer
         document: pane.document
         question: pane.reads.length > 0 ? "gauge" : ""
-        options: pane.rested.length > 0 ? ["--reads", pane.reads, "--rested", pane.rested] : ["--reads", pane.reads]
+        asks: ({ reads: pane.reads, rested: pane.rested })
     }
     NumberEntry {
         id: entry

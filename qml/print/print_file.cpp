@@ -9,12 +9,14 @@
 #include <QPageSize>
 #include <QPdfWriter>
 
+#include "answers/answer_of.hpp"
 #include "answers/card/lid_card.hpp"
 #include "answers/card/parts.hpp"
-#include "command_line/ask_wiring.hpp"
-#include "command_line/card_answers.hpp"
+#include "command_line/made_by.hpp"
 #include "command_line/questions.hpp"
 #include "print/report_layout.hpp"
+#include "questions/card.hpp"
+#include "questions/found.hpp"
 
 namespace printing {
 
@@ -30,7 +32,8 @@ QString made_on(QDate today) {
 units::Result<QList<Sheet>> card_of(const scenario::ReadScenario& read, Paper paper,
                                     const QString& made) {
     Sheet sheet = lay_out(
-        answers::lid_card(read.scenario, command_line::card_answers(read), made.toStdString()),
+        answers::lid_card(read.scenario, answers::card_answers(questions::find_for_card(read, {})),
+                          made.toStdString()),
         paper);
     if (!sheet.fits)
         return units::fail({.where = "card",
@@ -54,7 +57,7 @@ units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper 
         if (!is_of_the_file_alone(question)) continue;
         command_line::Request request;
         request.question = &question;
-        auto answer = question.ask(read, request);
+        auto answer = command_line::answer_to(read, request);
         if (answer)
             book.chapters.push_back({question.asks, std::move(*answer), {}});
         else
@@ -65,9 +68,9 @@ units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper 
 
 units::Result<QList<Sheet>> wiring_of(const scenario::ReadScenario& read, Paper paper,
                                       const QString& made) {
-    const auto answer = command_line::ask_wiring(read, {});
-    if (!answer) return units::fail(answer.error());
-    return lay_out_wiring(*answer, made.toStdString(), paper);
+    const auto found = questions::find(read, questions::Asked{questions::WiringAsked{}}, {});
+    if (!found) return units::fail(found.error());
+    return lay_out_wiring(answers::answer_of(*found), made.toStdString(), paper);
 }
 
 }  // namespace

@@ -90,7 +90,7 @@ QList<SavedPlot> plots_of_questions(const scenario::ReadScenario& read,
         if (std::ranges::find(names, question.name) == names.end()) continue;
         command_line::Request request;
         request.question = &question;
-        const auto answer = question.ask(read, request);
+        const auto answer = command_line::answer_to(read, request);
         if (!answer) continue;
         for (const Plot& plot : plots_of(*answer, plot_width)) {
             Series made;

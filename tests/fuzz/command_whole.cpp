@@ -243,7 +243,7 @@ Came run(std::string_view input) {
     if (!read) {
         count("with a file refused");
         words = words_of(read.error());
-    } else if (const auto answer = request->question->ask(*read, *request); !answer) {
+    } else if (const auto answer = command_line::answer_to(*read, *request); !answer) {
         count("without an answer");
         words = request->question->name + words_of(answer.error());
     } else {

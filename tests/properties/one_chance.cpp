@@ -7,10 +7,10 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-#include "command_line/ask_outage.hpp"
-#include "command_line/ask_packs.hpp"
-#include "command_line/ask_sun.hpp"
-#include "command_line/card_answers.hpp"
+#include "answers/answer_of.hpp"
+#include "answers/card/lid_card.hpp"
+#include "questions/card.hpp"
+#include "questions/found.hpp"
 #include "scenario/file.hpp"
 #include "scenario/read.hpp"
 #include "sizing/builds.hpp"
@@ -59,33 +59,40 @@ Figures figures_in(const chance::Figures& figures) {
             .one_in_ten = shown(figures.one_in_ten)};
 }
 
+units::Result<answers::Answer> answer_to(const scenario::ReadScenario& read,
+                                         const questions::Asked& asked) {
+    const auto found = questions::find(read, asked, {});
+    if (!found) return units::fail(found.error());
+    return answers::answer_of(*found);
+}
+
 // What each question says of the unit as it is.
 //   members   nothing takes the usual number, for which the card is asked too
 void expect_one_chance(const scenario::ReadScenario& read, std::optional<int> members,
                        int most_packs, int most_panels) {
-    command_line::Request request{.most_packs = most_packs, .most_panels = most_panels};
-    request.members = members;
-    const auto outage = command_line::ask_outage(read, request);
+    const auto ask = [&](const questions::Asked& asked) { return answer_to(read, asked); };
+    const auto outage = ask(questions::OutageAsked{.members = members});
     ASSERT_TRUE(outage) << outage.error().front().where << ": " << outage.error().front().found;
     const auto told = figures_in(*outage, "chance.of", "count_on.lasts", "over_chances.");
-    const auto packs = command_line::ask_packs(read, request);
+    const auto packs = ask(questions::PacksAsked{
+        .members = members, .most_packs = most_packs, .most_panels = most_panels});
     ASSERT_TRUE(packs) << packs.error().front().where << ": " << packs.error().front().found;
     EXPECT_EQ(told,
               figures_in(*packs, "of_the_file.chance", "of_the_file.count_on", "of_the_file."));
     if (!read.scenario.panels.empty()) {
-        const auto sun = command_line::ask_sun(read, request);
+        const auto sun = ask(questions::SunAsked{.members = members});
         ASSERT_TRUE(sun);
         EXPECT_EQ(told, figures_in(*sun, "chance_of_lasting", "lasts.count_on", "lasts."));
     }
     const auto folder = scenario::folder_of(read.file_name);
     const auto ready =
         std::make_shared<const outage::Ready>(outage::make_ready(read.scenario, folder).value());
-    const auto ration =
-        sizing::ration(sizing::members_of(read.scenario, folder, ready, request.seed, members),
-                       sizing::goal_of(read.scenario));
+    const auto ration = sizing::ration(
+        sizing::members_of(read.scenario, folder, ready, questions::How{}.seed, members),
+        sizing::goal_of(read.scenario));
     EXPECT_EQ(told, figures_in(ration.all_on.figures));
     if (members) return;
-    const auto card = command_line::card_answers(read, request.seed);
+    const auto card = answers::card_answers(questions::find_for_card(read, {}));
     ASSERT_TRUE(card.ration && card.outage);
     EXPECT_EQ(told, figures_in(card.ration->all_on.figures));
     EXPECT_EQ(told, figures_in(*card.outage, "chance.of", "count_on.lasts", "over_chances."));

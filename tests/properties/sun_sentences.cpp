@@ -8,8 +8,8 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-#include "command_line/ask_outage.hpp"
-#include "command_line/ask_sun.hpp"
+#include "answers/answer_of.hpp"
+#include "questions/found.hpp"
 #include "scenario/read.hpp"
 
 namespace {
@@ -123,25 +123,25 @@ TEST(sun_sentences, praise_no_panel_for_nothing_and_call_none_enough_too_soon) {
         SCOPED_TRACE(text);
         const auto read = scenario::read_scenario(text, "drawn.toml", {});
         ASSERT_TRUE(read) << read.error().front().where << ": " << read.error().front().found;
-        command_line::Request request;
-        request.members = 64;
-        const auto sun = command_line::ask_sun(*read, request);
-        ASSERT_TRUE(sun) << sun.error().front().found;
-        const auto words = all_of(*sun);
+        const auto sun_found = questions::find(*read, questions::SunAsked{.members = 64}, {});
+        ASSERT_TRUE(sun_found) << sun_found.error().front().found;
+        const auto sun = answers::answer_of(*sun_found);
+        const auto words = all_of(sun);
         SCOPED_TRACE(words);
-        const auto told = told_by(*sun);
-        const double enough = enough_in(*sun);
-        expect_that_praise_is_earned(words, told, number_in(sun->values, "panels_now"));
+        const auto told = told_by(sun);
+        const double enough = enough_in(sun);
+        expect_that_praise_is_earned(words, told, number_in(sun.values, "panels_now"));
         if (words.find("Each further panel") != std::string::npos) ++praised;
         if (enough >= 0.0) {
             ++enough_of_them;
             expect_that_enough_is_enough(told, enough);
         }
-        const auto outage = command_line::ask_outage(*read, request);
-        ASSERT_TRUE(outage);
+        const auto outage_found = questions::find(*read, questions::OutageAsked{.members = 64}, {});
+        ASSERT_TRUE(outage_found);
+        const auto outage = answers::answer_of(*outage_found);
         for (const std::string end : {"low", "likely", "high", "mean"})
-            EXPECT_EQ(number_in(sun->values, "per_day." + end),
-                      number_in(outage->values, "recharge.per_day." + end));
+            EXPECT_EQ(number_in(sun.values, "per_day." + end),
+                      number_in(outage.values, "recharge.per_day." + end));
         if (testing::Test::HasFailure()) return;
     }
     EXPECT_GT(praised, scenarios / 20);

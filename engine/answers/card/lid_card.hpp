@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "answers/answer.hpp"
+#include "questions/card.hpp"
 #include "scenario/scenario.hpp"
 #include "sizing/ration.hpp"
 #include "units/result.hpp"
@@ -73,6 +74,9 @@ struct CardAnswers {
     std::vector<CardReading> readings = {};
     std::string no_reading = {};
 };
+
+// The same from what was found.
+[[nodiscard]] CardAnswers card_answers(const questions::CardFound& found);
 
 //   made   "Candlemark 0.1.0, 25 November 2026"
 [[nodiscard]] LidCard lid_card(const scenario::Scenario& scenario, const CardAnswers& answers,

@@ -28,8 +28,6 @@ using fitting::Reach;
 using fitting::Verdict;
 using scenario::Scenario;
 
-constexpr starting::Utilised most_told = starting::Utilised(1000.0);  // as starting::Utilised says
-
 // ---- Keys that differ.
 
 struct KeyChange {
@@ -173,12 +171,12 @@ std::string questions_in_words(const std::vector<Change>& changes) {
     return fmt::format("{}", fmt::join(questions_of(changes), ", "));
 }
 
-std::optional<std::string> runtime_sentence(const ComparedBuild& before,
-                                            const ComparedBuild& after) {
+std::optional<std::string> runtime_sentence(const questions::ComparedBuild& before,
+                                            const questions::ComparedBuild& after) {
     if (!before.figures || !after.figures) {
         return std::nullopt;
     }
-    const auto lasts = [](const ComparedBuild& build) {
+    const auto lasts = [](const questions::ComparedBuild& build) {
         const chance::Figures& figures = *build.figures;
         return counted_on_to_the_end(build.read.scenario.outage, figures)
                    ? "to the end, " + chance_in_words(figures)
@@ -214,12 +212,14 @@ std::string_view start_words(starting::StartVerdict verdict) {
     return "";
 }
 
-const ComparedStart* start_of(const ComparedBuild& build, const std::string& load) {
-    const auto found = std::ranges::find(build.starts, load, &ComparedStart::load);
+const questions::ComparedStart* start_of(const questions::ComparedBuild& build,
+                                         const std::string& load) {
+    const auto found = std::ranges::find(build.starts, load, &questions::ComparedStart::load);
     return found == build.starts.end() ? nullptr : &*found;
 }
 
-std::string start_sentence(const ComparedStart* before, const ComparedStart& after) {
+std::string start_sentence(const questions::ComparedStart* before,
+                           const questions::ComparedStart& after) {
     return fmt::format(
         "{} {}: {} of its tightest limit, {}{}.", after.load, start_words(after.verdict),
         use_of(after.worst).shown, starting::in_words(after.binding),
@@ -229,10 +229,11 @@ std::string start_sentence(const ComparedStart* before, const ComparedStart& aft
 }
 
 // Loads whose start moved: another verdict, or a use that differs by a percent of the limit.
-std::vector<std::string> start_sentences(const ComparedBuild& before, const ComparedBuild& after) {
+std::vector<std::string> start_sentences(const questions::ComparedBuild& before,
+                                         const questions::ComparedBuild& after) {
     std::vector<std::string> sentences;
-    for (const ComparedStart& now : after.starts) {
-        const ComparedStart* then = start_of(before, now.load);
+    for (const questions::ComparedStart& now : after.starts) {
+        const questions::ComparedStart* then = start_of(before, now.load);
         if (then == nullptr || then->verdict != now.verdict ||
             std::abs(then->worst.value() - now.worst.value()) >= 0.01) {
             sentences.push_back(start_sentence(then, now));
@@ -241,10 +242,10 @@ std::vector<std::string> start_sentences(const ComparedBuild& before, const Comp
     return sentences;
 }
 
-void add_starts(std::vector<PinnedFinding>& findings, const ComparedBuild& before,
-                const ComparedBuild& after) {
-    for (const ComparedStart& now : after.starts) {
-        const ComparedStart* then = start_of(before, now.load);
+void add_starts(std::vector<PinnedFinding>& findings, const questions::ComparedBuild& before,
+                const questions::ComparedBuild& after) {
+    for (const questions::ComparedStart& now : after.starts) {
+        const questions::ComparedStart* then = start_of(before, now.load);
         const auto was = then == nullptr ? starting::StartVerdict::starts : then->verdict;
         if (now.verdict <= was) {
             continue;
@@ -277,7 +278,8 @@ std::string moved_in_words(const std::vector<Moved>& moved) {
 std::vector<std::string> sentences_of(const std::vector<Change>& changes,
                                       const std::vector<KeyChange>& keys,
                                       const std::set<Dirty>& dirty, const std::vector<Moved>& moved,
-                                      const ComparedBuild& before, const ComparedBuild& after) {
+                                      const questions::ComparedBuild& before,
+                                      const questions::ComparedBuild& after) {
     std::vector<std::string> sentences;
     if (changes.empty()) {
         sentences.push_back(keys.empty() ? "The two builds do not differ."
@@ -309,7 +311,8 @@ std::vector<std::string> sentences_of(const std::vector<Change>& changes,
 
 std::vector<PinnedFinding> findings_of(const std::vector<Moved>& moved,
                                        const std::vector<Change>& changes,
-                                       const ComparedBuild& before, const ComparedBuild& after) {
+                                       const questions::ComparedBuild& before,
+                                       const questions::ComparedBuild& after) {
     const fitting::Fit& fit = after.fit;
     std::vector<PinnedFinding> findings;
     add_starts(findings, before, after);
@@ -364,37 +367,37 @@ Value pair_of(Old before, New after) {
     return {Members{{"old", "old", std::move(before)}, {"new", "new", std::move(after)}}};
 }
 
-Value lasts_of(const ComparedBuild& build) {
+Value lasts_of(const questions::ComparedBuild& build) {
     return build.plan ? quantity_or_reason(shown(build.plan->likely.lasts), "not finite")
                       : Value{Absent{build.why_no_plan}};
 }
 
-Value count_on_of(const ComparedBuild& build) {
+Value count_on_of(const questions::ComparedBuild& build) {
     return build.figures ? quantity_or_reason(shown(build.figures->count_on), "not finite")
                          : Value{Absent{build.why_no_plan}};
 }
 
-Value chance_of(const ComparedBuild& build) {
+Value chance_of(const questions::ComparedBuild& build) {
     return build.figures ? quantity_or_reason(shown(build.figures->of), "not finite")
                          : Value{Absent{build.why_no_plan}};
 }
 
-Value survives_of(const ComparedBuild& build) {
+Value survives_of(const questions::ComparedBuild& build) {
     return build.plan ? Value{build.plan->likely.survives} : Value{Absent{build.why_no_plan}};
 }
 
-Value lowest_voltage_of(const ComparedBuild& build) {
+Value lowest_voltage_of(const questions::ComparedBuild& build) {
     return build.fit.continuous
                ? quantity_or_reason(shown(build.fit.continuous->state.at_load, 4), "not finite")
                : Value{Absent{"the build has no inverter"}};
 }
 
-Value starts_of(const ComparedBuild& build) {
+Value starts_of(const questions::ComparedBuild& build) {
     if (build.starts.empty()) {
         return {Absent{build.why_no_starts}};
     }
     Members members;
-    for (const ComparedStart& start : build.starts) {
+    for (const questions::ComparedStart& start : build.starts) {
         members.push_back(
             {start.load,
              start.load,
@@ -406,8 +409,8 @@ Value starts_of(const ComparedBuild& build) {
 }
 
 Members values_of(const std::vector<Change>& changes, const std::set<Dirty>& dirty,
-                  const std::vector<Moved>& moved, const ComparedBuild& before,
-                  const ComparedBuild& after) {
+                  const std::vector<Moved>& moved, const questions::ComparedBuild& before,
+                  const questions::ComparedBuild& after) {
     List changed;
     for (const Change& change : changes) {
         changed.push_back({Members{{"kind", "", {change.kind}},
@@ -496,33 +499,8 @@ Series key_table(const std::vector<KeyChange>& keys) {
 
 }  // namespace
 
-units::Result<std::vector<ComparedStart>> compared_starts(const Scenario& scenario) {
-    const auto planned = planned_starts(scenario);
-    if (!planned) {
-        return units::fail(planned.error());
-    }
-    std::vector<ComparedStart> starts;
-    for (const starting::LoadStart& load : planned->plan.loads) {
-        if (load.refused) {
-            starts.push_back({.load = load.name,
-                              .verdict = starting::StartVerdict::will_not_start,
-                              .binding = starting::Constraint::voltage_class,
-                              .worst = most_told});
-            continue;
-        }
-        ComparedStart start{.load = load.name,
-                            .verdict = load.judged.verdict,
-                            .binding = load.judged.binding,
-                            .worst = {}};
-        for (const auto& use : load.judged.used) {
-            start.worst = std::max(start.worst, use.used.high());
-        }
-        starts.push_back(std::move(start));
-    }
-    return starts;
-}
-
-Answer compare_answer(const ComparedBuild& old_build, const ComparedBuild& new_build) {
+Answer compare_answer(const questions::ComparedBuild& old_build,
+                      const questions::ComparedBuild& new_build) {
     const auto changes = fitting::changes_between(old_build.read.scenario, new_build.read.scenario);
     const auto keys = keys_that_differ(old_build.read, new_build.read);
     const auto moved = fitting::moved_verdicts(old_build.fit, new_build.fit);

@@ -44,11 +44,11 @@ std::string why_so_wide(const ChargeRead& read) {
         in_volts(read.error), in_words(read.per_hundredth, 2));
 }
 
-std::string until(const FromNow& from, units::Duration lasts, bool survives) {
+std::string until(const questions::FromNow& from, units::Duration lasts, bool survives) {
     return survives ? "to the end of the outage" : "until " + end_in_words(from.now, lasts);
 }
 
-std::string what_it_means(const ChargeRead& read, const FromNow& from) {
+std::string what_it_means(const ChargeRead& read, const questions::FromNow& from) {
     const auto low = until(from, from.lasts_low, from.survives_low);
     const auto high = until(from, from.lasts_high, from.survives_high);
     if (low == high) {
@@ -64,7 +64,8 @@ std::string what_it_means(const ChargeRead& read, const FromNow& from) {
                        weekday_and_time(from.now), low, high);
 }
 
-void add_lasting(Answer& answer, const ChargeRead& read, const std::optional<FromNow>& from) {
+void add_lasting(Answer& answer, const ChargeRead& read,
+                 const std::optional<questions::FromNow>& from) {
     if (!from) {
         const Absent reason{
             "ask with --now, such as --now 21:30, and the rest of the outage is "
@@ -87,7 +88,7 @@ void add_lasting(Answer& answer, const ChargeRead& read, const std::optional<Fro
 }  // namespace
 
 Answer gauge_answer(const scenario::Scenario& scenario, const Reading& reading,
-                    const ChargeRead& read, const std::optional<FromNow>& from_now) {
+                    const ChargeRead& read, const std::optional<questions::FromNow>& from_now) {
     Answer answer = checked_answer("gauge", scenario, read.findings, read.assumptions);
     answer.sentences = {first_sentence(reading, read), why_so_wide(read)};
     if (from_now) {

@@ -76,7 +76,7 @@ Value next_packs(const Scenario& scenario, const Plan& plan, const std::vector<M
     return {std::move(list)};
 }
 
-void add_more_packs(Members& values, const OutageChance& told) {
+void add_more_packs(Members& values, const questions::OutageChance& told) {
     if (!told.more || told.more->more == 0) {
         const Absent reason{
             told.more
@@ -94,7 +94,7 @@ void add_more_packs(Members& values, const OutageChance& told) {
 }
 
 void add_chance(Members& values, const Scenario& scenario,
-                const std::optional<OutageChance>& told) {
+                const std::optional<questions::OutageChance>& told) {
     if (!told) {
         const Absent reason{"only the course on likely figures was run; ask with --members 256"};
         for (const auto& [key, label] :
@@ -142,7 +142,7 @@ Members range_of(const solar::DayRange& range, double share = 1.0) {
 }
 
 void add_recharge(Members& values, const Scenario& scenario,
-                  const std::optional<OutageChance>& chance) {
+                  const std::optional<questions::OutageChance>& chance) {
     if (!chance || !chance->sun) {
         const Absent reason{scenario.panels.empty()
                                 ? "there are no panels"
@@ -210,7 +210,7 @@ void add_open_end(Members& values, const scenario::Outage& outage) {
 }
 
 Members values_of(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                  const std::optional<OutageChance>& chance) {
+                  const std::optional<questions::OutageChance>& chance) {
     const Course& likely = plan.likely;
     Members values = ending(scenario, likely.lasts, likely.survives);
     values.push_back({"limited_by", "limited by", {std::string(word_for(likely.limited_by))}});
@@ -255,7 +255,7 @@ const std::optional<sizing::Fan> no_fan;
 
 // The chance, then what becomes of each load.
 std::vector<std::string> chance_and_course(const Scenario& scenario, const Plan& plan,
-                                           const OutageChance& chance) {
+                                           const questions::OutageChance& chance) {
     auto sentences = chance_sentences(scenario.outage, chance);
     for (auto& sentence : course_sentences(scenario, plan))
         sentences.push_back(std::move(sentence));
@@ -274,7 +274,7 @@ std::string recharge_sentence(const Scenario& scenario, const sizing::SunReturn&
 }  // namespace
 
 Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vector<MorePacks>& more,
-                     const std::optional<OutageChance>& chance) {
+                     const std::optional<questions::OutageChance>& chance) {
     const auto& fan = chance ? chance->fan : no_fan;
     const auto& sun = chance ? chance->sun : no_sun;
     Answer answer{.question = "outage",

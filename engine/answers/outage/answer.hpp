@@ -19,6 +19,6 @@ namespace answers {
 //   gives      `defect` set when the energy account of any course does not close
 [[nodiscard]] Answer outage_answer(const scenario::Scenario& scenario, const outage::Plan& plan,
                                    const std::vector<outage::MorePacks>& more,
-                                   const std::optional<OutageChance>& chance = {});
+                                   const std::optional<questions::OutageChance>& chance = {});
 
 }  // namespace answers

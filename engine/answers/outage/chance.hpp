@@ -1,60 +1,18 @@
-// What the members of the chance make of an outage, and the words for it.
+// The words for what the members of the chance make of an outage.
 #pragma once
 
-#include <cstdint>
-#include <optional>
 #include <string>
 #include <vector>
 
-#include "chance/members.hpp"
-#include "outage/ready.hpp"
+#include "questions/outage_chance.hpp"
 #include "scenario/scenario.hpp"
-#include "sizing/fan.hpp"
-#include "sizing/member_runs.hpp"
-#include "sizing/sun_return.hpp"
-#include "units/result.hpp"
 
 namespace answers {
-
-//   limits     what ends most of those that end early, and of those that end at once; none where
-//              nothing is of the majority
-//   more       where the chance is below the goal
-//   packs      in all, as they are
-//   meet       of loads that cycle: share in which they ask for more together than the unit gives,
-//              and by when in half of these
-//   one_year   the sky is that of a weather file
-//   bad, good  every unknown two standard deviations to its hungry and its frugal side at once
-//   sun        what comes back from it; nothing without panels
-//   fan        of the store; nothing where the outage is so long that it would take too long
-struct OutageChance {
-    chance::Figures figures;
-    outage::LimitedBy limits = outage::LimitedBy::none;
-    outage::LimitedBy limits_at_once = outage::LimitedBy::none;
-    std::optional<sizing::MorePacks> more = {};
-    int packs = 0;
-    units::Probability meet{};
-    units::Duration meet_by{};
-    bool one_year = false;
-    chance::MemberEnd bad = {};
-    chance::MemberEnd good = {};
-    std::optional<sizing::Fan> fan = {};
-    std::optional<sizing::SunReturn> sun = {};
-};
-
-// The chance of the unit as it is.
-//   threads   0 takes as many as the machine has; the same figures for any number
-[[nodiscard]] OutageChance chance_of_outage(const scenario::Scenario& scenario,
-                                            const chance::Members& members, unsigned threads = 0);
-
-// The same without what more packs would do.
-[[nodiscard]] OutageChance first_chance_of_outage(const scenario::Scenario& scenario,
-                                                  const chance::Members& members,
-                                                  unsigned threads = 0);
 
 // "Count on it until Friday 22:00 (nine times in ten), most likely until Saturday 09:00. To the
 // end, Sunday 18:00, about 4 times in ten.": the headline, then what more packs would do, what ends
 // it, and what one year of weather leaves open. chance/method.md (15)
 [[nodiscard]] std::vector<std::string> chance_sentences(const scenario::Outage& outage,
-                                                        const OutageChance& told);
+                                                        const questions::OutageChance& told);
 
 }  // namespace answers

@@ -13,6 +13,7 @@
 #include "answers/start/answer.hpp"
 #include "answers/start/words.hpp"
 #include "motor/appliances.hpp"
+#include "questions/starts.hpp"
 #include "starting/plan.hpp"
 
 namespace answers {
@@ -215,7 +216,7 @@ std::vector<PinnedFinding> outage_start_findings(const scenario::Scenario& writt
     auto& scenario = likened->scenario;
     // A cold pack gives less: what starts on the coldest day starts on any.
     if (plan.coldest) scenario.outage.battery_temperature = plan.coldest;
-    auto runs = load_runs(scenario);
+    auto runs = questions::load_runs(scenario);
     if (!runs) return {};
     for (std::size_t i = 0; i < runs->runs.size(); ++i)
         runs->runs[i].drives = likened->drives[i];

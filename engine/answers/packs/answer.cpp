@@ -81,7 +81,7 @@ Value grid(const sizing::Grid& all) {
     return {std::move(list)};
 }
 
-Members values_of(const scenario::Scenario& scenario, const PacksFound& found) {
+Members values_of(const scenario::Scenario& scenario, const questions::PacksFound& found) {
     const auto& builds = found.builds;
     Members values;
     values.push_back({"feasible", "something meets the goal", {builds.feasible}});
@@ -127,7 +127,7 @@ void add(std::vector<PinnedFinding>& findings, Severity severity, std::string wh
                                     .source = std::move(source)}});
 }
 
-void add_close_call(std::vector<PinnedFinding>& findings, const PacksFound& found) {
+void add_close_call(std::vector<PinnedFinding>& findings, const questions::PacksFound& found) {
     if (!found.builds.with_these_panels) return;
     const auto& figures = found.builds.with_these_panels->figures;
     if (figures.low > found.builds.goal) return;
@@ -138,7 +138,7 @@ void add_close_call(std::vector<PinnedFinding>& findings, const PacksFound& foun
         "build one pack more, or one panel more", "chance/method.md (11)");
 }
 
-void add_starts(std::vector<PinnedFinding>& findings, const PacksFound& found) {
+void add_starts(std::vector<PinnedFinding>& findings, const questions::PacksFound& found) {
     if (!found.starts) return;
     const auto& starts = *found.starts;
     if (starts.packs > 1)
@@ -211,7 +211,8 @@ void add_food(std::vector<PinnedFinding>& findings, const scenario::Scenario& sc
 }
 
 std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
-                                       const outage::Ready& ready, const PacksFound& found) {
+                                       const outage::Ready& ready,
+                                       const questions::PacksFound& found) {
     std::vector<PinnedFinding> findings;
     if (!found.builds.feasible)
         add(findings, Severity::stop, "goal.chance",
@@ -238,7 +239,7 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
     return findings;
 }
 
-std::vector<WorkingRow> working_of(const PacksFound& found) {
+std::vector<WorkingRow> working_of(const questions::PacksFound& found) {
     const auto& grid = found.grid;
     const auto count = [](double number) {
         return Quantity{number, "1", fmt::format("{:.0f}", number)};
@@ -257,7 +258,7 @@ std::vector<WorkingRow> working_of(const PacksFound& found) {
 }
 
 scenario::Assumptions assumptions_of(const scenario::Scenario& scenario, const outage::Ready& ready,
-                                     const PacksFound& found) {
+                                     const questions::PacksFound& found) {
     scenario::Assumptions assumptions = ready.assumptions;
     if (!scenario.goal || !scenario.goal->chance)
         assumptions.push_back({"goal.chance",
@@ -273,21 +274,9 @@ scenario::Assumptions assumptions_of(const scenario::Scenario& scenario, const o
 
 }  // namespace
 
-StartNeeds start_needs(const starting::StartPlan& plan) {
-    StartNeeds needs;
-    for (const auto& start : plan.loads) {
-        if (start.refused || !start.packs.surely) {
-            needs.never.push_back(start.name);
-        } else if (*start.packs.surely > needs.packs) {
-            needs.packs = *start.packs.surely;
-            needs.load = start.name + " needs";
-        }
-    }
-    return needs;
-}
-
-Answer packs_answer(const scenario::Scenario& scenario, const outage::Ready& ready,
-                    const PacksFound& found) {
+Answer packs_answer(const questions::PacksFound& found) {
+    const auto& scenario = found.scenario;
+    const auto& ready = *found.ready;
     return {.question = "packs",
             .title = scenario.title,
             .sentences = packs_sentences(scenario, found),

@@ -88,7 +88,7 @@ void add_view(BuildsChart& chart, BuildsView view, std::optional<double> BuildPo
 
 }  // namespace
 
-std::optional<BuildsChart> builds_chart(const PacksFound& found) {
+std::optional<BuildsChart> builds_chart(const questions::PacksFound& found) {
     const auto& builds = found.builds;
     BuildsChart chart{.goal = percent(builds.goal)};
     for (const Build& build : builds.frontier)

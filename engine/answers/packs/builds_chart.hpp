@@ -9,7 +9,7 @@ namespace answers {
 
 // The frontier, the build that the answer names and the one the file has; absent where every build
 // is sure to fail.
-[[nodiscard]] std::optional<BuildsChart> builds_chart(const PacksFound& found);
+[[nodiscard]] std::optional<BuildsChart> builds_chart(const questions::PacksFound& found);
 
 // The numbers of one view, a row a build.
 [[nodiscard]] Series builds_table(const BuildsChart& chart, const BuildsView& view);

@@ -61,7 +61,7 @@ std::string to_build(const scenario::Scenario& scenario, const Build& build) {
 }
 
 // The fewest packs with the panels there are.
-std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) {
+std::string fewest(const scenario::Scenario& scenario, const questions::PacksFound& found) {
     const auto& builds = found.builds;
     const Build& build = *builds.with_these_panels;
     std::string words =
@@ -79,7 +79,7 @@ std::string fewest(const scenario::Scenario& scenario, const PacksFound& found) 
     return words + ".";
 }
 
-std::string not_with_these_panels(const PacksFound& found) {
+std::string not_with_these_panels(const questions::PacksFound& found) {
     const auto& most =
         found.grid.at(found.grid.most_packs, std::min(found.panels, found.grid.most_panels));
     return capital(fmt::format("no number of packs up to {} lasts to the end {} with {}: {} {} {}.",
@@ -89,7 +89,7 @@ std::string not_with_these_panels(const PacksFound& found) {
                                chance_in_words(most.figures)));
 }
 
-std::string not_feasible(const scenario::Scenario& scenario, const PacksFound& found) {
+std::string not_feasible(const scenario::Scenario& scenario, const questions::PacksFound& found) {
     const Build& best = *found.builds.best_chance;
     const auto& spend = scenario.goal ? scenario.goal->spend_at_most : std::nullopt;
     return fmt::format("Not feasible: nothing up to {} and {}{} lasts {}, {}; {} {}{}{}{}.",
@@ -101,7 +101,7 @@ std::string not_feasible(const scenario::Scenario& scenario, const PacksFound& f
                        chance_in_words(best.figures), weight_of(best), price_of(best));
 }
 
-std::string trade(const PacksFound& found) {
+std::string trade(const questions::PacksFound& found) {
     const auto& builds = found.builds;
     std::string words;
     if (builds.cheapest)
@@ -119,7 +119,7 @@ std::string trade(const PacksFound& found) {
 }
 
 // The first rung of the ladder at which some number of packs meets the goal.
-std::string fewer_loads(const scenario::Scenario& scenario, const PacksFound& found) {
+std::string fewer_loads(const scenario::Scenario& scenario, const questions::PacksFound& found) {
     std::vector<std::string> off;
     for (const auto& rung : found.ladder.rungs) {
         off.push_back(rung.off.name);
@@ -135,7 +135,7 @@ std::string fewer_loads(const scenario::Scenario& scenario, const PacksFound& fo
 }
 
 // How long the best build of the grid would do for.
-std::string a_shorter_time(const scenario::Scenario& scenario, const PacksFound& found) {
+std::string a_shorter_time(const scenario::Scenario& scenario, const questions::PacksFound& found) {
     const Build& best = *found.builds.best_chance;
     if (!best.timed || best.figures.count_on >= scenario.outage.lasts) return "";
     return capital(
@@ -143,7 +143,7 @@ std::string a_shorter_time(const scenario::Scenario& scenario, const PacksFound&
                     length_in_words(best.figures.count_on), goal_in_words(found.builds.goal)));
 }
 
-std::string one_measurement(const PacksFound& found) {
+std::string one_measurement(const questions::PacksFound& found) {
     constexpr double worth_it = 0.05;  // of verdicts; ours
     for (const auto& influence : found.influences) {
         if (influence.flips < units::Probability(worth_it)) break;
@@ -176,7 +176,7 @@ std::string build_in_words(int packs, int panels) {
 }
 
 std::vector<std::string> packs_sentences(const scenario::Scenario& scenario,
-                                         const PacksFound& found) {
+                                         const questions::PacksFound& found) {
     std::vector<std::string> sentences;
     if (!found.builds.feasible) {
         sentences.push_back(not_feasible(scenario, found));

@@ -9,7 +9,7 @@
 namespace answers {
 
 [[nodiscard]] std::vector<std::string> packs_sentences(const scenario::Scenario& scenario,
-                                                       const PacksFound& found);
+                                                       const questions::PacksFound& found);
 
 // Of so many in all, those that are made beside what the case holds: the packs of the first entry,
 // where there is more than one.

@@ -118,7 +118,7 @@ std::vector<sizing::Build> near_the_goal(const sizing::Builds& builds) {
 
 }  // namespace
 
-std::vector<Series> packs_series(const PacksFound& found) {
+std::vector<Series> packs_series(const questions::PacksFound& found) {
     std::vector<Series> series;
     series.push_back(
         by_packs_and_panels("grid",

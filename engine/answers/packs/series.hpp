@@ -12,6 +12,6 @@ namespace answers {
 //   frontier    builds that no other beats in price, weight and chance
 //   influences  what moves the end of the outage most
 //   ladder      what each load costs, in the order in which they would be switched off
-[[nodiscard]] std::vector<Series> packs_series(const PacksFound& found);
+[[nodiscard]] std::vector<Series> packs_series(const questions::PacksFound& found);
 
 }  // namespace answers

@@ -10,7 +10,6 @@
 #include "answers/start/chart.hpp"
 #include "answers/start/series.hpp"
 #include "answers/start/words.hpp"
-#include "motor/appliances.hpp"
 
 namespace answers {
 
@@ -290,26 +289,6 @@ Answer start_answer(const scenario::Scenario& scenario, const StartPlan& plan,
     for (const auto& start : plan.loads)
         if (!start.refused) answer.starts.push_back(start_chart(start));
     return answer;
-}
-
-units::Result<PlannedStarts> planned_starts(const scenario::Scenario& written) {
-    auto likened = motor::with_appliances(written);
-    if (!likened) return units::fail(std::move(likened.error()));
-    auto runs = load_runs(likened->scenario);
-    if (!runs) return units::fail(std::move(runs.error()));
-    for (std::size_t i = 0; i < runs->runs.size(); ++i)
-        runs->runs[i].drives = likened->drives[i];
-    auto plan = starting::plan_starts(likened->scenario, runs->runs);
-    if (!plan) return units::fail(plan.error());
-    scenario::Assumptions assumptions = likened->assumptions;
-    assumptions.insert(assumptions.end(), runs->assumptions.begin(), runs->assumptions.end());
-    return PlannedStarts{std::move(likened->scenario), std::move(*plan), std::move(assumptions)};
-}
-
-units::Result<Answer> start_answer(const scenario::Scenario& scenario) {
-    const auto planned = planned_starts(scenario);
-    if (!planned) return units::fail(planned.error());
-    return start_answer(planned->scenario, planned->plan, planned->assumptions);
 }
 
 }  // namespace answers

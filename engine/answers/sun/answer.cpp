@@ -44,7 +44,7 @@ Members range_of(const solar::DayRange& range, double share = 1.0) {
             {"mean", "mean", value_of(range.mean * share)}};
 }
 
-Members place_of(const SunResults& results) {
+Members place_of(const questions::SunResults& results) {
     const auto& site = results.setup.site;
     return {{"name", "name", {site.name}},
             {"latitude", "latitude", value_of(site.at.latitude)},
@@ -56,7 +56,7 @@ Members place_of(const SunResults& results) {
             {"source", "known from", {site.source}}};
 }
 
-Value days_of(const SunResults& results) {
+Value days_of(const questions::SunResults& results) {
     List list;
     for (std::size_t i = 0; i < results.recharge.days.size(); ++i) {
         const auto& day = results.recharge.days[i];
@@ -70,7 +70,7 @@ Value days_of(const SunResults& results) {
     return {std::move(list)};
 }
 
-Value placements_of(const SunResults& results) {
+Value placements_of(const questions::SunResults& results) {
     List list;
     for (const auto& yield : results.placements) {
         Members members{{"placement", "placement", {key_for(yield.kind)}},
@@ -91,7 +91,7 @@ Value placements_of(const SunResults& results) {
     return {std::move(list)};
 }
 
-Value counts_of(const Scenario& scenario, const SunAndUnit& unit) {
+Value counts_of(const Scenario& scenario, const questions::SunAndUnit& unit) {
     const double per_day = 1.0 / outage_days(scenario);
     List list;
     for (std::size_t i = 0; i < unit.counts.size(); ++i) {
@@ -112,7 +112,7 @@ Value counts_of(const Scenario& scenario, const SunAndUnit& unit) {
     return {std::move(list)};
 }
 
-Value enough_of(const SunAndUnit& unit) {
+Value enough_of(const questions::SunAndUnit& unit) {
     const auto enough = sizing::enough_panels(unit.counts);
     if (!enough) {
         return {Absent{
@@ -133,7 +133,7 @@ Members energy_of(const outage::Ledger& ledger) {
             {"clipped", "turned away by the controller", value_of(ledger.sun_clipped)}};
 }
 
-void add_unit(Members& values, const Scenario& scenario, const SunResults& results) {
+void add_unit(Members& values, const Scenario& scenario, const questions::SunResults& results) {
     if (!results.unit) {
         for (const auto& [key, label] :
              {std::pair{"lasts", "lasts"}, std::pair{"chance_of_lasting", "chance of lasting"},
@@ -165,19 +165,19 @@ void add_unit(Members& values, const Scenario& scenario, const SunResults& resul
     values.push_back({"enough_panels", "panels that still help", enough_of(unit)});
 }
 
-Value shares_or_reason(const SunResults& results) {
+Value shares_or_reason(const questions::SunResults& results) {
     if (!results.unit) return {Absent{results.why_no_unit}};
     return {sun_shares(results.unit->sun.mean)};
 }
 
-Value weathers_of(const SunResults& results) {
+Value weathers_of(const questions::SunResults& results) {
     if (results.unit) return {Absent{"reckoned with the members of the chance"}};
     return value_of(results.recharge.weathers);
 }
 
-Members values_of(const Scenario& scenario, const SunResults& results) {
+Members values_of(const Scenario& scenario, const questions::SunResults& results) {
     Members values{{"place", "place", {place_of(results)}},
-                   {"panels_now", "panels", value_of(panels_in(scenario))},
+                   {"panels_now", "panels", value_of(questions::panels_in(scenario))},
                    {"recharge", "over the whole outage", {range_of(results.recharge.whole)}},
                    {"per_day",
                     "for each day of the outage",
@@ -190,7 +190,7 @@ Members values_of(const Scenario& scenario, const SunResults& results) {
     return values;
 }
 
-std::optional<std::string> defect_of(const SunResults& results) {
+std::optional<std::string> defect_of(const questions::SunResults& results) {
     constexpr double largest_residual = 1e-9;  // relative; outage/method.md (3)
     if (!results.unit ||
         std::abs(results.unit->plan.likely.ledger.relative_residual) <= largest_residual) {
@@ -202,7 +202,7 @@ std::optional<std::string> defect_of(const SunResults& results) {
 
 }  // namespace
 
-Answer sun_answer(const Scenario& scenario, const SunResults& results) {
+Answer sun_answer(const Scenario& scenario, const questions::SunResults& results) {
     Answer answer{.question = "sun",
                   .title = scenario.title,
                   .sentences = sun_sentences(scenario, results),

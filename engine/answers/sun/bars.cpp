@@ -25,7 +25,7 @@ Bar bar_of(std::string label, const solar::DayRange& range, std::string words) {
             .words = std::move(words)};
 }
 
-BarChart recharge_bars(const SunResults& results) {
+BarChart recharge_bars(const questions::SunResults& results) {
     BarChart chart{
         .name = "recharge", .title = "What each day gives back", .unit = "W.h", .bars = {}};
     for (const auto& day : results.recharge.days) {
@@ -35,7 +35,7 @@ BarChart recharge_bars(const SunResults& results) {
     return chart;
 }
 
-BarChart placement_bars(const SunResults& results) {
+BarChart placement_bars(const questions::SunResults& results) {
     BarChart chart{
         .name = "placements",
         .title = fmt::format("Ways to stand, on a day like {}", day_label(results.day.midnight)),
@@ -66,7 +66,7 @@ std::string lasts_in_words(const scenario::Scenario& scenario, const chance::Fig
                        goal_in_words(figures.goal));
 }
 
-BarChart panel_bars(const scenario::Scenario& scenario, const SunAndUnit& unit) {
+BarChart panel_bars(const scenario::Scenario& scenario, const questions::SunAndUnit& unit) {
     BarChart chart{.name = "panels",
                    .title = "How many panels: what a day of the outage gives back",
                    .unit = "W.h",
@@ -81,7 +81,7 @@ BarChart panel_bars(const scenario::Scenario& scenario, const SunAndUnit& unit) 
         Bar bar =
             bar_of(fmt::format("{} {}", count.panels, count.panels == 1 ? "panel" : "panels"), day,
                    in_words(day.likely, 2) + ", " + lasts_in_words(scenario, count.figures));
-        bar.chosen = count.panels == panels_in(scenario);
+        bar.chosen = count.panels == questions::panels_in(scenario);
         chart.bars.push_back(std::move(bar));
     }
     return chart;
@@ -110,7 +110,8 @@ std::vector<double> half_hours(const solar::SunSeries& series, units::LocalTime 
 
 }  // namespace
 
-std::vector<BarChart> sun_bars(const scenario::Scenario& scenario, const SunResults& results) {
+std::vector<BarChart> sun_bars(const scenario::Scenario& scenario,
+                               const questions::SunResults& results) {
     std::vector<BarChart> charts;
     if (results.setup.groups.empty()) {
         return charts;
@@ -123,7 +124,7 @@ std::vector<BarChart> sun_bars(const scenario::Scenario& scenario, const SunResu
     return charts;
 }
 
-DayCurves sun_curves(const SunDayCurves& day) {
+DayCurves sun_curves(const questions::SunDayCurves& day) {
     DayCurves curves{.title = fmt::format("Through {}, on three skies", day_label(day.midnight)),
                      .unit = "W",
                      .at = {},

@@ -10,9 +10,9 @@ namespace answers {
 // "recharge" (a bar a day), "placements" and "panels" (a bar a count), in this order; the last only
 // where there is a unit behind the panels.
 [[nodiscard]] std::vector<BarChart> sun_bars(const scenario::Scenario& scenario,
-                                             const SunResults& results);
+                                             const questions::SunResults& results);
 
 // A dull, a likely and a bright day, power by half-hours.
-[[nodiscard]] DayCurves sun_curves(const SunDayCurves& day);
+[[nodiscard]] DayCurves sun_curves(const questions::SunDayCurves& day);
 
 }  // namespace answers

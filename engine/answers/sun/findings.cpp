@@ -31,7 +31,7 @@ std::string as_sentence(std::string words) {
 
 struct Finder {
     const Scenario& scenario;
-    const SunResults& results;
+    const questions::SunResults& results;
     std::vector<PinnedFinding> findings = {};
 
     void add(Severity severity, std::string where, std::string text, std::string mend,
@@ -160,7 +160,8 @@ void find_no_unit(Finder& finder) {
 
 }  // namespace
 
-std::vector<PinnedFinding> sun_findings(const Scenario& scenario, const SunResults& results) {
+std::vector<PinnedFinding> sun_findings(const Scenario& scenario,
+                                        const questions::SunResults& results) {
     Finder finder{.scenario = scenario, .results = results};
     for (const auto& finding : results.setup.findings) {
         finder.add(finding.severity, finding.where, finding.text, finding.mend, finding.source);

@@ -9,6 +9,6 @@ namespace answers {
 
 // The findings of place, weather file and panels, and what the answer itself shows; worst first.
 [[nodiscard]] std::vector<PinnedFinding> sun_findings(const scenario::Scenario& scenario,
-                                                      const SunResults& results);
+                                                      const questions::SunResults& results);
 
 }  // namespace answers

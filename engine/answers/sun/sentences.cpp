@@ -34,7 +34,7 @@ solar::DayRange per_day(const solar::DayRange& whole, double days) {
             .mean = whole.mean / days};
 }
 
-std::string of_many(const SunResults& results) {
+std::string of_many(const questions::SunResults& results) {
     if (results.unit)
         return results.setup.hours ? "taken and kept, from start dates in the weather file"
                                    : "taken and kept by loads and packs";
@@ -43,8 +43,8 @@ std::string of_many(const SunResults& results) {
                : fmt::format("{} chance weathers", results.recharge.weathers);
 }
 
-std::string what_comes_back(const Scenario& scenario, const SunResults& results) {
-    const int panels = panels_in(scenario);
+std::string what_comes_back(const Scenario& scenario, const questions::SunResults& results) {
+    const int panels = questions::panels_in(scenario);
     const auto& whole = results.recharge.whole;
     if (whole.high < 1.0 * units::watt_hour) {
         return fmt::format("{} at {} {} nothing back in these {}.",
@@ -60,14 +60,14 @@ std::string what_comes_back(const Scenario& scenario, const SunResults& results)
         of_many(results));
 }
 
-std::string mean_day(const Scenario& scenario, const SunResults& results) {
+std::string mean_day(const Scenario& scenario, const questions::SunResults& results) {
     const auto day = per_day(results.recharge.whole, outage_days(scenario));
     return fmt::format("That is {} for each day of the outage, {} to {}.", in_words(day.likely, 2),
                        in_words(day.low, 2), in_words(day.high, 2));
 }
 
 // What does not come back, each share that is worth a word.
-std::string what_is_not_kept(const SunAndUnit& unit) {
+std::string what_is_not_kept(const questions::SunAndUnit& unit) {
     const auto& mean = unit.sun.mean;
     const units::Energy all = mean.offered() + mean.clipped;
     constexpr double worth_a_word = 0.05;
@@ -83,8 +83,8 @@ std::string what_is_not_kept(const SunAndUnit& unit) {
     return fmt::format("Of {} on average {}.", in_words(all, 2), fmt::join(shares, ", "));
 }
 
-std::string standing(const Scenario& scenario, const SunResults& results) {
-    const bool one = panels_in(scenario) == 1;
+std::string standing(const Scenario& scenario, const questions::SunResults& results) {
+    const bool one = questions::panels_in(scenario) == 1;
     const std::string_view they_give = one ? "it gives" : "they give";
     const std::string_view they = one ? "it" : "they";
     const auto* now = row_of(results, PlacementKind::as_described);
@@ -115,7 +115,7 @@ std::string standing(const Scenario& scenario, const SunResults& results) {
     return words.empty() ? "P" + better + "." : words + "; p" + better + ".";
 }
 
-std::string panels_that_help(const Scenario& scenario, const SunAndUnit& unit) {
+std::string panels_that_help(const Scenario& scenario, const questions::SunAndUnit& unit) {
     const auto& dark = unit.counts.front().figures;
     if (dark.of > units::Probability(0.99)) {
         return fmt::format(
@@ -123,7 +123,7 @@ std::string panels_that_help(const Scenario& scenario, const SunAndUnit& unit) {
             times_in_100(dark.of));
     }
     const auto enough = sizing::enough_panels(unit.counts);
-    const int now = panels_in(scenario);
+    const int now = questions::panels_in(scenario);
     const int most = unit.counts.back().panels;
     if (!enough) {
         return fmt::format(
@@ -143,10 +143,10 @@ std::string panels_that_help(const Scenario& scenario, const SunAndUnit& unit) {
                        why_in_words(enough->why));
 }
 
-std::string how_long(const Scenario& scenario, const SunResults& results) {
+std::string how_long(const Scenario& scenario, const questions::SunResults& results) {
     const auto& figures = results.unit->figures;
     const auto& outage = scenario.outage;
-    const std::string_view with = panels_in(scenario) == 1 ? "With it" : "With them";
+    const std::string_view with = questions::panels_in(scenario) == 1 ? "With it" : "With them";
     if (counted_on_to_the_end(outage, figures)) {
         return fmt::format("{} the unit lasts to the end, {}.", with, chance_in_words(figures));
     }
@@ -169,7 +169,8 @@ std::string how_long(const Scenario& scenario, const SunResults& results) {
 
 }  // namespace
 
-std::vector<std::string> sun_sentences(const Scenario& scenario, const SunResults& results) {
+std::vector<std::string> sun_sentences(const Scenario& scenario,
+                                       const questions::SunResults& results) {
     if (results.setup.groups.empty()) {
         return {"There are no panels in this file, so nothing comes back from the sun."};
     }

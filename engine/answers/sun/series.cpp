@@ -8,7 +8,7 @@ namespace answers {
 
 namespace {
 
-Series days_table(const SunResults& results) {
+Series days_table(const questions::SunResults& results) {
     const auto& days = results.recharge.days;
     const auto rows = days.size();
     Series series{.name = "sun_days", .title = "What each day gives back", .columns = {}};
@@ -25,7 +25,7 @@ Series days_table(const SunResults& results) {
     return series;
 }
 
-Series placements_table(const SunResults& results) {
+Series placements_table(const questions::SunResults& results) {
     const auto& yields = results.placements;
     const auto rows = yields.size();
     Series series{.name = "placements", .title = "Other ways to stand", .columns = {}};
@@ -43,7 +43,7 @@ Series placements_table(const SunResults& results) {
     return series;
 }
 
-Series panels_table(const scenario::Scenario& scenario, const SunAndUnit& unit) {
+Series panels_table(const scenario::Scenario& scenario, const questions::SunAndUnit& unit) {
     const auto& counts = unit.counts;
     const auto rows = counts.size();
     const double days = outage_days(scenario);
@@ -78,7 +78,7 @@ Series panels_table(const scenario::Scenario& scenario, const SunAndUnit& unit) 
     return series;
 }
 
-Series hours_table(const SunDayCurves& day) {
+Series hours_table(const questions::SunDayCurves& day) {
     const DayCurves curves = sun_curves(day);
     Series series{.name = "sun_hours", .title = curves.title, .columns = {}};
     series.columns.push_back(
@@ -94,7 +94,8 @@ Series hours_table(const SunDayCurves& day) {
 
 }  // namespace
 
-std::vector<Series> sun_series(const scenario::Scenario& scenario, const SunResults& results) {
+std::vector<Series> sun_series(const scenario::Scenario& scenario,
+                               const questions::SunResults& results) {
     if (results.setup.groups.empty()) {
         return {};
     }

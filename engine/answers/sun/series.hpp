@@ -10,6 +10,6 @@ namespace answers {
 // "sun_days", "placements", "panels" (with a unit behind the panels) and "sun_hours", in this
 // order.
 [[nodiscard]] std::vector<Series> sun_series(const scenario::Scenario& scenario,
-                                             const SunResults& results);
+                                             const questions::SunResults& results);
 
 }  // namespace answers

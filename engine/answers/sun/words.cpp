@@ -102,20 +102,13 @@ std::string stands_in_short(const std::vector<scenario::Aim>& aims) {
                        compass(aims.front().azimuth));
 }
 
-int panels_in(const scenario::Scenario& scenario) {
-    int panels = 0;
-    for (const auto& panel : scenario.panels) {
-        panels += panel.count;
-    }
-    return panels;
-}
-
-const solar::PlacementYield* row_of(const SunResults& results, PlacementKind kind) {
+const solar::PlacementYield* row_of(const questions::SunResults& results, PlacementKind kind) {
     const auto row = std::ranges::find(results.placements, kind, &solar::PlacementYield::kind);
     return row == results.placements.end() ? nullptr : &*row;
 }
 
-std::optional<double> times_flat(const SunResults& results, const solar::PlacementYield& yield) {
+std::optional<double> times_flat(const questions::SunResults& results,
+                                 const solar::PlacementYield& yield) {
     const auto* flat = row_of(results, PlacementKind::flat);
     if (flat == nullptr || flat->day.mean < 1.0 * units::watt_hour) {
         return std::nullopt;

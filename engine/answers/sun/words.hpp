@@ -21,14 +21,12 @@ namespace answers {
 // The same in a few characters: "60° south", "turned 3 times".
 [[nodiscard]] std::string stands_in_short(const std::vector<scenario::Aim>& aims);
 
-[[nodiscard]] int panels_in(const scenario::Scenario& scenario);
-
 // The row of a kind; nullptr where the comparison has none.
-[[nodiscard]] const solar::PlacementYield* row_of(const SunResults& results,
+[[nodiscard]] const solar::PlacementYield* row_of(const questions::SunResults& results,
                                                   solar::PlacementKind kind);
 
 // Mean of the weathers over that of panels flat on the ground; absent when those give nothing.
-[[nodiscard]] std::optional<double> times_flat(const SunResults& results,
+[[nodiscard]] std::optional<double> times_flat(const questions::SunResults& results,
                                                const solar::PlacementYield& yield);
 
 [[nodiscard]] double outage_days(const scenario::Scenario& scenario);

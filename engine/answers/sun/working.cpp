@@ -26,7 +26,7 @@ Quantity plain(double value, int decimals) {
     return {.value = value, .unit = "1", .shown = fmt::format("{:.{}f}", value, decimals)};
 }
 
-void add_sky(Rows& rows, const SunResults& results) {
+void add_sky(Rows& rows, const questions::SunResults& results) {
     const auto& site = results.setup.site;
     const auto midnight = results.day.midnight;
     const auto noon = solar::solar_noon(site.at.longitude, midnight, site.utc_offset);
@@ -46,7 +46,7 @@ void add_sky(Rows& rows, const SunResults& results) {
              "solar method.md (14)");
 }
 
-void add_panels(Rows& rows, const SunResults& results) {
+void add_panels(Rows& rows, const questions::SunResults& results) {
     rows.section = "Panels";
     for (const auto& group : results.setup.groups) {
         const auto& model = group.model;
@@ -74,7 +74,8 @@ void add_panels(Rows& rows, const SunResults& results) {
     }
 }
 
-void add_recharge(Rows& rows, const scenario::Scenario& scenario, const SunResults& results) {
+void add_recharge(Rows& rows, const scenario::Scenario& scenario,
+                  const questions::SunResults& results) {
     rows.section = "Recharge";
     const auto& whole = results.recharge.whole;
     const std::string formula = results.unit          ? "sizing method.md (8)"
@@ -107,7 +108,8 @@ void add_recharge(Rows& rows, const scenario::Scenario& scenario, const SunResul
 
 }  // namespace
 
-std::vector<WorkingRow> sun_working(const scenario::Scenario& scenario, const SunResults& results) {
+std::vector<WorkingRow> sun_working(const scenario::Scenario& scenario,
+                                    const questions::SunResults& results) {
     Rows rows;
     if (results.setup.groups.empty()) {
         return rows.rows;

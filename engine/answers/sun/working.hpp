@@ -8,6 +8,6 @@
 namespace answers {
 
 [[nodiscard]] std::vector<WorkingRow> sun_working(const scenario::Scenario& scenario,
-                                                  const SunResults& results);
+                                                  const questions::SunResults& results);
 
 }  // namespace answers

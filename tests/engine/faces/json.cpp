@@ -73,7 +73,7 @@ TEST(json, a_key_without_a_value_is_null_and_says_why) {
 }
 
 TEST(json, figures_take_the_place_of_null_once_members_were_run) {
-    OutageChance chance{
+    questions::OutageChance chance{
         .more = sizing::MorePacks{.more = 2, .tried = 2, .of = units::Probability(0.93)},
         .packs = 4};
     chance.figures = {.of = units::Probability(0.34),

@@ -70,7 +70,7 @@ TEST_F(Faulty, chances_that_throw_are_told) {
 }
 
 TEST_F(Faulty, a_question_that_throws_is_told_and_goes_with_its_page) {
-    touch::AnswerRunner::set_asker([](const QString&, const QString&, const QStringList&,
+    touch::AnswerRunner::set_asker([](const QString&, const QString&, const QVariantMap&,
                                       const QString&) -> touch::AnswerView { throw 7; });
     touch::AnswerRunner answer;
     answer.set_document(&document);

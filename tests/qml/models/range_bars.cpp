@@ -38,7 +38,7 @@ answers::Answer by_hand() {
 class Answered : public testing::Test {
   protected:
     void SetUp() override {
-        AnswerRunner::set_asker([](const QString&, const QString&, const QStringList&,
+        AnswerRunner::set_asker([](const QString&, const QString&, const QVariantMap&,
                                    const QString&) { return touch::answer_view_of(by_hand()); });
         runner = std::make_unique<AnswerRunner>();
         document.openExample();

@@ -5,8 +5,11 @@
 #include <QRegularExpression>
 #include <gtest/gtest.h>
 
+#include "command_line/arguments.hpp"
+#include "command_line/questions.hpp"
+#include "command_line/read_request.hpp"
+#include "models/answer_view.hpp"
 #include "models/as_wished.hpp"
-#include "models/ask_question.hpp"
 #include "models/look.hpp"
 
 namespace {
@@ -235,6 +238,21 @@ struct Asked {
     int sentences;  // how many of the answer are said again at least
 };
 
+// The answer to a line of the command, as the screen would show it.
+touch::AnswerView as_typed(const char* question, const QStringList& options, const QString& text,
+                           const QString& file) {
+    std::vector<std::string> arguments{question, "-"};
+    for (const QString& option : options)
+        arguments.push_back(option.toStdString());
+    const auto request = std::get<command_line::Request>(command_line::read_arguments(arguments));
+    const auto read = scenario::read_scenario(text.toStdString(), file.toStdString(),
+                                              command_line::overrides_of(request.set).value());
+    if (!read) return touch::no_answer(read.error());
+    auto answer = command_line::answer_to(*read, request);
+    return answer ? touch::answer_view_of(std::move(*answer), read->warnings)
+                  : touch::no_answer(answer.error());
+}
+
 TEST_F(SaidInGerman, the_answers_of_every_scenario_that_comes_with_the_program) {
     const QDir scenarios(QStringLiteral(CANDLEMARK_SOURCE_DIR "/scenarios"));
     const QStringList files = scenarios.entryList({"*.toml"}, QDir::Files);
@@ -275,8 +293,8 @@ TEST_F(SaidInGerman, the_answers_of_every_scenario_that_comes_with_the_program) 
               << QStringLiteral("sump pump 1/3 hp");
         std::ranges::sort(names, std::ranges::greater(), &QString::size);
         for (const Asked& asked : questions) {
-            const auto view = touch::ask_question(QLatin1String(asked.question), text,
-                                                  asked.options, scenarios.filePath(name));
+            const auto view =
+                as_typed(asked.question, asked.options, text, scenarios.filePath(name));
             if (!view.answer) continue;  // the file cannot be asked so, such as without a storage
             const std::string of = name.toStdString() + " " + asked.question + " " +
                                    asked.options.join(QLatin1Char(' ')).toStdString();

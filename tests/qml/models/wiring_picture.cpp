@@ -53,7 +53,7 @@ TEST(pieces_of, a_line_to_another_height_bends_half_way) {
 
 TEST(wiring_picture, every_box_says_what_it_is_and_what_was_found) {
     touch::AnswerRunner::set_asker(
-        [](const QString&, const QString&, const QStringList&, const QString&) {
+        [](const QString&, const QString&, const QVariantMap&, const QString&) {
             answers::Answer answer;
             answer.wiring = two_branches();
             return touch::answer_view_of(answer);

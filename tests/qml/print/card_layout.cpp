@@ -6,7 +6,8 @@
 
 #include <gtest/gtest.h>
 
-#include "command_line/card_answers.hpp"
+#include "answers/card/lid_card.hpp"
+#include "questions/card.hpp"
 
 namespace {
 
@@ -21,7 +22,8 @@ std::vector<std::filesystem::path> examples() {
 }
 
 answers::LidCard card_of(const scenario::ReadScenario& read) {
-    return answers::lid_card(read.scenario, command_line::card_answers(read),
+    return answers::lid_card(read.scenario,
+                             answers::card_answers(questions::find_for_card(read, {})),
                              "Candlemark 0.1.0, 2026-11-25");
 }
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "answers/wiring/draws.hpp"
+#include "questions/draws.hpp"
 #include "scenario/read.hpp"
 
 namespace {
@@ -18,9 +18,9 @@ scenario::ReadScenario read(const std::string& name, scenario::Overrides overrid
     return *scenario::read_scenario_file(path, std::move(overrides));
 }
 
-ComparedBuild build_of(const scenario::ReadScenario& file) {
-    const auto draws = draws_of(file.scenario);
-    ComparedBuild build{
+questions::ComparedBuild build_of(const scenario::ReadScenario& file) {
+    const auto draws = questions::draws_of(file.scenario);
+    questions::ComparedBuild build{
         .read = file, .fit = *fitting::fit(file.scenario, *draws), .plan = std::nullopt};
     if (auto plan = outage::plan_outage(file.scenario)) {
         build.plan = std::move(*plan);

@@ -6,7 +6,7 @@
 #include <map>
 #include <set>
 
-#include "answers/wiring/draws.hpp"
+#include "questions/draws.hpp"
 #include "engine/scenario/sample.hpp"
 #include "fitting/swap.hpp"
 #include "scenario/listing.hpp"
@@ -202,7 +202,7 @@ TEST(compare_keys, a_verdict_moves_only_where_the_table_says) {
     auto base = read().scenario;
     base.place.weather_file.reset();
     const auto draws_of = [](const scenario::Scenario& scenario) {
-        return answers::draws_of(scenario);
+        return questions::draws_of(scenario);
     };
     const auto old_draws = draws_of(base);
     ASSERT_TRUE(old_draws);

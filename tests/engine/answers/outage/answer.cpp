@@ -52,7 +52,7 @@ TEST(outage_answer, an_account_that_does_not_close_is_a_defect) {
 }
 
 TEST(outage_answer, the_headline_is_the_chance_where_members_were_run) {
-    OutageChance chance{.packs = 1};
+    questions::OutageChance chance{.packs = 1};
     chance.figures.of = units::Probability(0.95);
     chance.figures.low = units::Probability(0.94);
     chance.figures.high = units::Probability(0.96);

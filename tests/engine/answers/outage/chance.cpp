@@ -8,6 +8,7 @@ namespace {
 
 using namespace answers;
 using outage::LimitedBy;
+using questions::OutageChance;
 using units::hour;
 using units::Probability;
 

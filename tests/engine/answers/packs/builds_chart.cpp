@@ -28,8 +28,8 @@ Build build(int packs, int panels, int lasted, std::optional<double> weight,
 }
 
 // Two packs by two numbers of panels; the file has one pack and no panel.
-answers::PacksFound found_with(std::vector<Build> frontier) {
-    answers::PacksFound found;
+questions::PacksFound found_with(std::vector<Build> frontier) {
+    questions::PacksFound found;
     found.of_the_file = build(1, 0, 100, {}, {});
     found.builds.goal = units::Probability(0.9);
     found.builds.frontier = std::move(frontier);

@@ -9,14 +9,14 @@ using testing::HasSubstr;
 using testing::Not;
 
 // Two packs with three panels, beside one that lasts as surely.
-PacksFound two_where_one_would_last() {
+questions::PacksFound two_where_one_would_last() {
     const auto build = [](int packs) {
         return sizing::Build{.packs = packs,
                              .panels = 3,
                              .figures = {.of = units::Probability(1.0), .members = 256},
                              .timed = true};
     };
-    PacksFound found{.packs = 2, .panels = 3};
+    questions::PacksFound found{.packs = 2, .panels = 3};
     found.builds.goal = units::Probability(0.9);
     found.builds.feasible = true;
     found.builds.with_these_panels = build(2);
@@ -26,7 +26,7 @@ PacksFound two_where_one_would_last() {
 
 TEST(packs_sentences, a_pack_more_for_the_sake_of_a_motor_says_so) {
     auto found = two_where_one_would_last();
-    found.starts = StartNeeds{.packs = 2, .load = "circular saw needs"};
+    found.starts = questions::StartNeeds{.packs = 2, .load = "circular saw needs"};
     EXPECT_THAT(packs_sentences(made::scenario(), found).front(),
                 HasSubstr("; one in all, more than 99 times in 100, but circular saw needs two to "
                           "start."));
@@ -34,7 +34,7 @@ TEST(packs_sentences, a_pack_more_for_the_sake_of_a_motor_says_so) {
 
 TEST(packs_sentences, a_motor_that_one_fewer_would_start_is_not_named) {
     auto found = two_where_one_would_last();
-    found.starts = StartNeeds{.packs = 1, .load = "circular saw needs"};
+    found.starts = questions::StartNeeds{.packs = 1, .load = "circular saw needs"};
     EXPECT_THAT(packs_sentences(made::scenario(), found).front(), Not(HasSubstr("to start")));
 }
 

@@ -2,6 +2,7 @@
 
 #include "answers/start/chart.hpp"
 #include "faces/text.hpp"
+#include "questions/starts.hpp"
 #include "scenario/read.hpp"
 
 namespace {
@@ -52,9 +53,9 @@ power = "20 W"
 Answer answered(std::string text) {
     const auto read = scenario::read_scenario(text, "test", {});
     EXPECT_TRUE(read);
-    auto answer = start_answer(read->scenario);
-    EXPECT_TRUE(answer);
-    return *std::move(answer);
+    const auto starts = questions::planned_starts(read->scenario);
+    EXPECT_TRUE(starts);
+    return start_answer(starts->scenario, starts->plan, starts->assumptions);
 }
 
 std::string with(std::string_view old_words, std::string_view new_words) {

@@ -5,7 +5,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "answers/sun/results.hpp"
+#include "answers/answer_of.hpp"
 #include "faces/bars.hpp"
 #include "faces/json.hpp"
 #include "faces/text.hpp"
@@ -53,11 +53,13 @@ scenario::Scenario scenario_of(const std::string& text) {
     return read->scenario;
 }
 
-Answer answer_of(const std::string& text, const SunQuestion& question = {.weathers = 200}) {
-    const auto scenario = scenario_of(text);
-    const auto results = sun_results(scenario, question);
-    if (!results) throw std::runtime_error(results.error().front().found);
-    return sun_answer(scenario, *results);
+Answer answer_of(const std::string& text, const questions::SunAsked& asked = {.weathers = 200},
+                 const std::string& folder = {}) {
+    const scenario::ReadScenario read{.scenario = scenario_of(text),
+                                      .file_name = folder.empty() ? "" : folder + "/sun.toml"};
+    const auto found = questions::find(read, asked, {});
+    if (!found) throw std::runtime_error(found.error().front().found);
+    return answers::answer_of(*found);
 }
 
 double number_at(const Answer& answer, std::string_view path) {
@@ -161,7 +163,7 @@ TEST(sun_answer, a_weather_file_answers_with_its_own_hours_and_start_dates) {
     std::string text = january;
     text.replace(text.find("name = \"Chicago IL\""), 19, "weather_file = \"station.epw\"");
     const auto answer =
-        answer_of(text + unit, {.folder = folder.string(), .weathers = 200, .most_panels = 3});
+        answer_of(text + unit, {.weathers = 200, .most_panels = 3}, folder.string());
     EXPECT_THAT(answer.sentences.front(), HasSubstr("start dates in the weather file"));
     EXPECT_THAT(answer.sentences.front(), HasSubstr("Made Up Field"));
     std::filesystem::remove_all(folder);
@@ -170,7 +172,8 @@ TEST(sun_answer, a_weather_file_answers_with_its_own_hours_and_start_dates) {
 TEST(sun_answer, a_file_that_cannot_be_read_is_an_error_at_its_key) {
     std::string text = january;
     text.replace(text.find("name = \"Chicago IL\""), 19, "weather_file = \"missing.epw\"");
-    EXPECT_FALSE(sun_results(scenario_of(text + unit), {}));
+    EXPECT_FALSE(
+        questions::find({.scenario = scenario_of(text + unit)}, questions::SunAsked{}, {}));
 }
 
 TEST(sun_answer, no_line_is_wider_than_the_page) {

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
-#include "answers/wiring/draws.hpp"
 #include "faces/json.hpp"
 #include "faces/sheet.hpp"
 #include "faces/text.hpp"
 #include "faces/wiring_svg.hpp"
 #include "fitting/ways.hpp"
+#include "questions/draws.hpp"
 #include "scenario/read.hpp"
 
 namespace {
@@ -25,7 +25,7 @@ scenario::ReadScenario read(const std::string& name, scenario::Overrides overrid
 }
 
 Answer answer_of(const scenario::Scenario& scenario) {
-    const auto draws = draws_of(scenario);
+    const auto draws = questions::draws_of(scenario);
     EXPECT_TRUE(draws);
     const auto fit = fitting::fit(scenario, *draws);
     EXPECT_TRUE(fit);
@@ -86,7 +86,7 @@ TEST(wiring_answer, lead_acid_in_a_shut_case_is_a_stop) {
 }
 
 TEST(wiring_draws, loads_that_run_for_hours_are_told_from_those_that_do_not) {
-    const auto draws = draws_of(read("swap/as_planned.toml").scenario);
+    const auto draws = questions::draws_of(read("swap/as_planned.toml").scenario);
     ASSERT_TRUE(draws);
     const auto& lamps = draws->circuits[3];
     EXPECT_NEAR(lamps.at_bus.continuous / units::watt, 39.6, 1e-9);  // metered: 10 % more

@@ -5,9 +5,9 @@
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"
 
-namespace answers {
+namespace questions {
 
 //   fails   where a load's draw cannot be told, at its key
 [[nodiscard]] units::Result<fitting::Draws> draws_of(const scenario::Scenario& scenario);
 
-}  // namespace answers
+}  // namespace questions

@@ -1,15 +1,15 @@
-#include "answers/sun/results.hpp"
+#include "questions/sun.hpp"
 
 #include <algorithm>
 
-#include "answers/sun/words.hpp"
 #include "outage/ready.hpp"
+#include "scenario/file.hpp"
 #include "scenario/most.hpp"
 #include "sizing/builds.hpp"
 #include "sizing/members_of.hpp"
 #include "units/result.hpp"
 
-namespace answers {
+namespace questions {
 
 namespace {
 
@@ -35,16 +35,15 @@ SunDayCurves curves_of(const solar::SunSetup& setup, LocalTime midnight) {
 }
 
 SunAndUnit unit_of(const scenario::Scenario& scenario, std::shared_ptr<const outage::Ready> ready,
-                   const SunQuestion& question) {
+                   const std::string& folder, const SunAsked& asked, const How& how) {
     const int now = panels_in(scenario);
     const int most =
-        question.most_panels.value_or(std::min(scenario::most_panels, std::max(6, now + 4)));
+        asked.most_panels.value_or(std::min(scenario::most_panels, std::max(6, now + 4)));
     const auto goal = sizing::goal_of(scenario);
-    const auto members =
-        sizing::members_of(scenario, question.folder, ready, question.seed, question.members);
+    const auto members = sizing::members_of(scenario, folder, ready, how.seed, asked.members);
     sizing::MemberRuns runs(members);
     SunAndUnit unit{.plan = outage::plan_outage(*ready), .figures = {}, .sun = {}, .counts = {}};
-    if (question.with_counts) unit.counts = sizing::panel_counts(runs, most, goal);
+    if (asked.with_counts) unit.counts = sizing::panel_counts(runs, most, goal);
     const auto own = std::ranges::find(unit.counts, now, &sizing::PanelCount::panels);
     const bool counted = own != unit.counts.end();
     unit.figures = counted ? own->figures : members.figures(runs.ends(), goal);
@@ -61,8 +60,8 @@ solar::Recharge kept_of(const sizing::SunReturn& sun) {
 }
 
 // What is offered under chance weathers, where no unit can be planned that would take it.
-void take_weathers(SunResults& results, const scenario::Scenario& scenario,
-                   const SunQuestion& question) {
+void take_weathers(SunResults& results, const scenario::Scenario& scenario, const SunAsked& asked,
+                   const How& how) {
     auto& sun = results.setup;
     const solar::SunTrack track(sun.site, sun.groups, scenario.outage.starts,
                                 scenario.outage.lasts);
@@ -72,44 +71,55 @@ void take_weathers(SunResults& results, const scenario::Scenario& scenario,
     }
     scenario::Assumptions told;
     const auto model = solar::weather_model(scenario.outage, told);
-    results.recharge = solar::recharge(track, sun.site, sun.controller, model, question.seed,
-                                       std::max(1, question.weathers));
+    results.recharge = solar::recharge(track, sun.site, sun.controller, model, how.seed,
+                                       std::max(1, asked.weathers));
     sun.assumptions.insert(sun.assumptions.end(), told.begin(), told.end());
 }
 
 }  // namespace
 
-units::Result<SunResults> sun_results(const scenario::Scenario& scenario,
-                                      const SunQuestion& question) {
-    auto setup = solar::sun_setup(scenario, question.folder);
+int panels_in(const scenario::Scenario& scenario) {
+    int panels = 0;
+    for (const auto& panel : scenario.panels)
+        panels += panel.count;
+    return panels;
+}
+
+units::Result<SunFound> find(const scenario::ReadScenario& read, const SunAsked& asked,
+                             const How& how) {
+    const auto& scenario = read.scenario;
+    const auto folder = scenario::folder_of(read.file_name);
+    auto setup = solar::sun_setup(scenario, folder);
     if (!setup) {
         return units::fail(std::move(setup.error()));
     }
-    SunResults results{.setup = std::move(*setup),
-                       .recharge = {},
-                       .day = {},
-                       .placements = {},
-                       .unit = {},
-                       .why_no_unit = "there are no panels"};
+    SunFound found{.scenario = scenario,
+                   .results = {.setup = std::move(*setup),
+                               .recharge = {},
+                               .day = {},
+                               .placements = {},
+                               .unit = {},
+                               .why_no_unit = "there are no panels"}};
+    auto& results = found.results;
     results.day.midnight = whole_day(scenario.outage);
     if (results.setup.groups.empty()) {
-        return results;
+        return found;
     }
     const auto& sun = results.setup;
     results.day = curves_of(sun, results.day.midnight);
     results.placements =
         solar::compare_placements(sun.site, sun.groups, sun.controller, results.day.midnight);
-    auto made = outage::make_ready(scenario, question.folder);
+    auto made = outage::make_ready(scenario, folder);
     if (!made) {
         results.why_no_unit = made.error().front().where + ": " + made.error().front().found;
-        take_weathers(results, scenario, question);
-        return results;
+        take_weathers(results, scenario, asked, how);
+        return found;
     }
     const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     results.setup.assumptions = ready->assumptions;
-    results.unit = unit_of(scenario, ready, question);
+    results.unit = unit_of(scenario, ready, folder, asked, how);
     results.recharge = kept_of(results.unit->sun);
-    return results;
+    return found;
 }
 
-}  // namespace answers
+}  // namespace questions

@@ -1,11 +1,13 @@
+#include "questions/starts.hpp"
+
 #include <fmt/format.h>
 
-#include "answers/start/answer.hpp"
 #include "demand/power.hpp"
+#include "motor/appliances.hpp"
 #include "motor/kind.hpp"
 #include "scenario/set_aside.hpp"
 
-namespace answers {
+namespace questions {
 
 using units::Power;
 using units::Range;
@@ -62,4 +64,18 @@ units::Result<LoadRuns> load_runs(const scenario::Scenario& scenario) {
     return found;
 }
 
-}  // namespace answers
+units::Result<PlannedStarts> planned_starts(const scenario::Scenario& written) {
+    auto likened = motor::with_appliances(written);
+    if (!likened) return units::fail(std::move(likened.error()));
+    auto runs = load_runs(likened->scenario);
+    if (!runs) return units::fail(std::move(runs.error()));
+    for (std::size_t i = 0; i < runs->runs.size(); ++i)
+        runs->runs[i].drives = likened->drives[i];
+    auto plan = starting::plan_starts(likened->scenario, runs->runs);
+    if (!plan) return units::fail(plan.error());
+    scenario::Assumptions assumptions = likened->assumptions;
+    assumptions.insert(assumptions.end(), runs->assumptions.begin(), runs->assumptions.end());
+    return PlannedStarts{std::move(likened->scenario), std::move(*plan), std::move(assumptions)};
+}
+
+}  // namespace questions

@@ -1,4 +1,5 @@
-#include "answers/start/answer.hpp"
+#include "questions/starts.hpp"
+
 #include "motor/kind.hpp"
 #include "scenario/read.hpp"
 
@@ -30,7 +31,7 @@ name = "pump"
 
 // 1/2 hp is 373 W at the shaft; a capacitor-start motor of 55 to 76 % draws 491 to 678 W.
 TEST(start_runs, a_motor_known_by_its_horsepower_runs_on_output_over_efficiency) {
-    const auto found = answers::load_runs(
+    const auto found = questions::load_runs(
         with_load("motor = {kind = \"capacitor_start\", horsepower = \"1/2 hp\"}\n"));
     ASSERT_TRUE(found);
     const auto& real = found->runs.front().draw.real;
@@ -41,10 +42,10 @@ TEST(start_runs, a_motor_known_by_its_horsepower_runs_on_output_over_efficiency)
 }
 
 TEST(start_runs, the_power_factor_of_a_running_motor_is_the_same_with_and_without_its_power) {
-    const auto stated = answers::load_runs(
+    const auto stated = questions::load_runs(
         with_load("power = \"500 W\"\nmotor = {kind = \"compressor_csir\", horsepower = "
                   "\"1/2 hp\"}\n"));
-    const auto worked_out = answers::load_runs(
+    const auto worked_out = questions::load_runs(
         with_load("motor = {kind = \"compressor_csir\", horsepower = \"1/2 hp\"}\n"));
     ASSERT_TRUE(stated && worked_out);
     EXPECT_EQ(stated->runs.front().draw.factor, worked_out->runs.front().draw.factor);

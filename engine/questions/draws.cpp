@@ -1,4 +1,4 @@
-#include "answers/wiring/draws.hpp"
+#include "questions/draws.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -7,7 +7,7 @@
 #include "demand/demand.hpp"
 #include "demand/power.hpp"
 
-namespace answers {
+namespace questions {
 
 namespace {
 
@@ -108,4 +108,4 @@ units::Result<fitting::Draws> draws_of(const scenario::Scenario& scenario) {
     return draws;
 }
 
-}  // namespace answers
+}  // namespace questions

@@ -1,0 +1,105 @@
+#include "questions/compare.hpp"
+
+#include <memory>
+
+#include "outage/ready.hpp"
+#include "questions/draws.hpp"
+#include "questions/in_its_room.hpp"
+#include "questions/starts.hpp"
+#include "scenario/file.hpp"
+#include "scenario/set_aside.hpp"
+#include "sizing/builds.hpp"
+#include "sizing/member_runs.hpp"
+#include "sizing/members_of.hpp"
+
+namespace questions {
+
+namespace {
+
+constexpr starting::Utilised most_told = starting::Utilised(1000.0);  // as starting::Utilised says
+
+units::Errors in_file(units::Errors errors, const std::string& file) {
+    for (auto& error : errors) {
+        if (error.file.empty()) {
+            error.file = file;
+        }
+    }
+    return errors;
+}
+
+units::Errors of_both(const units::Errors& old_errors, const units::Errors& new_errors) {
+    units::Errors errors = old_errors;
+    errors.insert(errors.end(), new_errors.begin(), new_errors.end());
+    return errors;
+}
+
+units::Result<ComparedBuild> build_of(const scenario::ReadScenario& read, std::uint64_t seed) {
+    // What is taken for the room stands among the plan's assumptions.
+    const auto cold = at_the_coldest(read);
+    const auto draws = draws_of(cold.scenario);
+    if (!draws) {
+        return units::fail(in_file(draws.error(), read.file_name));
+    }
+    auto fit = fitting::fit(cold.scenario, *draws);
+    if (!fit) {
+        return units::fail(in_file(fit.error(), read.file_name));
+    }
+    ComparedBuild build{.read = read, .fit = std::move(*fit), .plan = std::nullopt};
+    const auto folder = scenario::folder_of(read.file_name);
+    auto ready = outage::make_ready(read.scenario, folder);
+    if (ready) {
+        build.plan = outage::plan_outage(*ready);
+        const auto members = sizing::members_of(
+            read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)), seed);
+        sizing::MemberRuns runs(members);
+        build.figures = members.figures(runs.ends(), sizing::goal_of(read.scenario));
+    } else {
+        build.why_no_plan = "the outage cannot be planned: " + units::print(ready.error().front());
+    }
+    if (auto starts = compared_starts(cold.scenario)) {
+        build.starts = std::move(*starts);
+    } else {
+        build.why_no_starts =
+            "the starts cannot be planned: " + units::print(starts.error().front());
+    }
+    return build;
+}
+
+}  // namespace
+
+units::Result<std::vector<ComparedStart>> compared_starts(const scenario::Scenario& scenario) {
+    const auto planned = planned_starts(scenario);
+    if (!planned) {
+        return units::fail(planned.error());
+    }
+    std::vector<ComparedStart> starts;
+    for (const starting::LoadStart& load : planned->plan.loads) {
+        if (load.refused) {
+            starts.push_back({.load = load.name,
+                              .verdict = starting::StartVerdict::will_not_start,
+                              .binding = starting::Constraint::voltage_class,
+                              .worst = most_told});
+            continue;
+        }
+        ComparedStart start{.load = load.name,
+                            .verdict = load.judged.verdict,
+                            .binding = load.judged.binding,
+                            .worst = {}};
+        for (const auto& use : load.judged.used) {
+            start.worst = std::max(start.worst, use.used.high());
+        }
+        starts.push_back(std::move(start));
+    }
+    return starts;
+}
+
+units::Result<CompareFound> find(const scenario::ReadScenario& read, const CompareAsked& asked,
+                                 const How& how) {
+    auto old_build = build_of(read, how.seed);
+    auto new_build = build_of(asked.with, how.seed);
+    if (old_build && new_build) return CompareFound{std::move(*old_build), std::move(*new_build)};
+    return units::fail(of_both(old_build ? units::Errors{} : old_build.error(),
+                               new_build ? units::Errors{} : new_build.error()));
+}
+
+}  // namespace questions

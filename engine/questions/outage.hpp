@@ -1,0 +1,29 @@
+// How long does it last?
+#pragma once
+
+#include <optional>
+
+#include "outage/plan.hpp"
+#include "questions/asked.hpp"
+#include "questions/outage_chance.hpp"
+#include "scenario/assumption.hpp"
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace questions {
+
+//   scenario  as it was run: after storage with the charge that is left
+//   chance    absent where no members were asked for
+//   assumed   of the storage
+struct OutageFound {
+    scenario::Scenario scenario;
+    outage::Plan plan;
+    std::optional<OutageChance> chance = {};
+    scenario::Assumptions assumed = {};
+};
+
+//   fails   as outage::make_ready and handling::storage
+[[nodiscard]] units::Result<OutageFound> find(const scenario::ReadScenario& read,
+                                              const OutageAsked& asked, const How& how);
+
+}  // namespace questions

@@ -1,0 +1,190 @@
+#include "questions/packs.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "outage/work.hpp"
+#include "questions/starts.hpp"
+#include "scenario/file.hpp"
+#include "sizing/members_of.hpp"
+
+namespace questions {
+
+namespace {
+
+// What is wrong with either, each thing once.
+template <class A, class B>
+units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
+    units::Errors errors;
+    if (!a) errors = a.error();
+    if (b) return errors;
+    for (const auto& error : b.error())
+        if (std::ranges::find(errors, error) == errors.end()) errors.push_back(error);
+    return errors;
+}
+
+// Steps that the question may take by itself: under five seconds at 0.12 us a step, measured over
+// packs that differ in an outage of 60 days.
+constexpr double most_steps = 40e6;
+
+// What the staircases meet at most, or each build where nobody knows how long it lasts, though most
+// of these end long before what is looked at; each rung of the ladder, and what matters, about as
+// much as a build or two each.
+double runs_of(const PacksAsked& asked, const outage::Ready& ready) {
+    constexpr double share_of_a_run = 0.25;
+    const double panels = ready.sky ? asked.most_panels : 0;
+    const double builds = ready.outage.open_ended
+                              ? share_of_a_run * asked.most_packs * (panels + 1.0)
+                              : asked.most_packs + panels;
+    return builds + 4.0 +
+           2.0 * static_cast<double>(std::min<std::size_t>(ready.demand.loads.size(), 8));
+}
+
+double steps_of(const PacksAsked& asked, const outage::Ready& ready, int members) {
+    return outage::member_steps_of_a_run(ready) * members * runs_of(asked, ready);
+}
+
+// What takes too long for one block of members is left to those who ask for it.
+units::Errors too_long(const PacksAsked& asked, const outage::Ready& ready) {
+    const double all = steps_of(asked, ready, chance::lanes);
+    if (asked.members || all <= most_steps) return {};
+    return {{.where = "outage.lasts",
+             .found = fmt::format("found an outage of {:.0f} steps; to try up to {} packs with up "
+                                  "to {} panels for {} members takes {:.0f} million",
+                                  outage::member_steps_of_a_run(ready), asked.most_packs,
+                                  asked.most_panels, chance::lanes, all / 1e6),
+             .remedy = fmt::format(
+                 "at most {:.0f} million are worked through unasked: give longer cycles in "
+                 "runs.every, packs that are alike, a shorter outage.lasts, or smaller numbers "
+                 "for --most-packs and --most-panels; or wait for it with --members {}",
+                 most_steps / 1e6, chance::lanes)}};
+}
+
+// Each load is looked at by itself, so that loads times steps is what takes the time.
+units::Errors too_many_loads(const outage::Ready& ready) {
+    constexpr double most = 0.5e6;  // steps: some seconds, measured
+    const auto loads = static_cast<double>(ready.demand.loads.size());
+    const double all = loads * outage::steps_of_a_run(ready);
+    if (all <= most) return {};
+    return {
+        {.where = "load",
+         .found = fmt::format("found {:.0f} loads in an outage of {:.0f} steps; to look at each "
+                              "of them takes {:.1f} million",
+                              loads, outage::steps_of_a_run(ready), all / 1e6),
+         .remedy = fmt::format("at most {:.1f} million are worked through: join loads that are "
+                               "alike with count, give longer cycles in runs.every, packs that "
+                               "are alike, or a shorter outage.lasts",
+                               most / 1e6)}};
+}
+
+// How long each build lasts that is named by itself; running it may move its chance by a member
+// where packs differ, and with it the name.
+void name_builds(PacksFound& found, sizing::MemberRuns& runs, const sizing::GridAsked& asked) {
+    const auto time = [&](int packs, int panels) {
+        sizing::time_cell(found.grid, runs, asked, packs, panels);
+    };
+    if (found.packs >= 1 && found.packs <= asked.most_packs && found.panels <= asked.most_panels) {
+        time(found.packs, found.panels);
+        found.of_the_file = sizing::build_at(found.scenario, found.grid, found.packs, found.panels);
+    }
+    bool all_timed = false;
+    for (int turn = 0; !all_timed && turn < 4; ++turn) {
+        found.builds =
+            sizing::builds_of(found.scenario, found.panels, found.grid, found.starts->packs);
+        all_timed = true;
+        for (const auto& build : sizing::named_of(found.builds)) {
+            all_timed = all_timed && build.timed;
+            time(build.packs, build.panels);
+        }
+    }
+}
+
+// The loads one by one, for fewer members where there are many, or where every number of packs has
+// to be run.
+sizing::Ladder ladder_of(const PacksAsked& asked, const How& how, const PacksFound& found,
+                         const std::string& folder, const chance::Members& members,
+                         units::Probability goal) {
+    const auto& ready = found.ready;
+    constexpr double of_a_rung = 3.0;
+    const double steps = outage::member_steps_of_a_run(*ready) * members.count() * of_a_rung *
+                         static_cast<double>(ready->demand.loads.size());
+    if (steps <= most_steps && !ready->outage.open_ended)
+        return sizing::ration_ladder(members, asked.most_packs, goal, how.threads);
+    return sizing::ration_ladder(
+        sizing::members_of(found.scenario, folder, ready, how.seed, chance::lanes),
+        asked.most_packs, goal, how.threads);
+}
+
+void look_closer(PacksFound& found, const chance::Members& members, sizing::MemberRuns& runs,
+                 unsigned threads) {
+    const auto& build =
+        found.builds.with_these_panels ? found.builds.with_these_panels : found.builds.best_chance;
+    const int packs = build ? build->packs : found.packs;
+    const int panels = build ? build->panels : found.panels;
+    found.influences =
+        sizing::influences(members, runs.ends(packs, panels, threads), packs, panels, threads);
+}
+
+StartNeeds start_needs(const starting::StartPlan& plan) {
+    StartNeeds needs;
+    for (const auto& start : plan.loads) {
+        if (start.refused || !start.packs.surely) {
+            needs.never.push_back(start.name);
+        } else if (*start.packs.surely > needs.packs) {
+            needs.packs = *start.packs.surely;
+            needs.load = start.name + " needs";
+        }
+    }
+    return needs;
+}
+
+units::Error no_load() {
+    return {.where = "load",
+            .found = "no load is described, so that any number of packs is enough",
+            .remedy = "add a [[load]] for each appliance that is to run"};
+}
+
+// The unit, and the starts that its loads ask of it; nothing of the chance yet.
+units::Result<PacksFound> prepared(const scenario::ReadScenario& read, const PacksAsked& asked,
+                                   const std::string& folder) {
+    if (read.scenario.loads.empty()) return units::fail(no_load());
+    auto made = outage::make_ready(read.scenario, folder);
+    const auto starts = planned_starts(read.scenario);
+    if (!made || !starts) return units::fail(errors_of(made, starts));
+    if (auto errors = too_many_loads(*made); !errors.empty()) return units::fail(std::move(errors));
+    if (auto errors = too_long(asked, *made); !errors.empty())
+        return units::fail(std::move(errors));
+    return PacksFound{.scenario = read.scenario,
+                      .ready = std::make_shared<const outage::Ready>(std::move(*made)),
+                      .starts = start_needs(starts->plan)};
+}
+
+}  // namespace
+
+units::Result<PacksFound> find(const scenario::ReadScenario& read, const PacksAsked& asked,
+                               const How& how) {
+    const auto folder = scenario::folder_of(read.file_name);
+    auto found = prepared(read, asked, folder);
+    if (!found) return found;
+    const auto members =
+        sizing::members_of(found->scenario, folder, found->ready, how.seed, asked.members);
+    sizing::MemberRuns runs(members);
+    const sizing::GridAsked cells{.most_packs = asked.most_packs,
+                                  .most_panels = found->ready->sky ? asked.most_panels : 0,
+                                  .goal = sizing::goal_of(found->scenario),
+                                  .threads = how.threads,
+                                  .progress = how.progress};
+    auto grid = sizing::grid_of(runs, cells);
+    if (!grid) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});
+    found->grid = std::move(*grid);
+    found->packs = members.world().packs();
+    found->panels = members.world().panels();
+    found->seed = how.seed;
+    name_builds(*found, runs, cells);
+    look_closer(*found, members, runs, how.threads);
+    found->ladder = ladder_of(asked, how, *found, folder, members, cells.goal);
+    return found;
+}
+
+}  // namespace questions

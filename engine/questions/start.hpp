@@ -1,0 +1,21 @@
+// Will it start?
+#pragma once
+
+#include "questions/asked.hpp"
+#include "questions/in_its_room.hpp"
+#include "questions/starts.hpp"
+#include "scenario/read.hpp"
+#include "units/result.hpp"
+
+namespace questions {
+
+struct StartFound {
+    PlannedStarts starts;
+    scenario::Assumptions assumed;  // for the room
+};
+
+//   fails   as planned_starts
+[[nodiscard]] units::Result<StartFound> find(const scenario::ReadScenario& read,
+                                             const StartAsked& asked, const How& how);
+
+}  // namespace questions
