@@ -61,7 +61,7 @@ void add_common_options(CLI::App& command, Request& request) {
             },
             "text for people, json for programs, jsonl for a line of\n"
             "JSON a file, csv for spreadsheets, html to print, svg for\n"
-            "the picture where there is one")
+            "the pictures where there are any")
         ->check(CLI::IsMember({"text", "json", "jsonl", "csv", "html", "svg"}))
         ->type_name("text|json|jsonl|csv|html|svg");
     command.add_flag("--quiet", request.quiet, "Tells no progress and no counts");

@@ -14,11 +14,10 @@
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "faces/csv.hpp"
-#include "faces/days_svg.hpp"
 #include "faces/json.hpp"
+#include "faces/pictures.hpp"
 #include "faces/sheet.hpp"
 #include "faces/text.hpp"
-#include "faces/wiring_svg.hpp"
 #include "scenario/named_file.hpp"
 #include "scenario/placed.hpp"
 #include "units/quote.hpp"
@@ -52,8 +51,7 @@ std::string in_face(const Answer& answer, const ReadScenario& read, const Reques
         case Face::html:
             return faces::in_html(answer);
         case Face::svg:
-            return answer.wiring ? faces::in_svg(*answer.wiring, answer.title)
-                                 : faces::in_svg(*answer.days, answer.title);
+            return faces::in_svg(answer);
         case Face::jsonl:
         case Face::text:
             break;
@@ -119,7 +117,7 @@ Outcome answer(Request request, const Surroundings& around) {
     if (!answer) {
         return unusable(scenario::placed(answer.error(), *read), request);
     }
-    if (request.face == Face::svg && !answer->wiring && !answer->days) {
+    if (request.face == Face::svg && faces::in_svg(*answer).empty()) {
         return unusable({{.where = "--as",
                           .found = "this answer has no picture",
                           .remedy = "ask for it as text, json, csv or html"}},

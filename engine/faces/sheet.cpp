@@ -4,7 +4,7 @@
 
 #include <fmt/format.h>
 
-#include "faces/days_svg.hpp"
+#include "faces/pictures.hpp"
 #include "faces/wiring_svg.hpp"
 #include "units/plain_number.hpp"
 
@@ -91,50 +91,65 @@ std::string pins_of(const answers::DaysChart& chart) {
     return html + "</ul>\n";
 }
 
-}  // namespace
-
-std::string in_html(const answers::Answer& answer) {
-    const std::string title = answer.title.empty() ? answer.question : answer.title;
-    std::string html = fmt::format(
+std::string head_of(const std::string& title, const answers::Answer& answer) {
+    return fmt::format(
         "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" "
         "content=\"width=device-width,initial-scale=1\"/><meta name=\"color-scheme\" "
         "content=\"light dark\"/><title>{0}: {1}</title>\n"
         "<style>{2}</style></head><body>\n<h1>{0}</h1>\n",
         in_xml(title), in_xml(answer.question), style);
-    for (const std::string& sentence : answer.sentences) {
-        html += fmt::format("<p class=\"answer\">{}</p>\n", in_xml(sentence));
+}
+
+// The days come first, their pins under them.
+std::string pictures_of(const answers::Answer& answer, const std::string& title) {
+    std::string html;
+    for (const Drawing& drawing : drawings_of(answer)) {
+        const bool of_the_days = answer.days && html.empty();
+        html += in_svg(drawing);
+        if (of_the_days) html += pins_of(*answer.days);
     }
-    if (answer.days) {
-        html += in_svg(*answer.days, "What is stored in the packs over the days: " + title);
-        html += pins_of(*answer.days);
-    }
-    if (answer.wiring) {
-        html += "<div class=\"paper\">" + in_svg(*answer.wiring, title) + "</div>\n";
-    }
-    for (const answers::Series& series : answer.series) {
-        if (series.brief || series.name == "links" || series.name == "ways") {
+    if (answer.wiring) html += "<div class=\"paper\">" + in_svg(*answer.wiring, title) + "</div>\n";
+    return html;
+}
+
+std::string tables_of(const answers::Answer& answer) {
+    std::string html;
+    for (const answers::Series& series : answer.series)
+        if (series.brief || series.name == "links" || series.name == "ways")
             html += table_of(series);
-        }
-    }
-    html += "<h2>Findings</h2>\n<ul>\n";
-    for (const answers::PinnedFinding& pinned : answer.findings) {
-        html += finding_in_html(pinned);
-    }
-    html +=
-        "</ul>\n<details class=\"aside\"><summary>Assumed, because the file is silent</summary>\n"
+    return html;
+}
+
+std::string assumptions_of(const answers::Answer& answer) {
+    std::string html =
+        "<details class=\"aside\"><summary>Assumed, because the file is silent</summary>\n"
         "<ul class=\"small\">\n";
-    for (const auto& assumption : answer.assumptions) {
+    for (const auto& assumption : answer.assumptions)
         html += fmt::format("<li>{}: {} ({})</li>\n", in_xml(assumption.where),
                             in_xml(assumption.text), in_xml(assumption.source));
-    }
-    html += "</ul></details>\n";
-    html += hours_of(answer);
-    html += "<h2>Beware</h2>\n<ul>\n";
-    for (const answers::Caution& caution : answer.cautions) {
+    return html + "</ul></details>\n";
+}
+
+std::string cautions_of(const answers::Answer& answer) {
+    std::string html = "<h2>Beware</h2>\n<ul>\n";
+    for (const answers::Caution& caution : answer.cautions)
         html +=
             fmt::format("<li><b>{}.</b> {}</li>\n", in_xml(caution.hazard), in_xml(caution.text));
-    }
-    return html + fmt::format("</ul>\n<p><b>{}</b></p>\n</body></html>\n", in_xml(answer.closing));
+    return html + "</ul>\n";
+}
+
+}  // namespace
+
+std::string in_html(const answers::Answer& answer) {
+    const std::string title = answer.title.empty() ? answer.question : answer.title;
+    std::string html = head_of(title, answer);
+    for (const std::string& sentence : answer.sentences)
+        html += fmt::format("<p class=\"answer\">{}</p>\n", in_xml(sentence));
+    html += pictures_of(answer, title) + tables_of(answer) + "<h2>Findings</h2>\n<ul>\n";
+    for (const answers::PinnedFinding& pinned : answer.findings)
+        html += finding_in_html(pinned);
+    html += "</ul>\n" + assumptions_of(answer) + hours_of(answer) + cautions_of(answer);
+    return html + fmt::format("<p><b>{}</b></p>\n</body></html>\n", in_xml(answer.closing));
 }
 
 }  // namespace faces

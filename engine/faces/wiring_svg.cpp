@@ -117,29 +117,6 @@ std::string box_in_svg(const answers::DiagramBox& box) {
 
 }  // namespace
 
-std::string in_xml(std::string_view text) {
-    std::string xml;
-    for (const char letter : text) {
-        switch (letter) {
-            case '&':
-                xml += "&amp;";
-                break;
-            case '<':
-                xml += "&lt;";
-                break;
-            case '>':
-                xml += "&gt;";
-                break;
-            case '"':
-                xml += "&quot;";
-                break;
-            default:
-                xml += static_cast<unsigned char>(letter) < 0x20 || letter == 0x7f ? '?' : letter;
-        }
-    }
-    return xml;
-}
-
 std::string in_svg(const answers::WiringDiagram& diagram, const std::string& title) {
     const double width = diagram.width * cell_width + 20.0;
     const double height = middle_y(diagram.height) + 20.0;

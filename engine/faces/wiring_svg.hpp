@@ -5,13 +5,10 @@
 #include <string>
 
 #include "answers/answer.hpp"
+#include "faces/drawing.hpp"
 
 namespace faces {
 
 [[nodiscard]] std::string in_svg(const answers::WiringDiagram& diagram, const std::string& title);
-
-// Text with the characters that XML keeps for itself written as entities; control characters, which
-// it does not have, as "?".
-[[nodiscard]] std::string in_xml(std::string_view text);
 
 }  // namespace faces

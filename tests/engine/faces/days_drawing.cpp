@@ -1,4 +1,4 @@
-#include "faces/days_svg.hpp"
+#include "faces/days_drawing.hpp"
 
 #include <gmock/gmock.h>
 #include <vector>
@@ -11,6 +11,7 @@ namespace {
 
 using answers::Answer;
 using answers::DaysChart;
+using faces::drawing_of;
 using faces::in_html;
 using faces::in_svg;
 using testing::HasSubstr;
@@ -52,8 +53,8 @@ std::string what_is_not_closed(const std::string& page) {
 
 // The energy at the foot is 220 down, all of it 26 down; 48 h are 82 to 708 across. By hand:
 // half of 1000 Wh after 24 h is at (82 + 708) / 2 = 395 across, (220 + 26) / 2 = 123 down.
-TEST(days_svg, draws_each_value_at_its_place) {
-    const auto svg = in_svg(two_days(), "Two days");
+TEST(days_drawing, draws_each_value_at_its_place) {
+    const auto svg = in_svg(drawing_of(two_days()));
     EXPECT_THAT(svg, HasSubstr("<polyline class=\"likely\" points=\"82.0,26.0 395.0,123.0 "));
     EXPECT_THAT(svg, HasSubstr("cx=\"395.0\""));  // the pin
     // The hour of most, 100 W, reaches the top of its part; 50 W of sun half of it.
@@ -61,19 +62,21 @@ TEST(days_svg, draws_each_value_at_its_place) {
     EXPECT_THAT(svg, HasSubstr("class=\"loads\" points=\"82.0,262.0 "));
     // Six of 48 hours of night from the sixth: an eighth of 626 across.
     EXPECT_THAT(svg, HasSubstr("<rect class=\"night\" x=\"160.2\" y=\"26\" width=\"78.2\""));
-    EXPECT_THAT(svg, HasSubstr("class=\"usable\" x1=\"82\" y1=\"200.6\""));  // 100 Wh are kept
+    EXPECT_THAT(svg, HasSubstr("class=\"limit\" x1=\"82\" y1=\"200.6\""));  // 100 Wh are kept
 }
 
-TEST(days_svg, is_closed_and_shows_words_as_words) {
-    const auto svg = in_svg(two_days(), "A \"storm\" & <more>");
+TEST(days_drawing, is_closed_and_shows_words_as_words) {
+    auto drawing = drawing_of(two_days());
+    drawing.title = "A \"storm\" & <more>";
+    const auto svg = in_svg(drawing);
     EXPECT_EQ(what_is_not_closed(svg), "");
     EXPECT_THAT(svg, HasSubstr("A &quot;storm&quot; &amp; &lt;more&gt;"));
     EXPECT_THAT(svg, HasSubstr("the &lt;packs&gt; &amp; more"));
     EXPECT_THAT(svg, HasSubstr("prefers-color-scheme:dark"));
 }
 
-TEST(days_svg, of_an_outage_without_hours_is_a_drawing_still) {
-    EXPECT_EQ(what_is_not_closed(in_svg(DaysChart{}, "")), "");
+TEST(days_drawing, of_an_outage_without_hours_is_a_drawing_still) {
+    EXPECT_EQ(what_is_not_closed(in_svg(drawing_of(DaysChart{}))), "");
 }
 
 TEST(sheet, of_the_days_is_a_page_for_a_phone_with_nothing_from_elsewhere) {

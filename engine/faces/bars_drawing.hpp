@@ -1,0 +1,13 @@
+// Bars with their range: what is sure is filled, what is likely a stroke, what is
+// possible pale; and the bars of one motor's start against their limits, with its course.
+#pragma once
+
+#include "answers/answer.hpp"
+#include "faces/drawing.hpp"
+
+namespace faces {
+
+[[nodiscard]] Drawing drawing_of(const answers::BarChart& chart);
+[[nodiscard]] Drawing drawing_of(const answers::StartChart& chart);
+
+}  // namespace faces
