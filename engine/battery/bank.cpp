@@ -658,6 +658,21 @@ bool Bank::calm_step(double power, double until, BankAdvanced& sum, double& pass
     return true;
 }
 
+void Bank::bear(Member& member, double current) {
+    member.most_given = std::max(member.most_given, current);
+    member.most_received = std::max(member.most_received, -current);
+}
+
+// At the point asked for last.
+void Bank::bear_now(bool calm) {
+    for (std::size_t i = 0; i < members_.size(); ++i)
+        bear(members_[i], calm ? calm_.current(i) : current_now(i));
+}
+
+Borne Bank::borne(std::size_t group) const {
+    return {members_[group].most_given * ampere, members_[group].most_received * ampere};
+}
+
 BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) {
     const double power = asked / watt;
     const double time = lasts / second;
@@ -678,6 +693,7 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
         point_now(power, false);
         met = first_met(power, false);
     }
+    if (met.ending == Ending::completed && time > 0.0) bear_now(calm);
     bool ahead = false;  // the calm is further than the members
     while (met.ending == Ending::completed && passed < time) {
         const double left = time - passed;
@@ -707,10 +723,13 @@ BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) 
         stand_on_charging_pieces();
         idle = trial_time_ > 0.0 ? 0 : idle + 1;
         passed = trial_time_ >= left ? time : passed + trial_time_;
-        for (const Member& member : members_)
+        for (Member& member : members_) {
             sum.largest = std::max(sum.largest, std::abs(member.current) * ampere);
+            if (trial_time_ > 0.0) bear(member, member.current);
+        }
     }
     if (ahead) leave_calm();
+    if (passed > 0.0) bear_now(calm);
     sum.time = passed * second;
     sum.ending = met.ending;
     sum.pack = met.pack;

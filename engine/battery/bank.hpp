@@ -52,6 +52,12 @@ struct BankAdvanced {
     int substeps = 0;
 };
 
+// Means of substeps, and currents at the ends of steps; both are magnitudes.
+struct Borne {
+    units::Current given{};
+    units::Current taken{};
+};
+
 class Bank {
   public:
     //   groups   at least one; what they point to must outlive the bank
@@ -70,6 +76,8 @@ class Bank {
     [[nodiscard]] units::Voltage voltage_at_rest();
     // Current out of one pack of the group at the last operating point asked for.
     [[nodiscard]] units::Current current_of(std::size_t group) const;
+    // The most that one pack of the group has given and taken in all steps so far.
+    [[nodiscard]] Borne borne(std::size_t group) const;
 
     [[nodiscard]] std::size_t groups() const { return members_.size(); }
     [[nodiscard]] int count(std::size_t group) const;
@@ -102,6 +110,8 @@ class Bank {
         bool takes = true;
         double restored_below = 0.0;
         bool may_restore = false;
+        double most_given = 0.0;
+        double most_received = 0.0;
         WellState state;
         // of the trial
         Decay decayed;
@@ -157,6 +167,8 @@ class Bank {
     [[nodiscard]] double drift() const;
     void point_now(double power, bool at_trial_end);
     [[nodiscard]] double current_now(std::size_t group) const;
+    static void bear(Member& member, double current);
+    void bear_now(bool calm);
     void try_for(double power, double time);
     double change(double power) const;
     bool fit_to_tolerance(double power, double length);

@@ -26,9 +26,10 @@ PackKind kind_of(const Scenario& scenario, const unit::Packs& packs) {
         .bare = pack.resistance.value_or(std::min(usual_inside(pack), packs.model->inner)),
         .path = packs.lead.resistance.value,
         .flow = packs.path(),
-        .fuse = pack.fuse};
+        .fuse = pack.fuse,
+        .gives = unit::limits_of(packs, unit::Flow::out_of_pack),
+        .takes = unit::limits_of(packs, unit::Flow::into_pack)};
     if (packs.lead.circuit) kind.lead = &scenario.circuits[*packs.lead.circuit];
-    if (packs.lead.fuse) kind.weakest = packs.lead.fuse->value;
     return kind;
 }
 

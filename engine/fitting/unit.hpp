@@ -10,12 +10,13 @@
 #include "inverter/model.hpp"
 #include "scenario/scenario.hpp"
 #include "unit/built.hpp"
+#include "unit/limits.hpp"
 
 namespace fitting {
 
 // One kind of pack and its path to the bus.
 //   fuse     by the pack's own key
-//   weakest  the fuse that opens first between the pack and the bus, by key or circuit
+//   gives, takes   what one of them and its lead bear
 //   flow     its inside with its path, by which it shares
 struct PackKind {
     std::size_t index = 0;  // in scenario.packs
@@ -28,7 +29,8 @@ struct PackKind {
     units::Resistance path{};  // of its lead, from the circuit or the pack's own key
     units::Resistance flow{};
     std::optional<units::Current> fuse;
-    std::optional<unit::Guard> weakest;
+    unit::Limits gives;
+    unit::Limits takes;
 };
 
 struct BuildUnit {

@@ -266,7 +266,9 @@ void check_cascade(const BuildUnit& unit, Fit& fit) {
     wiring::Feed left = fit.continuous->feed;
     std::vector<std::optional<Current>> limits;
     for (const PackKind& kind : unit.packs) {
-        limits.insert(limits.end(), static_cast<std::size_t>(kind.count), kind.model.current_limit);
+        const auto* limit = unit::find(kind.gives, unit::Limiter::protection);
+        limits.insert(limits.end(), static_cast<std::size_t>(kind.count),
+                      limit == nullptr ? std::nullopt : std::optional(limit->most.value));
     }
     std::size_t opened = 0;
     while (!left.sources.empty()) {
@@ -295,53 +297,121 @@ void check_cascade(const BuildUnit& unit, Fit& fit) {
     }
 }
 
-void check_pack(const Scenario& scenario, const BuildUnit& unit, std::size_t k, Fit& fit) {
-    const PackKind& kind = unit.packs[k];
-    const PackCurrents currents = pack_currents(unit, fit, k);
-    const std::string lead = kind.lead == nullptr ? "" : kind.lead->name;
-    const std::string about = "pack " + scenario.packs[kind.index].name;
-    const std::string when = fit.continuous ? "At the inverter's rating" : "With all loads on";
-    const std::string missing = currents.given.one_missing ? " with one pack missing" : "";
-    if (kind.model.current_limit) {
-        const bool holds = currents.given.current <= *kind.model.current_limit;
-        add(fit, "C9", lead, about, holds ? Verdict::fits : Verdict::fails,
-            fmt::format("{} a pack gives {}{}; its limit is {}.", when,
-                        amperes(currents.given.current), missing,
-                        amperes(*kind.model.current_limit)),
-            holds ? ""
-                  : "Add packs in parallel, or hold the loads below what the packs give: when "
-                    "one opens the others follow.",
-            "wiring method.md (18)");
+// One kind of pack while it is looked at.
+//   when, missing   "At the inverter's rating"; " with one pack missing", or nothing
+struct PackLook {
+    const BuildUnit& unit;
+    const PackKind& kind;
+    PackCurrents currents;
+    std::string lead;
+    std::string about;
+    std::string when;
+    std::string missing;
+
+    [[nodiscard]] std::string missing_while_charging() const {
+        return unit.count > 1 ? " with one pack missing" : "";
     }
-    if (!kind.fuse) {
+};
+
+void check_what_it_gives(const PackLook& look, Fit& fit) {
+    const auto* limit = unit::find(look.kind.gives, unit::Limiter::protection);
+    if (limit == nullptr) {
         return;
     }
+    const auto& given = look.currents.given;
+    const bool holds = given.current <= limit->most.value;
+    add(fit, "C9", look.lead, look.about, holds ? Verdict::fits : Verdict::fails,
+        fmt::format("{} a pack gives {}{}; its limit is {}.", look.when, amperes(given.current),
+                    look.missing, amperes(limit->most.value)),
+        holds ? ""
+              : "Add packs in parallel, or hold the loads below what the packs give: when "
+                "one opens the others follow.",
+        "wiring method.md (18)");
+}
+
+// Weighed where the file states what it bears: else nothing is said of that part.
+void check_what_it_takes(const PackLook& look, Fit& fit) {
+    const auto* limit = unit::find(look.kind.takes, unit::Limiter::charging);
+    const Current taken = look.currents.taken;
+    if (limit == nullptr || limit->most.assumed() || !(taken > Current())) {
+        return;
+    }
+    const bool holds = taken <= limit->most.value;
+    add(fit, "C9", look.lead, look.about + " charging", holds ? Verdict::fits : Verdict::fails,
+        fmt::format("{} may charge a pack{}; it bears {}.", amperes(taken),
+                    look.missing_while_charging(), amperes(limit->most.value)),
+        holds ? "" : "Charge with less, or add packs in parallel: a pack may switch itself off.",
+        "fitting method.md");
+}
+
+// By the pack's own key; one of a circuit is weighed there.
+void check_its_connector(const PackLook& look, Fit& fit) {
+    const auto* limit = unit::find(look.kind.gives, unit::Limiter::connector);
+    if (limit == nullptr || limit->most.origin == unit::Origin::circuit) {
+        return;
+    }
+    const Current given = look.currents.for_hours + look.currents.further;
+    const bool charging = look.currents.taken > given;
+    const Current carries = std::max(given, look.currents.taken);
+    const bool holds = carries <= limit->most.value;
+    add(fit, "C9", look.lead, look.about + " connector", holds ? Verdict::fits : Verdict::fails,
+        charging
+            ? fmt::format("{} may charge a pack{}; its connector is rated {}.", amperes(carries),
+                          look.missing_while_charging(), amperes(limit->most.value))
+            : fmt::format("{} a pack gives {}{}; its connector is rated {}.", look.when,
+                          amperes(carries), look.missing, amperes(limit->most.value)),
+        holds ? "" : "Take a larger connector, add packs in parallel, or hold the currents lower.",
+        "pack.connector, the maker's rating");
+}
+
+void check_its_fuse(const PackLook& look, Fit& fit) {
+    const PackCurrents& currents = look.currents;
+    if (!look.kind.fuse) {
+        return;
+    }
+    const Current fuse = *look.kind.fuse;
     const Current given =
         wiring::least_rating({.continuous = currents.for_hours, .further = currents.further});
     const Current taken = wiring::least_rating({.continuous = currents.taken});
     const bool charging = taken > given;
     const Current least = std::max(given, taken);
-    const bool holds = *kind.fuse >= least;
-    add(fit, "C9", lead, about + " fuse", holds ? Verdict::fits : Verdict::fails,
-        charging
-            ? fmt::format("{} may charge a pack{}, which asks for a fuse of at least {}; the "
-                          "pack has {}.",
-                          amperes(currents.taken), unit.count > 1 ? " with one pack missing" : "",
-                          amperes(least), amperes(*kind.fuse))
-            : fmt::format("{} a pack gives {}{}, which asks for a fuse of at least {}; the "
-                          "pack has {}.",
-                          when, amperes(currents.for_hours + currents.further), missing,
-                          amperes(least), amperes(*kind.fuse)),
+    const bool holds = fuse >= least;
+    add(fit, "C9", look.lead, look.about + " fuse", holds ? Verdict::fits : Verdict::fails,
+        charging ? fmt::format("{} may charge a pack{}, which asks for a fuse of at least {}; the "
+                               "pack has {}.",
+                               amperes(currents.taken), look.missing_while_charging(),
+                               amperes(least), amperes(fuse))
+                 : fmt::format("{} a pack gives {}{}, which asks for a fuse of at least {}; the "
+                               "pack has {}.",
+                               look.when, amperes(currents.for_hours + currents.further),
+                               look.missing, amperes(least), amperes(fuse)),
         holds ? ""
               : "Add packs in parallel or hold the currents lower, before any larger fuse: its "
                 "cable and connector must carry that too.",
         "[NEC] 210.20(A); wiring method.md (18)");
-    if (kind.model.current_limit && *kind.fuse > *kind.model.current_limit) {
-        add(fit, "C1", lead, about + " fuse", Verdict::may_not,
-            fmt::format("The pack's fuse, {}, is above what the pack may give, {}.",
-                        amperes(*kind.fuse), amperes(*kind.model.current_limit)),
+    const auto* limit = unit::find(look.kind.gives, unit::Limiter::protection);
+    if (limit != nullptr && fuse > limit->most.value) {
+        add(fit, "C1", look.lead, look.about + " fuse", Verdict::may_not,
+            fmt::format("The pack's fuse, {}, is above what the pack may give, {}.", amperes(fuse),
+                        amperes(limit->most.value)),
             "Take the pack's limit as the largest fuse.", "fitting method.md (1)");
     }
+}
+
+void check_pack(const Scenario& scenario, const BuildUnit& unit, std::size_t k, Fit& fit) {
+    const PackKind& kind = unit.packs[k];
+    const PackCurrents currents = pack_currents(unit, fit, k);
+    const PackLook look{.unit = unit,
+                        .kind = kind,
+                        .currents = currents,
+                        .lead = kind.lead == nullptr ? "" : kind.lead->name,
+                        .about = "pack " + scenario.packs[kind.index].name,
+                        .when = fit.continuous ? "At the inverter's rating" : "With all loads on",
+                        .missing = currents.given.one_missing ? " with one pack missing" : ""};
+    check_what_it_gives(look, fit);
+    check_what_it_takes(look, fit);
+    check_its_fuse(look, fit);
+    check_its_connector(look, fit);
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "battery/chemistry.hpp"
 #include "battery/surface_charge.hpp"
 #include "unit/built.hpp"
+#include "unit/limits.hpp"
 #include "units/text.hpp"
 
 namespace handling {
@@ -53,8 +54,17 @@ struct Joiner {
     const Side& joining() const { return *std::ranges::find(sides, true, &Side::joining); }
     std::string name(const Side& side) const { return "pack " + side.pack->name; }
 
+    // A part on the way of the current and what it bears.
+    struct Held {
+        std::string_view what;
+        Current bears{};
+        std::string_view source;
+    };
+
     Errors gather();
     void first_moment();
+    void hold(const Side& side, const Held& part, Current carries, double share);
+    void hold_lead(const Side& side, unit::Flow flow, Current carries, double share);
     void limits();
     void unknowns();
     void refusals();
@@ -180,63 +190,68 @@ void Joiner::first_moment() {
                                                : Joins::level;
 }
 
+// Who says what a part bears.
+std::string_view source_of(const Side& side, const unit::Limit& limit) {
+    if (!limit.most.assumed()) return "the scenario file";
+    if (limit.by == unit::Limiter::charging)
+        return battery::defaults_of(side.pack->chemistry).charge_rate.source;
+    return "[LFP 100 sheet]";
+}
+
+void Joiner::hold(const Side& side, const Held& part, Current carries, double share) {
+    if (!(share > 0.0)) return;
+    // joining current at which this part is at its limit
+    const Current of_all = part.bears / share;
+    const Voltage difference = of_all * told.path;
+    if (!told.largest_difference || difference < *told.largest_difference) {
+        told.largest_difference = difference;
+        told.weakest_limit = part.bears;
+        told.weakest = fmt::format("{}, {}", name(side), part.what);
+    }
+    if (carries > part.bears && unknown.empty())
+        find(Severity::stop, name(side),
+             fmt::format("{} would flow, and its {} is {}", show(carries), part.what,
+                         show(part.bears)),
+             fmt::format("charge the lower or use the higher one first, until the voltages "
+                         "are within {}",
+                         show(difference, 2)),
+             part.source);
+}
+
+// At rest nothing has warmed the fuses: their ratings as stamped.
+void Joiner::hold_lead(const Side& side, unit::Flow flow, Current carries, double share) {
+    const bool too_cold = flow == unit::Flow::into_pack && !side.model.charging.allowed;
+    if (too_cold) {  // the refusal itself: see refusals()
+        told.largest_difference = Voltage{};
+        told.weakest_limit = Current{};
+        told.weakest = name(side) + ", charging this cold";
+    }
+    for (const unit::Limit& limit : unit::limits_of(*side.packs, flow)) {
+        const bool charging = limit.by == unit::Limiter::charging;
+        if (charging && (too_cold || !(limit.most.value > Current{}))) continue;
+        hold(side, {unit::word_for(limit.by), limit.most.value, source_of(side, limit)}, carries,
+             share);
+    }
+}
+
 // Every part that carries the joining current, or its share of it, against what it bears.
 void Joiner::limits() {
     double per_ohm = 0.0;
     for (const Side& side : sides)
         if (!side.joining) per_ohm += 1.0 / (on_bus(side, false).giving / ohm).value();
     const Current current = abs(told.current);
-    const auto hold = [&](const Side& side, std::string what, Current limit, Current carries,
-                          double share, std::string_view source) {
-        if (!(share > 0.0)) return;
-        const Current of_all = limit / share;  // joining current at which this part is at its limit
-        const Voltage difference = of_all * told.path;
-        if (!told.largest_difference || difference < *told.largest_difference) {
-            told.largest_difference = difference;
-            told.weakest_limit = limit;
-            told.weakest = fmt::format("{}, {}", name(side), what);
-        }
-        if (carries > limit && unknown.empty())
-            find(Severity::stop, name(side),
-                 fmt::format("{} would flow, and its {} is {}", show(carries), what, show(limit)),
-                 fmt::format("charge the lower or use the higher one first, until the voltages "
-                             "are within {}",
-                             show(difference, 2)),
-                 source);
-    };
     for (const Side& side : sides) {
         const double share = side.joining ? 1.0
                                           : 1.0 / (on_bus(side, false).giving / ohm).value() /
                                                 per_ohm / static_cast<double>(side.count);
         const Current carries = share * current;
         const bool gives = side.joining == (told.current > Current{});
-        // At rest nothing has warmed them: their ratings as stamped.
-        const unit::Path& lead = side.packs->lead;
-        if (lead.fuse)
-            hold(side, "fuse", lead.fuse->value.rating, carries, share, "the scenario file");
-        if (lead.connector)
-            hold(side, "connector", lead.connector->value, carries, share, "the scenario file");
-        if (lead.contact)
-            hold(side, "switch", lead.contact->value, carries, share, "the scenario file");
         const bool either = !unknown.empty();  // which of them gives is not known
-        if ((gives || either) && side.model.current_limit)
-            hold(side, "current limit", *side.model.current_limit, carries, share,
-                 side.pack->current_limit ? "the scenario file" : "[LFP 100 sheet]");
-        if (gives && !either) continue;
-        if (!side.model.charging.allowed) {  // the refusal itself: see refusals()
-            told.largest_difference = Voltage{};
-            told.weakest_limit = Current{};
-            told.weakest = name(side) + ", charging this cold";
-        } else if (side.model.charging.largest && *side.model.charging.largest > Current{})
-            hold(side, "charge limit", *side.model.charging.largest, carries, share,
-                 side.pack->charge_limit
-                     ? "the scenario file"
-                     : battery::defaults_of(side.pack->chemistry).charge_rate.source);
+        if (gives || either) hold_lead(side, unit::Flow::out_of_pack, carries, share);
+        if (!gives || either) hold_lead(side, unit::Flow::into_pack, carries, share);
     }
-    if (asked.at_most) {
-        const Side& pack = joining();
-        hold(pack, "limit you asked for", *asked.at_most, current, 1.0, "asked for");
-    }
+    if (asked.at_most)
+        hold(joining(), {"limit you asked for", *asked.at_most, "asked for"}, current, 1.0);
 }
 
 // Nobody can say what flows between voltages that nobody has read.

@@ -89,14 +89,20 @@ PackKinds kinds_of(const unit::Unit& built, scenario::Assumptions& assumptions, 
     for (const unit::Packs& packs : built.packs) {
         PackKind kind{
             .model = packs.model, .days = packs.days, .count = packs.count, .name = packs.name};
-        if (packs.lead.fuse) kind.fuse = packs.lead.fuse->value;
+        PackLead lead{.name = packs.name,
+                      .gives = unit::limits_of(packs, unit::Flow::out_of_pack),
+                      .takes = unit::limits_of(packs, unit::Flow::into_pack)};
+        if (const auto* fuse = unit::find(lead.gives, unit::Limiter::fuse)) kind.fuse = fuse->guard;
+        if (packs.count > 0) kind.leads.push_back(std::move(lead));
         if (!kind.days.empty()) tell_days(packs, assumptions);
         const auto same =
             std::ranges::find_if(kinds, [&](const PackKind& other) { return alike(kind, other); });
-        if (same == kinds.end())
+        if (same == kinds.end()) {
             kinds.push_back(std::move(kind));
-        else
-            same->count += packs.count;
+            continue;
+        }
+        same->count += packs.count;
+        same->leads.insert(same->leads.end(), kind.leads.begin(), kind.leads.end());
     }
     const auto strangers = unit::strangers_on(built);
     errors.insert(errors.end(), strangers.begin(), strangers.end());

@@ -10,18 +10,29 @@
 #include "outage/unit.hpp"
 #include "scenario/finding.hpp"
 #include "unit/built.hpp"
+#include "unit/limits.hpp"
 #include "units/result.hpp"
 
 namespace outage {
 
+// What the lead of one [[pack]] and the pack itself bear.
+struct PackLead {
+    std::string name;  // of the [[pack]]
+    unit::Limits gives;
+    unit::Limits takes;
+};
+
 // One kind of pack. `count` may be 0: a kind that could be added.
 //   days   where the packs follow the room: in order, the first from 0; else empty
+//   leads  of each [[pack]] of the kind with a count above 0: what plugs and switches bear does not
+//          make a kind, for they open nothing
 struct PackKind {
     std::shared_ptr<const battery::PackModel> model;
     std::vector<unit::ModelOfDay> days = {};
     int count = 0;
     std::optional<unit::Guard> fuse;
     std::string name;  // of the first [[pack]] of its kind
+    std::vector<PackLead> leads = {};
 };
 using PackKinds = std::vector<PackKind>;
 

@@ -116,6 +116,9 @@ class Clock {
         auto& ledger = course_.ledger;
         ledger.stored_at_end = packs_.stored();
         course_.strain = packs_.strain();
+        course_.pack_currents = packs_.currents();
+        for (const PackCurrents& pack : course_.pack_currents)
+            course_.highest_pack_current = std::max(course_.highest_pack_current, pack.largest());
         course_.survives = !failed_;
         if (course_.survives) course_.lasts = lasts;
         close(ledger);
@@ -813,10 +816,8 @@ class Clock {
 
     void account(const Leg& step, const Ledger& flows) {
         add(course_.ledger, flows);
-        if (step.time > Duration{}) {
+        if (step.time > Duration{})
             course_.lowest_voltage = std::min(course_.lowest_voltage, step.voltage);
-            course_.highest_pack_current = std::max(course_.highest_pack_current, step.largest);
-        }
         if (flows.unserved > Energy{}) course_.without += step.time;
         if (days_ != nullptr && flows.sun_offered + flows.sun_clipped > Energy{}) {
             auto& day = day_of(now_ + 0.5 * step.time);

@@ -1,6 +1,7 @@
 // What happened, or would happen, over one outage: the plain result of running the clock once.
 #pragma once
 
+#include <algorithm>
 #include <limits>
 #include <optional>
 #include <string>
@@ -135,6 +136,14 @@ struct AfterRest {
     units::Duration lasts{};
 };
 
+// The most that one pack of a bank gave and took at any time of the course.
+struct PackCurrents {
+    units::Current given{};
+    units::Current taken{};
+
+    [[nodiscard]] units::Current largest() const { return std::max(given, taken); }
+};
+
 struct Course {
     units::Duration lasts{};  // until the supply first fails; the whole outage when it never does
     bool survives = false;    // it never failed
@@ -144,8 +153,9 @@ struct Course {
     std::vector<Interval> intervals;  // of Keep::intervals; they follow one another without a gap
     std::vector<Event> events;
     units::Voltage lowest_voltage{};
-    units::Current highest_pack_current{};
-    units::Current highest_main_current{};  // between the bus and the inverter
+    units::Current highest_pack_current{};    // the largest of all of pack_currents
+    std::vector<PackCurrents> pack_currents;  // by bank, as Event::pack
+    units::Current highest_main_current{};    // between the bus and the inverter
     Strain strain;
     std::vector<Without> out;           // with the trace; in the order in which they begin
     std::vector<AfterRest> after_rest;  // likewise, the first few

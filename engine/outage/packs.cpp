@@ -484,6 +484,15 @@ const Strain& UnlikePacks::strain() const {
         ->strain();
 }
 
+std::vector<PackCurrents> UnlikePacks::currents() const {
+    std::vector<PackCurrents> all;
+    for (std::size_t i = 0; i < banks_.size(); ++i) {
+        const auto borne = bank_.borne(i);
+        all.push_back({borne.given, borne.taken});
+    }
+    return all;
+}
+
 // As LikePacks::stand, for each bank by its own current; the one that is due first opens first.
 Leg UnlikePacks::stand(Leg so_far, Duty duty, Power power, Duration time) {
     std::vector<Current> currents(banks_.size());

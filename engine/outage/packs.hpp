@@ -111,6 +111,8 @@ class LikePacks {
     [[nodiscard]] std::vector<std::size_t> closed_again() { return {}; }
     [[nodiscard]] std::size_t banks() const { return 1; }
     [[nodiscard]] const Strain& strain() const { return overload_.strain(); }
+    // The most that one pack has given and taken so far, by bank.
+    [[nodiscard]] std::vector<PackCurrents> currents() const { return {currents_}; }
 
   private:
     struct Serving {
@@ -135,6 +137,7 @@ class LikePacks {
     bool usable_passed_ = false;
     std::optional<units::Charge> waits_below_;
     Resting resting_;
+    PackCurrents currents_;
 
     void prepare();
     void set_limits();
@@ -216,6 +219,7 @@ class UnlikePacks {
     [[nodiscard]] std::vector<std::size_t> closed_again();
     [[nodiscard]] std::size_t banks() const { return banks_.size(); }
     [[nodiscard]] const Strain& strain() const;
+    [[nodiscard]] std::vector<PackCurrents> currents() const;
 
   private:
     enum class State { closed, empty, low, over_current, blown };
@@ -277,6 +281,8 @@ inline Leg LikePacks::step(const battery::Prepared& pack, units::Power power,
                            units::Duration time) {
     const auto step = battery::advance(pack, wells_, power / count_, time);
     wells_ = step.wells;
+    auto& borne = power < units::Power{} ? currents_.taken : currents_.given;
+    if (step.time > units::Duration{}) borne = std::max(borne, step.largest);
     if (resting_.comes_back()) resting_.pass(step.charge_out - step.charge_in, step.time);
     return leg_of(step, count_, inner_share_);
 }

@@ -169,6 +169,8 @@ Plan plan_outage(const Ready& ready) {
     if (unit.inverter) plan.inverter_idle = unit.inverter->losses.idle;
     plan.packs = count_of(ready.kinds);
     plan.bank_names = bank_names(unit);
+    plan.leads = rated_leads(ready.kinds);
+    plan.main_limits = ready.main_limits;
     for (const unit::Branch& branch : ready.branches)
         plan.branch_names.push_back(branch.name);
     if (!plan.likely.survives) plan.more_packs = lasts_with_more_packs(ready, more_packs_tried);

@@ -8,6 +8,7 @@
 #include "outage/course.hpp"
 #include "outage/load_uses.hpp"
 #include "outage/motor_starts.hpp"
+#include "outage/rated_leads.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
@@ -59,6 +60,8 @@ struct Plan {
     std::vector<MorePacks> more_packs;
     int packs = 0;                          // all kinds together
     std::vector<std::string> bank_names;    // by Event::pack
+    std::vector<RatedLead> leads;           // of the packs
+    unit::Limits main_limits;               // of the way from the bus to the inverter
     std::vector<std::string> branch_names;  // by Event::branch
     units::Energy usable_at_start{};
     std::optional<units::Temperature> coldest;  // day of packs that follow their room

@@ -1,50 +1,55 @@
 #include "outage/rated_leads.hpp"
 
-#include <algorithm>
-
-#include "unit/path.hpp"
-
 namespace outage {
 
 namespace {
 
-RatedLead rated(const scenario::Scenario& scenario, std::string_view feeds,
-                const std::optional<units::Current>& connector) {
-    scenario::Findings told_elsewhere;
-    const auto path = unit::path_of(
-        {.scenario = scenario, .feeds = feeds, .where = {}, .who = {}, .resistance_key = {}},
-        {.connector = {.key = connector}}, told_elsewhere);
-    RatedLead lead;
-    if (path.connector) lead.connector = path.connector->value;
-    if (path.contact) lead.contact = path.contact->value;
-    return lead;
+void add_hot(const unit::Limits& limits, units::Current carries, const HotPart& about,
+             std::vector<HotPart>& hot) {
+    for (const unit::Limit& limit : limits) {
+        const bool heats =
+            limit.by == unit::Limiter::connector || limit.by == unit::Limiter::contact;
+        if (!heats || !(carries > limit.most.value)) continue;
+        HotPart part = about;
+        part.part = limit;
+        part.carries = carries;
+        hot.push_back(std::move(part));
+    }
 }
 
 }  // namespace
 
-std::vector<RatedLead> rated_leads(const scenario::Scenario& scenario) {
+std::vector<RatedLead> rated_leads(const PackKinds& kinds) {
     std::vector<RatedLead> leads;
-    for (const scenario::Pack& pack : scenario.packs)
-        if (pack.count != 0) leads.push_back(rated(scenario, pack.name, pack.connector));
+    std::size_t bank = 0;
+    for (const PackKind& kind : kinds) {
+        if (kind.count < 1) continue;
+        for (const PackLead& lead : kind.leads)
+            leads.push_back({.lead = lead, .bank = bank});
+        ++bank;
+    }
     return leads;
 }
 
-RatedLead rated_main(const scenario::Scenario& scenario) {
-    return rated(scenario, "inverter", std::nullopt);
+std::vector<HotPart> hot_parts(const std::vector<RatedLead>& leads,
+                               const std::vector<PackCurrents>& currents) {
+    using unit::Flow;
+    std::vector<HotPart> hot;
+    for (const auto& [lead, bank] : leads) {
+        if (bank >= currents.size()) continue;
+        const HotPart about{.pack = lead.name};
+        add_hot(lead.gives, currents[bank].given, about, hot);
+        HotPart taking = about;
+        taking.flow = Flow::into_pack;
+        add_hot(lead.takes, currents[bank].taken, taking, hot);
+    }
+    return hot;
 }
 
-std::optional<units::Current> passed_by_all(const std::vector<RatedLead>& leads, bool alike,
-                                            std::optional<units::Current> RatedLead::*part) {
-    std::optional<units::Current> passed;
-    for (const RatedLead& lead : leads) {
-        const auto& rating = lead.*part;
-        if (!rating && !alike) return std::nullopt;
-        if (!rating) continue;
-        passed = !passed ? *rating
-                 : alike ? std::min(*passed, *rating)
-                         : std::max(*passed, *rating);
-    }
-    return passed;
+std::vector<HotPart> hot_parts(const unit::Limits& main, units::Current carries) {
+    std::vector<HotPart> hot;
+    add_hot(main, carries, {}, hot);
+    return hot;
 }
 
 }  // namespace outage

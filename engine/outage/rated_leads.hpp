@@ -2,31 +2,40 @@
 // current above it: they overheat.
 #pragma once
 
-#include <optional>
+#include <cstddef>
+#include <string>
 #include <vector>
 
-#include "scenario/scenario.hpp"
+#include "outage/banks.hpp"
+#include "outage/course.hpp"
+#include "unit/limits.hpp"
 #include "units/quantities.hpp"
 
 namespace outage {
 
-// The weakest of the lead of one [[pack]], by circuit or key, as stamped; absent where none is
-// told.
+// The lead of one [[pack]] whose packs are on the bus.
+//   bank   whose packs they are, as Event::pack
 struct RatedLead {
-    std::optional<units::Current> connector;
-    std::optional<units::Current> contact;  // of a switch
+    PackLead lead;
+    std::size_t bank = 0;
 };
 
-// Of each [[pack]] with a count above 0, in the order of the file.
-[[nodiscard]] std::vector<RatedLead> rated_leads(const scenario::Scenario& scenario);
+// Bank by bank; a bank of packs under several names has several.
+[[nodiscard]] std::vector<RatedLead> rated_leads(const PackKinds& kinds);
 
-// The weakest of the way from the bus to the inverter.
-[[nodiscard]] RatedLead rated_main(const scenario::Scenario& scenario);
+// A plug or switch that more than its rating flows through.
+struct HotPart {
+    std::string pack;  // the name of the [[pack]]; empty: the way to the inverter
+    unit::Flow flow = unit::Flow::out_of_pack;
+    unit::Limit part;
+    units::Current carries{};
+};
 
-// The rating that is passed whichever pack gives so much: of alike packs the least, of packs that
-// differ the largest; nothing where one has no such part.
-[[nodiscard]] std::optional<units::Current> passed_by_all(
-    const std::vector<RatedLead>& leads, bool alike,
-    std::optional<units::Current> RatedLead::*part);
+// Each lead by the current of its own packs, in discharge and in charge.
+[[nodiscard]] std::vector<HotPart> hot_parts(const std::vector<RatedLead>& leads,
+                                             const std::vector<PackCurrents>& currents);
+
+// Of the way to the inverter.
+[[nodiscard]] std::vector<HotPart> hot_parts(const unit::Limits& main, units::Current carries);
 
 }  // namespace outage

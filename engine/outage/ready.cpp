@@ -86,7 +86,10 @@ void make_units(Ready& ready, const scenario::Scenario& scenario,
     ready.kinds = kinds_of(*built, ready.assumptions, errors);
     if (count_of(ready.kinds) == 0) return;
     const auto& inverter = built->inverter;
-    if (inverter) ready.main_path = built->main.resistance.value;
+    if (inverter) {
+        ready.main_path = built->main.resistance.value;
+        ready.main_limits = unit::limits_of(built->main);
+    }
     auto like_all = unit_of(ready.kinds, ready.main_path);
     like_all.inverter = inverter;
     if (const auto& fuse = built->main.fuse; fuse && inverter)

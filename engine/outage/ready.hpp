@@ -39,6 +39,7 @@ struct Ready {
     PackKinds kinds;                // of pack, alike ones together
     std::array<Unit, 3> units;      // by End: only the inverter's idle differs
     units::Resistance main_path{};  // from the bus to the inverter
+    unit::Limits main_limits;       // of that way
     std::vector<unit::Branch> branches;
     units::Voltage nominal{};
     demand::Demand demand;

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "unit/limits.hpp"
 #include "wiring/power_behind.hpp"
 
 namespace starting {
@@ -31,24 +32,31 @@ Range<Resistance> path_of(const unit::Packs& packs) {
                                 most_of_typical * inner + lead);
 }
 
-// The weaker of two, where there are two.
-std::optional<Current> weaker(const std::optional<unit::Known<Current>>& one,
-                              const std::optional<unit::Known<Current>>& other) {
-    if (!one || !other)
-        return one ? std::optional(one->value) : other ? std::optional(other->value) : std::nullopt;
-    return std::min(one->value, other->value);
+std::optional<Current> bears(const unit::Limits& limits, unit::Limiter part) {
+    const auto* limit = unit::find(limits, part);
+    return limit == nullptr ? std::nullopt : std::optional(limit->most.value);
+}
+
+// The weaker of connector and switch.
+std::optional<Current> weakest_contact(const unit::Limits& limits) {
+    const auto plug = bears(limits, unit::Limiter::connector);
+    const auto contact = bears(limits, unit::Limiter::contact);
+    if (!plug || !contact) return plug ? plug : contact;
+    return std::min(*plug, *contact);
 }
 
 Branch branch_of(const unit::Packs& packs, std::optional<StateOfCharge> charge) {
     const auto& model = *packs.model;
+    const auto limits = unit::limits_of(packs, unit::Flow::out_of_pack);
     const auto wells = charge ? battery::rested_with(model.capacity, *charge) : model.at_start;
-    return {.name = packs.name,
-            .emf = model.open_circuit.voltage(battery::available_fill(model.kinetics, wells)),
-            .path = path_of(packs),
-            .count = packs.count,
-            .limits = {.continuous = model.current_limit, .pulse = model.pulse},
-            .fuse = packs.lead.fuse_rating(),
-            .contact = weaker(packs.lead.connector, packs.lead.contact)};
+    return {
+        .name = packs.name,
+        .emf = model.open_circuit.voltage(battery::available_fill(model.kinetics, wells)),
+        .path = path_of(packs),
+        .count = packs.count,
+        .limits = {.continuous = bears(limits, unit::Limiter::protection), .pulse = model.pulse},
+        .fuse = bears(limits, unit::Limiter::fuse),
+        .contact = weakest_contact(limits)};
 }
 
 void note_uncertain_resistance(const unit::Packs& packs, scenario::Assumptions& told) {
@@ -150,8 +158,9 @@ Result<Bank> bank_of(const unit::Unit& built, std::optional<StateOfCharge> charg
     Bank bank{.assumptions = unit::assumptions_of(built), .nominal = built.nominal()};
     if (built.inverter) {
         bank.source.shared = built.main.resistance.value;
-        bank.source.main_fuse = built.main.fuse_rating();
-        bank.source.main_contact = weaker(built.main.connector, built.main.contact);
+        const auto limits = unit::limits_of(built.main);
+        bank.source.main_fuse = bears(limits, unit::Limiter::fuse);
+        bank.source.main_contact = weakest_contact(limits);
     }
     Errors errors;
     Charge held{};

@@ -90,6 +90,12 @@ std::optional<Packs> packs_of(const Draft& draft, const Unit& unit, const Warmth
         const auto said = known(draft.said(&scenario::Pack::resistance));
         made.inner.origin = said->origin;
     }
+    const auto from = [&](std::optional<Current> scenario::Pack::*key) {
+        const auto said = known(draft.said(key));
+        return said ? said->origin : Origin::chemistry;
+    };
+    made.current_limit_from = from(&scenario::Pack::current_limit);
+    made.charge_limit_from = from(&scenario::Pack::charge_limit);
     made.model = std::make_shared<const battery::PackModel>(*std::move(model));
     for (const auto& day : warmth.days) {
         Assumptions told_already;

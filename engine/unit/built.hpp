@@ -45,6 +45,7 @@ struct ModelOfDay {
 //   index   in scenario.packs
 //   model   its lead is that of `lead`
 //   inner   rested voltage to terminals, as the model has it
+//   current_limit_from, charge_limit_from   who says what its protection and its charging bear
 //   taken   what the model had to take for silent keys
 struct Packs {
     std::size_t index = 0;
@@ -55,6 +56,8 @@ struct Packs {
     std::vector<ModelOfDay> days;
     Path lead;
     Known<units::Resistance> inner;
+    Origin current_limit_from = Origin::chemistry;
+    Origin charge_limit_from = Origin::chemistry;
     scenario::Assumptions taken;
 
     // From its rested voltage to the bus.

@@ -34,11 +34,6 @@ struct Path {
     std::optional<Known<Guard>> fuse;
     std::optional<Known<units::Current>> connector;
     std::optional<Known<units::Current>> contact;
-
-    // Rating of the fuse, as stamped.
-    [[nodiscard]] std::optional<units::Current> fuse_rating() const {
-        return fuse ? std::optional(fuse->value.rating) : std::nullopt;
-    }
 };
 
 // What keys say of a way.

@@ -165,39 +165,42 @@ void find_strain(Finder& finder) {
 }
 
 // A plug opens nothing: it overheats; and a switch likewise.
+std::string hot_mend(const outage::HotPart& hot, std::string_view or_else) {
+    return fmt::format("Nothing opens at that current: the {} heats. Take a larger one, {}.",
+                       hot.part.by == unit::Limiter::connector ? "plug" : "switch", or_else);
+}
+
+constexpr std::string_view rated_by_maker = "pack.connector or circuit.links, the maker's rating";
+
+void find_hot_lead(Finder& finder, const outage::HotPart& hot) {
+    const std::string where = "pack " + hot.pack;
+    const auto part = unit::word_for(hot.part.by);
+    const std::string carries = in_words(hot.carries);
+    const std::string rated = in_words(hot.part.most.value);
+    if (hot.flow == unit::Flow::out_of_pack)
+        finder.add(
+            Severity::stop, where,
+            fmt::format("A pack gives up to {} through a {} rated {}.", carries, part, rated),
+            hot_mend(hot, "add a pack, or drop a large load"), std::nullopt,
+            std::string(rated_by_maker));
+    else
+        finder.add(Severity::stop, where,
+                   fmt::format("A pack is charged with up to {} through a {} rated {}.", carries,
+                               part, rated),
+                   hot_mend(hot, "add a pack, or charge with less"), std::nullopt,
+                   std::string(rated_by_maker));
+}
+
 void find_hot_parts(Finder& finder) {
-    const auto leads = outage::rated_leads(finder.scenario);
-    const bool alike = finder.plan.bank_names.size() == 1;
-    const auto highest = finder.plan.likely.highest_pack_current;
-    const auto hold = [&](std::optional<units::Current> outage::RatedLead::*part,
-                          std::string_view name, std::string_view heats) {
-        const auto rating = outage::passed_by_all(leads, alike, part);
-        if (!rating || !(highest > *rating)) return;
-        finder.add(Severity::stop, "packs",
-                   fmt::format("A pack gives up to {} through a {} rated {}.", in_words(highest),
-                               name, in_words(*rating)),
-                   fmt::format("Nothing opens at that current: the {} heats. Take a larger one, "
-                               "add a pack, or drop a large load.",
-                               heats),
-                   std::nullopt, "pack.connector or circuit.links, the maker's rating");
-    };
-    hold(&outage::RatedLead::connector, "connector", "plug");
-    hold(&outage::RatedLead::contact, "switch", "switch");
-    const auto main = outage::rated_main(finder.scenario);
-    const auto in_main = finder.plan.likely.highest_main_current;
-    const auto hold_main = [&](const std::optional<units::Current>& rating, std::string_view name,
-                               std::string_view heats) {
-        if (!rating || !(in_main > *rating)) return;
+    const auto& likely = finder.plan.likely;
+    for (const auto& hot : outage::hot_parts(finder.plan.leads, likely.pack_currents))
+        find_hot_lead(finder, hot);
+    for (const auto& hot : outage::hot_parts(finder.plan.main_limits, likely.highest_main_current))
         finder.add(Severity::stop, "inverter",
-                   fmt::format("Up to {} flows to it through a {} rated {}.", in_words(in_main),
-                               name, in_words(*rating)),
-                   fmt::format("Nothing opens at that current: the {} heats. Take a larger one, or "
-                               "drop a large load.",
-                               heats),
-                   std::nullopt, "circuit.links, the maker's rating");
-    };
-    hold_main(main.connector, "connector", "plug");
-    hold_main(main.contact, "switch", "switch");
+                   fmt::format("Up to {} flows to it through a {} rated {}.", in_words(hot.carries),
+                               unit::word_for(hot.part.by), in_words(hot.part.most.value)),
+                   hot_mend(hot, "or drop a large load"), std::nullopt,
+                   "circuit.links, the maker's rating");
 }
 
 void find_low_voltage(Finder& finder) {

@@ -170,45 +170,45 @@ TEST(outage_findings, charge_that_gasses_away_is_told) {
     EXPECT_EQ(found->finding.severity, Severity::note);
 }
 
-TEST(outage_findings, a_connector_below_the_current_it_carries_is_a_stop) {
-    auto scenario = made::scenario();
-    auto plan = made::lasting_plan();
-    plan.bank_names = {"main"};
-    plan.likely.highest_pack_current = 130.0 * units::ampere;
-    EXPECT_EQ(about(outage_findings(scenario, plan), "connector"), nullptr);
-    scenario.packs.front().connector = 120.0 * units::ampere;
-    const auto findings = outage_findings(scenario, plan);
-    const auto* found = about(findings, "up to 130 A through a connector rated 120 A");
-    ASSERT_NE(found, nullptr);
-    EXPECT_EQ(found->finding.severity, Severity::stop);
-    // of packs that differ it may be the one with the larger plug
-    plan.bank_names = {"main", "other"};
-    scenario.packs.push_back(scenario.packs.front());
-    scenario.packs.back().connector = 175.0 * units::ampere;
-    EXPECT_EQ(about(outage_findings(scenario, plan), "connector"), nullptr);
-    plan.likely.highest_pack_current = 180.0 * units::ampere;
-    const auto of_either = outage_findings(scenario, plan);
-    EXPECT_NE(about(of_either, "180 A through a connector rated 175 A"), nullptr);
+unit::Limits rated(unit::Limiter by, double amperes) {
+    return {{.by = by, .most = {amperes * units::ampere, unit::Origin::key}}};
 }
 
-TEST(outage_findings, parts_of_the_circuit_that_feeds_the_pack_count_as_its_keys_do) {
-    auto scenario = made::scenario();
+TEST(outage_findings, a_connector_below_the_current_it_carries_is_a_stop) {
+    const auto scenario = made::scenario();
     auto plan = made::lasting_plan();
-    plan.bank_names = {"main"};
-    plan.likely.highest_pack_current = 130.0 * units::ampere;
-    scenario.circuits = {{.name = "lead",
-                          .feeds = {scenario.packs.front().name},
-                          .links = {scenario::Connector{.rating = 120.0 * units::ampere},
-                                    scenario::Switch{.rating = 100.0 * units::ampere}}}};
+    plan.likely.pack_currents = {{.given = 130.0 * units::ampere}};
+    EXPECT_EQ(about(outage_findings(scenario, plan), "connector"), nullptr);
+    const auto plug = rated(unit::Limiter::connector, 120.0);
+    plan.leads = {{.lead = {.name = "main", .gives = plug, .takes = plug}}};
     const auto findings = outage_findings(scenario, plan);
-    for (const char* words : {"up to 130 A through a connector rated 120 A",
-                              "up to 130 A through a switch rated 100 A"}) {
-        const auto* found = about(findings, words);
-        ASSERT_NE(found, nullptr) << words;
-        EXPECT_EQ(found->finding.severity, Severity::stop);
-    }
-    plan.likely.highest_pack_current = 90.0 * units::ampere;
-    EXPECT_EQ(about(outage_findings(scenario, plan), "through a"), nullptr);
+    const auto* found = about(findings, "A pack gives up to 130 A through a connector rated 120 A");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::stop);
+    EXPECT_EQ(found->finding.where, "pack main");
+    // of packs that differ each is held against its own plug
+    plan.leads.push_back({.lead = {.name = "other",
+                                   .gives = rated(unit::Limiter::connector, 50.0),
+                                   .takes = rated(unit::Limiter::connector, 50.0)},
+                          .bank = 1});
+    plan.likely.pack_currents = {{.given = 110.0 * units::ampere},
+                                 {.given = 45.0 * units::ampere, .taken = 60.0 * units::ampere}};
+    const auto of_other = outage_findings(scenario, plan);
+    found = about(of_other, "A pack is charged with up to 60 A through a connector rated 50 A");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->finding.severity, Severity::stop);
+    EXPECT_EQ(found->finding.where, "pack other");
+    EXPECT_EQ(about(of_other, "A pack gives"), nullptr);
+}
+
+TEST(outage_findings, a_switch_heats_as_a_plug_does) {
+    auto plan = made::lasting_plan();
+    plan.leads = {{.lead = {.name = "main", .gives = rated(unit::Limiter::contact, 100.0)}}};
+    plan.likely.pack_currents = {{.given = 130.0 * units::ampere}};
+    const auto findings = outage_findings(made::scenario(), plan);
+    EXPECT_NE(about(findings, "up to 130 A through a switch rated 100 A"), nullptr);
+    plan.likely.pack_currents = {{.given = 90.0 * units::ampere}};
+    EXPECT_EQ(about(outage_findings(made::scenario(), plan), "through a"), nullptr);
 }
 
 TEST(outage_findings, lithium_at_or_below_freezing_takes_no_sun) {
