@@ -189,32 +189,91 @@ TEST(battery_charging, a_fast_charge_that_was_measured) {
         const Advanced run = advance(prepare(pack), wells, -current, in / current);
         EXPECT_NEAR(run.voltage / volt, row.volts, 0.25) << row.charge;
         std::printf("%.2f: measured %.2f V, here %+.3f V of it\n", row.charge, row.volts,
-                    run.voltage / volt - row.volts);
+                    double(run.voltage / volt) - row.volts);
         wells = run.wells;
         before = row.charge;
     }
 }
 
-// [AGM blog], half full: 14.4 V some 20 min after C/2.5 and some 76 min after C/5 began, 13.5 and
-// 26.7 Ah later. One person's, and at C/2.5 at odds with [AGM charge], which stood at 13.56 V at 52
-// % of charge at nearly this current; what was measured wins, and the first row is met to two
-// thirds.
+// [AGM charge log]: a used battery of 105 Ah that gave 95.7 Ah at its 20 h rate, 24.7 degC.
+Model logged_battery() {
+    scenario::Assumptions taken;
+    scenario::Pack pack;
+    pack.chemistry = Chemistry::agm;
+    pack.capacity = 105.0 * ampere_hour;
+    pack.tested_capacity = 95.69 * ampere_hour;
+    return {*pack_model(pack, "pack", celsius(24.7), taken)};
+}
+
+// Drawn to 47.4 Ah: 14.4 V some 76 min after 21 A began, 26.7 Ah later, and some 20 min after 42 A
+// began, 13.5 Ah later. The first is met within a minute. At 42 A it stands against [AGM charge],
+// another battery, which showed 13.56 V at 52 % at 31 A, 0.12 V less than told: both cannot be met
+// by one law, so this one is met to a half.
 TEST(battery_charging, when_fourteen_point_four_volts_are_reached) {
     struct Row {
         double current, hours, in;
     };
-    for (const Row& row : {Row{40.0, 20.0 / 60.0, 13.5}, {20.0, 76.0 / 60.0, 26.7}}) {
-        const Model agm = model_of(Chemistry::agm);
+    for (const Row& row : {Row{42.0, 20.0 / 60.0, 13.5}, {21.0, 76.0 / 60.0, 26.7}}) {
+        const Model agm = logged_battery();
         Arrangement pack = arranged(agm.pack, {}, {});
         pack.path = Resistance{};
         pack.charging.largest.reset();
         pack.charging.absorption.reset();
         pack.stops.voltage_above = 14.4 * volt;
-        const Advanced run = advance(prepare(pack), rested_with(rated, StateOfCharge(0.5)),
-                                     -row.current * ampere, 10.0 * hour);
+        const Advanced run =
+            advance(prepare(pack), rested_with(agm.pack.capacity, StateOfCharge(47.36 / 95.69)),
+                    -row.current * ampere, 10.0 * hour);
         EXPECT_EQ(run.ending, Ending::voltage_restored);
-        EXPECT_NEAR(run.time / hour, row.hours, (row.current > 30.0 ? 0.67 : 0.4) * row.hours);
-        EXPECT_NEAR(run.charge_in / ampere_hour, row.in, row.current > 30.0 ? 9.0 : 5.0);
+        std::printf("%.0f A: %.1f min (measured %.0f), %.1f Ah (%.1f)\n", row.current,
+                    double(run.time / minute), 60.0 * row.hours,
+                    double(run.charge_in / ampere_hour), row.in);
+        const bool fast = row.current > 30.0;
+        EXPECT_NEAR(run.time / minute, 60.0 * row.hours, fast ? 9.0 : 2.0);
+        EXPECT_NEAR(run.charge_in / ampere_hour, row.in, fast ? 7.0 : 0.7);
+    }
+}
+
+// The same battery, from 48.0 Ah, an hour at no more than 42 A and 14.4 V: 33.4 Ah could be drawn
+// more. Told are 28.4: the model's available well is full too soon, on the cautious side.
+TEST(battery_charging, what_an_hour_puts_back) {
+    const Model agm = logged_battery();
+    Arrangement pack = arranged(agm.pack, {}, {});
+    pack.path = Resistance{};
+    pack.charging.largest = 42.0 * ampere;
+    pack.charging.absorption = 14.4 * volt;
+    const auto before = rested_with(agm.pack.capacity, StateOfCharge(47.98 / 95.69));
+    const Advanced run = advance(prepare(pack), before, -1000.0 * watt, 1.0 * hour);
+    const double back = (before.removed - run.wells.removed) / ampere_hour;
+    std::printf("an hour at 42 A, 14.4 V: %.1f Ah (measured 33.4)\n", back);
+    EXPECT_LE(back, 33.43);
+    EXPECT_GE(back, 0.84 * 33.43);
+}
+
+// [Slow charge chart], C/40. Told are 0.1 to 0.6 V less: the law is one of a resistance, and what a
+// slow charge stands above rest hardly falls with the current. A known difference, in method.md.
+TEST(battery_charging, flooded_charged_slowly) {
+    const Model flooded = model_of(Chemistry::flooded);
+    Arrangement pack = arranged(flooded.pack, {}, {});
+    pack.path = Resistance{};
+    pack.charging.largest.reset();
+    pack.charging.absorption.reset();
+    struct Row {
+        double charge, volts;
+    };
+    for (const Row& row : {Row{0.2, 12.2},
+                           {0.3, 12.55},
+                           {0.4, 12.7},
+                           {0.5, 12.8},
+                           {0.6, 12.9},
+                           {0.7, 12.95},
+                           {0.8, 13.0},
+                           {0.9, 13.15}}) {
+        const Advanced run = advance(prepare(pack), rested_with(rated, StateOfCharge(row.charge)),
+                                     -2.5 * ampere, Duration{});
+        EXPECT_LT(run.voltage / volt, row.volts);
+        EXPECT_GT(run.voltage / volt, row.volts - 0.62);
+        std::printf("%.1f: chart %.2f V, here %+.3f V of it\n", row.charge, row.volts,
+                    double(run.voltage / volt) - row.volts);
     }
 }
 
