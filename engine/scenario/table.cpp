@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cctype>
 
 #include <fmt/format.h>
 
@@ -43,6 +44,10 @@ std::string as_table(const Node& node, const std::vector<std::string_view>& requ
         parts[i].erase(parts[i].find_last_not_of(' ') + 1);
         if (parts[i].empty()) {
             return {};
+        }
+        // "1 kWh/d" is a kilowatt-hour in one day.
+        if (i > 0 && std::isalpha(static_cast<unsigned char>(parts[i].front())) != 0) {
+            parts[i].insert(0, "1 ");
         }
         table += fmt::format("{}{} = {}", i > 0 ? ", " : "", required[i],
                              in_quotes(units::quote(parts[i])));

@@ -35,6 +35,8 @@ TEST(everyday, what_belongs_together_is_written_as_the_table_it_is) {
     EXPECT_EQ(hint(with("metered = \"1.9 kWh / 31 h\"")),
               "write {energy = \"1.9 kWh\", over = \"31 h\"}");
     EXPECT_EQ(hint(with("metered = {energy = \"1.9 kWh\", over = \"31 h\"}")), "it was taken");
+    EXPECT_EQ(hint(with("metered = \"1 kWh/d\"")), "write {energy = \"1 kWh\", over = \"1 d\"}");
+    EXPECT_EQ(hint(with("metered = {energy = \"1 kWh\", over = \"1 d\"}")), "it was taken");
     EXPECT_EQ(hint(with("nameplate = \"120 V, 1.5 A\"")),
               "write {voltage = \"120 V\", current = \"1.5 A\"}");
     EXPECT_EQ(hint(with("nameplate = {voltage = \"120 V\", current = \"1.5 A\"}")), "it was taken");
