@@ -30,6 +30,14 @@ TEST(appliances, no_two_share_a_name) {
     }
 }
 
+// What people call it may be a plain machine or one that heats: the hungrier is taken.
+TEST(appliances, a_breathing_machine_is_the_one_that_heats) {
+    const auto found = find_appliance("breathing machine");
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->name, "CPAP with heated humidifier");
+    EXPECT_TRUE(found->medical);
+}
+
 TEST(appliances, every_motor_of_the_library_says_what_it_draws_at_start) {
     for (const Appliance& appliance : appliances()) {
         if (!appliance.motor) {
