@@ -48,6 +48,17 @@ TEST(gauge_measured, an_agm_battery_that_is_drawn) {
                     row.truth);
 }
 
+// [AGM charge log], 105 Ah of which 95.69 are left: 12.59 V under 5.25 A at 95 %.
+TEST(gauge_measured, a_second_agm_battery_that_is_drawn) {
+    auto scenario = with("chemistry = \"agm\"\n");
+    scenario.packs.front().capacity = 105.0 * ampere_hour;
+    scenario.packs.front().tested_capacity = 95.69 * ampere_hour;
+    expect_held(
+        scenario,
+        {.reads = 12.59 * volt, .error = 0.005 * volt, .power = 5.25 * ampere * (12.59 * volt)},
+        0.95);
+}
+
 // [LiFePO4 bank], five packs: 13.30 V after 20 days and 13.32 V after 10 of a full charge, 12.96 V
 // under 1,047 W four minutes long.
 TEST(gauge_measured, a_bank_of_lithium) {
