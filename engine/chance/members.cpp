@@ -59,7 +59,7 @@ std::vector<double> Members::redrawn(int number, const std::vector<std::size_t>&
 MemberEnd Members::end_of(int number, const Asked& asked) const {
     const Lived lived = world_.lived(values(number), asked.off);
     const auto sun =
-        asked.panels == world_.panels() ? lived.sun : world_.sun(values(number), asked.panels);
+        asked.panels == world_.panels() ? lived.sun : world_.sun(lived.light, asked.panels);
     return end_in(world_.run(lived, asked.packs, sun, to_the_first_failure));
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <functional>
 #include <mutex>
 #include <numbers>
 #include <numeric>
@@ -15,6 +16,7 @@
 #include "handling/gauge.hpp"
 #include "inverter/model.hpp"
 #include "motor/appliances.hpp"
+#include "outage/demand_pattern.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/sky.hpp"
 #include "outage/warmth.hpp"
@@ -247,6 +249,29 @@ class KindsByWarmth {
     std::map<int, outage::PackKinds> made_;
 };
 
+// When loads run, for those that are switched off, each made when it is first asked for.
+class PatternsByLoads {
+  public:
+    explicit PatternsByLoads(std::shared_ptr<const outage::Ready> ready)
+        : ready_(std::move(ready)) {}
+
+    //   demand   gives what is left
+    std::shared_ptr<const outage::DemandPattern> of(const SwitchedOff& off,
+                                                    const std::function<demand::Demand()>& demand) {
+        const std::scoped_lock lock(making_);
+        auto& found = made_[off];
+        if (!found)
+            found = std::make_shared<const outage::DemandPattern>(*ready_, demand(),
+                                                                  outage::End::likely);
+        return found;
+    }
+
+  private:
+    std::shared_ptr<const outage::Ready> ready_;
+    std::mutex making_;
+    std::map<SwitchedOff, std::shared_ptr<const outage::DemandPattern>> made_;
+};
+
 // What any number of panels stands under, each made when it is first asked for.
 class PanelsLit {
   public:
@@ -255,7 +280,7 @@ class PanelsLit {
     std::shared_ptr<const outage::SkyModels> with(int panels) {
         const std::scoped_lock lock(making_);
         const auto [found, added] = made_.try_emplace(panels);
-        if (added) found->second = outage::with_panels(*ready_, panels).sky;
+        if (added) found->second = outage::sky_with_panels(*ready_, panels);
         return found->second;
     }
 
@@ -307,6 +332,7 @@ void World::take_loads() {
         }
     }
     by_day_ = by_day(demand);
+    patterns_ = std::make_shared<PatternsByLoads>(ready_);
     if (!scenario_.inverter) return;
     idle_ = names_.place_of("inverter/idle");
     idle_deviation_ = idle_deviation(*scenario_.inverter);
@@ -433,19 +459,33 @@ bool World::feeds_nothing(const SwitchedOff& off) const {
     return true;
 }
 
+Power World::drawn(const DayDraw& draw, Power likely, Values values) const {
+    return likely * (factor_at(draws_[draw.load], score_of(values[draw.draw])) *
+                     std::exp(draw.day_deviation * score_of(values[draw.day])));
+}
+
+demand::Demand World::switched(ByDay all, const SwitchedOff& off) const {
+    for (std::size_t i = 0; i < all.demand.loads.size(); ++i)
+        if (!off.empty() && off[all.draws[i].load]) all.demand.loads[i].strands.clear();
+    if (feeds_nothing(off)) all.demand.inverter_on.clear();
+    return std::move(all.demand);
+}
+
 demand::Demand World::demand(Values values, const SwitchedOff& off) const {
-    auto [demand, draws] = by_day_with(values);
-    for (std::size_t i = 0; i < demand.loads.size(); ++i) {
-        const DayDraw& draw = draws[i];
-        if (!off.empty() && off[draw.load]) {
-            demand.loads[i].strands.clear();
-            continue;
-        }
-        demand.loads[i].power.likely *= factor_at(draws_[draw.load], score_of(values[draw.draw])) *
-                                        std::exp(draw.day_deviation * score_of(values[draw.day]));
-    }
-    if (feeds_nothing(off)) demand.inverter_on.clear();
+    const ByDay all = by_day_with(values);
+    auto demand = switched(all, off);
+    for (std::size_t i = 0; i < demand.loads.size(); ++i)
+        demand.loads[i].power.likely = drawn(all.draws[i], demand.loads[i].power.likely, values);
     return demand;
+}
+
+std::optional<std::vector<demand::DemandStep>> World::steps_by_pattern(
+    Values values, const SwitchedOff& off) const {
+    if (may_meet()) return std::nullopt;
+    std::vector<Power> loads;
+    for (std::size_t i = 0; i < by_day_.draws.size(); ++i)
+        loads.push_back(drawn(by_day_.draws[i], by_day_.demand.loads[i].power.likely, values));
+    return patterns_->of(off, [&] { return switched(by_day_, off); })->with(loads);
 }
 
 std::vector<double> World::corner(double score) const {
@@ -464,30 +504,40 @@ std::optional<int> World::start_date(Values values) const {
     return dates_[std::min(rank, dates_.size() - 1)];
 }
 
-std::vector<outage::SunChange> World::sun(Values values, int panels) const {
+Light World::light(Values values) const {
+    if (!lit_) return {};
+    Light light{.scale = std::exp(-panels_deviation * score_of(values[panels_]) -
+                                  0.5 * panels_deviation * panels_deviation)};
+    if (const auto date = start_date(values)) {
+        light.sky = solar::from_start_date(ready_->sky->hours, *date);
+        return light;
+    }
+    std::vector<double> bright;
+    for (const std::size_t place : skies_)
+        bright.push_back(1.0 - values[place]);
+    solar::GivenSky given{.days = solar::daily_clearness(*ready_->site, ready_->outage.starts,
+                                                         ready_->sky->weather,
+                                                         1.0 - values[climate_], bright)};
+    for (const SnowPlaces& of_day : snow_)
+        given.snow.push_back(
+            {.falls = 1.0 - values[of_day.falls], .goes = 1.0 - values[of_day.goes]});
+    light.sky = std::move(given);
+    return light;
+}
+
+std::vector<outage::SunChange> World::sun(const Light& light, int panels) const {
     const auto models = lit_ ? lit_->with(panels) : nullptr;
     if (!models) return {};
-    const double scale = std::exp(-panels_deviation * score_of(values[panels_]) -
-                                  0.5 * panels_deviation * panels_deviation);
-    solar::Sky sky;
-    if (const auto date = start_date(values)) {
-        sky = solar::from_start_date(models->hours, *date);
-    } else {
-        std::vector<double> bright;
-        for (const std::size_t place : skies_)
-            bright.push_back(1.0 - values[place]);
-        solar::GivenSky given{.days = solar::daily_clearness(*ready_->site, ready_->outage.starts,
-                                                             models->weather,
-                                                             1.0 - values[climate_], bright)};
-        for (const SnowPlaces& of_day : snow_)
-            given.snow.push_back(
-                {.falls = 1.0 - values[of_day.falls], .goes = 1.0 - values[of_day.goes]});
-        sky = std::move(given);
-    }
+    const auto lit = models->track.under(light.sky, limits_over(models->controller, light.scale));
     std::vector<outage::SunChange> changes;
-    for (const auto& step : models->track.under(sky, limits_over(models->controller, scale)))
-        changes.push_back(scaled(step, models->controller, ready_->outage.starts, scale));
+    changes.reserve(lit.size());
+    for (const auto& step : lit)
+        changes.push_back(scaled(step, models->controller, ready_->outage.starts, light.scale));
     return changes;
+}
+
+std::vector<outage::SunChange> World::sun(Values values, int panels) const {
+    return sun(light(values), panels);
 }
 
 int World::packs() const {
@@ -504,12 +554,19 @@ int World::panels() const {
 
 Lived World::lived(Values values, const SwitchedOff& off) const {
     assert(values.size() == names().size());
-    const demand::Demand drawn = demand(values, off);
     Lived made{.kinds = varied_kinds(values),
                .inverter = ready_->units[likely].inverter,
-               .steps = outage::steps_of(*ready_, drawn, outage::End::likely),
-               .sun = sun(values, panels()),
-               .guarded = outage::guarded_loads(*ready_, drawn, outage::End::likely)};
+               .steps = {},
+               .light = light(values),
+               .sun = {}};
+    auto steps = steps_by_pattern(values, off);
+    if (!steps || outage::has_fuses(*ready_)) {
+        const demand::Demand drawn = demand(values, off);
+        if (!steps) steps = outage::steps_of(*ready_, drawn, outage::End::likely);
+        made.guarded = outage::guarded_loads(*ready_, drawn, outage::End::likely);
+    }
+    made.steps = std::move(*steps);
+    made.sun = sun(made.light, panels());
     if (auto& inverter = made.inverter)
         inverter = inverter::with_idle(
             *inverter, std::exp(idle_deviation_ * score_of(values[idle_])) * inverter->losses.idle);

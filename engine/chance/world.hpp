@@ -79,18 +79,28 @@ struct PackUnknowns {
 // inverter that feeds nothing for it is off as well.
 using SwitchedOff = std::vector<bool>;
 
-// The outage of one value of everything, with so many panels.
+// What falls on the panels.
+//   scale   of what they make of it
+struct Light {
+    double scale = 1.0;
+    solar::Sky sky = {};
+};
+
+// The outage of one value of everything, with the scenario's panels.
 //   kinds   all that may be built; with_count takes as many as there are to be
+//   light   for any number of panels
 struct Lived {
     outage::PackKinds kinds;
     std::optional<inverter::Model> inverter;
     std::vector<demand::DemandStep> steps;
+    Light light;
     std::vector<outage::SunChange> sun;
     std::optional<outage::Parts> guarded = {};  // where a fuse of a 12 V circuit may open
 };
 
 class PanelsLit;
 class KindsByWarmth;
+class PatternsByLoads;
 
 class World {
   public:
@@ -119,7 +129,11 @@ class World {
 
     [[nodiscard]] Lived lived(Values values, const SwitchedOff& off = {}) const;
 
+    // The same for any number of panels.
+    [[nodiscard]] Light light(Values values) const;
+
     //   panels  as outage::with_panels takes it
+    [[nodiscard]] std::vector<outage::SunChange> sun(const Light& light, int panels) const;
     [[nodiscard]] std::vector<outage::SunChange> sun(Values values, int panels) const;
 
     //   packs   all kinds together, as outage::with_count takes it
@@ -150,6 +164,7 @@ class World {
     std::vector<std::vector<DayDraw>> draws_of_days_;  // by load, by local day
     std::vector<CyclePhase> phases_;  // of loads whose meeting may overstep a limit
     ByDay by_day_;                    // with the phases of the likely course
+    std::shared_ptr<PatternsByLoads> patterns_ = {};
     std::size_t idle_ = 0;
     double idle_deviation_ = 0.0;
     std::vector<PackUnknowns> packs_;  // by kind
@@ -172,7 +187,11 @@ class World {
     void take_sun();
     [[nodiscard]] int warmth_level(Values values) const;
     [[nodiscard]] outage::PackKinds varied_kinds(Values values) const;
+    [[nodiscard]] units::Power drawn(const DayDraw& draw, units::Power likely, Values values) const;
+    [[nodiscard]] demand::Demand switched(ByDay all, const SwitchedOff& off) const;
     [[nodiscard]] demand::Demand demand(Values values, const SwitchedOff& off) const;
+    [[nodiscard]] std::optional<std::vector<demand::DemandStep>> steps_by_pattern(
+        Values values, const SwitchedOff& off) const;
 };
 
 }  // namespace chance

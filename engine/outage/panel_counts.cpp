@@ -19,19 +19,22 @@ std::vector<solar::PanelGroup> groups_of(std::vector<solar::PanelGroup> groups, 
 
 }  // namespace
 
-Ready with_panels(const Ready& ready, int panels) {
-    Ready other = ready;
-    other.sun = {};
-    other.sky = nullptr;
-    if (!ready.sky || panels < 1) return other;
+std::shared_ptr<const SkyModels> sky_with_panels(const Ready& ready, int panels) {
+    if (!ready.sky || panels < 1) return nullptr;
     auto groups = groups_of(ready.sky->groups, panels);
-    other.sky = std::make_shared<const SkyModels>(SkyModels{
+    return std::make_shared<const SkyModels>(SkyModels{
         .track = solar::SunTrack(*ready.site, groups, ready.outage.starts, ready.outage.lasts),
         .controller = ready.sky->controller,
         .weather = ready.sky->weather,
         .hours = ready.sky->hours,
         .groups = std::move(groups)});
-    light(other);
+}
+
+Ready with_panels(const Ready& ready, int panels) {
+    Ready other = ready;
+    other.sun = {};
+    other.sky = sky_with_panels(ready, panels);
+    if (other.sky) light(other);
     return other;
 }
 

@@ -226,15 +226,18 @@ Unit with_packs(const Ready& ready, End end, int count) {
     return unit;
 }
 
+bool has_fuses(const Ready& ready) {
+    return std::ranges::any_of(ready.branches,
+                               [](const unit::Branch& branch) { return branch.fuse.has_value(); });
+}
+
 const Parts* guarded_loads(const Ready& ready, End end) {
     const Parts& parts = ready.parts[static_cast<std::size_t>(end)];
     return parts.may_open ? &parts : nullptr;
 }
 
 std::optional<Parts> guarded_loads(const Ready& ready, const demand::Demand& demand, End end) {
-    const bool any = std::ranges::any_of(
-        ready.branches, [](const unit::Branch& branch) { return branch.fuse.has_value(); });
-    if (!any) return std::nullopt;
+    if (!has_fuses(ready)) return std::nullopt;
     auto parts = parts_of(demand, case_of(end), ready.branches, ready.nominal);
     if (!parts.may_open) return std::nullopt;
     return parts;

@@ -69,6 +69,9 @@ struct Ready {
 // The same unit with so many packs together: more are of the last kind, as banks.hpp says.
 [[nodiscard]] Unit with_packs(const Ready& ready, End end, int count);
 
+// Some circuit of 12 V loads has one.
+[[nodiscard]] bool has_fuses(const Ready& ready);
+
 // The 12 V loads where a fuse of their circuits may open, for runs that ask for the first failure;
 // else nothing, for their sum is all that matters then.
 [[nodiscard]] const Parts* guarded_loads(const Ready& ready, End end);

@@ -60,12 +60,15 @@ SunSeries SunTrack::under(const Sky& sky, const ControllerModel& controller) con
             const auto& days = given->days;
             skies = {{days.empty() ? Clearness{} : days[std::min(number, days.size() - 1)], 1.0}};
         }
+        std::vector<DayLight> lights;
+        for (const auto& [clearness, weight] : skies)
+            lights.push_back(day_light(number, clearness));
         for (std::size_t i = day_begins_[number]; i < day_begins_[number + 1]; ++i) {
             SunStep step{.start = steps_[i].start, .duration = steps_[i].duration};
             if (steps_[i].lit)
-                for (const auto& [clearness, weight] : skies)
-                    add(step, lit(i, day_light(number, clearness), controller, covered[number]),
-                        weight);
+                for (std::size_t sky_number = 0; sky_number < skies.size(); ++sky_number)
+                    add(step, lit(i, lights[sky_number], controller, covered[number]),
+                        skies[sky_number].weight);
             series.push_back(step);
         }
     }
