@@ -1,7 +1,10 @@
 #include "abreast/own.hpp"
 
 #include <algorithm>
+#include <array>
+#include <bit>
 #include <cassert>
+#include <cstdint>
 
 #include "abreast/bank_lanes.hpp"
 #include "abreast/bank_stride.hpp"
@@ -66,6 +69,40 @@ bool has_lanes(const Outage& outage) {
            !fuse_may_open_on_charge(unit);
 }
 
+// The inverter's draw hangs on few things, and the same loads come on together again and again.
+class InverterDraws {
+  public:
+    explicit InverterDraws(const outage::Unit& unit) : unit_(unit) {}
+
+    const outage::InverterDraw& of(const demand::DemandStep& step) {
+        const auto bits = [](double value) { return std::bit_cast<std::uint64_t>(value); };
+        const std::uint64_t mixed =
+            (bits(step.ac / watt) * 3 + bits(step.ac_reactive / ReactivePower(watt))) *
+            0x9e3779b97f4a7c15;
+        Known& known = known_[mixed >> (64 - places_bits)];
+        if (!known.step || !alike(*known.step, step)) {
+            known.draw = outage::drawn_by_inverter(unit_, step);
+            known.step = step;
+        }
+        return known.draw;
+    }
+
+  private:
+    static constexpr int places_bits = 6;
+    struct Known {
+        std::optional<demand::DemandStep> step;
+        outage::InverterDraw draw;
+    };
+
+    const outage::Unit& unit_;
+    std::array<Known, 1 << places_bits> known_{};
+
+    static bool alike(const demand::DemandStep& one, const demand::DemandStep& other) {
+        return one.ac == other.ac && one.ac_reactive == other.ac_reactive &&
+               one.inverter_on == other.inverter_on && one.asleep == other.asleep;
+    }
+};
+
 OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
     const auto course =
         outage::run(*outage.unit, outage.demand, outage.sun, lasts, midnight,
@@ -78,8 +115,9 @@ OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
 std::vector<Need> needs_of(const outage::Unit& unit, std::span<const demand::DemandStep> demand) {
     std::vector<Need> needs;
     needs.reserve(demand.size());
+    InverterDraws draws(unit);
     for (const auto& step : demand) {
-        const auto draw = outage::drawn_by_inverter(unit, step);
+        const auto& draw = draws.of(step);
         needs.push_back({.taken = (draw.at_bus() + step.direct) / watt,
                          .at_inverter = draw.at_terminals / watt,
                          .direct = step.direct / watt,

@@ -35,6 +35,7 @@ class Staircases {
         std::vector<MemberJob> walkers;
         for (int lane = 0; lane < chance::lanes; ++lane)
             walkers.push_back({.lane = lane, .packs = 1, .panels = asked_.most_panels});
+        runs_.keep(block);
         while (!walkers.empty()) {
             const auto ends = runs_.run(block, walkers);
             run += walkers.size();
@@ -45,6 +46,7 @@ class Staircases {
                 return walker.panels < 0 || walker.packs > asked_.most_packs;
             });
         }
+        runs_.let_go(block);
         return run;
     }
 
@@ -89,19 +91,23 @@ class EveryBuild {
     // For the lanes from `first` to before `last`; others may be run at once.
     //   gives   outages run
     std::size_t run(const Grid& grid, std::size_t first, std::size_t last) {
+        const auto& world = members_.world();
         std::vector<chance::Lived> lived;
-        for (std::size_t lane = first; lane < last; ++lane)
-            lived.push_back(members_.world().lived(members_.values(int(lane))));
+        std::vector<std::vector<abreast::Need>> needs;
+        for (std::size_t lane = first; lane < last; ++lane) {
+            lived.push_back(world.lived(members_.values(int(lane))));
+            needs.push_back(needs_of(world, lived.back()));
+        }
         std::size_t run = 0;
         for (int panels = 0; panels <= asked_.most_panels; ++panels) {
             std::vector<std::vector<outage::SunChange>> suns;
-            for (std::size_t lane = first; lane < last; ++lane)
-                suns.push_back(members_.world().sun(members_.values(int(lane)), panels));
+            for (const auto& of : lived)
+                suns.push_back(world.sun(of.light, panels));
             for (int packs = 1; packs <= asked_.most_packs; ++packs) {
                 auto& ends = ends_[grid.place(packs, panels)];
                 for (std::size_t lane = first; packs > 1 && lane < last; ++lane)
                     ends[lane] = ends_[grid.place(packs - 1, panels)][lane];
-                run += run_build(first, packs, lived, suns, ends);
+                run += run_build(first, packs, lived, needs, suns, ends);
             }
         }
         return run;
@@ -114,13 +120,14 @@ class EveryBuild {
 
     // Of those that have not lasted with a pack less.
     std::size_t run_build(std::size_t first, int packs, const std::vector<chance::Lived>& lived,
+                          const std::vector<std::vector<abreast::Need>>& needs,
                           const std::vector<std::vector<outage::SunChange>>& suns,
                           std::vector<MemberEnd>& ends) const {
         std::vector<LivedJob> jobs;
         std::vector<std::size_t> lanes;
         for (std::size_t i = 0; i < lived.size(); ++i) {
             if (ends[first + i].survives) continue;
-            jobs.push_back({.lived = &lived[i], .packs = packs, .sun = suns[i]});
+            jobs.push_back({.lived = &lived[i], .needs = needs[i], .packs = packs, .sun = suns[i]});
             lanes.push_back(first + i);
         }
         if (jobs.empty()) return 0;

@@ -4,8 +4,8 @@
 #include <array>
 #include <iterator>
 #include <map>
+#include <thread>
 
-#include "abreast/own.hpp"
 #include "outage/banks.hpp"
 #include "outage/in_threads.hpp"
 #include "outage/work.hpp"
@@ -33,21 +33,33 @@ class Lasting {
 
     // How they end with so many packs.
     void take(const std::vector<MemberEnd>& ends, int packs) {
-        for (std::size_t i = 0; i < ends.size(); ++i)
-            (ends[i].survives ? fewest_ : too_few_)[i] = packs;
+        if (open_ended_) timed_[packs] = ends;
+        for (std::size_t i = 0; i < ends.size(); ++i) {
+            if (ends[i].survives)
+                fewest_[i] = std::min(fewest_[i], packs);
+            else
+                too_few_[i] = std::max(too_few_[i], packs);
+        }
     }
+
+    // So many packs are enough for each, as far as another knew.
+    void take(const std::vector<int>& enough) {
+        for (std::size_t i = 0; i < enough.size(); ++i)
+            fewest_[i] = std::min(fewest_[i], enough[i]);
+    }
+    [[nodiscard]] const std::vector<int>& known_enough() const { return fewest_; }
 
     // Chance with so many.
     double with(int packs) {
-        if (open_ended_) {
-            auto& ends = timed_[packs];
-            if (ends.empty()) ends = runs_.ends(packs, runs_.members().world().panels(), threads_);
-            return runs_.members().share_that_outlasts(ends);
-        }
-        outage::for_each_number(runs_.members().blocks(), threads_,
-                                [&](int block) { run(block, packs); });
-        const auto last = std::ranges::count_if(fewest_, [&](int few) { return few <= packs; });
-        return double(last) / double(fewest_.size());
+        if (open_ended_) return timed(packs);
+        (void)decided(packs, 1.0);
+        return double(lasting(packs)) / double(fewest_.size());
+    }
+
+    // Whether the chance with so many meets the goal; runs no more blocks than that takes.
+    bool meets(Probability goal, int packs) {
+        const double enough = goal.value() - rounding;
+        return open_ended_ ? timed(packs) >= enough : decided(packs, enough);
     }
 
     // With so many, asked for before: which of them last; when the others end is known only where
@@ -70,7 +82,46 @@ class Lasting {
     std::vector<int> fewest_;                      // known to be enough
     std::vector<int> too_few_;                     // most that are known not to be
 
-    void run(int block, int packs) {
+    // How many members that were not known last, and how many do not.
+    struct Known {
+        std::ptrdiff_t last = 0;
+        std::ptrdiff_t fail = 0;
+    };
+
+    double timed(int packs) {
+        auto& ends = timed_[packs];
+        if (ends.empty()) ends = runs_.ends(packs, runs_.members().world().panels(), threads_);
+        return runs_.members().share_that_outlasts(ends);
+    }
+
+    [[nodiscard]] std::ptrdiff_t lasting(int packs) const {
+        return std::ranges::count_if(fewest_, [&](int few) { return few <= packs; });
+    }
+
+    // Whether at least this share lasts; runs blocks until that is certain, some at a time whatever
+    // the number of threads, so that what is known afterwards does not hang on it.
+    bool decided(int packs, double share) {
+        constexpr int at_a_time = 4;
+        const auto all = double(fewest_.size());
+        const int blocks = runs_.members().blocks();
+        auto last = lasting(packs);
+        auto fail = std::ranges::count_if(too_few_, [&](int few) { return few >= packs; });
+        for (int done = 0; done < blocks; done += at_a_time) {
+            const bool certain = double(last) / all >= share || double(fail) / all > 1.0 - share;
+            if (share < 1.0 && certain) break;
+            const int count = std::min(at_a_time, blocks - done);
+            std::array<Known, at_a_time> known{};
+            outage::for_each_number(count, threads_,
+                                    [&](int i) { known[std::size_t(i)] = run(done + i, packs); });
+            for (const Known& of_block : known) {
+                last += of_block.last;
+                fail += of_block.fail;
+            }
+        }
+        return double(last) / all >= share;
+    }
+
+    Known run(int block, int packs) {
         const auto first = std::size_t(block) * std::size_t(chance::lanes);
         const int panels = runs_.members().world().panels();
         std::vector<MemberJob> jobs;
@@ -79,42 +130,56 @@ class Lasting {
             if (fewest_[i] > packs && too_few_[i] < packs)
                 jobs.push_back({.lane = lane, .packs = packs, .panels = panels});
         }
-        if (jobs.empty()) return;
+        if (jobs.empty()) return {};
         const auto ends = runs_.run(block, jobs);
         for (std::size_t job = 0; job < jobs.size(); ++job) {
             const std::size_t i = first + std::size_t(jobs[job].lane);
             (ends[job].survives ? fewest_ : too_few_)[i] = packs;
         }
+        const auto lasted = std::ranges::count(ends, true, &MemberEnd::survives);
+        return {.last = lasted, .fail = std::ssize(ends) - lasted};
     }
 };
 
 // The fewest from `from` on, which is at least 1.
-PacksEnough fewest(Lasting& lasting, Probability goal, int from, int most) {
-    const auto enough = [&](double share) { return share >= goal.value() - rounding; };
+//   try_first   a number near which it may lie, at least `from`
+//   gives       0: not even the most do
+int fewest(Lasting& lasting, Probability goal, int from, int most, int try_first) {
     int too_few = from - 1;
-    int packs = std::min(from, most);
-    double share = lasting.with(packs);
-    while (!enough(share) && packs < most) {
+    int packs = std::min(try_first, most);
+    bool enough = lasting.meets(goal, packs);
+    while (!enough && packs < most) {
         too_few = packs;
         packs = std::min(most, from - 1 + 2 * (packs - from + 1));
-        share = lasting.with(packs);
+        enough = lasting.meets(goal, packs);
     }
-    if (!enough(share)) return {.packs = 0, .of = Probability(share)};
+    if (!enough) return 0;
     while (packs - too_few > 1) {
         const int middle = (too_few + packs) / 2;
-        (enough(lasting.with(middle)) ? packs : too_few) = middle;
+        (lasting.meets(goal, middle) ? packs : too_few) = middle;
     }
-    return {.packs = packs, .of = Probability(lasting.with(packs))};
+    return packs;
 }
 
 // Steps of all members that are held at once, of about 150 bytes each.
 constexpr double most_kept = 0.8e6;
+
+bool fits(const chance::World& world, double members) {
+    return members * outage::steps_of_a_run(world.ready()) <= most_kept;
+}
 
 }  // namespace
 
 std::size_t held_at_once(const chance::World& world) {
     const double reached = 0.5 * most_kept / outage::steps_of_a_run(world.ready());
     return static_cast<std::size_t>(std::clamp(reached, 1.0, double(chance::lanes)));
+}
+
+std::vector<abreast::Need> needs_of(const chance::World& world, const chance::Lived& lived) {
+    const outage::Ready& ready = world.ready();
+    auto unit = outage::unit_of(outage::with_count(lived.kinds, 1), ready.main_path);
+    unit.inverter = lived.inverter;
+    return abreast::needs_of(unit, lived.steps);
 }
 
 std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const LivedJob> jobs) {
@@ -131,6 +196,7 @@ std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const Lived
         unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
         outages.push_back({.unit = &unit,
                            .demand = job.lived->steps,
+                           .needs = job.needs,
                            .sun = job.sun,
                            .guarded = outage::or_none(job.lived->guarded)});
     }
@@ -146,8 +212,22 @@ std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const Lived
 MemberRuns::MemberRuns(const Members& members, chance::SwitchedOff off)
     : members_(members),
       off_(std::move(off)),
-      kept_(members.count() * outage::steps_of_a_run(members.world().ready()) <= most_kept),
+      all_kept_(fits(members.world(), members.count())),
+      blocks_kept_(fits(members.world(),
+                        double(chance::lanes) * std::max(1U, std::thread::hardware_concurrency()))),
+      kept_(std::size_t(members.blocks()), 0),
       lanes_(std::size_t(members.count())) {}
+
+void MemberRuns::keep(int block) {
+    kept_[std::size_t(block)] = blocks_kept_ ? 1 : 0;
+}
+
+void MemberRuns::let_go(int block) {
+    kept_[std::size_t(block)] = 0;
+    if (all_kept_) return;
+    for (int lane = 0; lane < chance::lanes; ++lane)
+        lanes_[std::size_t(block * chance::lanes + lane)].reset();
+}
 
 LivedJob MemberRuns::lived_of(int block, const MemberJob& job) {
     const chance::World& world = members_.world();
@@ -155,20 +235,23 @@ LivedJob MemberRuns::lived_of(int block, const MemberJob& job) {
     const auto values = members_.values(number);
     auto& lane = lanes_[std::size_t(number)];
     if (!lane) {
-        lane.emplace(world.lived(values, off_), world.panels());
-        lane->sun = lane->lived.sun;
+        lane.emplace(Lane{
+            .lived = world.lived(values, off_), .needs = {}, .panels = world.panels(), .sun = {}});
+        lane->needs = needs_of(world, lane->lived);
+        lane->sun = std::move(lane->lived.sun);
     }
     if (lane->panels != job.panels) {
-        lane->sun = world.sun(values, job.panels);
+        lane->sun = world.sun(lane->lived.light, job.panels);
         lane->panels = job.panels;
     }
-    return {.lived = &lane->lived, .packs = job.packs, .sun = lane->sun};
+    return {.lived = &lane->lived, .needs = lane->needs, .packs = job.packs, .sun = lane->sun};
 }
 
 // As many jobs of different lanes as may be held go side by side.
 std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> jobs) {
     const chance::World& world = members_.world();
-    const std::size_t at_once = kept_ ? std::size_t(chance::lanes) : held_at_once(world);
+    const bool kept = all_kept_ || kept_[std::size_t(block)] != 0;
+    const std::size_t at_once = kept ? std::size_t(chance::lanes) : held_at_once(world);
     std::vector<MemberEnd> ends;
     ends.reserve(jobs.size());
     while (ends.size() < jobs.size()) {
@@ -183,7 +266,7 @@ std::vector<MemberEnd> MemberRuns::run(int block, std::span<const MemberJob> job
         for (const MemberJob& job : together)
             lived.push_back(lived_of(block, job));
         std::ranges::copy(ends_of(world, lived), std::back_inserter(ends));
-        if (kept_) continue;
+        if (kept) continue;
         for (const MemberJob& job : together)
             lanes_[std::size_t(block * chance::lanes + job.lane)].reset();
     }
@@ -208,7 +291,19 @@ std::vector<MemberEnd> MemberRuns::ends(unsigned threads) {
 
 PacksEnough fewest_packs(MemberRuns& runs, Probability goal, int most, unsigned threads) {
     Lasting lasting(runs, threads);
-    return fewest(lasting, goal, 1, most);
+    const int packs = fewest(lasting, goal, 1, most, 1);
+    return {.packs = packs, .of = Probability(lasting.with(packs > 0 ? packs : most))};
+}
+
+int fewest_packs(MemberRuns& runs, const std::vector<MemberEnd>& ends, Probability goal, int most,
+                 std::vector<int>& enough, unsigned threads) {
+    const int now = runs.members().world().packs();
+    Lasting lasting(runs, threads);
+    lasting.take(enough);
+    lasting.take(ends, now);
+    const int packs = fewest(lasting, goal, 1, most, now);
+    enough = lasting.known_enough();
+    return packs;
 }
 
 MorePacks more_packs(MemberRuns& runs, const std::vector<MemberEnd>& ends, Probability goal,
@@ -216,13 +311,13 @@ MorePacks more_packs(MemberRuns& runs, const std::vector<MemberEnd>& ends, Proba
     const int now = runs.members().world().packs();
     Lasting lasting(runs, threads);
     lasting.take(ends, now);
-    const auto enough = fewest(lasting, goal, now + 1, now + most);
-    const int more = std::max(0, enough.packs - now);
+    const int more = std::max(0, fewest(lasting, goal, now + 1, now + most, now + 1) - now);
     const int tried = more > 0 ? more : most;
+    const Probability of(lasting.with(now + tried));
     const auto with_them = runs.members().figures(lasting.ends(now + tried), goal);
     return {.more = more,
             .tried = tried,
-            .of = enough.of,
+            .of = of,
             .interval = {.low = with_them.low, .high = with_them.high}};
 }
 

@@ -5,6 +5,7 @@
 #include <span>
 #include <vector>
 
+#include "abreast/own.hpp"
 #include "chance/members.hpp"
 
 namespace sizing {
@@ -19,12 +20,19 @@ struct MemberJob {
 };
 
 // One outage of a world, with its unknowns at some value.
-//   lived, sun   must outlive the run; sun: of the panels asked for
+//   lived, needs, sun   must outlive the run
+//   needs               of lived: needs_of
+//   sun                 of the panels asked for
 struct LivedJob {
     const chance::Lived* lived = nullptr;
+    std::span<const abreast::Need> needs = {};
     int packs = 1;
     std::span<const outage::SunChange> sun = {};
 };
+
+// What its loads ask of any number of packs.
+[[nodiscard]] std::vector<abreast::Need> needs_of(const chance::World& world,
+                                                  const chance::Lived& lived);
 
 // Side by side, one end a job: that of chance::World::run to the first failure, to the last bit.
 [[nodiscard]] std::vector<chance::MemberEnd> ends_of(const chance::World& world,
@@ -46,6 +54,11 @@ class MemberRuns {
     // Different blocks may be run at once.
     [[nodiscard]] std::vector<chance::MemberEnd> run(int block, std::span<const MemberJob> jobs);
 
+    // Until it is let go of, what the members of a block are made of is kept from run to run, where
+    // that is not too much.
+    void keep(int block);
+    void let_go(int block);
+
     // One end a member.
     //   threads   0 takes as many as the machine has; the same ends for any number
     [[nodiscard]] std::vector<chance::MemberEnd> ends(int packs, int panels, unsigned threads = 0);
@@ -56,13 +69,16 @@ class MemberRuns {
   private:
     struct Lane {
         chance::Lived lived;
+        std::vector<abreast::Need> needs;
         int panels = 0;
         std::vector<outage::SunChange> sun;  // with these panels
     };
 
     const chance::Members& members_;
     chance::SwitchedOff off_;
-    bool kept_;
+    bool all_kept_;
+    bool blocks_kept_;
+    std::vector<char> kept_;                  // by block, those that are asked for
     std::vector<std::optional<Lane>> lanes_;  // by member
 
     [[nodiscard]] LivedJob lived_of(int block, const MemberJob& job);
@@ -79,6 +95,14 @@ struct PacksEnough {
 };
 [[nodiscard]] PacksEnough fewest_packs(MemberRuns& runs, units::Probability goal, int most,
                                        unsigned threads = 0);
+
+// The same number, where it is known how they end with the packs that are there.
+//   enough   by member, packs that are enough for more loads than these; then for these. Empty:
+//            not known
+//   gives    0: not even the most do
+[[nodiscard]] int fewest_packs(MemberRuns& runs, const std::vector<chance::MemberEnd>& ends,
+                               units::Probability goal, int most, std::vector<int>& enough,
+                               unsigned threads = 0);
 
 // The same, beside those that are there.
 //   more   0: none of those tried does

@@ -88,11 +88,13 @@ Ladder ration_ladder(const chance::Members& members, int most_packs, Probability
     });
     Shed so_far(members);
     int most = most_packs;  // a load less never asks for a pack more
+    std::vector<int> enough;
     for (auto& rung : ladder.rungs) {
         so_far.add(rung.off.load);
         auto runs = so_far.runs();
-        rung.figures = members.figures(runs.ends(threads), goal);
-        rung.packs_so_far = fewest_packs(runs, goal, most, threads).packs;
+        const auto ends = runs.ends(threads);
+        rung.figures = members.figures(ends, goal);
+        rung.packs_so_far = fewest_packs(runs, ends, goal, most, enough, threads);
         if (rung.packs_so_far > 0) most = rung.packs_so_far;
     }
     return ladder;

@@ -50,9 +50,8 @@ Energy lost_of_the_sun(const outage::Ledger& ledger) {
 OfMember run_member(const chance::Members& members, int number, int panels) {
     const auto& world = members.world();
     const auto& ready = world.ready();
-    const auto values = members.values(number);
-    const auto lived = world.lived(values);
-    const auto sun = panels == world.panels() ? lived.sun : world.sun(values, panels);
+    const auto lived = world.lived(members.values(number));
+    const auto sun = panels == world.panels() ? lived.sun : world.sun(lived.light, panels);
     std::vector<outage::SunOfDay> days;
     const auto course = world.run(lived, world.packs(), sun, {.trace = false}, &days);
     const auto unit =

@@ -103,10 +103,10 @@ double flips_of(const chance::Members& members, const std::vector<chance::Member
     std::vector<chance::Lived> lived;
     std::vector<std::vector<outage::SunChange>> suns;
     for (int number = first; number < last; ++number) {
-        const auto values = members.redrawn(number, places);
-        lived.push_back(world.lived(values));
-        suns.push_back(build.panels == world.panels() ? lived.back().sun
-                                                      : world.sun(values, build.panels));
+        lived.push_back(world.lived(members.redrawn(number, places)));
+        suns.push_back(build.panels == world.panels()
+                           ? lived.back().sun
+                           : world.sun(lived.back().light, build.panels));
     }
     std::vector<LivedJob> jobs;
     for (std::size_t i = 0; i < lived.size(); ++i)
