@@ -8,12 +8,7 @@ namespace command_line {
 
 void add_sun_options(CLI::App& command, Request& request) {
     command
-        .add_option("--weathers", request.weathers,
-                    "How many chance weathers the recharge is drawn from (2000)")
-        ->check(CLI::Range(10, 100000))
-        ->type_name("N");
-    command
-        .add_option("--members", request.members,
+        .add_option("--members,--weathers", request.members,
                     "Runs the outage for at least this many members of the\n"
                     "chance, by 64 (256; 512 where the goal is 99 in 100)")
         ->check(CLI::Range(1, 100000))
@@ -27,9 +22,7 @@ void add_sun_options(CLI::App& command, Request& request) {
 }
 
 units::Result<questions::Asked> sun_asked(const scenario::ReadScenario&, const Request& request) {
-    return questions::SunAsked{.weathers = request.weathers.value_or(questions::usual_sun_weathers),
-                               .members = request.members,
-                               .most_panels = request.panels};
+    return questions::SunAsked{.members = request.members, .most_panels = request.panels};
 }
 
 }  // namespace command_line

@@ -35,9 +35,8 @@ struct Request {
 
     // Of single questions.
     std::optional<int> members;  // outage, sun, packs; absent: as many as sizing::usual_blocks says
-    std::optional<int> weathers;         // sun: of the recharge
-    std::optional<int> panels;           // sun: tried up to this many
-    bool after_storage = false;          // outage
+    std::optional<int> panels;   // sun: tried up to this many
+    bool after_storage = false;  // outage
     std::optional<std::string> pack;     // join, gauge: a name; the others below as written
     std::optional<std::string> at_most;  // join
     std::optional<std::string> reads;    // gauge, and so to --now

@@ -68,6 +68,18 @@ TEST(candlemark_sun, json_holds_ranges_in_order_and_no_number_that_is_none) {
     EXPECT_EQ(answer["panels"][0]["panels"], 0);
 }
 
+TEST(candlemark_sun, weathers_are_members_as_in_every_question) {
+    const auto of = [](const char* option) {
+        const auto ended =
+            candlemark({"sun", demo, "--as", "json", "--panels", "3", option, "130"});
+        EXPECT_EQ(ended.status, 0) << ended.errors;
+        return nlohmann::json::parse(ended.output)["answer"];
+    };
+    const auto answer = of("--weathers");
+    EXPECT_EQ(answer, of("--members"));
+    EXPECT_EQ(answer["panels"][3]["members"], 192);
+}
+
 TEST(candlemark_sun, the_same_seed_prints_the_same_bytes) {
     const auto once = candlemark({"sun", demo, "--seed", "9", "--weathers", "200"});
     EXPECT_EQ(once.output, candlemark({"sun", demo, "--seed", "9", "--weathers", "200"}).output);

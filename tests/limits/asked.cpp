@@ -67,7 +67,7 @@ std::vector<std::vector<std::string>> questions(Options options) {
         };
         add(0, {"--weathers", "3"});
         add(1, {"--weathers", "2", "--most-packs", "2", "--most-panels", "1", "--threads", "1"});
-        add(2, {"--weathers", "10", "--panels", "1", "--members", "1"});
+        add(2, {"--weathers", "3", "--panels", "1"});
     }
     return all;
 }
