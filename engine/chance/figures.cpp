@@ -1,13 +1,13 @@
 #include "chance/figures.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cassert>
 #include <cmath>
 
 #include <boost/math/distributions/students_t.hpp>
 
 #include "chance/draw.hpp"
+#include "chance/one_year.hpp"
 
 namespace chance {
 
@@ -15,9 +15,8 @@ namespace {
 
 using namespace units;
 
-constexpr double rounding = 1e-9;       // of sums of shares
-constexpr double few = 10.0;            // members on a side below which a spread says little
-constexpr std::size_t year_parts = 10;  // of a weather file's start dates
+constexpr double rounding = 1e-9;  // of sums of shares
+constexpr double few = 10.0;       // members on a side below which a spread says little
 
 double students(std::size_t values) {
     const boost::math::students_t spread(double(values) - 1.0);
@@ -36,24 +35,6 @@ std::vector<double> lasted_in_blocks(std::span<const Outcome> outcomes) {
         lasted.back() += outcomes[i].outlasts.value();
     }
     return lasted;
-}
-
-// The chance without each tenth of the dates; of the whole where nothing else is left.
-std::array<double, year_parts> without_each_part(std::span<const Outcome> outcomes,
-                                                 std::span<const int> dates, int date_count,
-                                                 double of) {
-    std::array<double, year_parts> without{};
-    for (std::size_t part = 0; part < year_parts; ++part) {
-        double lasted = 0.0;
-        double all = 0.0;
-        for (std::size_t i = 0; i < outcomes.size(); ++i) {
-            if (std::size_t(dates[i]) * year_parts / std::size_t(date_count) == part) continue;
-            all += outcomes[i].weight;
-            lasted += outcomes[i].outlasts.value() * outcomes[i].weight;
-        }
-        without[part] = all > 0.0 ? lasted / all : of;
-    }
-    return without;
 }
 
 }  // namespace
@@ -83,15 +64,6 @@ Interval interval_of_blocks(std::span<const double> lasted) {
     for (const double count : lasted)
         squares += (count / lanes - of) * (count / lanes - of);
     return around(of, students(lasted.size()) * std::sqrt(squares / (blocks * (blocks - 1.0))));
-}
-
-double half_width_of_one_year(std::span<const double> without, double of) {
-    assert(without.size() >= 2);
-    const double parts = double(without.size());
-    double squares = 0.0;
-    for (const double share : without)
-        squares += (share - of) * (share - of);
-    return students(without.size()) * std::sqrt((parts - 1.0) / parts * squares);
 }
 
 Duration time_of(std::span<const Outcome> sorted, double share) {
@@ -125,19 +97,15 @@ bool Figures::meets_the_goal() const {
     return of.value() >= goal.value() - rounding;
 }
 
-Figures figures_of(std::span<const Outcome> outcomes, Probability goal, std::span<const int> dates,
-                   int date_count) {
+Figures figures_of(std::span<const Outcome> outcomes, Probability goal, const StartDates& dates) {
     assert(!outcomes.empty());
     std::vector<Outcome> sorted(outcomes.begin(), outcomes.end());
     std::ranges::stable_sort(sorted, {}, &Outcome::lasts);
     const double of = share_that_outlasts(outcomes);
     Interval interval = interval_of_blocks(lasted_in_blocks(outcomes));
-    if (!dates.empty()) {
-        const double year =
-            half_width_of_one_year(without_each_part(outcomes, dates, date_count, of), of);
-        interval = {
-            .low = Probability(std::max(0.0, of - std::hypot(of - interval.low.value(), year))),
-            .high = Probability(std::min(1.0, of + std::hypot(interval.high.value() - of, year)))};
+    if (!dates.of.empty()) {
+        const double worth = worth_in_all_years(outcomes, dates);
+        interval = wilson(of * worth, worth);
     }
     double at_once = 0.0;
     for (const Outcome& outcome : outcomes)

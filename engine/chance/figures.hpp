@@ -36,12 +36,6 @@ struct Interval {
 // members on a side.
 [[nodiscard]] Interval interval_of_blocks(std::span<const double> lasted);
 
-// Half width that a weather file of one year leaves: its start dates in calendar order are left out
-// a tenth at a time.
-//   without   the chance without each tenth in turn
-//   of        the chance of all
-[[nodiscard]] double half_width_of_one_year(std::span<const double> without, double of);
-
 // Smallest time by which more than this share of the outcomes has ended.
 //   takes    at least one, shortest first
 [[nodiscard]] units::Duration time_of(std::span<const Outcome> sorted, double share);
@@ -74,9 +68,17 @@ struct Figures {
     [[nodiscard]] bool meets_the_goal() const;
 };
 
+// Of the members' skies, where they are those of a weather file.
+//   of            each member's start date, from 0; empty without a file
+//   independent   as many dates that share nothing say as much: at least 1
+struct StartDates {
+    std::span<const int> of = {};
+    double independent = 1.0;
+};
+
 //   outcomes   whole blocks of 64 of equal weight, in the order of their numbers
-//   dates      of a weather file: each member's start date, from 0, of `date_count`; else empty
+//   dates      where there are any the interval holds for all years, one_year.hpp
 [[nodiscard]] Figures figures_of(std::span<const Outcome> outcomes, units::Probability goal,
-                                 std::span<const int> dates = {}, int date_count = 0);
+                                 const StartDates& dates = {});
 
 }  // namespace chance

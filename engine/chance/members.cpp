@@ -4,10 +4,10 @@
 #include <cassert>
 #include <map>
 
+#include "chance/one_year.hpp"
 #include "chance/open_end.hpp"
 #include "outage/clock.hpp"
 #include "outage/in_threads.hpp"
-#include "solar/recharge.hpp"
 
 namespace chance {
 
@@ -90,7 +90,8 @@ Figures Members::figures(const std::vector<MemberEnd>& ends, Probability goal) c
     std::vector<int> dates;
     for (std::size_t i = 0; i < ends.size(); ++i)
         if (const auto date = world_.start_date(values(int(i)))) dates.push_back(*date);
-    return figures_of(outcomes(ends), goal, dates, solar::start_dates);
+    const auto of = outcomes(ends);
+    return figures_of(of, goal, start_dates_of(dates, world_.ready().outage, of));
 }
 
 outage::LimitedBy mostly_limited_by(const std::vector<MemberEnd>& ends) {

@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "chance/one_year.hpp"
 #include "chance/open_end.hpp"
 #include "estimate/departures.hpp"
 #include "estimate/narrowing.hpp"
 #include "estimate/weights.hpp"
 #include "sizing/builds.hpp"
 #include "sizing/members_of.hpp"
-#include "solar/recharge.hpp"
 
 namespace estimate {
 
@@ -49,7 +49,8 @@ Figures figures_from(const std::vector<Outcome>& outcomes, const Members& member
     std::vector<int> dates;
     for (const auto& values : members.values)
         if (const auto date = world.start_date(values)) dates.push_back(*date);
-    return chance::figures_of(outcomes, goal, dates, solar::start_dates);
+    return chance::figures_of(outcomes, goal,
+                              chance::start_dates_of(dates, world.ready().outage, outcomes));
 }
 
 // The likely time and what it is limited by, of one estimate.

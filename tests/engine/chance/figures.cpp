@@ -54,15 +54,6 @@ TEST(figures, hardly_any_on_one_side_are_told_by_wilson) {
     EXPECT_LT(interval_of_blocks(std::vector<double>{32.0}).low.value(), 0.39);
 }
 
-// By hand: the shares without each tenth differ from 0.74 by a ninth of (0.74 - share); their
-// squares sum to 0.324/81; sqrt(9/10 x 0.004) = 0.060; t(0.975, 9) = 2.262.
-TEST(figures, a_weather_files_year_is_left_out_a_tenth_at_a_time) {
-    std::vector<double> without;
-    for (const double share : {0.9, 0.8, 0.7, 0.5, 0.4, 0.6, 0.8, 0.9, 1.0, 0.8})
-        without.push_back((7.4 - share) / 9.0);
-    EXPECT_NEAR(half_width_of_one_year(without, 0.74), 0.1357, 1e-4);
-}
-
 // Running sums by hand: .0391 .0409 .2960 .3351 .5105 .7204 .7331 1.
 TEST(figures, weighted_times_are_those_of_the_running_sum) {
     const auto outcomes = weighted({10, 20, 30, 40, 50, 60, 70, 80},
@@ -147,7 +138,7 @@ TEST(figures, a_file_of_one_year_is_told_wider) {
                             .weight = 1.0 / 256});
     }
     const auto by_blocks = figures_of(outcomes, Probability(0.9));
-    const auto by_year = figures_of(outcomes, Probability(0.9), dates, 61);
+    const auto by_year = figures_of(outcomes, Probability(0.9), {.of = dates, .independent = 13.0});
     EXPECT_EQ(by_year.of, by_blocks.of);
     EXPECT_LT(by_year.low.value(), by_blocks.low.value() - 0.15);
     EXPECT_GT(by_year.high.value(), by_blocks.high.value() + 0.15);
