@@ -23,6 +23,7 @@
 #include "outage/weathers.hpp"
 #include "solar/drawn_days.hpp"
 #include "solar/recharge.hpp"
+#include "solar/weather_file.hpp"
 #include "unit/built.hpp"
 
 namespace chance {
@@ -192,7 +193,8 @@ std::vector<int> brightest_first(const outage::Ready& ready) {
     for (int number = 0; number < solar::start_dates; ++number) {
         const auto& sky = *ready.sky;
         offered.push_back(
-            solar::sum(sky.track.under(outage::sky_of(ready, 1, number), sky.controller)).offered /
+            solar::sum(sky.track.under(solar::from_start_date(sky.hours, number), sky.controller))
+                .offered /
             joule);
     }
     std::vector<int> order(offered.size());
@@ -410,17 +412,24 @@ void World::take_sun() {
     if (ready_->sky->hours) {
         file_start_ = names_.place_of("sky/start");
         dates_ = brightest_first(*ready_);
+        take_snow(ready_->sky->hours->snowfall.empty());
         return;
     }
     climate_ = names_.place_of("sun/climate");
     for (std::size_t number = 1; number <= ready_->sky->track.days().size(); ++number)
         skies_.push_back(names_.place_of(fmt::format("sky/{}", number)));
+    take_snow(true);
+}
+
+void World::take_snow(bool falls_are_drawn) {
     if (std::ranges::all_of(ready_->sky->groups,
                             [](const solar::PanelGroup& group) { return group.snow.empty(); }))
         return;
-    for (std::size_t number = 1; number <= skies_.size(); ++number)
-        snow_.push_back({.falls = names_.place_of(fmt::format("snow/{}/falls", number)),
-                         .goes = names_.place_of(fmt::format("snow/{}/goes", number))});
+    for (std::size_t number = 1; number <= ready_->sky->track.days().size(); ++number) {
+        SnowPlaces& of_day = snow_.emplace_back();
+        if (falls_are_drawn) of_day.falls = names_.place_of(fmt::format("snow/{}/falls", number));
+        of_day.goes = names_.place_of(fmt::format("snow/{}/goes", number));
+    }
 }
 
 int World::warmth_level(Values values) const {
@@ -508,19 +517,21 @@ Light World::light(Values values) const {
     if (!lit_) return {};
     Light light{.scale = std::exp(-panels_deviation * score_of(values[panels_]) -
                                   0.5 * panels_deviation * panels_deviation)};
+    std::vector<solar::SnowDraw> snow;
+    for (const SnowPlaces& of_day : snow_)
+        snow.push_back({.falls = of_day.falls ? 1.0 - values[*of_day.falls] : 1.0,
+                        .goes = 1.0 - values[of_day.goes]});
     if (const auto date = start_date(values)) {
-        light.sky = solar::from_start_date(ready_->sky->hours, *date);
+        light.sky = solar::from_start_date(ready_->sky->hours, *date, std::move(snow));
         return light;
     }
     std::vector<double> bright;
     for (const std::size_t place : skies_)
         bright.push_back(1.0 - values[place]);
-    solar::GivenSky given{.days = solar::daily_clearness(*ready_->site, ready_->outage.starts,
-                                                         ready_->sky->weather,
-                                                         1.0 - values[climate_], bright)};
-    for (const SnowPlaces& of_day : snow_)
-        given.snow.push_back(
-            {.falls = 1.0 - values[of_day.falls], .goes = 1.0 - values[of_day.goes]});
+    solar::GivenSky given{
+        .days = solar::daily_clearness(*ready_->site, ready_->outage.starts, ready_->sky->weather,
+                                       1.0 - values[climate_], bright),
+        .snow = std::move(snow)};
     light.sky = std::move(given);
     return light;
 }

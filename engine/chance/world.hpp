@@ -152,9 +152,10 @@ class World {
 
   private:
     // Where a day's snow stands among the unknowns.
+    //   falls   absent where a weather file tells it
     struct SnowPlaces {
-        std::size_t falls;
-        std::size_t goes;
+        std::optional<std::size_t> falls = {};
+        std::size_t goes = 0;
     };
 
     scenario::Scenario scenario_;  // each `like` applied
@@ -185,6 +186,7 @@ class World {
     [[nodiscard]] ByDay by_day_with(Values values) const;
     void take_packs();
     void take_sun();
+    void take_snow(bool falls_are_drawn);
     [[nodiscard]] int warmth_level(Values values) const;
     [[nodiscard]] outage::PackKinds varied_kinds(Values values) const;
     [[nodiscard]] units::Power drawn(const DayDraw& draw, units::Power likely, Values values) const;

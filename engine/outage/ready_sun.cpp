@@ -26,14 +26,15 @@ void light_by_climate(Ready& ready) {
 }
 
 // The likely course is the file's own hours from the outage's start; the ends are those start
-// dates around it that offer least and most but for a tenth. method.md (9)
+// dates around it that offer least and most but for a tenth; all without snow. method.md (9)
 void light_by_hours(Ready& ready) {
     const auto& sky = *ready.sky;
     const auto range = solar::recharge_of_hours(sky.track, sky.controller, sky.hours);
     for (const auto& [end, number] :
          {std::pair{End::earliest, range.ranked.low}, std::pair{End::likely, solar::season_reaches},
           std::pair{End::latest, range.ranked.high}})
-        ready.sun[static_cast<std::size_t>(end)] = sun_in_weather(ready, 1, number);
+        ready.sun[static_cast<std::size_t>(end)] =
+            sun_under(ready, solar::from_start_date(sky.hours, number));
 }
 
 }  // namespace

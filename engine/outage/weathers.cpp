@@ -23,21 +23,24 @@ Ending ending_in(const Ready& ready, std::uint64_t seed, int number) {
 
 solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number) {
     const auto& sky = *ready.sky;
-    if (sky.hours) return solar::from_start_date(sky.hours, number);
     const auto days = static_cast<int>(sky.track.days().size());
     const solar::SequenceName named{.seed = seed, .number = static_cast<std::uint32_t>(number)};
+    if (sky.hours) return solar::from_start_date(sky.hours, number, solar::snow_draws(days, named));
     return solar::GivenSky{
         .days = solar::daily_clearness(*ready.site, ready.outage.starts, days, sky.weather, named),
         .snow = solar::snow_draws(days, named)};
 }
 
-std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, int number) {
+std::vector<SunChange> sun_under(const Ready& ready, const solar::Sky& sky) {
     std::vector<SunChange> sun;
-    if (!ready.sky) return sun;
-    for (const auto& step :
-         ready.sky->track.under(sky_of(ready, seed, number), ready.sky->controller))
+    for (const auto& step : ready.sky->track.under(sky, ready.sky->controller))
         sun.push_back(sun_change(step, ready.sky->controller, ready.outage.starts));
     return sun;
+}
+
+std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed, int number) {
+    if (!ready.sky) return {};
+    return sun_under(ready, sky_of(ready, seed, number));
 }
 
 std::vector<Ending> endings_in_weathers(const Ready& ready, int weathers, std::uint64_t seed,

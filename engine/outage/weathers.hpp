@@ -23,6 +23,9 @@ struct Ending {
 // its start dates. With panels only.
 [[nodiscard]] solar::Sky sky_of(const Ready& ready, std::uint64_t seed, int number);
 
+// What the sun offers under a sky. With panels only.
+[[nodiscard]] std::vector<SunChange> sun_under(const Ready& ready, const solar::Sky& sky);
+
 // What the sun offers in weather `number`: a sequence drawn from `seed`, or, with a weather file,
 // its hours from one of solar::start_dates. Empty without panels.
 [[nodiscard]] std::vector<SunChange> sun_in_weather(const Ready& ready, std::uint64_t seed,

@@ -66,7 +66,7 @@ void take_weathers(SunResults& results, const scenario::Scenario& scenario, cons
     const solar::SunTrack track(sun.site, sun.groups, scenario.outage.starts,
                                 scenario.outage.lasts);
     if (sun.hours) {
-        results.recharge = solar::recharge_of_hours(track, sun.controller, sun.hours);
+        results.recharge = solar::recharge_of_hours(track, sun.controller, sun.hours, how.seed);
         return;
     }
     scenario::Assumptions told;

@@ -2,8 +2,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "solar/file_snow.hpp"
 #include "solar/sun_track.hpp"
-#include "solar/weather_file.hpp"
 
 namespace solar {
 
@@ -11,21 +11,22 @@ namespace {
 
 using namespace units;
 
-constexpr int days_before(int month) {
-    constexpr std::array before{0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334};
-    return before[std::size_t(month - 1)];
+// The file's hour for a local time.
+const HourOfWeather& row_at(const WeatherYear& year, LocalTime when) {
+    const int of_day = std::clamp(int(time_of_day(when) / hour), 0, 23);
+    return year.hours[day_of(year, when) * 24 + std::size_t(of_day)];
 }
 
-// The file's hour for a local time. 29 February takes the 28th where the file has none.
-const HourOfWeather& row_at(const WeatherYear& year, LocalTime when) {
-    const std::chrono::year_month_day date = date_of(when);
-    const int month = int(unsigned(date.month()));
-    int of_month = int(unsigned(date.day()));
-    const bool leap = year.hours.size() == 8784;
-    if (!leap && month == 2) of_month = std::min(of_month, 28);
-    const int day_number = days_before(month) + of_month - 1 + (leap && month > 2);
-    const int of_day = std::clamp(int(time_of_day(when) / hour), 0, 23);
-    return year.hours[std::size_t(day_number * 24 + of_day)];
+// The draws of an outage's days, with the file's own falls where it tells of them: those of so many
+// days later.
+std::vector<SnowDraw> with_falls_of(const WeatherYear& year, std::vector<SnowDraw> draws,
+                                    LocalTime first, int days_later) {
+    if (year.snowfall.empty()) return draws;
+    for (std::size_t number = 0; number < draws.size(); ++number) {
+        const LocalTime midnight = first + double(int(number) + days_later) * day;
+        draws[number].falls = year.snowfall[day_of(year, midnight)] ? 0.0 : 1.0;
+    }
+    return draws;
 }
 
 // Light without air on the outage's day over that on the day the hours are taken from: what is
@@ -111,8 +112,13 @@ std::optional<Temperature> mean_temperature_on(const WeatherYear& year, LocalTim
     return celsius(sum / known);
 }
 
-SunSeries SunTrack::under_hours(const WeatherYear& year, int days_later,
-                                const ControllerModel& controller) const {
+SunSeries SunTrack::under_hours(const HourlySky& sky, const ControllerModel& controller) const {
+    const WeatherYear& year = *sky.year;
+    const int days_later = sky.days_later;
+    const auto covered =
+        days_.empty()
+            ? std::vector<Covered>{}
+            : covered_days(with_falls_of(year, sky.snow, days_.front().midnight, days_later));
     std::vector<double> seasons;
     for (const TrackDay& of : days_)
         seasons.push_back(season(latitude_, of.midnight, days_later));
@@ -135,7 +141,8 @@ SunSeries SunTrack::under_hours(const WeatherYear& year, int days_later,
         const auto light = light_of(row, step, lit_part(latitude_, of, hour_begins),
                                     seasons[std::size_t(step.day)]);
         const Albedo ground = ground_is_known_ ? ground_ : row.ground.value_or(ground_);
-        series.push_back(lit(i, light, row.air.value_or(step.air), ground, controller));
+        series.push_back(lit(i, light, row.air.value_or(step.air), ground, controller,
+                             covered[std::size_t(step.day)]));
     }
     return series;
 }

@@ -18,7 +18,7 @@ struct SnowOfMonth {
     double lies = 0.0;              // days that a fall covers the panel, mean
 };
 
-// Numbers drawn of one day's snow, each in the open interval 0 to 1, the greater the less snow.
+// Numbers drawn of one day's snow, each from 0 to 1, the greater the less snow.
 struct SnowDraw {
     double falls = 1.0;
     double goes = 1.0;

@@ -122,15 +122,23 @@ Recharge recharge(const SunTrack& track, const Site& site, const ControllerModel
     return ranked(track, yields);
 }
 
-HourlySky from_start_date(std::shared_ptr<const WeatherYear> year, int number) {
-    return {.year = std::move(year), .days_later = number - season_reaches};
+HourlySky from_start_date(std::shared_ptr<const WeatherYear> year, int number,
+                          std::vector<SnowDraw> snow) {
+    return {
+        .year = std::move(year), .days_later = number - season_reaches, .snow = std::move(snow)};
 }
 
 Recharge recharge_of_hours(const SunTrack& track, const ControllerModel& controller,
-                           const std::shared_ptr<const WeatherYear>& year) {
+                           const std::shared_ptr<const WeatherYear>& year,
+                           std::optional<std::uint64_t> snow_seed) {
     Yields yields{.days = track.days().size(), .joules = {}};
     for (int number = 0; number < start_dates; ++number) {
-        const SunSeries series = track.under(from_start_date(year, number), controller);
+        std::vector<SnowDraw> snow;
+        if (snow_seed)
+            snow =
+                snow_draws(int(yields.days), {.seed = *snow_seed, .number = std::uint32_t(number)});
+        const SunSeries series =
+            track.under(from_start_date(year, number, std::move(snow)), controller);
         const std::size_t begins = yields.joules.size();
         yields.joules.resize(begins + yields.days, 0.0);
         for (std::size_t i = 0; i < series.size(); ++i)

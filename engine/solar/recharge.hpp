@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "solar/sun_track.hpp"
@@ -46,10 +47,13 @@ inline constexpr int season_reaches = 30;
 inline constexpr int start_dates = 2 * season_reaches + 1;
 
 // Start date `number`, 0 to start_dates - 1; the outage's own is number season_reaches.
-[[nodiscard]] HourlySky from_start_date(std::shared_ptr<const WeatherYear> year, int number);
+[[nodiscard]] HourlySky from_start_date(std::shared_ptr<const WeatherYear> year, int number,
+                                        std::vector<SnowDraw> snow = {});
 
 // The same over all start dates of a weather file.
+//   snow_seed  of what is drawn of snow; absent: there is none
 [[nodiscard]] Recharge recharge_of_hours(const SunTrack& track, const ControllerModel& controller,
-                                         const std::shared_ptr<const WeatherYear>& year);
+                                         const std::shared_ptr<const WeatherYear>& year,
+                                         std::optional<std::uint64_t> snow_seed = {});
 
 }  // namespace solar

@@ -12,6 +12,8 @@ using namespace units;
 
 namespace {
 
+// A snowy month of our choice, and as much in the month before.
+constexpr Length fallen_in_the_example = 0.25 * metre;
 constexpr double falls_of_the_example = 3.0;
 constexpr double days_of_a_month = 30.0;
 
@@ -29,7 +31,7 @@ Share lost_in_the_example(const Site& site, PanelGroup group, std::vector<scenar
     const Irradiation a_day = sum(sun_offered(site, groups, ControllerModel{},
                                               midnight_before(day_held), day, TypicalSky{}))
                                   .on_plane;
-    const SnowyMonth snowy{.fallen = snow_of_the_example,
+    const SnowyMonth snowy{.fallen = fallen_in_the_example,
                            .falls = falls_of_the_example,
                            .humidity = Share(0.75),
                            .air = (*site.temperature)[month_of(day_held)],
@@ -52,7 +54,7 @@ Probability snowy_days(Temperature month) {
 }
 
 std::vector<SnowOfMonth> snow_of_months(const Site& site, const PanelGroup& group, LocalTime starts,
-                                        Duration lasts) {
+                                        Duration lasts, std::optional<Probability> told) {
     if (!site.temperature) return {};
     std::vector<SnowOfMonth> months(12);
     bool any = false;
@@ -62,7 +64,7 @@ std::vector<SnowOfMonth> snow_of_months(const Site& site, const PanelGroup& grou
         const std::size_t month = month_of(midnight);
         if (month == last) continue;
         last = month;
-        const Probability falls = snowy_days((*site.temperature)[month]);
+        const Probability falls = told ? *told : snowy_days((*site.temperature)[month]);
         if (falls.value() <= 0.0) continue;
         const double lost = lost_in_the_example(site, group, group.aims, midnight).value();
         months[month] = {.falls = falls, .lies = lost * days_of_a_month / falls_of_the_example};
@@ -86,16 +88,6 @@ std::vector<bool> covered_by_snow(const PanelGroup& group, LocalTime first,
         covered[number] = lies;
     }
     return covered;
-}
-
-std::optional<SnowExample> snow_example(const Site& site, const PanelGroup& group,
-                                        LocalTime day_held) {
-    if (!site.temperature || in_celsius((*site.temperature)[month_of(day_held)]) > 0.0)
-        return std::nullopt;
-    return SnowExample{
-        .as_it_stands = lost_in_the_example(site, group, group.aims, day_held),
-        .flat = lost_in_the_example(site, group,
-                                    {{.at = {}, .tilt = {}, .azimuth = 180.0 * degree}}, day_held)};
 }
 
 }  // namespace solar

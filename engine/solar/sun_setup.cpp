@@ -1,5 +1,6 @@
 #include "solar/sun_setup.hpp"
 
+#include "solar/file_snow.hpp"
 #include "solar/places.hpp"
 #include "solar/snow_days.hpp"
 
@@ -117,27 +118,46 @@ void check_cold_voltage(const scenario::Scenario& scenario, SunSetup& setup) {
             setup.findings.push_back(std::move(finding));
 }
 
+//   by_the_file  it is the weather file that tells when snow falls
+void tell_snow(SunSetup& setup, std::string where, const std::vector<SnowOfMonth>& months,
+               bool by_the_file) {
+    const auto worst = std::ranges::max_element(
+        months, {}, [](const SnowOfMonth& of) { return of.falls.value() * of.lies; });
+    const std::string silent =
+        setup.hours ? ", drawn, since the weather file tells of no snow" : "";
+    const std::string falls =
+        by_the_file
+            ? fmt::format(
+                  "on {:.0f} in 100 of the days that the start dates meet, by the depth in "
+                  "the weather file",
+                  100.0 * worst->falls.value())
+            : fmt::format("on about {:.0f} days in 100{}", 100.0 * worst->falls.value(), silent);
+    setup.assumptions.push_back(
+        {std::move(where),
+         fmt::format("false: an inch of snow or more falls {} and covers these panels for {:.1f} "
+                     "days; the likely course is without snow",
+                     falls, worst->lies),
+         by_the_file ? "[EPW]; [Townsend Powers 2011]"
+                     : "[Twin Cities snow]; [Townsend Powers 2011]; that snow is as frequent "
+                       "elsewhere at the same warmth is ours"});
+}
+
 // Snow on the panels, where a cold month may bring it and nobody says that it is taken off. Days
 // named as covered stand for all the snow there is.
 void count_snow(const scenario::Scenario& scenario, SunSetup& setup) {
     std::size_t next = 0;
+    std::optional<Probability> told;
+    if (setup.hours && !setup.hours->snowfall.empty())
+        told = snowy_days(*setup.hours, scenario.outage.starts, scenario.outage.lasts);
     for (std::size_t i = 0; i < scenario.panels.size(); ++i) {
         const scenario::Panel& panel = scenario.panels[i];
         if (panel.count <= 0) continue;
         PanelGroup& group = setup.groups[next++];
         if (panel.brushed_off.value_or(false) || !panel.covered_days.empty()) continue;
         group.snow =
-            snow_of_months(setup.site, group, scenario.outage.starts, scenario.outage.lasts);
-        if (group.snow.empty()) continue;
-        const auto worst = std::ranges::max_element(
-            group.snow, {}, [](const SnowOfMonth& of) { return of.falls.value() * of.lies; });
-        setup.assumptions.push_back(
-            {fmt::format("panel[{}].brushed_off", i),
-             fmt::format("false: an inch of snow or more falls on about {:.0f} days in 100 and "
-                         "covers these panels for {:.1f} days; the likely course is without snow",
-                         100.0 * worst->falls.value(), worst->lies),
-             "[Twin Cities snow]; [Townsend Powers 2011]; that snow is as frequent elsewhere at "
-             "the same warmth is ours"});
+            snow_of_months(setup.site, group, scenario.outage.starts, scenario.outage.lasts, told);
+        if (!group.snow.empty())
+            tell_snow(setup, fmt::format("panel[{}].brushed_off", i), group.snow, told.has_value());
     }
 }
 
@@ -169,7 +189,7 @@ Result<SunSetup> sun_setup(const scenario::Scenario& scenario, const std::string
                                                setup.site, scenario.outage.starts,
                                                setup.assumptions));
     if (setup.groups.empty()) return setup;
-    if (!setup.hours) count_snow(scenario, setup);
+    count_snow(scenario, setup);
     setup.controller = controller_model(scenario.controller, setup.assumptions);
     check_cold_voltage(scenario, setup);
     return setup;

@@ -85,7 +85,7 @@ class SunTrack {
     [[nodiscard]] SunSeries under(const Sky& sky, const ControllerModel& controller) const;
 
   private:
-    [[nodiscard]] SunSeries under_hours(const WeatherYear& year, int days_later,
+    [[nodiscard]] SunSeries under_hours(const HourlySky& sky,
                                         const ControllerModel& controller) const;
     void add_day(const Site& site, units::LocalTime midnight, units::LocalTime from,
                  units::LocalTime until, int number);

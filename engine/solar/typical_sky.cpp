@@ -42,8 +42,7 @@ void add(SunStep& to, const SunStep& step, double weight) {
 }  // namespace
 
 SunSeries SunTrack::under(const Sky& sky, const ControllerModel& controller) const {
-    if (const auto* hourly = std::get_if<HourlySky>(&sky))
-        return under_hours(*hourly->year, hourly->days_later, controller);
+    if (const auto* hourly = std::get_if<HourlySky>(&sky)) return under_hours(*hourly, controller);
     SunSeries series;
     series.reserve(steps_.size());
     const auto* given = std::get_if<GivenSky>(&sky);

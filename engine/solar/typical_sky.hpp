@@ -28,7 +28,9 @@ struct GivenSky {
 struct HourlySky {
     std::shared_ptr<const WeatherYear> year;
     int days_later = 0;
-};  // a weather file's own hours, or those of so many days later (negative: earlier)
+    std::vector<SnowDraw> snow = {};
+};  // a weather file's own hours, or those of so many days later (negative: earlier); a file that
+    // tells when snow falls goes before the draws of it, without a draw there is no snow
 using Sky = std::variant<TypicalSky, QuantileSky, GivenSky, HourlySky>;
 
 // Holds from start for its duration. Steps follow each other without a gap. They last at most

@@ -3,6 +3,7 @@
 #include "scenario/file.hpp"
 #include "scenario/named_file.hpp"
 #include "solar/csv.hpp"
+#include "solar/file_snow.hpp"
 #include "solar/weather_hour.hpp"
 #include "units/quote.hpp"
 
@@ -27,7 +28,7 @@ using Cells = std::vector<std::string_view>;
 // Columns counted from 0; absent where the file has none.
 struct Columns {
     std::size_t global, direct, diffuse, air;
-    std::optional<std::size_t> ground;
+    std::optional<std::size_t> ground, snow;
     std::size_t needed;  // cells a row must have
 };
 
@@ -134,6 +135,15 @@ std::optional<Albedo> ground(const Reader& reader, const Cells& cells) {
     return Albedo(*value);
 }
 
+// 999 is missing [EPW]; deeper than any station's it is taken for that as well.
+std::optional<Length> snow(const Reader& reader, const Cells& cells) {
+    constexpr double deepest = 900.0;  // cm
+    if (!reader.columns.snow || *reader.columns.snow >= cells.size()) return std::nullopt;
+    const std::optional<double> value = number(cells[*reader.columns.snow]);
+    if (!value || *value < 0.0 || *value > deepest) return std::nullopt;
+    return 0.01 * *value * metre;
+}
+
 void add_hour(Reader& reader, const Cells& cells, double month, double date, double hour) {
     const int most = month == 2.0 ? 29 : days_in_month[std::size_t(month) - 1];
     if (date > most)
@@ -152,7 +162,8 @@ void add_hour(Reader& reader, const Cells& cells, double month, double date, dou
                                  .direct = light(reader, cells, columns.direct, "direct"),
                                  .diffuse = light(reader, cells, columns.diffuse, "diffuse"),
                                  .air = air(reader, cells),
-                                 .ground = ground(reader, cells)});
+                                 .ground = ground(reader, cells),
+                                 .snow = snow(reader, cells)});
     reader.lines.push_back(reader.line);
 }
 
@@ -280,8 +291,13 @@ void read_epw(Reader& reader, std::string_view first_line, std::string_view text
     }
     reader.year.station = station_in(cells[1]);
     read_coordinates(reader, cells, 8, 6, 7, 9);
-    reader.columns = {
-        .global = 13, .direct = 14, .diffuse = 15, .air = 6, .ground = 32, .needed = 16};
+    reader.columns = {.global = 13,
+                      .direct = 14,
+                      .diffuse = 15,
+                      .air = 6,
+                      .ground = 32,
+                      .snow = 30,
+                      .needed = 16};
     while (!text.empty() && !reader.is_full()) {
         ++reader.line;
         const std::string_view line = take_line(text);
@@ -387,6 +403,7 @@ Result<WeatherYear> read_weather(std::string_view text, const std::string& file)
         for (HourOfWeather& row : reader.year.hours)
             complete_light(reader.year, row);
         check_months(reader);
+        reader.year.snowfall = days_of_snowfall(reader.year);
     }
     if (!reader.errors.empty()) return fail(std::move(reader.errors));
     return std::move(reader.year);

@@ -32,6 +32,7 @@ struct HourOfWeather {
     std::optional<units::Irradiance> diffuse;  // of the sky on level ground
     std::optional<units::Temperature> air;
     std::optional<Albedo> ground;
+    std::optional<units::Length> snow;  // lying on the ground, EPW alone
     LightFrom light = LightFrom::file;
 };
 
@@ -46,6 +47,7 @@ struct WeatherYear {
     units::Duration utc_offset{};
     units::Length elevation{};
     std::vector<HourOfWeather> hours;
+    std::vector<bool> snowfall = {};  // of each day; empty: nothing in the file tells of snow
 };
 
 // From the text of a file; the format is seen from its first line. Kinds of light that are missing

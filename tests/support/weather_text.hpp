@@ -14,6 +14,7 @@ struct MadeHour {
     double direct = 0.0;
     double diffuse = 0.0;
     double air = 10.0;  // degrees Celsius
+    double snow = 0.0;  // that lies, cm; EPW alone
 };
 
 // Gives the hour ending at `hour` (1 to 24) of a day of the year (0 is 1 January).
@@ -61,9 +62,9 @@ inline std::string epw_text(const MakeHour& make, const char* line_end = "\n") {
         const MadeHour made = make(day, hour);
         text += fmt::format(
             "{},{},{},{},60,?9,{:g},5,70,99000,0,0,300,{:g},{:g},{:g},0,0,0,0,180,3.0,5,5,"
-            "9999,9999,9,999999999,10,0.1,0,88,999.000,0,0{}",
+            "9999,9999,9,999999999,10,0.1,{:g},88,999.000,0,0{}",
             1970 + month, month, date, hour, made.air, made.global, made.direct, made.diffuse,
-            line_end);
+            made.snow, line_end);
     });
     return text;
 }

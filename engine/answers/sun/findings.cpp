@@ -9,7 +9,6 @@
 #include "answers/outage/findings.hpp"
 #include "answers/shown.hpp"
 #include "answers/sun/words.hpp"
-#include "solar/snow_days.hpp"
 
 namespace answers {
 
@@ -63,35 +62,6 @@ void find_dark_days(Finder& finder) {
         finder.add(Severity::caution, "panel", "the panels give nothing over this whole outage",
                    "Plan without the sun: it does not rise, or the panels are covered or taken in");
     }
-}
-
-// What no figure holds is said with an example of its size.
-void find_snow(Finder& finder) {
-    const auto& setup = finder.results.setup;
-    const bool days_are_named =
-        std::any_of(finder.scenario.panels.begin(), finder.scenario.panels.end(),
-                    [](const auto& panel) { return !panel.covered_days.empty(); });
-    const bool counted =
-        !setup.hours || std::ranges::all_of(finder.scenario.panels, [](const auto& panel) {
-            return panel.brushed_off.value_or(false);
-        });
-    if (setup.groups.empty() || days_are_named || counted) {
-        return;
-    }
-    const auto example =
-        solar::snow_example(setup.site, setup.groups.front(), finder.scenario.outage.starts);
-    if (!example) {
-        return;
-    }
-    const auto percent = [](units::Share share) { return std::lround(100.0 * share.value()); };
-    finder.add(Severity::note, "panel",
-               fmt::format("snow on the panels is not counted; in such a month {:.0f} cm would "
-                           "take about {} % of their energy, {} % if they lay flat",
-                           100.0 * (solar::snow_of_the_example / units::metre),
-                           percent(example->as_it_stands), percent(example->flat)),
-               "Brush them off after each fall, stand them steeply, or give the panel's "
-               "covered_days",
-               "[Townsend Powers 2011]; the snowy month is ours");
 }
 
 // The energies of weathers whose dull days give next to nothing.
@@ -167,7 +137,6 @@ std::vector<PinnedFinding> sun_findings(const Scenario& scenario,
         finder.add(finding.severity, finding.where, finding.text, finding.mend, finding.source);
     }
     find_dark_days(finder);
-    find_snow(finder);
     find_dull_start(finder);
     find_turned_away(finder);
     find_gassing(finder);

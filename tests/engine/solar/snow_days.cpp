@@ -9,35 +9,6 @@ namespace {
 using namespace units;
 using namespace solar;
 
-// Chicago in January, 4 degrees below freezing: the steeper, the less; nothing in July, and nothing
-// where no warmth is known.
-TEST(snow_days, an_example_for_a_place_falls_with_the_tilt) {
-    scenario::Assumptions assumptions;
-    scenario::Findings findings;
-    scenario::Place place{};
-    place.name = "Chicago IL";
-    Site chicago = site(place, assumptions, findings).value();
-    const LocalTime january = local_time(std::chrono::year(2026) / 1 / 14, {});
-    const auto stands = [](Angle tilt) {
-        return PanelGroup{.model = {},
-                          .aims = {{.at = {}, .tilt = tilt, .azimuth = 180.0 * degree}},
-                          .out = {},
-                          .shade = {},
-                          .covered_days = {}};
-    };
-    const auto flat = snow_example(chicago, stands({}), january);
-    const auto steep = snow_example(chicago, stands(60.0 * degree), january);
-    ASSERT_TRUE(flat && steep);
-    EXPECT_EQ(flat->as_it_stands, flat->flat);
-    EXPECT_EQ(steep->flat, flat->flat);
-    EXPECT_LT(steep->as_it_stands.value(), 0.25 * steep->flat.value());
-    EXPECT_GT(flat->flat.value(), 0.10);
-    EXPECT_LT(flat->flat.value(), 0.60);
-    EXPECT_FALSE(snow_example(chicago, stands({}), january + 180.0 * day));
-    chicago.temperature.reset();
-    EXPECT_FALSE(snow_example(chicago, stands({}), january));
-}
-
 // Days with an inch of snow or more at Minneapolis and St. Paul, 1891 to 2011, a month's mean
 // [Twin Cities snow]; the warmth is that of the built-in place.
 TEST(snow_days, falls_are_as_frequent_as_in_a_long_record) {

@@ -76,6 +76,41 @@ TEST(sun_setup, a_weather_file_is_found_beside_the_scenario_and_gives_its_hours)
     std::filesystem::remove_all(folder);
 }
 
+// Under the station's January, 5 degrees below freezing: snow falls as often as (52) has it at that
+// warmth, 10 days in 100; with a depth that grows on the 10th and the 20th, on 2 of the 64 days
+// that starts 30 days before and after an outage of four days meet.
+TEST(sun_setup, snow_beside_a_weather_file_is_the_files_own_where_it_tells_of_any) {
+    const auto folder = std::filesystem::temp_directory_path() / "candlemark_sun_setup_snow";
+    std::filesystem::create_directories(folder);
+    const auto setup_with = [&](bool depth) {
+        std::ofstream(folder / "station.epw") << test_support::epw_text([&](int day, int hour) {
+            auto made = test_support::plain_hour(day, hour);
+            made.snow = depth && (day == 9 || day == 19) && hour > 6 ? 10.0 : 0.0;
+            return made;
+        });
+        scenario::Scenario scenario = four_january_days();
+        scenario.outage.starts = local_time(std::chrono::year(2026) / 1 / 15, {});
+        scenario.outage.lasts = 4.0 * day;
+        scenario.place = {};
+        scenario.place.weather_file = "station.epw";
+        return sun_setup(scenario, folder.string());
+    };
+    const auto words_of = [](const SunSetup& setup) {
+        for (const auto& assumption : setup.assumptions)
+            if (assumption.where == "panel[0].brushed_off") return assumption.text;
+        return std::string();
+    };
+    const auto silent = setup_with(false);
+    const auto telling = setup_with(true);
+    ASSERT_TRUE(silent && telling);
+    EXPECT_NEAR(silent->groups[0].snow[0].falls.value(), 0.10, 1e-9);
+    EXPECT_NEAR(telling->groups[0].snow[0].falls.value(), 2.0 / 64.0, 1e-9);
+    EXPECT_EQ(silent->groups[0].snow[0].lies, telling->groups[0].snow[0].lies);
+    EXPECT_NE(words_of(*silent).find("tells of no snow"), std::string::npos);
+    EXPECT_NE(words_of(*telling).find("by the depth in the weather file"), std::string::npos);
+    std::filesystem::remove_all(folder);
+}
+
 TEST(sun_setup, an_unknown_place_is_an_error_at_its_name) {
     scenario::Scenario scenario = four_january_days();
     scenario.place.name = "Atlantis";
