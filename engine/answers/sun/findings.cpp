@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -106,6 +107,42 @@ void find_turned_away(Finder& finder) {
     }
 }
 
+// How far a plane that stands still looks off the equator; nothing where it is turned in the day or
+// lies nearly flat.
+std::optional<units::Angle> off_the_equator(const solar::PanelGroup& group, bool north) {
+    constexpr units::Angle nearly_flat = 15.0 * units::degree;
+    if (group.aims.size() != 1 || group.aims.front().tilt < nearly_flat) {
+        return std::nullopt;
+    }
+    const double off = group.aims.front().azimuth / units::degree - (north ? 180.0 : 0.0);
+    return std::abs(std::remainder(off, 360.0)) * units::degree;
+}
+
+// Twelve means say nothing of mornings and afternoons. solar method.md (54)
+void find_turned_aside(Finder& finder) {
+    const auto& setup = finder.results.setup;
+    if (setup.hours) {
+        return;
+    }
+    std::optional<units::Angle> widest;
+    for (const auto& group : setup.groups) {
+        const auto off = off_the_equator(group, setup.site.at.latitude > units::Angle{});
+        if (off && *off >= 30.0 * units::degree && *off <= 150.0 * units::degree) {
+            widest = std::max(widest.value_or(*off), *off);
+        }
+    }
+    if (!widest) {
+        return;
+    }
+    finder.add(
+        Severity::note, "panel.azimuth",
+        fmt::format("these panels look {:.0f} degrees off the equator, and a place's monthly "
+                    "means say nothing of its mornings and afternoons: where fog or storms "
+                    "keep to one of them, panels so turned give up to a third more or less",
+                    *widest / units::degree),
+        "An hourly weather file of a station near by tells them apart", "solar/method.md (54)");
+}
+
 void find_gassing(Finder& finder) {
     if (!finder.results.unit || !gasses_away(finder.results.unit->plan.likely.ledger)) {
         return;
@@ -139,6 +176,7 @@ std::vector<PinnedFinding> sun_findings(const Scenario& scenario,
     find_dark_days(finder);
     find_dull_start(finder);
     find_turned_away(finder);
+    find_turned_aside(finder);
     find_gassing(finder);
     find_no_unit(finder);
     sort_by_weight(finder.findings);
