@@ -20,6 +20,7 @@ struct LinkForm {
         }
         return ends;
     }
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::table}; }
     [[nodiscard]] ToldKeys inside() const;
     [[nodiscard]] std::optional<Link> read(Reading& reading, const Spot& spot) const;
     [[nodiscard]] std::string print(const Link& link) const {
@@ -83,15 +84,23 @@ const Description<Circuit>& describe<Circuit>() {
     static const Description<Circuit> description = {
         .silent = "nothing",
         .keys = keys_of(
-            key<&Circuit::name>(
-                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
-                WordsForm{.sample = "cabin lights"}),
+            key<&Circuit::name>({.name = "name",
+                                 .means = "what the answers call it",
+                                 .demand = Demand::required,
+                                 .on_screen = {.label = on_screen("Name")}},
+                                WordsForm{.sample = "cabin lights"}),
             key<&Circuit::from>(
                 {.name = "from",
                  .means = "where it begins: bus, inverter, or the name of another circuit",
-                 .silent = "the inverter for AC loads, else the bus"},
+                 .silent = "the inverter for AC loads, else the bus",
+                 .on_screen = {.label = on_screen("Begins at"),
+                               .silent = on_screen("as usual for what it feeds"),
+                               .picks = {{"bus", on_screen("the bus")},
+                                         {"inverter", on_screen("the inverter's outlets")}}}},
                 WordsForm{.sample = "bus"}),
-            key<&Circuit::feeds>({.name = "feeds", .means = "names of what it feeds"},
+            key<&Circuit::feeds>({.name = "feeds",
+                                  .means = "names of what it feeds",
+                                  .on_screen = {.label = on_screen("Feeds")}},
                                  list_of(WordsForm{.sample = "cabin lights"}, 200)),
             key<&Circuit::links>({.name = "links",
                                   .means = "its parts in order, from where it begins outwards",
@@ -103,13 +112,19 @@ const Description<Circuit>& describe<Circuit>() {
                                   from_to(units::Resistance(), 1.0 * units::ohm, "0.4 mohm")),
             key<&Circuit::drop_limit>({.name = "drop_limit",
                                        .means = "share of the voltage that it may lose",
-                                       .silent = "by what it feeds"},
+                                       .silent = "by what it feeds",
+                                       .on_screen = {.label = on_screen("Voltage it may lose"),
+                                                     .units = {"%"},
+                                                     .silent = on_screen("by what it feeds")}},
                                       from_to(units::Share(0.001), units::Share(0.5), "3 %")),
             key<&Circuit::neutral>(
                 {.name = "neutral",
                  .means = "how the neutral stands to ground",
-                 .silent = "unknown"},
-                OneTextForm{{"unknown", "bonded", "floating", "switched", "split"}}),
+                 .silent = "unknown",
+                 .on_screen = {.label = on_screen("Neutral"), .silent = "unknown"}},
+                OneTextForm{{"unknown", "bonded", "floating", "switched", "split"},
+                            {on_screen("not known"), on_screen("bonded to ground"),
+                             on_screen("floating"), on_screen("switched"), on_screen("split")}}),
             key<&Circuit::weight>(
                 {.name = "weight", .means = "of all its parts", .silent = "left out"},
                 from_to(0.001 * units::kilogram, 1000.0 * units::kilogram, "1 kg")),

@@ -153,6 +153,10 @@ Ends ends_of(const QuantityWords& words) {
             .beyond = {written(below), written(std::nextafter(words.most, infinity))}};
 }
 
+Shape shape_of(const QuantityWords& words) {
+    return {.kind = Shape::Kind::quantity, .dimension = words.dimension, .per = words.per};
+}
+
 std::optional<double> read_quantity(Reading& reading, const Spot& spot,
                                     const QuantityWords& words) {
     const Node& node = *spot.node;
@@ -317,6 +321,15 @@ std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
                    fmt::format("give {}{}", limits_of_words(words),
                                nearest.empty() ? "" : fmt::format("; did you mean {}?", nearest)));
     return std::nullopt;
+}
+
+Shape OneTextForm::shape() const {
+    Shape shape{.kind = Shape::Kind::choice};
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        shape.choices.push_back(
+            {.value = words[i], .label = i < labels.size() ? labels[i] : std::string_view()});
+    }
+    return shape;
 }
 
 std::optional<std::string> OneTextForm::read(Reading& reading, const Spot& spot) const {

@@ -35,6 +35,48 @@ struct Ends {
     }
 };
 
+// A value to pick from: as it stands in the file, without quotes, and as a screen calls it.
+struct Pick {
+    std::string_view value;
+    std::string_view label = {};  // empty: as the value
+};
+
+// Words that a screen shows in the reader's language: gathered from here for the translators, who
+// find them in the context "scenario".
+constexpr std::string_view on_screen(std::string_view words) {
+    return words;
+}
+
+// What a value looks like in the file, without its type: for screens and editors.
+struct Shape {
+    enum class Kind {
+        quantity,
+        whole,
+        truth,
+        words,
+        choice,
+        moment,
+        time_of_day,
+        span,
+        wire_size,
+        table
+    };
+    Kind kind = Kind::words;
+    units::Dimension dimension{};                // of a quantity
+    std::optional<units::Dimension> or_of = {};  // or of another kind
+    std::string_view per = {};                   // may follow its unit: "/d"
+    int least = 0;                               // of a whole number
+    int most = 0;
+    std::size_t longest = 0;                // of words, bytes
+    bool may_be_empty = false;              // words
+    std::vector<Pick> choices = {};         // of a choice, all
+    std::vector<std::string> besides = {};  // what else may stand after the =
+    bool several = false;                   // a list of such values
+    std::size_t fewest_items = 1;           // of a list
+    std::size_t most_items = 0;
+    bool one_will_do = false;  // one value without brackets passes as a list of one
+};
+
 // A quantity without its type: what it is measured in, and from where to where it may go.
 struct QuantityWords {
     units::Dimension dimension{};
@@ -50,6 +92,7 @@ struct QuantityWords {
 // "from 0 degC to 40 degC", "more than 0 Ah, at most 10000 Ah".
 [[nodiscard]] std::string limits_of(const QuantityWords&);
 [[nodiscard]] Ends ends_of(const QuantityWords&);
+[[nodiscard]] Shape shape_of(const QuantityWords&);
 [[nodiscard]] std::string limits_of_words(const std::vector<std::string_view>& words);
 [[nodiscard]] Ends ends_of_words(const std::vector<std::string_view>& words);
 
@@ -61,6 +104,7 @@ struct QuantityForm {
     [[nodiscard]] std::string example() const { return example_of(words); }
     [[nodiscard]] std::string limits() const { return limits_of(words); }
     [[nodiscard]] Ends ends() const { return ends_of(words); }
+    [[nodiscard]] Shape shape() const { return shape_of(words); }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         const std::optional<double> si = read_quantity(reading, spot, words);
         return si ? std::optional(units::from_si<Quantity>(*si)) : std::nullopt;
@@ -104,6 +148,9 @@ struct WholeForm {
     [[nodiscard]] std::string example() const { return std::to_string(least); }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const {
+        return {.kind = Shape::Kind::whole, .least = least, .most = most};
+    }
     [[nodiscard]] std::optional<int> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const int& value) const { return std::to_string(value); }
 };
@@ -114,6 +161,7 @@ struct TruthForm {
     [[nodiscard]] std::string example() const { return "true"; }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::truth}; }
     [[nodiscard]] std::optional<bool> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const bool& value) const { return value ? "true" : "false"; }
 };
@@ -128,6 +176,9 @@ struct WordsForm {
     [[nodiscard]] std::string example() const { return '"' + std::string(sample) + '"'; }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const {
+        return {.kind = Shape::Kind::words, .longest = longest, .may_be_empty = may_be_empty};
+    }
     [[nodiscard]] std::optional<std::string> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const std::string& value) const;
 };
@@ -149,10 +200,18 @@ struct ChoiceForm {
     std::vector<std::string_view> words;
     std::vector<Kind> kinds;
     std::vector<OtherWord> others = {};
+    std::vector<std::string_view> labels = {};  // of the words, on a screen
 
     [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
     [[nodiscard]] std::string limits() const { return limits_of_words(words); }
     [[nodiscard]] Ends ends() const { return ends_of_words(words); }
+    [[nodiscard]] Shape shape() const {
+        Shape shape{.kind = Shape::Kind::choice};
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            shape.choices.push_back({.value = words[i], .label = labels[i]});
+        }
+        return shape;
+    }
     [[nodiscard]] std::optional<Kind> read(Reading& reading, const Spot& spot) const {
         const std::optional<std::size_t> chosen = read_choice(reading, spot, words, others);
         return chosen ? std::optional(kinds[*chosen]) : std::nullopt;
@@ -167,14 +226,23 @@ struct ChoiceForm {
     }
 };
 
+// One word with what it stands for, and how a screen calls it.
 template <class Kind>
-[[nodiscard]] ChoiceForm<Kind> one_of(const std::vector<std::pair<std::string_view, Kind>>& choices,
+struct Choice {
+    std::string_view word;
+    Kind kind;
+    std::string_view label = {};
+};
+
+template <class Kind>
+[[nodiscard]] ChoiceForm<Kind> one_of(const std::vector<Choice<Kind>>& choices,
                                       std::vector<OtherWord> others = {}) {
     ChoiceForm<Kind> form;
     form.others = std::move(others);
-    for (const auto& [word, kind] : choices) {
+    for (const auto& [word, kind, label] : choices) {
         form.words.push_back(word);
         form.kinds.push_back(kind);
+        form.labels.push_back(label);
     }
     return form;
 }
@@ -183,10 +251,12 @@ template <class Kind>
 struct OneTextForm {
     using Value = std::string;
     std::vector<std::string_view> words;
+    std::vector<std::string_view> labels = {};  // of the words, on a screen
 
     [[nodiscard]] std::string example() const { return '"' + std::string(words.front()) + '"'; }
     [[nodiscard]] std::string limits() const { return limits_of_words(words); }
     [[nodiscard]] Ends ends() const { return ends_of_words(words); }
+    [[nodiscard]] Shape shape() const;
     [[nodiscard]] std::optional<std::string> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const std::string& value) const { return '"' + value + '"'; }
 };
@@ -198,6 +268,7 @@ struct MomentForm {
     [[nodiscard]] std::string example() const { return "2026-01-14T18:00:00"; }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::moment}; }
     [[nodiscard]] std::optional<units::LocalTime> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::LocalTime& value) const {
         return units::print(value);
@@ -211,6 +282,7 @@ struct TimeOfDayForm {
     [[nodiscard]] std::string example() const { return "\"06:00\""; }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::time_of_day}; }
     [[nodiscard]] std::optional<units::Duration> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::Duration& value) const {
         return '"' + units::show_time(value) + '"';
@@ -223,6 +295,7 @@ struct SpanForm {
     [[nodiscard]] std::string example() const { return "\"06:00-07:00\""; }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::span}; }
     [[nodiscard]] std::optional<units::DailySpan> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::DailySpan& value) const {
         return '"' + units::print(value) + '"';
@@ -235,6 +308,7 @@ struct WireSizeForm {
     [[nodiscard]] std::string example() const { return "\"16 AWG\""; }
     [[nodiscard]] std::string limits() const;
     [[nodiscard]] Ends ends() const;
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::wire_size}; }
     [[nodiscard]] std::optional<units::WireSize> read(Reading&, const Spot&) const;
     [[nodiscard]] std::string print(const units::WireSize& value) const {
         return '"' + units::print(value) + '"';
@@ -250,6 +324,7 @@ struct OnlyMemberForm {
     [[nodiscard]] std::string example() const { return inner.example(); }
     [[nodiscard]] std::string limits() const { return inner.limits(); }
     [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] Shape shape() const { return inner.shape(); }
     [[nodiscard]] std::optional<Only> read(Reading& reading, const Spot& spot) const {
         const auto value = inner.read(reading, spot);
         return value ? std::optional(Only{*value}) : std::nullopt;
@@ -292,6 +367,13 @@ struct ListForm {
         ends.crowded.push_back(repeated(inner.example(), most));
         ends.beyond.push_back(repeated(inner.example(), most + 1));
         return ends;
+    }
+    [[nodiscard]] Shape shape() const {
+        Shape shape = inner.shape();
+        shape.several = true;
+        shape.most_items = most;
+        shape.one_will_do = true;
+        return shape;
     }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (!is_list_within(reading, spot, most, example())) {
@@ -336,6 +418,13 @@ struct MonthlyForm {
         ends.beyond.push_back(repeated(inner.example(), 11));
         ends.beyond.push_back(repeated(inner.example(), 13));
         return ends;
+    }
+    [[nodiscard]] Shape shape() const {
+        Shape shape = inner.shape();
+        shape.several = true;
+        shape.fewest_items = 12;
+        shape.most_items = 12;
+        return shape;
     }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (!is_list_of_months(reading, spot, inner.example())) {

@@ -22,12 +22,21 @@ enum class Copied {
     by_relatives,  // packs of the same chemistry, though of another capacity or voltage
 };
 
+// How the screens show a key.
+struct OnScreen {
+    std::string_view label = {};               // "Capacity, each"; empty: among all keys alone
+    std::vector<std::string_view> units = {};  // to pick from, the usual first
+    std::string_view silent = {};              // what holds where it is absent, in few words
+    std::vector<Pick> picks = {};              // of words and whole numbers: the usual ones
+};
+
 struct KeyWords {
     std::string_view name;
     std::string_view means = {};  // what it holds, for whoever meets it for the first time
     Demand demand = Demand::optional;
     Copied copied = Copied::never;
     std::string_view silent = {};  // what holds where the key is absent; empty: as the table says
+    OnScreen on_screen = {};
 };
 
 // One key with its value, as the file has it or would have it.
@@ -37,6 +46,7 @@ struct Row {
     const Node* node = nullptr;        // null where the file is silent
     std::string silent;                // what holds then
     std::string limits = {};           // what values it takes
+    std::string described = {};        // "load.metered.energy", as the reference names it
 };
 using Rows = std::vector<Row>;
 
@@ -49,6 +59,10 @@ struct ToldKey {
     std::string example = {};  // as it stands after the =
     std::string silent = {};   // what holds where it is absent
     bool required = false;
+    bool lent = false;  // by the first table of its kind to those after it
+    Shape shape = {};
+    OnScreen on_screen = {};
+    std::string group = {};  // of the screens: the label of the table at the top, "Packs"
 };
 using ToldKeys = std::vector<ToldKey>;
 
@@ -57,13 +71,14 @@ struct Stop {
     std::string path;
     const Node* node = nullptr;
     std::string silent = {};
+    std::string described = {};  // its name in the reference
 };
 
 // One key of a table: how it is read, printed, listed and copied.
 template <class Table>
 class Key {
   public:
-    explicit Key(KeyWords described) : words(described) {}
+    explicit Key(KeyWords described) : words(std::move(described)) {}
     Key(const Key&) = delete;
     Key& operator=(const Key&) = delete;
     virtual ~Key() = default;
@@ -73,6 +88,7 @@ class Key {
     // What values it takes: "more than 0 Ah, at most 10000 Ah". Empty for tables.
     [[nodiscard]] virtual std::string limits() const = 0;
     [[nodiscard]] virtual Ends ends() const = 0;
+    [[nodiscard]] virtual Shape shape() const = 0;
     virtual void read(Reading&, const Spot&, Table&) const = 0;
     // As it stands after the =; nothing where it is absent.
     [[nodiscard]] virtual std::optional<std::string> print(const Table&) const = 0;
@@ -82,6 +98,17 @@ class Key {
     virtual void copy(const Table& from, Table& to) const = 0;
     // The keys inside its value, where that is a table or a list of them.
     [[nodiscard]] virtual ToldKeys inside() const { return {}; }
+
+  protected:
+    // Its row of the listing, with the value as it stands after the =.
+    [[nodiscard]] Row row(const Stop& stop, std::optional<std::string> value) const {
+        return {.key = stop.path,
+                .value = std::move(value),
+                .node = stop.node,
+                .silent = stop.silent,
+                .limits = limits(),
+                .described = stop.described};
+    }
 };
 
 template <class Table>
@@ -111,11 +138,12 @@ template <class Table, class Form, class Member>
 class KeyOfForm : public Key<Table> {
   public:
     KeyOfForm(KeyWords described, Form form, Member member)
-        : Key<Table>(described), form_(std::move(form)), member_(member) {}
+        : Key<Table>(std::move(described)), form_(std::move(form)), member_(member) {}
 
     [[nodiscard]] std::string example() const override { return form_.example(); }
     [[nodiscard]] std::string limits() const override { return form_.limits(); }
     [[nodiscard]] Ends ends() const override { return form_.ends(); }
+    [[nodiscard]] Shape shape() const override { return form_.shape(); }
     void read(Reading& reading, const Spot& spot, Table& table) const override {
         if (auto value = form_.read(reading, spot)) {
             member_.set(table, std::move(*value));
@@ -143,11 +171,7 @@ class KeyOfForm : public Key<Table> {
                 return;
             }
         }
-        rows.push_back({.key = stop.path,
-                        .value = print(table),
-                        .node = stop.node,
-                        .silent = stop.silent,
-                        .limits = limits()});
+        rows.push_back(this->row(stop, print(table)));
     }
     void copy(const Table& from, Table& to) const override {
         if (const auto* value = member_.get(from)) {
@@ -214,11 +238,12 @@ class QuantityKey : public Key<Table> {
     using Set = void (*)(Table&, double);
 
     QuantityKey(KeyWords described, const QuantityWords& quantity, Get get, Set set)
-        : Key<Table>(described), quantity_(quantity), get_(get), set_(set) {}
+        : Key<Table>(std::move(described)), quantity_(quantity), get_(get), set_(set) {}
 
     [[nodiscard]] std::string example() const override { return example_of(quantity_); }
     [[nodiscard]] std::string limits() const override { return limits_of(quantity_); }
     [[nodiscard]] Ends ends() const override { return ends_of(quantity_); }
+    [[nodiscard]] Shape shape() const override { return shape_of(quantity_); }
     void read(Reading& reading, const Spot& spot, Table& table) const override {
         if (const std::optional<double> si = read_quantity(reading, spot, quantity_)) {
             set_(table, *si);
@@ -232,11 +257,7 @@ class QuantityKey : public Key<Table> {
         return std::nullopt;
     }
     void list(Rows& rows, const Stop& stop, const Table& table) const override {
-        rows.push_back({.key = stop.path,
-                        .value = print(table),
-                        .node = stop.node,
-                        .silent = stop.silent,
-                        .limits = limits()});
+        rows.push_back(this->row(stop, print(table)));
     }
     void copy(const Table& from, Table& to) const override {
         if (const std::optional<double> si = get_(from)) {
@@ -267,7 +288,7 @@ struct MemberOf<std::optional<Value_> Table_::*> {
 template <class Access, auto member, class Table, class Quantity>
 [[nodiscard]] AKey<Table> quantity_key(KeyWords words, const QuantityForm<Quantity>& form) {
     return std::make_unique<const QuantityKey<Table>>(
-        words, form.words,
+        std::move(words), form.words,
         [](const Table& table) -> std::optional<double> {
             const Quantity* value = Access{member}.get(table);
             return value == nullptr ? std::nullopt : std::optional(units::in_si(*value));
@@ -281,10 +302,10 @@ template <auto member, class Form>
     using Table = typename MemberOf<decltype(member)>::Table;
     using Access = typename MemberOf<decltype(member)>::Access;
     if constexpr (requires { form.words.dimension; }) {
-        return quantity_key<Access, member, Table>(words, form);
+        return quantity_key<Access, member, Table>(std::move(words), form);
     } else {
         return AKey<Table>(std::make_unique<const KeyOfForm<Table, Form, Access>>(
-            words, std::move(form), Access{member}));
+            std::move(words), std::move(form), Access{member}));
     }
 }
 
@@ -295,7 +316,7 @@ template <auto member, class Form>
         typename std::remove_cvref_t<decltype(std::declval<Table>().*member)>::value_type;
     using Access = KindOfMember<Table, Variant, typename Form::Value>;
     return AKey<Table>(std::make_unique<const KeyOfForm<Table, Form, Access>>(
-        words, std::move(form), Access{member}));
+        std::move(words), std::move(form), Access{member}));
 }
 
 // Keys in the order in which they are printed.

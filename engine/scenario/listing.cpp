@@ -26,7 +26,8 @@ ListedKey listed(const Row& row, const Overridden& overridden) {
                      .given = row.node != nullptr,
                      .origin = "",
                      .line = 0,
-                     .limits = row.limits};
+                     .limits = row.limits,
+                     .described = row.described};
     if (row.node == nullptr) {
         key.origin = "silent: " + row.silent;
     } else if (const Override* override = override_of(*row.node, overridden)) {

@@ -15,7 +15,8 @@ struct ListedKey {
     bool given = false;  // by the file or an override
     std::string origin;  // "given", "given by --set …", or "silent: …" with what holds then
     int line = 0;        // in the file; 0 where the file is silent or an override speaks
-    std::string limits = {};  // what values the key takes; empty for tables
+    std::string limits = {};     // what values the key takes; empty for tables
+    std::string described = {};  // "load.metered.energy", as the reference names it
 
     friend bool operator==(const ListedKey&, const ListedKey&) = default;
 };

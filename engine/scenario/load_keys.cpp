@@ -1,5 +1,7 @@
 // The keys of [[load]]. Limits without a source are common practice: what no portable unit
 // reaches, so that a slip of the pen is told.
+#include "scenario/most.hpp"
+#include "scenario/open_end.hpp"
 #include "scenario/tables.hpp"
 
 namespace scenario {
@@ -28,6 +30,7 @@ struct YearlyLabelForm {
     [[nodiscard]] std::string example() const { return inner.example(); }
     [[nodiscard]] std::string limits() const { return inner.limits(); }
     [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] Shape shape() const { return inner.shape(); }
     [[nodiscard]] std::string print(const Value& value) const { return inner.print(value); }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (spot.node->kind == Node::Kind::text) {
@@ -186,10 +189,14 @@ const Description<MeteredUse>& describe<MeteredUse>() {
             key<&MeteredUse::energy>(
                 {.name = "energy",
                  .means = "what a plug-in meter counted",
-                 .demand = Demand::required},
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Energy metered"), .units = {"kWh", "Wh"}}},
                 from_to(0.001 * units::watt_hour, 1e6 * units::watt_hour, "1.9 kWh")),
             key<&MeteredUse::over>(
-                {.name = "over", .means = "over this time", .demand = Demand::required},
+                {.name = "over",
+                 .means = "over this time",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Metered over"), .units = {"h", "d", "min"}}},
                 from_to(1.0 * units::minute, 366.0 * units::day, "31 h")),
             key<&MeteredUse::room>({.name = "room",
                                     .means = "how warm the room was while it counted",
@@ -202,13 +209,19 @@ const Description<MeteredUse>& describe<MeteredUse>() {
 template <>
 const Description<Nameplate>& describe<Nameplate>() {
     static const Description<Nameplate> description = {
-        .silent = "taken from the kind of load, and told there",
+        .silent = "by the kind of load; the answers tell the figure they take",
         .keys = keys_of(
             key<&Nameplate::voltage>(
-                {.name = "voltage", .means = "volts on the plate", .demand = Demand::required},
+                {.name = "voltage",
+                 .means = "volts on the plate",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Volts on the plate"), .units = {"V"}}},
                 from_to(1.0 * units::volt, 500.0 * units::volt, "120 V")),
             key<&Nameplate::current>(
-                {.name = "current", .means = "amperes on the plate", .demand = Demand::required},
+                {.name = "current",
+                 .means = "amperes on the plate",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Amperes on the plate"), .units = {"A", "mA"}}},
                 from_to(0.001 * units::ampere, 1000.0 * units::ampere, "1.5 A")),
             key<&Nameplate::power_factor>(
                 {.name = "power_factor", .means = "power factor on the plate"},
@@ -222,14 +235,20 @@ const Description<DutyCycle>& describe<DutyCycle>() {
         .silent = "at the start of the outage",
         .keys = keys_of(
             key<&DutyCycle::on>(
-                {.name = "on", .means = "how long it runs", .demand = Demand::required},
-                from_to(1.0 * units::second, 60.0 * units::day, "15 min")),
+                {.name = "on",
+                 .means = "how long it runs",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("On for"), .units = {"min", "h", "s"}}},
+                from_to(1.0 * units::second, longest_outage(), "15 min")),
             key<&DutyCycle::every>(
-                {.name = "every", .means = "out of this time", .demand = Demand::required},
-                from_to(1.0 * units::second, 60.0 * units::day, "45 min")),
+                {.name = "every",
+                 .means = "out of this time",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Out of every"), .units = {"min", "h", "s"}}},
+                from_to(1.0 * units::second, longest_outage(), "45 min")),
             key<&DutyCycle::starts_at>(
                 {.name = "starts_at", .means = "when it first runs, after the outage starts"},
-                from_to(units::Duration(), 60.0 * units::day, "10 min"))),
+                from_to(units::Duration(), longest_outage(), "10 min"))),
         .mistakes = {{"duty", duty_is_a_cycle, give_a_cycle}},
         .check = check_runs};
     return description;
@@ -239,31 +258,50 @@ template <>
 const Description<Motor>& describe<Motor>() {
     using enum MotorKind;
     static const Description<Motor> description = {
-        .silent = "taken by the motor part, and told there",
+        .silent = "assumed; the answers tell the figure they take",
         .keys = keys_of(
             key<&Motor::kind>(
-                {.name = "kind", .means = "what kind of motor it is", .silent = "split_phase"},
-                one_of<MotorKind>({{"split_phase", split_phase},
-                                   {"capacitor_start", capacitor_start},
-                                   {"permanent_split_fan", permanent_split_fan},
-                                   {"permanent_split_compressor", permanent_split_compressor},
-                                   {"compressor_rsir", compressor_rsir},
-                                   {"compressor_csir", compressor_csir},
-                                   {"submersible", submersible},
-                                   {"shaded_pole", shaded_pole},
-                                   {"universal", universal},
-                                   {"electronic", electronic},
-                                   {"direct_current", direct_current}})),
+                {.name = "kind",
+                 .means = "what kind of motor it is",
+                 .silent = "split_phase",
+                 .on_screen = {.label = on_screen("Its motor"),
+                               .silent = on_screen("no motor, or as listed")}},
+                one_of<MotorKind>(
+                    {{"split_phase", split_phase, on_screen("split phase")},
+                     {"capacitor_start", capacitor_start, on_screen("with start capacitor")},
+                     {"permanent_split_fan", permanent_split_fan, on_screen("fan")},
+                     {"permanent_split_compressor", permanent_split_compressor,
+                      on_screen("air conditioner")},
+                     {"compressor_rsir", compressor_rsir, on_screen("small compressor")},
+                     {"compressor_csir", compressor_csir,
+                      on_screen("compressor with start capacitor")},
+                     {"submersible", submersible, on_screen("submersible pump")},
+                     {"shaded_pole", shaded_pole, on_screen("shaded pole")},
+                     {"universal", universal, on_screen("with brushes (hand tool)")},
+                     {"electronic", electronic, on_screen("driven electronically")},
+                     {"direct_current", direct_current, on_screen("direct current")}})),
             key<&Motor::locked_rotor_current>(
-                {.name = "locked_rotor_current", .means = "starting current on its plate (LRA)"},
+                {.name = "locked_rotor_current",
+                 .means = "starting current on its plate (LRA)",
+                 .on_screen = {.label = on_screen("Starting current on its plate"),
+                               .units = {"A"},
+                               .silent = on_screen("not told")}},
                 from_to(0.1 * units::ampere, 5000.0 * units::ampere, "11 A")),
-            key<&Motor::horsepower>({.name = "horsepower", .means = "rated power on its plate"},
+            key<&Motor::horsepower>({.name = "horsepower",
+                                     .means = "rated power on its plate",
+                                     .on_screen = {.label = on_screen("Its rated power"),
+                                                   .units = {"hp", "W"},
+                                                   .silent = on_screen("not told")}},
                                     from_to(1.0 * units::watt, 50'000.0 * units::watt, "1/2 hp")),
             key<&Motor::code_letter>({.name = "code_letter", .means = "code letter of its plate"},
                                      OneTextForm{{"A", "B", "C", "D", "E", "F", "G", "H", "J", "K",
                                                   "L", "M", "N", "P", "R", "S", "T", "U", "V"}}),
             key<&Motor::full_load_current>(
-                {.name = "full_load_current", .means = "running current on its plate (FLA, RLA)"},
+                {.name = "full_load_current",
+                 .means = "running current on its plate (FLA, RLA)",
+                 .on_screen = {.label = on_screen("Running current on its plate"),
+                               .units = {"A"},
+                               .silent = on_screen("not told")}},
                 from_to(0.01 * units::ampere, 1000.0 * units::ampere, "9.8 A")),
             key<&Motor::voltage>({.name = "voltage", .means = "voltage on its plate"},
                                  from_to(1.0 * units::volt, 500.0 * units::volt, "115 V")),
@@ -284,28 +322,38 @@ const Description<Motor>& describe<Motor>() {
 template <>
 const Description<Load>& describe<Load>() {
     static const Description<Load> description = {
-        .silent = "taken from the kind of load, and told there",
+        .silent = "by the kind of load; the answers tell the figure they take",
         .keys = keys_of(
-            key<&Load::name>(
-                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
-                WordsForm{.sample = "refrigerator"}),
-            key<&Load::from>({.name = "from", .means = "what it is plugged into", .silent = "ac"},
-                             one_of<Outlet>({{"ac", Outlet::ac},
-                                             {"12V", Outlet::twelve_volt},
-                                             {"usb", Outlet::usb},
-                                             {"generator", Outlet::generator}})),
-            key_of_kind<&Load::draw>({.name = "power",
-                                      .means = "what it draws while it runs, by its label",
-                                      .silent = "its draw is given another way"},
-                                     as<StatedPower>(positive_to(100'000.0 * units::watt, "60 W"))),
+            key<&Load::name>({.name = "name",
+                              .means = "what the answers call it",
+                              .demand = Demand::required,
+                              .on_screen = {.label = on_screen("Name")}},
+                             WordsForm{.sample = "refrigerator"}),
+            key<&Load::from>(
+                {.name = "from",
+                 .means = "what it is plugged into",
+                 .silent = "ac",
+                 .on_screen = {.label = on_screen("Plugged into"), .silent = "ac"}},
+                one_of<Outlet>({{"ac", Outlet::ac, on_screen("inverter outlet")},
+                                {"12V", Outlet::twelve_volt, on_screen("12 V")},
+                                {"usb", Outlet::usb, on_screen("USB")},
+                                {"generator", Outlet::generator, on_screen("generator")}})),
+            key_of_kind<&Load::draw>(
+                {.name = "power",
+                 .means = "what it draws while it runs, by its label",
+                 .silent = "its draw is given another way",
+                 .on_screen = {.label = on_screen("Power while on"), .units = {"W", "kW", "hp"}}},
+                as<StatedPower>(positive_to(100'000.0 * units::watt, "60 W"))),
             key_of_kind<&Load::draw>({.name = "metered",
                                       .means = "what a plug-in meter counted",
                                       .silent = "its draw is given another way"},
                                      TableForm<MeteredUse>()),
-            key_of_kind<&Load::draw>({.name = "label",
-                                      .means = "what its yearly energy label says",
-                                      .silent = "its draw is given another way"},
-                                     YearlyLabelForm()),
+            key_of_kind<&Load::draw>(
+                {.name = "label",
+                 .means = "what its yearly energy label says",
+                 .silent = "its draw is given another way",
+                 .on_screen = {.label = on_screen("On the label"), .units = {"kWh/yr"}}},
+                YearlyLabelForm()),
             key_of_kind<&Load::draw>({.name = "nameplate",
                                       .means = "volts and amperes of its plate: the most it draws",
                                       .silent = "its draw is given another way"},
@@ -320,29 +368,41 @@ const Description<Load>& describe<Load>() {
                  .silent = "as runs has it; without runs, all the time within its "
                            "hours"},
                 from_to(units::Share(0.001), units::Share(1.0), "30 %")),
-            key<&Load::hours>({.name = "hours",
-                               .means = "parts of the day in which it is wanted",
-                               .silent = "at all hours"},
-                              list_of(SpanForm())),
+            key<&Load::hours>(
+                {.name = "hours",
+                 .means = "parts of the day in which it is wanted",
+                 .silent = "at all hours",
+                 .on_screen = {.label = on_screen("Hours"), .silent = on_screen("at all hours")}},
+                list_of(SpanForm())),
             key<&Load::days>({.name = "days",
                               .means = "days of the outage on which it is wanted, 1 is the first",
                               .silent = "every day"},
-                             list_of(WholeForm{1, 60}, 60)),
+                             list_of(WholeForm{1, most_days}, most_days)),
             key<&Load::count>({.name = "count",
                                .means = "how many there are of it",
-                               .silent = "one; 0 leaves the load out"},
+                               .silent = "one; 0 leaves the load out",
+                               .on_screen = {.label = on_screen("How many"), .silent = "1"}},
                               WholeForm{0, 1000}),
             key<&Load::priority>({.name = "priority",
                                   .means = "what is kept on before others: 1 first, 5 last",
                                   .silent = "3; 1 is life and health, 2 property, 3 word and "
-                                            "light, 4 comfort, 5 work; 5 is switched off first"},
+                                            "light, 4 comfort, 5 work; 5 is switched off first",
+                                  .on_screen = {.label = on_screen("Kept on before others"),
+                                                .silent = "3",
+                                                .picks = {{"1", on_screen("1 life and health")},
+                                                          {"2", on_screen("2 property")},
+                                                          {"3", on_screen("3 word and light")},
+                                                          {"4", on_screen("4 comfort")},
+                                                          {"5", on_screen("5 work")}}}},
                                  WholeForm{1, 5}),
-            key<&Load::evidence>({.name = "evidence",
-                                  .means = "how well its draw is known; sets how wide its range is",
-                                  .silent = "as its draw is given"},
-                                 one_of<Evidence>({{"metered", Evidence::metered},
-                                                   {"label", Evidence::label},
-                                                   {"guess", Evidence::guess}})),
+            key<&Load::evidence>(
+                {.name = "evidence",
+                 .means = "how well its draw is known; sets how wide its range is",
+                 .silent = "as its draw is given",
+                 .on_screen = {.label = on_screen("How sure")}},
+                one_of<Evidence>({{"metered", Evidence::metered, on_screen("metered")},
+                                  {"label", Evidence::label, on_screen("from a label")},
+                                  {"guess", Evidence::guess, on_screen("a guess")}})),
             key<&Load::power_factor>(
                 {.name = "power_factor", .means = "power factor while it runs"},
                 from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.8")),
@@ -357,7 +417,9 @@ const Description<Load>& describe<Load>() {
                 {.name = "medical",
                  .means = "whether somebody's health depends on it",
                  .silent = "as the appliance named by like; otherwise not medical, whatever its "
-                           "priority"},
+                           "priority",
+                 .on_screen = {.label = on_screen("Somebody's health depends on it"),
+                               .silent = "false"}},
                 TruthForm()),
             key<&Load::keeps_cold>(
                 {.name = "keeps_cold",
@@ -374,7 +436,7 @@ const Description<Load>& describe<Load>() {
                               .means = "how warm the room is in which it stands during the outage",
                               .silent = "outage.room_temperature, or 22 degC; counts for what "
                                         "keeps cold"},
-                             from_to(units::celsius(-40.0), units::celsius(60.0), "35 degC")),
+                             from_to(units::celsius(-60.0), units::celsius(80.0), "35 degC")),
             key<&Load::age>(
                 {.name = "age", .means = "how old it is", .silent = "new; counts beside label"},
                 from_to(units::Duration(), 60.0 * 365.0 * units::day, "10 yr")),

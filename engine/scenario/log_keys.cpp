@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "scenario/most.hpp"
+#include "scenario/open_end.hpp"
 #include "scenario/tables.hpp"
 
 namespace scenario {
@@ -19,6 +21,7 @@ struct VoltageShownForm {
     [[nodiscard]] std::string example() const { return inner.example(); }
     [[nodiscard]] std::string limits() const { return inner.limits(); }
     [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] Shape shape() const { return inner.shape(); }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         const auto volts = inner.read(reading, spot);
         return volts ? std::optional(Value{*volts, decimals_of(spot.node->text)}) : std::nullopt;
@@ -42,6 +45,11 @@ struct DrawnForm {
     [[nodiscard]] std::string example() const { return watts.example(); }
     [[nodiscard]] std::string limits() const { return watts.limits() + ", or in A"; }
     [[nodiscard]] Ends ends() const { return watts.ends(); }
+    [[nodiscard]] Shape shape() const {
+        Shape shape = watts.shape();
+        shape.or_of = units::Dimension::current;
+        return shape;
+    }
     [[nodiscard]] std::string print(const Value& value) const {
         return value.power ? watts.print(*value.power)
                            : amperes.print(value.current.value_or(units::Current()));
@@ -65,6 +73,11 @@ struct SunForm {
     [[nodiscard]] std::string example() const { return inner.example(); }
     [[nodiscard]] std::string limits() const { return inner.limits() + "; true beside strikes"; }
     [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] Shape shape() const {
+        Shape shape = inner.shape();
+        shape.besides = {"true"};
+        return shape;
+    }
     [[nodiscard]] std::string print(const Value& value) const {
         return value.taken ? inner.print(*value.taken) : "true";
     }
@@ -196,7 +209,7 @@ Keys<LogEntry> keys_of_what_was_read() {
                               DrawnForm()),
         key<&LogEntry::rested>(
             {.name = "rested", .means = "for how long nothing had been drawn or charged"},
-            from_to(units::Duration(), 60.0 * units::day, "8 h")),
+            from_to(units::Duration(), longest_outage(), "8 h")),
         key<&LogEntry::shows>(
             {.name = "shows", .means = "charge that the pack's own display shows"},
             from_to(units::StateOfCharge(0.0), units::StateOfCharge(1.0), "62 %")),
@@ -230,7 +243,7 @@ Keys<LogEntry> log_keys() {
                               WordsForm{.sample = "freezer"}),
         key<&LogEntry::count>(
             {.name = "count", .means = "how many packs of that name", .silent = "all of them"},
-            WholeForm{1, 1000}));
+            WholeForm{1, most_packs}));
     for (AKey<LogEntry>& read : keys_of_what_was_read())
         keys.push_back(std::move(read));
     keys.push_back(

@@ -7,6 +7,8 @@ namespace scenario {
 inline constexpr int most_packs = 64;   // of all kinds together
 inline constexpr int most_panels = 64;  // likewise
 
+inline constexpr int most_days = 60;  // of an outage
+
 inline constexpr int most_log_entries = 2000;  // of one outage; ours
 
 }  // namespace scenario

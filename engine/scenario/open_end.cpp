@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenario/most.hpp"
+
 namespace scenario {
 
 units::Duration longest_outage() {
-    return 60.0 * units::day;
+    return double{most_days} * units::day;
 }
 
 units::Duration looked_at(units::Duration half_over_by) {

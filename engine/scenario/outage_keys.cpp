@@ -1,6 +1,7 @@
 // The keys of [outage], [storage], [goal] and [[charger]].
 // Limits without a source are common practice: what no portable unit reaches, so that a slip of
 // the pen is told.
+#include "scenario/most.hpp"
 #include "scenario/open_end.hpp"
 #include "scenario/tables.hpp"
 
@@ -20,6 +21,11 @@ struct PlateRatingForm {
     [[nodiscard]] std::string example() const { return inner.example(); }
     [[nodiscard]] std::string limits() const { return inner.limits() + ", or in W"; }
     [[nodiscard]] Ends ends() const { return inner.ends(); }
+    [[nodiscard]] Shape shape() const {
+        Shape shape = inner.shape();
+        shape.or_of = units::Dimension::power;
+        return shape;
+    }
     [[nodiscard]] std::string print(const Value& value) const { return inner.print(value); }
     [[nodiscard]] std::optional<Value> read(Reading& reading, const Spot& spot) const {
         if (spot.node->kind == Node::Kind::text && units::read<units::Power>(spot.node->text)) {
@@ -43,6 +49,11 @@ class LastsKey : public Key<Outage> {
         return length_.limits() + ", or \"?\" with half_over_by";
     }
     [[nodiscard]] Ends ends() const override { return length_.ends(); }
+    [[nodiscard]] Shape shape() const override {
+        Shape shape = length_.shape();
+        shape.besides = {in_quotes(nobody_knows)};
+        return shape;
+    }
     void read(Reading& reading, const Spot& spot, Outage& outage) const override {
         if (spot.node->kind == Node::Kind::text && spot.node->text == nobody_knows) {
             outage.open_ended = true;
@@ -57,11 +68,7 @@ class LastsKey : public Key<Outage> {
         return std::nullopt;
     }
     void list(Rows& rows, const Stop& stop, const Outage& outage) const override {
-        rows.push_back({.key = stop.path,
-                        .value = print(outage),
-                        .node = stop.node,
-                        .silent = stop.silent,
-                        .limits = limits()});
+        rows.push_back(row(stop, print(outage)));
     }
     void copy(const Outage& from, Outage& to) const override {
         to.lasts = from.lasts;
@@ -89,26 +96,31 @@ void check_outage(Reading& reading, const Spot& spot, const Outage& outage) {
 template <>
 const Description<Outage>& describe<Outage>() {
     static const Description<Outage> description = {
-        .silent = "taken by the part that needs it, and told there",
+        .silent = "assumed; the answers tell the figure they take",
         .keys = keys_of(
             key<&Outage::starts>({.name = "starts",
                                   .means = "when the outage begins, by local standard time",
-                                  .demand = Demand::required},
+                                  .demand = Demand::required,
+                                  .on_screen = {.label = on_screen("Begins")}},
                                  MomentForm()),
             AKey<Outage>(std::make_unique<const LastsKey>(
                 KeyWords{.name = "lasts",
                          .means = "how long it lasts; \"?\" where nobody knows",
-                         .demand = Demand::required})),
+                         .demand = Demand::required,
+                         .on_screen = {.label = on_screen("Lasts"), .units = {"d", "h"}}})),
             key<&Outage::half_over_by>(
                 {.name = "half_over_by",
                  .means = "by when half of such outages are over; for lasts = \"?\"",
-                 .silent = "needed for lasts = \"?\" alone"},
+                 .silent = "needed for lasts = \"?\" alone",
+                 .on_screen = {.label = on_screen("Half are over by"), .units = {"h", "d"}}},
                 from_to(10.0 * units::minute, 14.0 * units::day, "24 h")),
             key<&Outage::cause>(
-                {.name = "cause", .means = "what brings it: a storm makes the first day dark"},
-                one_of<Cause>({{"storm", Cause::storm},
-                               {"clear", Cause::clear},
-                               {"unknown", Cause::unknown}})),
+                {.name = "cause",
+                 .means = "what brings it: a storm makes the first day dark",
+                 .on_screen = {.label = on_screen("The first sky"), .silent = "unknown"}},
+                one_of<Cause>({{"storm", Cause::storm, on_screen("storm")},
+                               {"clear", Cause::clear, on_screen("clear")},
+                               {"unknown", Cause::unknown, on_screen("unknown")}})),
             key<&Outage::sky>(
                 {.name = "sky",
                  .means =
@@ -120,7 +132,11 @@ const Description<Outage>& describe<Outage>() {
                                         {"dark", DaySky::dark}}),
                         10)),
             key<&Outage::battery_temperature>(
-                {.name = "battery_temperature", .means = "how warm the packs are"},
+                {.name = "battery_temperature",
+                 .means = "how warm the packs are",
+                 .on_screen = {.label = on_screen("Warmth of the packs"),
+                               .units = {"degC", "degF"},
+                               .silent = on_screen("as assumed")}},
                 from_to(celsius(-60.0), celsius(80.0), "5 degC")),
             key<&Outage::battery_follows_room>(
                 {.name = "battery_follows_room",
@@ -137,28 +153,38 @@ const Description<Outage>& describe<Outage>() {
 template <>
 const Description<Storage>& describe<Storage>() {
     static const Description<Storage> description = {
-        .silent = "taken by the storage check, and told there",
+        .silent = "assumed; the answers tell the figure they take",
         .keys = keys_of(
             key<&Storage::since>({.name = "since",
                                   .means = "when the unit was put away, fully charged",
-                                  .demand = Demand::required},
+                                  .demand = Demand::required,
+                                  .on_screen = {.label = on_screen("Put away")}},
                                  MomentForm()),
-            key<&Storage::temperature>(
-                {.name = "temperature", .means = "how warm it is where it stands"},
-                from_to(celsius(-60.0), celsius(80.0), "25 degC")),
-            key<&Storage::drain>(
-                {.name = "drain", .means = "what voltmeters and switches draw all the time"},
-                from_to(units::Current(), 100.0 * units::ampere, "15 mA")),
+            key<&Storage::temperature>({.name = "temperature",
+                                        .means = "how warm it is where it stands",
+                                        .on_screen = {.label = on_screen("Warmth of the place"),
+                                                      .units = {"degC", "degF"},
+                                                      .silent = on_screen("as assumed")}},
+                                       from_to(celsius(-60.0), celsius(80.0), "25 degC")),
+            key<&Storage::drain>({.name = "drain",
+                                  .means = "what voltmeters and switches draw all the time",
+                                  .on_screen = {.label = on_screen("Drain that stays on"),
+                                                .units = {"mA", "A"},
+                                                .silent = on_screen("none told")}},
+                                 from_to(units::Current(), 100.0 * units::ampere, "15 mA")),
             key<&Storage::master_switch_open>(
                 {.name = "master_switch_open",
-                 .means = "whether an open master switch cuts the drain off"},
+                 .means = "whether an open master switch cuts the drain off",
+                 .on_screen = {.label = on_screen("Master switch open"), .silent = "false"}},
                 TruthForm()),
             key<&Storage::self_discharge_per_month>(
                 {.name = "self_discharge_per_month",
                  .means = "share of the charge that a pack loses by itself in a month at 25 degC"},
                 from_to(units::Share(), units::Share(1.0), "3 %")),
             key<&Storage::maintained>(
-                {.name = "maintained", .means = "whether a maintenance charger keeps it full"},
+                {.name = "maintained",
+                 .means = "whether a maintenance charger keeps it full",
+                 .on_screen = {.label = on_screen("On a maintenance charger"), .silent = "false"}},
                 TruthForm()))};
     return description;
 }
@@ -168,53 +194,80 @@ const Description<Goal>& describe<Goal>() {
     static const Description<Goal> description = {
         .silent = "no limit",
         .keys = keys_of(
-            key<&Goal::chance>({.name = "chance",
-                                .means = "how surely the unit is to last through the whole outage",
-                                .silent = "taken by sizing, and told there"},
-                               from_to(units::Probability(0.01), units::Probability(1.0), "90 %")),
+            key<&Goal::chance>(
+                {.name = "chance",
+                 .means = "how surely the unit is to last through the whole outage",
+                 .silent = "assumed; the answers tell the figure they take",
+                 .on_screen = {.label = on_screen("Chance to last the outage, at least"),
+                               .units = {"%"},
+                               .silent = on_screen("as assumed")}},
+                from_to(units::Probability(0.01), units::Probability(1.0), "90 %")),
             key<&Goal::carry_at_most>(
-                {.name = "carry_at_most", .means = "most that a person carries in one walk"},
+                {.name = "carry_at_most",
+                 .means = "most that a person carries in one walk",
+                 .on_screen = {.label = on_screen("Carried in one go, at most"),
+                               .units = {"kg", "lb"},
+                               .silent = on_screen("as assumed")}},
                 from_to(0.1 * units::kilogram, 10'000.0 * units::kilogram, "20 kg")),
-            key<&Goal::spend_at_most>(
-                {.name = "spend_at_most", .means = "most that all packs and panels may cost"},
-                from_to(units::Price(0.01), units::Price(1e7), "800")))};
+            key<&Goal::spend_at_most>({.name = "spend_at_most",
+                                       .means = "most that all packs and panels may cost",
+                                       .on_screen = {.label = on_screen("Spent at most"),
+                                                     .silent = on_screen("no limit")}},
+                                      from_to(units::Price(0.01), units::Price(1e7), "800")))};
     return description;
 }
 
 template <>
 const Description<Charger>& describe<Charger>() {
     static const Description<Charger> description = {
-        .silent = "taken by the outage, and told there",
+        .silent = "assumed; the answers tell the figure they take",
         .keys = keys_of(
-            key<&Charger::name>(
-                {.name = "name", .means = "what the answers call it", .demand = Demand::required},
-                WordsForm{.sample = "garage charger"}),
+            key<&Charger::name>({.name = "name",
+                                 .means = "what the answers call it",
+                                 .demand = Demand::required,
+                                 .on_screen = {.label = on_screen("Name")}},
+                                WordsForm{.sample = "garage charger"}),
             key<&Charger::kind>(
-                {.name = "kind", .means = "what it runs on", .demand = Demand::required},
-                one_of<ChargerKind>({{"wall", ChargerKind::wall},
-                                     {"generator", ChargerKind::generator},
-                                     {"vehicle", ChargerKind::vehicle}})),
-            key<&Charger::current>({.name = "current",
-                                    .means = "what it gives into the packs",
-                                    .demand = Demand::required},
-                                   from_to(0.1 * units::ampere, 1000.0 * units::ampere, "20 A")),
-            key<&Charger::hours>({.name = "hours",
-                                  .means = "parts of the day in which it runs",
-                                  .silent = "at all hours"},
-                                 list_of(SpanForm())),
+                {.name = "kind",
+                 .means = "what it runs on",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Kind")}},
+                one_of<ChargerKind>(
+                    {{"wall", ChargerKind::wall, on_screen("from the wall")},
+                     {"generator", ChargerKind::generator, on_screen("from a generator")},
+                     {"vehicle", ChargerKind::vehicle, on_screen("from a vehicle")}})),
+            key<&Charger::current>(
+                {.name = "current",
+                 .means = "what it gives into the packs",
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Charging current"), .units = {"A"}}},
+                from_to(0.1 * units::ampere, 1000.0 * units::ampere, "20 A")),
+            key<&Charger::hours>(
+                {.name = "hours",
+                 .means = "parts of the day in which it runs",
+                 .silent = "at all hours",
+                 .on_screen = {.label = on_screen("Hours"), .silent = on_screen("at all hours")}},
+                list_of(SpanForm())),
             key<&Charger::days>({.name = "days",
                                  .means = "days of the outage on which it runs, 1 is the first",
                                  .silent = "every day"},
-                                list_of(WholeForm{1, 60}, 60)),
+                                list_of(WholeForm{1, most_days}, most_days)),
             key<&Charger::efficiency>(
-                {.name = "efficiency", .means = "share of what it draws that reaches the packs"},
+                {.name = "efficiency",
+                 .means = "share of what it draws that reaches the packs",
+                 .on_screen = {.label = on_screen("Efficiency"),
+                               .units = {"%"},
+                               .silent = on_screen("as assumed")}},
                 from_to(units::Efficiency(0.05), units::Efficiency(1.0), "85 %")),
             key<&Charger::power_factor>(
                 {.name = "power_factor", .means = "power factor of what it draws"},
                 from_to(units::PowerFactor(0.05), units::PowerFactor(1.0), "0.65")),
             key<&Charger::generator_rating>(
                 {.name = "generator_rating",
-                 .means = "what the plate of the generator says that it gives"},
+                 .means = "what the plate of the generator says that it gives",
+                 .on_screen = {.label = on_screen("Rating of the generator"),
+                               .units = {"VA", "W"},
+                               .silent = on_screen("not told")}},
                 PlateRatingForm()))};
     return description;
 }

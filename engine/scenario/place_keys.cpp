@@ -19,26 +19,45 @@ template <>
 const Description<Place>& describe<Place>() {
     using units::celsius;
     static const Description<Place> description = {
-        .silent = "taken from the named place or by the solar part, and told there",
+        .silent = "by the named place, else assumed; the answers tell the figure they take",
         .keys = keys_of(
             key<&Place::name>(
                 {.name = "name",
                  .means =
                      "a built-in place (candlemark places lists them), or a name for your own"},
                 WordsForm{.sample = "Chicago IL"}),
-            key<&Place::latitude>(
-                {.name = "latitude", .means = "north of the equator; south is negative"},
-                from_to(-90.0 * units::degree, 90.0 * units::degree, "42 deg")),
+            key<&Place::latitude>({.name = "latitude",
+                                   .means = "north of the equator; south is negative",
+                                   .on_screen = {.label = on_screen("Latitude, north positive"),
+                                                 .units = {"deg"},
+                                                 .silent = on_screen("as assumed")}},
+                                  from_to(-90.0 * units::degree, 90.0 * units::degree, "42 deg")),
             key<&Place::longitude>(
-                {.name = "longitude", .means = "east of Greenwich; west is negative"},
+                {.name = "longitude",
+                 .means = "east of Greenwich; west is negative",
+                 .on_screen = {.label = on_screen("Longitude, east positive"),
+                               .units = {"deg"},
+                               .silent = on_screen("as assumed")}},
                 from_to(-180.0 * units::degree, 180.0 * units::degree, "-87.9 deg")),
-            key<&Place::elevation>({.name = "elevation", .means = "height above the sea"},
+            key<&Place::elevation>({.name = "elevation",
+                                    .means = "height above the sea",
+                                    .on_screen = {.label = on_screen("Height above the sea"),
+                                                  .units = {"m", "ft"},
+                                                  .silent = on_screen("as assumed")}},
                                    from_to(-450.0 * units::metre, 9000.0 * units::metre, "200 m")),
             key<&Place::utc_offset>(
-                {.name = "utc_offset", .means = "standard time less universal time"},
+                {.name = "utc_offset",
+                 .means = "standard time less universal time",
+                 .on_screen = {.label = on_screen("Clock ahead of universal time"),
+                               .units = {"h"},
+                               .silent = on_screen("as assumed")}},
                 from_to(-12.0 * units::hour, 14.0 * units::hour, "-6 h")),
             key<&Place::irradiation>(
-                {.name = "irradiation", .means = "sun on level ground on a mean day of each month"},
+                {.name = "irradiation",
+                 .means = "sun on level ground on a mean day of each month",
+                 .on_screen = {.label = on_screen("Sun on level ground a day"),
+                               .units = {"kWh/m2"},
+                               .silent = on_screen("as assumed")}},
                 monthly(from_to(units::Irradiation(), 15.0 * units::kilowatt_hour_per_square_metre,
                                 "4.5 kWh/m^2/d"))),
             key<&Place::sunshine>(
@@ -47,9 +66,12 @@ const Description<Place>& describe<Place>() {
                      "bright sunshine on a mean day of each month, where irradiation is not known"},
                 monthly(
                     from_to(units::Duration(), 24.0 * units::hour, "6.5 h/d").followed_by("/d"))),
-            key<&Place::temperature>(
-                {.name = "temperature", .means = "mean warmth of the air in each month"},
-                monthly(from_to(celsius(-90.0), celsius(60.0), "-4 degC"))),
+            key<&Place::temperature>({.name = "temperature",
+                                      .means = "mean warmth of the air in each month",
+                                      .on_screen = {.label = on_screen("Warmth of the air"),
+                                                    .units = {"degC", "degF"},
+                                                    .silent = on_screen("as assumed")}},
+                                     monthly(from_to(celsius(-90.0), celsius(60.0), "-4 degC"))),
             key<&Place::temperature_range>(
                 {.name = "temperature_range",
                  .means = "mean difference of day and night in each month"},

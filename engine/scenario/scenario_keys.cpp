@@ -20,17 +20,16 @@ class FormatKey : public Key<Scenario> {
     [[nodiscard]] std::string example() const override { return "1"; }
     [[nodiscard]] std::string limits() const override { return "1"; }
     [[nodiscard]] Ends ends() const override { return {.within = {"1"}, .beyond = {"0", "2"}}; }
+    [[nodiscard]] Shape shape() const override {
+        return {.kind = Shape::Kind::whole, .least = 1, .most = 1};
+    }
     void read(Reading&, const Spot&, Scenario&) const override {}
     [[nodiscard]] std::optional<std::string> print(const Scenario&) const override { return "1"; }
     [[nodiscard]] std::optional<std::string> print_block(const Scenario&) const override {
         return std::nullopt;
     }
     void list(Rows& rows, const Stop& stop, const Scenario&) const override {
-        rows.push_back({.key = stop.path,
-                        .value = "1",
-                        .node = stop.node,
-                        .silent = stop.silent,
-                        .limits = limits()});
+        rows.push_back(row(stop, "1"));
     }
     void copy(const Scenario&, Scenario&) const override {}
 };
@@ -178,49 +177,68 @@ const Description<Scenario>& describe<Scenario>() {
         .keys = keys_of(
             AKey<Scenario>(std::make_unique<const FormatKey>()),
             key<&Scenario::title>(
-                {.name = "title", .means = "what the answers are headed with; a name of your own"},
+                {.name = "title",
+                 .means = "what the answers are headed with; a name of your own",
+                 .on_screen = {.label = on_screen("Title")}},
                 WordsForm{.sample = "Ice storm, four nights", .may_be_empty = true}),
             key<&Scenario::outage>({.name = "outage",
                                     .means = "the outage to be planned for",
-                                    .demand = Demand::required},
+                                    .demand = Demand::required,
+                                    .on_screen = {.label = on_screen("Outage")}},
                                    TableForm<Outage>()),
             key<&Scenario::place>(
                 {.name = "place",
-                 .means = "where it happens: from there come sun, snow and warmth"},
+                 .means = "where it happens: from there come sun, snow and warmth",
+                 .on_screen = {.label = on_screen("Place")}},
                 TableForm<Place>()),
             key<&Scenario::packs>(
                 {.name = "pack",
                  .means = "each kind of battery pack; the first is the one in the case",
-                 .demand = Demand::required},
-                TablesForm<Pack>{"pack", 64}),
-            key<&Scenario::inverter>({.name = "inverter", .means = "what makes AC of the battery"},
+                 .demand = Demand::required,
+                 .on_screen = {.label = on_screen("Packs")}},
+                TablesForm<Pack>{"pack", most_packs}),
+            key<&Scenario::inverter>({.name = "inverter",
+                                      .means = "what makes AC of the battery",
+                                      .on_screen = {.label = on_screen("Inverter")}},
                                      TableForm<Inverter>()),
-            key<&Scenario::panels>({.name = "panel", .means = "each kind of solar panel"},
-                                   TablesForm<Panel>{"panel", 64}),
+            key<&Scenario::panels>({.name = "panel",
+                                    .means = "each kind of solar panel",
+                                    .on_screen = {.label = on_screen("Panels")}},
+                                   TablesForm<Panel>{"panel", most_panels}),
             key<&Scenario::controller>({.name = "charge_controller",
-                                        .means = "what stands between the panels and the packs"},
+                                        .means = "what stands between the panels and the packs",
+                                        .on_screen = {.label = on_screen("Charge controller")}},
                                        TableForm<ChargeController>()),
             key<&Scenario::chargers>(
                 {.name = "charger",
-                 .means = "each other charger: on a wall outlet, a generator or a vehicle"},
+                 .means = "each other charger: on a wall outlet, a generator or a vehicle",
+                 .on_screen = {.label = on_screen("Chargers")}},
                 TablesForm<Charger>{"charger", 64}),
-            key<&Scenario::loads>({.name = "load", .means = "each appliance that is to run"},
+            key<&Scenario::loads>({.name = "load",
+                                   .means = "each appliance that is to run",
+                                   .on_screen = {.label = on_screen("Loads")}},
                                   TablesForm<Load>{"load", 200}),
-            key<&Scenario::circuits>(
-                {.name = "circuit", .means = "each circuit: what it feeds, through which parts"},
-                TablesForm<Circuit>{"circuit", 200}),
-            key<&Scenario::enclosure>({.name = "case", .means = "the case the unit is built into"},
+            key<&Scenario::circuits>({.name = "circuit",
+                                      .means = "each circuit: what it feeds, through which parts",
+                                      .on_screen = {.label = on_screen("Circuits")}},
+                                     TablesForm<Circuit>{"circuit", 200}),
+            key<&Scenario::enclosure>({.name = "case",
+                                       .means = "the case the unit is built into",
+                                       .on_screen = {.label = on_screen("Case")}},
                                       TableForm<Case>()),
-            key<&Scenario::storage>(
-                {.name = "storage", .means = "how the unit waits between outages"},
-                TableForm<Storage>()),
-            key<&Scenario::goal>(
-                {.name = "goal", .means = "what the build is to reach, and what limits it"},
-                TableForm<Goal>()),
+            key<&Scenario::storage>({.name = "storage",
+                                     .means = "how the unit waits between outages",
+                                     .on_screen = {.label = on_screen("Storage")}},
+                                    TableForm<Storage>()),
+            key<&Scenario::goal>({.name = "goal",
+                                  .means = "what the build is to reach, and what limits it",
+                                  .on_screen = {.label = on_screen("Goal")}},
+                                 TableForm<Goal>()),
             key<&Scenario::log>(
                 {.name = "log",
                  .means = "what was read, done or seen while living through the outage",
-                 .silent = "nothing was written down"},
+                 .silent = "nothing was written down",
+                 .on_screen = {.label = on_screen("While it lasts")}},
                 TablesForm<LogEntry>{"log", most_log_entries})),
         .check = check_scenario};
     return description;

@@ -110,7 +110,12 @@ void list_table(Rows& rows, const Stop& stop, const Table& table, std::string_vi
                                                                     : key->words.silent;
         const std::string path = stop.path.empty() ? std::string(key->words.name)
                                                    : stop.path + '.' + std::string(key->words.name);
-        key->list(rows, {.path = path, .node = node, .silent = std::string(silent)}, table);
+        const std::string described =
+            (stop.described.empty() ? "" : stop.described + '.') + std::string(key->words.name);
+        key->list(
+            rows,
+            {.path = path, .node = node, .silent = std::string(silent), .described = described},
+            table);
     }
 }
 
@@ -127,7 +132,10 @@ template <class Table>
              .limits = key->limits(),
              .example = key->example(),
              .silent = std::string(words.silent.empty() ? description.silent : words.silent),
-             .required = words.demand == Demand::required});
+             .required = words.demand == Demand::required,
+             .lent = words.copied != Copied::never,
+             .shape = key->shape(),
+             .on_screen = words.on_screen});
         for (ToldKey& inner : key->inside()) {
             inner.key = std::string(words.name) + '.' + inner.key;
             told.push_back(std::move(inner));
@@ -175,6 +183,7 @@ struct TableForm {
     }
     [[nodiscard]] std::string limits() const { return {}; }
     [[nodiscard]] Ends ends() const { return ends_inside<Table>(); }
+    [[nodiscard]] Shape shape() const { return {.kind = Shape::Kind::table}; }
     [[nodiscard]] ToldKeys inside() const { return told_keys<Table>(); }
     [[nodiscard]] std::optional<Table> read(Reading& reading, const Spot& spot) const {
         if (spot.node->kind != Node::Kind::table) {
@@ -209,6 +218,9 @@ struct TablesForm {
     [[nodiscard]] std::string example() const { return "[[" + std::string(label) + "]]"; }
     [[nodiscard]] std::string limits() const { return "at most " + std::to_string(most); }
     [[nodiscard]] ToldKeys inside() const { return told_keys<Table>(); }
+    [[nodiscard]] Shape shape() const {
+        return {.kind = Shape::Kind::table, .several = true, .fewest_items = 0, .most_items = most};
+    }
     // How many there may be; the keys of one have their own.
     [[nodiscard]] Ends ends() const {
         const std::string one = TableForm<Table>().example();
@@ -253,7 +265,8 @@ struct TablesForm {
             list_table(rows,
                        {.path = stop.path + (name.empty() ? '[' + std::to_string(i) + ']'
                                                           : '.' + key_in_path(name)),
-                        .node = there ? &stop.node->items[i] : nullptr},
+                        .node = there ? &stop.node->items[i] : nullptr,
+                        .described = stop.described},
                        tables[i], i == 0 ? std::string() : "as in the first " + std::string(label));
         }
     }

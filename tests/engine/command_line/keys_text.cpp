@@ -21,7 +21,7 @@ TEST(keys_text, tells_what_a_key_means_takes_and_what_holds_without_it) {
               "  means    time of the even discharge over which the capacity holds\n"
               "  takes    from 3 min to 10 d\n"
               "  write    rated_over = \"20 h\"\n"
-              "  absent   taken by the battery part, and told there\n");
+              "  absent   assumed; the answers tell the figure they take\n");
     EXPECT_EQ(*keys_text("pack.rated_over", 80), *keys_text("rated_over", 80));
 }
 

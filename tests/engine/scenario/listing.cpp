@@ -27,9 +27,10 @@ TEST(listing, tells_what_the_file_gives_and_on_which_line) {
     const auto listed = listing_of(sample::ice_storm);
     EXPECT_EQ(at(listed, "pack.main.capacity"),
               (ListedKey{"pack.main.capacity", "\"100 Ah\"", true, "given", 17,
-                         "from 0.5 Ah to 10000 Ah"}));
+                         "from 0.5 Ah to 10000 Ah", "pack.capacity"}));
     EXPECT_EQ(at(listed, "outage.starts").value, "2026-01-14T18:00:00");
     EXPECT_EQ(at(listed, "load.refrigerator.metered.over").value, "\"31 h\"");
+    EXPECT_EQ(at(listed, "load.refrigerator.metered.over").described, "load.metered.over");
     EXPECT_EQ(at(listed, "panel[0].power").value, "\"100 W\"");
     EXPECT_EQ(at(listed, "format").value, "1");
 }
@@ -39,7 +40,7 @@ TEST(listing, tells_what_holds_where_the_file_is_silent) {
     const ListedKey resistance = at(listed, "pack.main.resistance");
     EXPECT_FALSE(resistance.given);
     EXPECT_EQ(resistance.line, 0);
-    EXPECT_EQ(resistance.origin, "silent: taken by the battery part, and told there");
+    EXPECT_EQ(resistance.origin, "silent: assumed; the answers tell the figure they take");
     EXPECT_EQ(at(listed, "pack.expansion.capacity").origin, "silent: as in the first pack");
     EXPECT_EQ(at(listed, "pack.expansion.capacity").value, "\"100 Ah\"");
     EXPECT_EQ(at(listed, "load.refrigerator.count").value, "1");
@@ -51,7 +52,7 @@ TEST(listing, names_the_override_that_speaks) {
         sample::ice_storm, {{"pack.expansion.count", "4"}, {"outage.room_temperature", "18 degC"}});
     EXPECT_EQ(at(listed, "pack.expansion.count"),
               (ListedKey{"pack.expansion.count", "4", true, "given by --set pack.expansion.count=4",
-                         0, "a whole number from 0 to 64"}));
+                         0, "a whole number from 0 to 64", "pack.count"}));
     EXPECT_EQ(at(listed, "outage.room_temperature").origin,
               "given by --set outage.room_temperature=18 degC");
     EXPECT_EQ(at(listed, "pack.main.capacity").line, 17);
