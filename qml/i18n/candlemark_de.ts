@@ -1058,10 +1058,6 @@
         <translation>Diese Datei lässt sich noch nicht verwenden.</translation>
     </message>
     <message>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
         <source>How its use is known</source>
         <translation>Woher der Verbrauch bekannt ist</translation>
     </message>
@@ -1098,10 +1094,6 @@
         <translation>Watt im Betrieb</translation>
     </message>
     <message>
-        <source>How sure</source>
-        <translation>Wie sicher</translation>
-    </message>
-    <message>
         <source>metered</source>
         <translation>gemessen</translation>
     </message>
@@ -1126,102 +1118,6 @@
         <translation>im Wechsel</translation>
     </message>
     <message>
-        <source>Kept on before others</source>
-        <translation>Vorrang</translation>
-    </message>
-    <message>
-        <source>1 life and health</source>
-        <translation>1 Leben und Gesundheit</translation>
-    </message>
-    <message>
-        <source>2 property</source>
-        <translation>2 Hab und Gut</translation>
-    </message>
-    <message>
-        <source>3 word and light</source>
-        <translation>3 Nachrichten und Licht</translation>
-    </message>
-    <message>
-        <source>4 comfort</source>
-        <translation>4 Behaglichkeit</translation>
-    </message>
-    <message>
-        <source>5 work</source>
-        <translation>5 Arbeit</translation>
-    </message>
-    <message>
-        <source>How many</source>
-        <translation>Anzahl</translation>
-    </message>
-    <message>
-        <source>Energy metered</source>
-        <translation>Gemessene Energie</translation>
-    </message>
-    <message>
-        <source>Metered over</source>
-        <translation>Gemessen über</translation>
-    </message>
-    <message>
-        <source>On the label</source>
-        <translation>Auf dem Etikett</translation>
-    </message>
-    <message>
-        <source>Volts on the plate</source>
-        <translation>Volt auf dem Typenschild</translation>
-    </message>
-    <message>
-        <source>Amperes on the plate</source>
-        <translation>Ampere auf dem Typenschild</translation>
-    </message>
-    <message>
-        <source>Power while on</source>
-        <translation>Leistung im Betrieb</translation>
-    </message>
-    <message>
-        <source>Plugged into</source>
-        <translation>Angeschlossen an</translation>
-    </message>
-    <message>
-        <source>inverter outlet</source>
-        <translation>Steckdose des Wechselrichters</translation>
-    </message>
-    <message>
-        <source>12 V</source>
-        <translation>12 V</translation>
-    </message>
-    <message>
-        <source>USB</source>
-        <translation>USB</translation>
-    </message>
-    <message>
-        <source>Hours</source>
-        <translation>Stunden</translation>
-    </message>
-    <message>
-        <source>at all hours</source>
-        <translation>rund um die Uhr</translation>
-    </message>
-    <message>
-        <source>On for</source>
-        <translation>Eingeschaltet für</translation>
-    </message>
-    <message>
-        <source>Out of every</source>
-        <translation>Von jeweils</translation>
-    </message>
-    <message>
-        <source>Somebody&apos;s health depends on it</source>
-        <translation>Jemandes Gesundheit hängt davon ab</translation>
-    </message>
-    <message>
-        <source>as the first pack, or as usual for the kind</source>
-        <translation>wie der erste Akku oder wie bei der Art üblich</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
         <source>lithium iron phosphate</source>
         <translation>Lithium-Eisenphosphat</translation>
     </message>
@@ -1238,28 +1134,8 @@
         <translation>Blei, nass</translation>
     </message>
     <message>
-        <source>Capacity, each</source>
-        <translation>Kapazität, je Stück</translation>
-    </message>
-    <message>
-        <source>Capacity rated over</source>
-        <translation>Kapazität angegeben über</translation>
-    </message>
-    <message>
-        <source>Voltage</source>
-        <translation>Spannung</translation>
-    </message>
-    <message>
-        <source>How full at the start</source>
-        <translation>Ladestand zu Beginn</translation>
-    </message>
-    <message>
         <source>full</source>
         <translation>voll</translation>
-    </message>
-    <message>
-        <source>Age</source>
-        <translation>Alter</translation>
     </message>
     <message>
         <source>new</source>
@@ -1274,592 +1150,8 @@
         <translation>alt</translation>
     </message>
     <message>
-        <source>Capacity found by a test</source>
-        <translation>Gemessene Kapazität</translation>
-    </message>
-    <message>
-        <source>not tested</source>
-        <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <source>Lead and connector, both ways</source>
-        <translation>Leitung und Stecker, hin und zurück</translation>
-    </message>
-    <message>
-        <source>as usual</source>
-        <translation>wie üblich</translation>
-    </message>
-    <message>
-        <source>Most it may give</source>
-        <translation>Höchster Entladestrom</translation>
-    </message>
-    <message>
-        <source>as usual for the kind</source>
-        <translation>wie bei der Art üblich</translation>
-    </message>
-    <message>
-        <source>Most it may take</source>
-        <translation>Höchster Ladestrom</translation>
-    </message>
-    <message>
-        <source>Part of it that may be used</source>
-        <translation>Nutzbarer Anteil</translation>
-    </message>
-    <message>
-        <source>Its protection switches off at</source>
-        <translation>Schutzschaltung trennt bei</translation>
-    </message>
-    <message>
-        <source>Voltage measured at rest</source>
-        <translation>Gemessene Ruhespannung</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <source>At rest before that for</source>
-        <translation>Zuvor in Ruhe seit</translation>
-    </message>
-    <message>
-        <source>not told</source>
-        <translation>keine Angabe</translation>
-    </message>
-    <message>
-        <source>Its fuse</source>
-        <translation>Seine Sicherung</translation>
-    </message>
-    <message>
-        <source>none told</source>
-        <translation>keine Angabe</translation>
-    </message>
-    <message>
-        <source>Weight, each</source>
-        <translation>Gewicht, je Stück</translation>
-    </message>
-    <message>
-        <source>Price, each</source>
-        <translation>Preis, je Stück</translation>
-    </message>
-    <message>
-        <source>Power, each</source>
-        <translation>Leistung, je Stück</translation>
-    </message>
-    <message>
-        <source>How they stand</source>
-        <translation>Aufstellung</translation>
-    </message>
-    <message>
-        <source>flat on the ground</source>
-        <translation>flach am Boden</translation>
-    </message>
-    <message>
-        <source>propped up</source>
-        <translation>aufgestellt</translation>
-    </message>
-    <message>
-        <source>turned by hand</source>
-        <translation>von Hand nachgeführt</translation>
-    </message>
-    <message>
-        <source>Faces, from north by east</source>
-        <translation>Ausrichtung, von Nord über Ost</translation>
-    </message>
-    <message>
-        <source>towards the sun at noon</source>
-        <translation>zur Mittagssonne</translation>
-    </message>
-    <message>
-        <source>Tilt from level</source>
-        <translation>Neigung gegen die Waagerechte</translation>
-    </message>
-    <message>
-        <source>as assumed</source>
-        <translation>wie angenommen</translation>
-    </message>
-    <message>
-        <source>Hours outside</source>
-        <translation>Stunden im Freien</translation>
-    </message>
-    <message>
-        <source>always</source>
-        <translation>immer</translation>
-    </message>
-    <message>
-        <source>Joined one behind the other</source>
-        <translation>In Reihe geschaltet</translation>
-    </message>
-    <message>
-        <source>Open-circuit voltage</source>
-        <translation>Leerlaufspannung</translation>
-    </message>
-    <message>
-        <source>Short-circuit current</source>
-        <translation>Kurzschlussstrom</translation>
-    </message>
-    <message>
-        <source>Begins</source>
-        <translation>Beginn</translation>
-    </message>
-    <message>
-        <source>Lasts</source>
-        <translation>Dauer</translation>
-    </message>
-    <message>
-        <source>The first sky</source>
-        <translation>Himmel am ersten Tag</translation>
-    </message>
-    <message>
-        <source>storm</source>
-        <translation>Sturm</translation>
-    </message>
-    <message>
-        <source>clear</source>
-        <translation>klar</translation>
-    </message>
-    <message>
-        <source>unknown</source>
-        <translation>unbekannt</translation>
-    </message>
-    <message>
-        <source>Warmth of the packs</source>
-        <translation>Temperatur der Akkus</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>Eingelagert</translation>
-    </message>
-    <message>
-        <source>Warmth of the place</source>
-        <translation>Temperatur am Ort</translation>
-    </message>
-    <message>
-        <source>Drain that stays on</source>
-        <translation>Dauernder Ruhestrom</translation>
-    </message>
-    <message>
-        <source>Master switch open</source>
-        <translation>Hauptschalter aus</translation>
-    </message>
-    <message>
-        <source>On a maintenance charger</source>
-        <translation>Am Erhaltungsladegerät</translation>
-    </message>
-    <message>
-        <source>Power without end</source>
-        <translation>Dauerleistung</translation>
-    </message>
-    <message>
-        <source>Apparent power without end</source>
-        <translation>Dauer-Scheinleistung</translation>
-    </message>
-    <message>
-        <source>Power for a moment</source>
-        <translation>Spitzenleistung</translation>
-    </message>
-    <message>
-        <source>That moment lasts</source>
-        <translation>Spitzenleistung hält an</translation>
-    </message>
-    <message>
         <source>not known</source>
         <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Draw with nothing plugged in</source>
-        <translation>Leerlaufverbrauch</translation>
-    </message>
-    <message>
-        <source>Switches off below</source>
-        <translation>Schaltet ab unter</translation>
-    </message>
-    <message>
-        <source>Switches on again above</source>
-        <translation>Schaltet wieder ein über</translation>
-    </message>
-    <message>
-        <source>Waits before it switches off</source>
-        <translation>Wartet vor dem Abschalten</translation>
-    </message>
-    <message>
-        <source>Voltage of its outlets</source>
-        <translation>Ausgangsspannung</translation>
-    </message>
-    <message>
-        <source>Wave</source>
-        <translation>Wellenform</translation>
-    </message>
-    <message>
-        <source>sine</source>
-        <translation>Sinus</translation>
-    </message>
-    <message>
-        <source>stepped</source>
-        <translation>Rechteck, gestuft</translation>
-    </message>
-    <message>
-        <source>Switched off</source>
-        <translation>Ausgeschaltet</translation>
-    </message>
-    <message>
-        <source>never</source>
-        <translation>nie</translation>
-    </message>
-    <message>
-        <source>Rated for at most</source>
-        <translation>Zulässig bis</translation>
-    </message>
-    <message>
-        <source>Largest wire it takes</source>
-        <translation>Größter Leiterquerschnitt</translation>
-    </message>
-    <message>
-        <source>Rating of the fuse</source>
-        <translation>Nennstrom der Sicherung</translation>
-    </message>
-    <message>
-        <source>Kind of fuse</source>
-        <translation>Art der Sicherung</translation>
-    </message>
-    <message>
-        <source>blade</source>
-        <translation>Flachsicherung</translation>
-    </message>
-    <message>
-        <source>large blade</source>
-        <translation>große Flachsicherung</translation>
-    </message>
-    <message>
-        <source>strip, 30 mm</source>
-        <translation>Streifensicherung, 30 mm</translation>
-    </message>
-    <message>
-        <source>strip, 51 mm</source>
-        <translation>Streifensicherung, 51 mm</translation>
-    </message>
-    <message>
-        <source>bolted limiter (ANL)</source>
-        <translation>Schraubsicherung (ANL)</translation>
-    </message>
-    <message>
-        <source>on the terminal</source>
-        <translation>auf der Polklemme</translation>
-    </message>
-    <message>
-        <source>class T</source>
-        <translation>Klasse T</translation>
-    </message>
-    <message>
-        <source>cartridge</source>
-        <translation>Rohrsicherung</translation>
-    </message>
-    <message>
-        <source>circuit breaker</source>
-        <translation>Sicherungsautomat</translation>
-    </message>
-    <message>
-        <source>Breaks at most</source>
-        <translation>Ausschaltvermögen</translation>
-    </message>
-    <message>
-        <source>Rating of the switch</source>
-        <translation>Nennstrom des Schalters</translation>
-    </message>
-    <message>
-        <source>Rated for</source>
-        <translation>Zugelassen für</translation>
-    </message>
-    <message>
-        <source>direct current</source>
-        <translation>Gleichstrom</translation>
-    </message>
-    <message>
-        <source>alternating current</source>
-        <translation>Wechselstrom</translation>
-    </message>
-    <message>
-        <source>both</source>
-        <translation>beides</translation>
-    </message>
-    <message>
-        <source>Size of the wire</source>
-        <translation>Leitergröße</translation>
-    </message>
-    <message>
-        <source>Length, one way</source>
-        <translation>Länge, einfach</translation>
-    </message>
-    <message>
-        <source>Length, out and back</source>
-        <translation>Länge, hin und zurück</translation>
-    </message>
-    <message>
-        <source>Insulation stands</source>
-        <translation>Isolierung verträgt</translation>
-    </message>
-    <message>
-        <source>Terminals stand</source>
-        <translation>Klemmen vertragen</translation>
-    </message>
-    <message>
-        <source>as the insulation</source>
-        <translation>wie die Isolierung</translation>
-    </message>
-    <message>
-        <source>Wires side by side</source>
-        <translation>Leiter nebeneinander</translation>
-    </message>
-    <message>
-        <source>Rating of the connector</source>
-        <translation>Nennstrom des Steckverbinders</translation>
-    </message>
-    <message>
-        <source>Which connector</source>
-        <translation>Welcher Steckverbinder</translation>
-    </message>
-    <message>
-        <source>Its resistance</source>
-        <translation>Sein Widerstand</translation>
-    </message>
-    <message>
-        <source>Rating of the outlet</source>
-        <translation>Nennstrom der Steckdose</translation>
-    </message>
-    <message>
-        <source>Trips on a ground fault</source>
-        <translation>Mit Fehlerstromschutz</translation>
-    </message>
-    <message>
-        <source>Feeds</source>
-        <translation>Versorgt</translation>
-    </message>
-    <message>
-        <source>Begins at</source>
-        <translation>Beginnt an</translation>
-    </message>
-    <message>
-        <source>as usual for what it feeds</source>
-        <translation>wie für das Versorgte üblich</translation>
-    </message>
-    <message>
-        <source>the bus</source>
-        <translation>der Sammelschiene</translation>
-    </message>
-    <message>
-        <source>the inverter&apos;s outlets</source>
-        <translation>den Steckdosen des Wechselrichters</translation>
-    </message>
-    <message>
-        <source>Voltage it may lose</source>
-        <translation>Zulässiger Spannungsfall</translation>
-    </message>
-    <message>
-        <source>by what it feeds</source>
-        <translation>je nach dem Versorgten</translation>
-    </message>
-    <message>
-        <source>Neutral</source>
-        <translation>Neutralleiter</translation>
-    </message>
-    <message>
-        <source>bonded to ground</source>
-        <translation>mit Erde verbunden</translation>
-    </message>
-    <message>
-        <source>floating</source>
-        <translation>erdfrei</translation>
-    </message>
-    <message>
-        <source>switched</source>
-        <translation>geschaltet</translation>
-    </message>
-    <message>
-        <source>split</source>
-        <translation>Mittelanzapfung</translation>
-    </message>
-    <message>
-        <source>finds the best voltage (MPPT)</source>
-        <translation>sucht den besten Arbeitspunkt (MPPT)</translation>
-    </message>
-    <message>
-        <source>switches the panels through (PWM)</source>
-        <translation>schaltet die Module durch (PWM)</translation>
-    </message>
-    <message>
-        <source>Takes from the panels at most</source>
-        <translation>Höchste Eingangsleistung</translation>
-    </message>
-    <message>
-        <source>no limit</source>
-        <translation>keine Grenze</translation>
-    </message>
-    <message>
-        <source>Gives to the packs at most</source>
-        <translation>Höchster Ladestrom an die Akkus</translation>
-    </message>
-    <message>
-        <source>Stands from the panels at most</source>
-        <translation>Höchste Eingangsspannung</translation>
-    </message>
-    <message>
-        <source>Efficiency</source>
-        <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>from the wall</source>
-        <translation>aus der Steckdose</translation>
-    </message>
-    <message>
-        <source>from a vehicle</source>
-        <translation>aus einem Fahrzeug</translation>
-    </message>
-    <message>
-        <source>from a generator</source>
-        <translation>aus einem Stromerzeuger</translation>
-    </message>
-    <message>
-        <source>Charging current</source>
-        <translation>Ladestrom</translation>
-    </message>
-    <message>
-        <source>Rating of the generator</source>
-        <translation>Leistung des Stromerzeugers</translation>
-    </message>
-    <message>
-        <source>Length of the case</source>
-        <translation>Länge des Koffers</translation>
-    </message>
-    <message>
-        <source>Width of the case</source>
-        <translation>Breite des Koffers</translation>
-    </message>
-    <message>
-        <source>Height of the case</source>
-        <translation>Höhe des Koffers</translation>
-    </message>
-    <message>
-        <source>Made of</source>
-        <translation>Werkstoff</translation>
-    </message>
-    <message>
-        <source>plastic</source>
-        <translation>Kunststoff</translation>
-    </message>
-    <message>
-        <source>steel</source>
-        <translation>Stahl</translation>
-    </message>
-    <message>
-        <source>Lid while in use</source>
-        <translation>Deckel im Betrieb</translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation>offen</translation>
-    </message>
-    <message>
-        <source>closed</source>
-        <translation>geschlossen</translation>
-    </message>
-    <message>
-        <source>Air around it</source>
-        <translation>Umgebungsluft</translation>
-    </message>
-    <message>
-        <source>Latitude, north positive</source>
-        <translation>Breite, Nord positiv</translation>
-    </message>
-    <message>
-        <source>Longitude, east positive</source>
-        <translation>Länge, Ost positiv</translation>
-    </message>
-    <message>
-        <source>Height above the sea</source>
-        <translation>Höhe über dem Meer</translation>
-    </message>
-    <message>
-        <source>Clock ahead of universal time</source>
-        <translation>Uhr vor der Weltzeit</translation>
-    </message>
-    <message>
-        <source>Sun on level ground a day, %1</source>
-        <translation>Sonne auf ebener Fläche je Tag, %1</translation>
-    </message>
-    <message>
-        <source>Warmth of the air, %1</source>
-        <translation>Lufttemperatur, %1</translation>
-    </message>
-    <message>
-        <source>Chance to last the outage, at least</source>
-        <translation>Wahrscheinlichkeit, den Ausfall zu überstehen, mindestens</translation>
-    </message>
-    <message>
-        <source>Carried in one go, at most</source>
-        <translation>Höchstgewicht je Gang</translation>
-    </message>
-    <message>
-        <source>Spent at most</source>
-        <translation>Höchste Ausgaben</translation>
-    </message>
-    <message>
-        <source>Its motor</source>
-        <translation>Sein Motor</translation>
-    </message>
-    <message>
-        <source>no motor, or as listed</source>
-        <translation>kein Motor, oder wie in der Liste</translation>
-    </message>
-    <message>
-        <source>small compressor</source>
-        <translation>kleiner Verdichter</translation>
-    </message>
-    <message>
-        <source>compressor with start capacitor</source>
-        <translation>Verdichter mit Anlaufkondensator</translation>
-    </message>
-    <message>
-        <source>air conditioner</source>
-        <translation>Klimagerät</translation>
-    </message>
-    <message>
-        <source>fan</source>
-        <translation>Lüfter</translation>
-    </message>
-    <message>
-        <source>split phase</source>
-        <translation>mit Hilfswicklung</translation>
-    </message>
-    <message>
-        <source>with start capacitor</source>
-        <translation>mit Anlaufkondensator</translation>
-    </message>
-    <message>
-        <source>submersible pump</source>
-        <translation>Tauchpumpe</translation>
-    </message>
-    <message>
-        <source>shaded pole</source>
-        <translation>Spaltpolmotor</translation>
-    </message>
-    <message>
-        <source>with brushes (hand tool)</source>
-        <translation>mit Bürsten (Handwerkzeug)</translation>
-    </message>
-    <message>
-        <source>driven electronically</source>
-        <translation>elektronisch gesteuert</translation>
-    </message>
-    <message>
-        <source>Starting current on its plate</source>
-        <translation>Anlaufstrom laut Typenschild</translation>
-    </message>
-    <message>
-        <source>Its rated power</source>
-        <translation>Nennleistung</translation>
-    </message>
-    <message>
-        <source>Running current on its plate</source>
-        <translation>Nennstrom laut Typenschild</translation>
     </message>
     <message>
         <source>STOP</source>
@@ -2711,10 +2003,6 @@
         <source>half of such outages are over by then</source>
         <translation>bis dahin ist die Hälfte solcher Ausfälle vorbei</translation>
     </message>
-    <message>
-        <source>Half are over by</source>
-        <translation>Die Hälfte ist vorbei nach</translation>
-    </message>
 </context>
 <context>
     <name>ReplaceSheet</name>
@@ -2958,6 +2246,829 @@
     <message>
         <source>Taken out, the file is silent on it; what holds then is told. Comment lines stay, and it can be undone.</source>
         <translation>Herausgenommen schweigt die Datei dazu; was dann gilt, wird gesagt. Kommentarzeilen bleiben, und es lässt sich rückgängig machen.</translation>
+    </message>
+</context>
+<context>
+    <name>scenario</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Begins at</source>
+        <translation>Beginnt an</translation>
+    </message>
+    <message>
+        <source>as usual for what it feeds</source>
+        <translation>wie für das Versorgte üblich</translation>
+    </message>
+    <message>
+        <source>the bus</source>
+        <translation>der Sammelschiene</translation>
+    </message>
+    <message>
+        <source>the inverter&apos;s outlets</source>
+        <translation>den Steckdosen des Wechselrichters</translation>
+    </message>
+    <message>
+        <source>Feeds</source>
+        <translation>Versorgt</translation>
+    </message>
+    <message>
+        <source>Voltage it may lose</source>
+        <translation>Zulässiger Spannungsfall</translation>
+    </message>
+    <message>
+        <source>by what it feeds</source>
+        <translation>je nach dem Versorgten</translation>
+    </message>
+    <message>
+        <source>Neutral</source>
+        <translation>Neutralleiter</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>bonded to ground</source>
+        <translation>mit Erde verbunden</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>erdfrei</translation>
+    </message>
+    <message>
+        <source>switched</source>
+        <translation>geschaltet</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>Mittelanzapfung</translation>
+    </message>
+    <message>
+        <source>Power without end</source>
+        <translation>Dauerleistung</translation>
+    </message>
+    <message>
+        <source>Apparent power without end</source>
+        <translation>Dauer-Scheinleistung</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>Power for a moment</source>
+        <translation>Spitzenleistung</translation>
+    </message>
+    <message>
+        <source>as assumed</source>
+        <translation>wie angenommen</translation>
+    </message>
+    <message>
+        <source>That moment lasts</source>
+        <translation>Spitzenleistung hält an</translation>
+    </message>
+    <message>
+        <source>Draw with nothing plugged in</source>
+        <translation>Leerlaufverbrauch</translation>
+    </message>
+    <message>
+        <source>Switches off below</source>
+        <translation>Schaltet ab unter</translation>
+    </message>
+    <message>
+        <source>Switches on again above</source>
+        <translation>Schaltet wieder ein über</translation>
+    </message>
+    <message>
+        <source>Waits before it switches off</source>
+        <translation>Wartet vor dem Abschalten</translation>
+    </message>
+    <message>
+        <source>Voltage of its outlets</source>
+        <translation>Ausgangsspannung</translation>
+    </message>
+    <message>
+        <source>Wave</source>
+        <translation>Wellenform</translation>
+    </message>
+    <message>
+        <source>sine</source>
+        <translation>Sinus</translation>
+    </message>
+    <message>
+        <source>stepped</source>
+        <translation>Rechteck, gestuft</translation>
+    </message>
+    <message>
+        <source>Switched off</source>
+        <translation>Ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>Length, one way</source>
+        <translation>Länge, einfach</translation>
+    </message>
+    <message>
+        <source>Rating of the fuse</source>
+        <translation>Nennstrom der Sicherung</translation>
+    </message>
+    <message>
+        <source>Kind of fuse</source>
+        <translation>Art der Sicherung</translation>
+    </message>
+    <message>
+        <source>blade</source>
+        <translation>Flachsicherung</translation>
+    </message>
+    <message>
+        <source>large blade</source>
+        <translation>große Flachsicherung</translation>
+    </message>
+    <message>
+        <source>strip, 30 mm</source>
+        <translation>Streifensicherung, 30 mm</translation>
+    </message>
+    <message>
+        <source>strip, 51 mm</source>
+        <translation>Streifensicherung, 51 mm</translation>
+    </message>
+    <message>
+        <source>bolted limiter (ANL)</source>
+        <translation>Schraubsicherung (ANL)</translation>
+    </message>
+    <message>
+        <source>on the terminal</source>
+        <translation>auf der Polklemme</translation>
+    </message>
+    <message>
+        <source>class T</source>
+        <translation>Klasse T</translation>
+    </message>
+    <message>
+        <source>cartridge</source>
+        <translation>Rohrsicherung</translation>
+    </message>
+    <message>
+        <source>circuit breaker</source>
+        <translation>Sicherungsautomat</translation>
+    </message>
+    <message>
+        <source>Breaks at most</source>
+        <translation>Ausschaltvermögen</translation>
+    </message>
+    <message>
+        <source>Rated for at most</source>
+        <translation>Zulässig bis</translation>
+    </message>
+    <message>
+        <source>Rating of the switch</source>
+        <translation>Nennstrom des Schalters</translation>
+    </message>
+    <message>
+        <source>Rated for</source>
+        <translation>Zugelassen für</translation>
+    </message>
+    <message>
+        <source>direct current</source>
+        <translation>Gleichstrom</translation>
+    </message>
+    <message>
+        <source>alternating current</source>
+        <translation>Wechselstrom</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>Largest wire it takes</source>
+        <translation>Größter Leiterquerschnitt</translation>
+    </message>
+    <message>
+        <source>Size of the wire</source>
+        <translation>Leitergröße</translation>
+    </message>
+    <message>
+        <source>Length, out and back</source>
+        <translation>Länge, hin und zurück</translation>
+    </message>
+    <message>
+        <source>Insulation stands</source>
+        <translation>Isolierung verträgt</translation>
+    </message>
+    <message>
+        <source>Wires side by side</source>
+        <translation>Leiter nebeneinander</translation>
+    </message>
+    <message>
+        <source>Terminals stand</source>
+        <translation>Klemmen vertragen</translation>
+    </message>
+    <message>
+        <source>as the insulation</source>
+        <translation>wie die Isolierung</translation>
+    </message>
+    <message>
+        <source>Rating of the connector</source>
+        <translation>Nennstrom des Steckverbinders</translation>
+    </message>
+    <message>
+        <source>Its resistance</source>
+        <translation>Sein Widerstand</translation>
+    </message>
+    <message>
+        <source>Which connector</source>
+        <translation>Welcher Steckverbinder</translation>
+    </message>
+    <message>
+        <source>Rating of the outlet</source>
+        <translation>Nennstrom der Steckdose</translation>
+    </message>
+    <message>
+        <source>Trips on a ground fault</source>
+        <translation>Mit Fehlerstromschutz</translation>
+    </message>
+    <message>
+        <source>Length of the case</source>
+        <translation>Länge des Koffers</translation>
+    </message>
+    <message>
+        <source>Width of the case</source>
+        <translation>Breite des Koffers</translation>
+    </message>
+    <message>
+        <source>Height of the case</source>
+        <translation>Höhe des Koffers</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>plastic</source>
+        <translation>Kunststoff</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>Lid while in use</source>
+        <translation>Deckel im Betrieb</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>Air around it</source>
+        <translation>Umgebungsluft</translation>
+    </message>
+    <message>
+        <source>Energy metered</source>
+        <translation>Gemessene Energie</translation>
+    </message>
+    <message>
+        <source>Metered over</source>
+        <translation>Gemessen über</translation>
+    </message>
+    <message>
+        <source>Volts on the plate</source>
+        <translation>Volt auf dem Typenschild</translation>
+    </message>
+    <message>
+        <source>Amperes on the plate</source>
+        <translation>Ampere auf dem Typenschild</translation>
+    </message>
+    <message>
+        <source>On for</source>
+        <translation>Eingeschaltet für</translation>
+    </message>
+    <message>
+        <source>Out of every</source>
+        <translation>Von jeweils</translation>
+    </message>
+    <message>
+        <source>Its motor</source>
+        <translation>Sein Motor</translation>
+    </message>
+    <message>
+        <source>no motor, or as listed</source>
+        <translation>kein Motor, oder wie in der Liste</translation>
+    </message>
+    <message>
+        <source>split phase</source>
+        <translation>mit Hilfswicklung</translation>
+    </message>
+    <message>
+        <source>with start capacitor</source>
+        <translation>mit Anlaufkondensator</translation>
+    </message>
+    <message>
+        <source>fan</source>
+        <translation>Lüfter</translation>
+    </message>
+    <message>
+        <source>air conditioner</source>
+        <translation>Klimagerät</translation>
+    </message>
+    <message>
+        <source>small compressor</source>
+        <translation>kleiner Verdichter</translation>
+    </message>
+    <message>
+        <source>compressor with start capacitor</source>
+        <translation>Verdichter mit Anlaufkondensator</translation>
+    </message>
+    <message>
+        <source>submersible pump</source>
+        <translation>Tauchpumpe</translation>
+    </message>
+    <message>
+        <source>shaded pole</source>
+        <translation>Spaltpolmotor</translation>
+    </message>
+    <message>
+        <source>with brushes (hand tool)</source>
+        <translation>mit Bürsten (Handwerkzeug)</translation>
+    </message>
+    <message>
+        <source>driven electronically</source>
+        <translation>elektronisch gesteuert</translation>
+    </message>
+    <message>
+        <source>Starting current on its plate</source>
+        <translation>Anlaufstrom laut Typenschild</translation>
+    </message>
+    <message>
+        <source>Its rated power</source>
+        <translation>Nennleistung</translation>
+    </message>
+    <message>
+        <source>Running current on its plate</source>
+        <translation>Nennstrom laut Typenschild</translation>
+    </message>
+    <message>
+        <source>Plugged into</source>
+        <translation>Angeschlossen an</translation>
+    </message>
+    <message>
+        <source>inverter outlet</source>
+        <translation>Steckdose des Wechselrichters</translation>
+    </message>
+    <message>
+        <source>12 V</source>
+        <translation>12 V</translation>
+    </message>
+    <message>
+        <source>USB</source>
+        <translation>USB</translation>
+    </message>
+    <message>
+        <source>generator</source>
+        <translation>Generator</translation>
+    </message>
+    <message>
+        <source>Power while on</source>
+        <translation>Leistung im Betrieb</translation>
+    </message>
+    <message>
+        <source>On the label</source>
+        <translation>Auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>at all hours</source>
+        <translation>rund um die Uhr</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Kept on before others</source>
+        <translation>Vorrang</translation>
+    </message>
+    <message>
+        <source>1 life and health</source>
+        <translation>1 Leben und Gesundheit</translation>
+    </message>
+    <message>
+        <source>2 property</source>
+        <translation>2 Hab und Gut</translation>
+    </message>
+    <message>
+        <source>3 word and light</source>
+        <translation>3 Nachrichten und Licht</translation>
+    </message>
+    <message>
+        <source>4 comfort</source>
+        <translation>4 Behaglichkeit</translation>
+    </message>
+    <message>
+        <source>5 work</source>
+        <translation>5 Arbeit</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
+        <source>metered</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>from a label</source>
+        <translation>vom Etikett</translation>
+    </message>
+    <message>
+        <source>a guess</source>
+        <translation>geschätzt</translation>
+    </message>
+    <message>
+        <source>Somebody&apos;s health depends on it</source>
+        <translation>Jemandes Gesundheit hängt davon ab</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Half are over by</source>
+        <translation>Die Hälfte ist vorbei nach</translation>
+    </message>
+    <message>
+        <source>The first sky</source>
+        <translation>Himmel am ersten Tag</translation>
+    </message>
+    <message>
+        <source>storm</source>
+        <translation>Sturm</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>klar</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>Warmth of the packs</source>
+        <translation>Temperatur der Akkus</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Eingelagert</translation>
+    </message>
+    <message>
+        <source>Warmth of the place</source>
+        <translation>Temperatur am Ort</translation>
+    </message>
+    <message>
+        <source>Drain that stays on</source>
+        <translation>Dauernder Ruhestrom</translation>
+    </message>
+    <message>
+        <source>none told</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>Master switch open</source>
+        <translation>Hauptschalter aus</translation>
+    </message>
+    <message>
+        <source>On a maintenance charger</source>
+        <translation>Am Erhaltungsladegerät</translation>
+    </message>
+    <message>
+        <source>Chance to last the outage, at least</source>
+        <translation>Wahrscheinlichkeit, den Ausfall zu überstehen, mindestens</translation>
+    </message>
+    <message>
+        <source>Carried in one go, at most</source>
+        <translation>Höchstgewicht je Gang</translation>
+    </message>
+    <message>
+        <source>Spent at most</source>
+        <translation>Höchste Ausgaben</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>keine Grenze</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>from the wall</source>
+        <translation>aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>from a generator</source>
+        <translation>aus einem Stromerzeuger</translation>
+    </message>
+    <message>
+        <source>from a vehicle</source>
+        <translation>aus einem Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Charging current</source>
+        <translation>Ladestrom</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Rating of the generator</source>
+        <translation>Leistung des Stromerzeugers</translation>
+    </message>
+    <message>
+        <source>lithium iron phosphate</source>
+        <translation>Lithium-Eisenphosphat</translation>
+    </message>
+    <message>
+        <source>lead, sealed (AGM)</source>
+        <translation>Blei, geschlossen (AGM)</translation>
+    </message>
+    <message>
+        <source>lead, gel</source>
+        <translation>Blei, Gel</translation>
+    </message>
+    <message>
+        <source>lead, wet</source>
+        <translation>Blei, nass</translation>
+    </message>
+    <message>
+        <source>Capacity, each</source>
+        <translation>Kapazität, je Stück</translation>
+    </message>
+    <message>
+        <source>as the first pack, or as usual for the kind</source>
+        <translation>wie der erste Akku oder wie bei der Art üblich</translation>
+    </message>
+    <message>
+        <source>Capacity rated over</source>
+        <translation>Kapazität angegeben über</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>How full at the start</source>
+        <translation>Ladestand zu Beginn</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>Voltage measured at rest</source>
+        <translation>Gemessene Ruhespannung</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>At rest before that for</source>
+        <translation>Zuvor in Ruhe seit</translation>
+    </message>
+    <message>
+        <source>Lead and connector, both ways</source>
+        <translation>Leitung und Stecker, hin und zurück</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>wie üblich</translation>
+    </message>
+    <message>
+        <source>Most it may give</source>
+        <translation>Höchster Entladestrom</translation>
+    </message>
+    <message>
+        <source>as usual for the kind</source>
+        <translation>wie bei der Art üblich</translation>
+    </message>
+    <message>
+        <source>Most it may take</source>
+        <translation>Höchster Ladestrom</translation>
+    </message>
+    <message>
+        <source>Its protection switches off at</source>
+        <translation>Schutzschaltung trennt bei</translation>
+    </message>
+    <message>
+        <source>Part of it that may be used</source>
+        <translation>Nutzbarer Anteil</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>half its life</source>
+        <translation>halbe Lebensdauer</translation>
+    </message>
+    <message>
+        <source>old</source>
+        <translation>alt</translation>
+    </message>
+    <message>
+        <source>Capacity found by a test</source>
+        <translation>Gemessene Kapazität</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Its fuse</source>
+        <translation>Seine Sicherung</translation>
+    </message>
+    <message>
+        <source>Weight, each</source>
+        <translation>Gewicht, je Stück</translation>
+    </message>
+    <message>
+        <source>Price, each</source>
+        <translation>Preis, je Stück</translation>
+    </message>
+    <message>
+        <source>Power, each</source>
+        <translation>Leistung, je Stück</translation>
+    </message>
+    <message>
+        <source>How they stand</source>
+        <translation>Aufstellung</translation>
+    </message>
+    <message>
+        <source>flat on the ground</source>
+        <translation>flach am Boden</translation>
+    </message>
+    <message>
+        <source>propped up</source>
+        <translation>aufgestellt</translation>
+    </message>
+    <message>
+        <source>turned by hand</source>
+        <translation>von Hand nachgeführt</translation>
+    </message>
+    <message>
+        <source>Tilt from level</source>
+        <translation>Neigung gegen die Waagerechte</translation>
+    </message>
+    <message>
+        <source>Faces, from north by east</source>
+        <translation>Ausrichtung, von Nord über Ost</translation>
+    </message>
+    <message>
+        <source>towards the sun at noon</source>
+        <translation>zur Mittagssonne</translation>
+    </message>
+    <message>
+        <source>Hours outside</source>
+        <translation>Stunden im Freien</translation>
+    </message>
+    <message>
+        <source>always</source>
+        <translation>immer</translation>
+    </message>
+    <message>
+        <source>Open-circuit voltage</source>
+        <translation>Leerlaufspannung</translation>
+    </message>
+    <message>
+        <source>Short-circuit current</source>
+        <translation>Kurzschlussstrom</translation>
+    </message>
+    <message>
+        <source>Joined one behind the other</source>
+        <translation>In Reihe geschaltet</translation>
+    </message>
+    <message>
+        <source>finds the best voltage (MPPT)</source>
+        <translation>sucht den besten Arbeitspunkt (MPPT)</translation>
+    </message>
+    <message>
+        <source>switches the panels through (PWM)</source>
+        <translation>schaltet die Module durch (PWM)</translation>
+    </message>
+    <message>
+        <source>Takes from the panels at most</source>
+        <translation>Höchste Eingangsleistung</translation>
+    </message>
+    <message>
+        <source>Gives to the packs at most</source>
+        <translation>Höchster Ladestrom an die Akkus</translation>
+    </message>
+    <message>
+        <source>Stands from the panels at most</source>
+        <translation>Höchste Eingangsspannung</translation>
+    </message>
+    <message>
+        <source>Latitude, north positive</source>
+        <translation>Breite, Nord positiv</translation>
+    </message>
+    <message>
+        <source>Longitude, east positive</source>
+        <translation>Länge, Ost positiv</translation>
+    </message>
+    <message>
+        <source>Height above the sea</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>Clock ahead of universal time</source>
+        <translation>Uhr vor der Weltzeit</translation>
+    </message>
+    <message>
+        <source>Sun on level ground a day</source>
+        <translation>Sonne auf ebener Fläche je Tag</translation>
+    </message>
+    <message>
+        <source>Warmth of the air</source>
+        <translation>Lufttemperatur</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Outage</source>
+        <translation>Ausfall</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Akkus</translation>
+    </message>
+    <message>
+        <source>Inverter</source>
+        <translation>Wechselrichter</translation>
+    </message>
+    <message>
+        <source>Panels</source>
+        <translation>Module</translation>
+    </message>
+    <message>
+        <source>Charge controller</source>
+        <translation>Laderegler</translation>
+    </message>
+    <message>
+        <source>Chargers</source>
+        <translation>Ladegeräte</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>Circuits</source>
+        <translation>Stromkreise</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Koffer</translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Goal</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>While it lasts</source>
+        <translation>Während er dauert</translation>
     </message>
 </context>
 <context>

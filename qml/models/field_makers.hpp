@@ -1,7 +1,10 @@
 // How the fields of a table are made from what its part of the file says.
 #pragma once
 
-#include <utility>
+#include <optional>
+#include <string_view>
+
+#include <QMap>
 
 #include "models/fields.hpp"
 
@@ -16,31 +19,36 @@ struct Table {
     QString path;                          // "load[2]"
     const scenario::Node* document = nullptr;
 
-    [[nodiscard]] bool has(const char* key) const;
-    [[nodiscard]] QString text(const char* key) const;
-    [[nodiscard]] QString key(const char* key) const;
+    [[nodiscard]] bool has(const QString& key) const;
+    [[nodiscard]] QString text(const QString& key) const;
+    [[nodiscard]] QString key(const QString& key) const;
+    // As the reference names it: "circuit.links", and of a link its kind, "fuse".
+    [[nodiscard]] QString described() const;
+    [[nodiscard]] QString kind() const;
 };
 
-//   takes  silent: what holds where the file is silent; a field with none cannot be taken out
-[[nodiscard]] Field number(const Table& table, const char* key, const QString& label,
-                           units::Dimension dimension, const QStringList& units,
-                           const QString& example, const QString& silent = {});
-[[nodiscard]] Field words(const Table& table, const char* key, const QString& label,
-                          const QString& example, const QString& silent = {});
-[[nodiscard]] Field name_of(const Table& table);
-[[nodiscard]] Field count(const Table& table, const char* key, const QString& label, int least,
-                          int most, int silent);
-// What the file says and no option does is an option of its own.
-[[nodiscard]] Field choice(const Table& table, const char* key, const QString& label,
-                           const QString& silent, QList<FieldOption> options);
-[[nodiscard]] Field truth(const Table& table, const char* key, const QString& label);
-[[nodiscard]] Field hours(const Table& table, const char* key, const QString& label,
-                          const QString& silent);
-// A date and a time of day.
-[[nodiscard]] Field moment(const Table& table, const char* key, const QString& label);
+// Words of the descriptions of the keys, in the language of the screen.
+[[nodiscard]] QString in_own_words(std::string_view on_screen);
+
+// The field of a key as the reference describes it: its label, form, limits, units or options,
+// example, and what holds where the file is silent; a field for which nothing is told there cannot
+// be taken out. The keys of a table inside the table are hidden until the file has that.
+//   takes  key: "count", "metered.energy"
+//   gives  nothing where the screens do not show that key by itself
+[[nodiscard]] std::optional<Field> described(const Table& table, const QString& key);
+
+// Fields that stand in the place of a key, or for more than one.
+using Own = QMap<QString, Field>;
+
+// The fields of a table: first those of these names, in this order, then all others that have a
+// label, in the order of the format.
+//   takes  own: fields of a page's own making, which may have names of their own
+[[nodiscard]] QList<Field> fields_in(const Table& table, const QStringList& first = {},
+                                     const Own& own = {});
+
+// A number for each of twelve months.
+[[nodiscard]] QList<Field> months_of(const Table& table, const QString& key);
 // Several out of a few names.
-[[nodiscard]] Field several(const Table& table, const char* key, const QString& label,
-                            const QStringList& names);
-[[nodiscard]] Field shown_if(bool shown, Field field);
+[[nodiscard]] Field several(const Table& table, const QString& key, const QStringList& names);
 
 }  // namespace touch::making

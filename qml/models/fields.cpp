@@ -17,13 +17,7 @@ namespace {
 
 using namespace making;
 using scenario::Node;
-using units::Dimension;
 using Kind = Field::Kind;
-
-const QStringList& power_units() {
-    static const QStringList units{"W", "kW", "hp"};
-    return units;
-}
 
 // ---- What a load draws is told in one of four ways.
 
@@ -40,9 +34,9 @@ constexpr Way ways[] = {{"metered", "metered.energy"},
 Field way_of_knowing(const Table& load) {
     QString holds;
     for (const Way& way : ways) {
-        if (load.has(way.table)) holds = QLatin1String(way.table);
+        if (load.has(QLatin1String(way.table))) holds = QLatin1String(way.table);
     }
-    return {.key = load.key("draw"),
+    return {.key = load.key(QStringLiteral("draw")),
             .kind = Kind::choice,
             .label = QObject::tr("How its use is known"),
             .value = holds,
@@ -51,161 +45,82 @@ Field way_of_knowing(const Table& load) {
             .options = {{.value = "metered",
                          .label = QObject::tr("plug-in meter"),
                          .detail = QObject::tr("energy over some time"),
-                         .asks_for = load.key("metered.energy")},
+                         .asks_for = load.key(QStringLiteral("metered.energy"))},
                         {.value = "label",
                          .label = QObject::tr("yearly label"),
                          .detail = QObject::tr("kWh a year"),
-                         .asks_for = load.key("label")},
+                         .asks_for = load.key(QStringLiteral("label"))},
                         {.value = "nameplate",
                          .label = QObject::tr("nameplate"),
                          .detail = QObject::tr("volts and amperes"),
-                         .asks_for = load.key("nameplate.current")},
+                         .asks_for = load.key(QStringLiteral("nameplate.current"))},
                         {.value = "power",
                          .label = QObject::tr("power"),
                          .detail = QObject::tr("watts while on"),
-                         .asks_for = load.key("power")}}};
-}
-
-Field evidence_of(const Table& load) {
-    return choice(load, "evidence", QObject::tr("How sure"), {},
-                  {{.value = "metered", .label = QObject::tr("metered")},
-                   {.value = "label", .label = QObject::tr("from a label")},
-                   {.value = "guess", .label = QObject::tr("a guess")}});
+                         .asks_for = load.key(QStringLiteral("power"))}}};
 }
 
 Field cycle_of(const Table& load) {
-    return {.key = load.key("runs"),
+    return {.key = load.key(QStringLiteral("runs")),
             .kind = Kind::choice,
             .label = QObject::tr("While switched on it runs"),
-            .value = load.has("runs") ? QStringLiteral("cycle") : QString(),
+            .value = load.has(QStringLiteral("runs")) ? QStringLiteral("cycle") : QString(),
             .silent = {},
             .example = {},
             .options = {{.value = "", .label = QObject::tr("all the time")},
                         {.value = "cycle", .label = QObject::tr("on and off")}}};
 }
 
-Field priority_of(const Table& load) {
-    return choice(load, "priority", QObject::tr("Kept on before others"), QStringLiteral("3"),
-                  {{.value = "1", .label = QObject::tr("1 life and health")},
-                   {.value = "2", .label = QObject::tr("2 property")},
-                   {.value = "3", .label = QObject::tr("3 word and light")},
-                   {.value = "4", .label = QObject::tr("4 comfort")},
-                   {.value = "5", .label = QObject::tr("5 work")}});
+// A field that is shown in one case alone.
+Own shown_if(bool shown, const Table& table, const QString& key) {
+    std::optional<Field> field = described(table, key);
+    if (!field) return {};
+    field->hidden = !shown;
+    return {{key, *field}};
+}
+
+Own together(std::initializer_list<Own> parts) {
+    Own all;
+    for (const Own& part : parts)
+        all.insert(part);
+    return all;
 }
 
 QList<Field> load_fields(const Table& load) {
-    const QStringList energies{"kWh", "Wh"};
-    const QStringList times{"h", "d", "min"};
-    const QStringList cycles{"min", "h", "s"};
-    return QList<Field>{
-               name_of(load),
-               count(load, "count", QObject::tr("How many"), 1, 1000, 1),
-               way_of_knowing(load),
-               shown_if(load.has("metered"),
-                        number(load, "metered.energy", QObject::tr("Energy metered"),
-                               Dimension::energy, energies, "1.9 kWh")),
-               shown_if(load.has("metered"),
-                        number(load, "metered.over", QObject::tr("Metered over"),
-                               Dimension::duration, times, "31 h")),
-               shown_if(load.has("label"), number(load, "label", QObject::tr("On the label"),
-                                                  Dimension::power, {"kWh/yr"}, "450 kWh/yr")),
-               shown_if(load.has("nameplate"),
-                        number(load, "nameplate.voltage", QObject::tr("Volts on the plate"),
-                               Dimension::voltage, {"V"}, "120 V")),
-               shown_if(load.has("nameplate"),
-                        number(load, "nameplate.current", QObject::tr("Amperes on the plate"),
-                               Dimension::current, {"A", "mA"}, "1.5 A")),
-               shown_if(load.has("power"), number(load, "power", QObject::tr("Power while on"),
-                                                  Dimension::power, power_units(), "60 W")),
-               evidence_of(load),
-               choice(load, "from", QObject::tr("Plugged into"), "ac",
-                      {{.value = "ac", .label = QObject::tr("inverter outlet")},
-                       {.value = "12V", .label = QObject::tr("12 V")},
-                       {.value = "usb", .label = QObject::tr("USB")}}),
-               hours(load, "hours", QObject::tr("Hours"), QObject::tr("at all hours")),
-               cycle_of(load),
-               shown_if(load.has("runs"), number(load, "runs.on", QObject::tr("On for"),
-                                                 Dimension::duration, cycles, "15 min")),
-               shown_if(load.has("runs"), number(load, "runs.every", QObject::tr("Out of every"),
-                                                 Dimension::duration, cycles, "45 min")),
-               priority_of(load),
-               truth(load, "medical", QObject::tr("Somebody's health depends on it")),
-           } +
-           motor_fields(load);
+    static const QStringList first{QStringLiteral("name"),
+                                   QStringLiteral("count"),
+                                   QStringLiteral("draw"),
+                                   QStringLiteral("metered.energy"),
+                                   QStringLiteral("metered.over"),
+                                   QStringLiteral("label"),
+                                   QStringLiteral("nameplate.voltage"),
+                                   QStringLiteral("nameplate.current"),
+                                   QStringLiteral("power"),
+                                   QStringLiteral("evidence"),
+                                   QStringLiteral("from"),
+                                   QStringLiteral("hours"),
+                                   QStringLiteral("runs"),
+                                   QStringLiteral("runs.on"),
+                                   QStringLiteral("runs.every"),
+                                   QStringLiteral("priority"),
+                                   QStringLiteral("medical")};
+    // Whether it has a motor is asked of every load.
+    std::optional<Field> motor = described(load, QStringLiteral("motor.kind"));
+    if (motor) motor->hidden = false;
+    const QString label = QStringLiteral("label");
+    const QString power = QStringLiteral("power");
+    Own own = together({shown_if(load.has(label), load, label),
+                        shown_if(load.has(power), load, power),
+                        {{QStringLiteral("draw"), way_of_knowing(load)},
+                         {QStringLiteral("runs"), cycle_of(load)}}});
+    if (motor) own.insert(QStringLiteral("motor.kind"), *motor);
+    return fields_in(load, first, own);
 }
 
 // ---- The other tables.
 
-QList<Field> pack_fields(const Table& pack) {
-    const QString as_first = QObject::tr("as the first pack, or as usual for the kind");
-    return {
-        name_of(pack),
-        count(pack, "count", QObject::tr("How many"), 0, 64, 1),
-        choice(pack, "chemistry", QObject::tr("Kind"), {},
-               {{.value = "lifepo4", .label = QObject::tr("lithium iron phosphate")},
-                {.value = "agm", .label = QObject::tr("lead, sealed (AGM)")},
-                {.value = "gel", .label = QObject::tr("lead, gel")},
-                {.value = "flooded", .label = QObject::tr("lead, wet")}}),
-        number(pack, "capacity", QObject::tr("Capacity, each"), Dimension::charge, {"Ah"}, "100 Ah",
-               as_first),
-        number(pack, "rated_over", QObject::tr("Capacity rated over"), Dimension::duration, {"h"},
-               "20 h", as_first),
-        number(pack, "voltage", QObject::tr("Voltage"), Dimension::voltage, {"V"}, "12.8 V",
-               as_first),
-        number(pack, "charge", QObject::tr("How full at the start"), Dimension::fraction, {"%"},
-               "100 %", QObject::tr("full")),
-        choice(pack, "age", QObject::tr("Age"), {},
-               {{.value = "fresh", .label = QObject::tr("new")},
-                {.value = "mid_life", .label = QObject::tr("half its life")},
-                {.value = "end_of_life", .label = QObject::tr("old")}}),
-        number(pack, "tested_capacity", QObject::tr("Capacity found by a test"), Dimension::charge,
-               {"Ah"}, "92 Ah", QObject::tr("not tested")),
-        number(pack, "lead_resistance", QObject::tr("Lead and connector, both ways"),
-               Dimension::resistance, {"mOhm"}, "2 mOhm", QObject::tr("as usual")),
-        number(pack, "current_limit", QObject::tr("Most it may give"), Dimension::current, {"A"},
-               "100 A", QObject::tr("as usual for the kind")),
-        number(pack, "charge_limit", QObject::tr("Most it may take"), Dimension::current, {"A"},
-               "50 A", QObject::tr("as usual for the kind")),
-        number(pack, "usable", QObject::tr("Part of it that may be used"), Dimension::fraction,
-               {"%"}, "80 %", QObject::tr("as usual for the kind")),
-        number(pack, "cutoff_voltage", QObject::tr("Its protection switches off at"),
-               Dimension::voltage, {"V"}, "10 V", QObject::tr("as usual for the kind")),
-        number(pack, "rested_voltage", QObject::tr("Voltage measured at rest"), Dimension::voltage,
-               {"V"}, "13.2 V", QObject::tr("not measured")),
-        number(pack, "rested_for", QObject::tr("At rest before that for"), Dimension::duration,
-               {"h", "min", "d"}, "24 h", QObject::tr("not told")),
-        number(pack, "fuse", QObject::tr("Its fuse"), Dimension::current, {"A"}, "125 A",
-               QObject::tr("none told")),
-        number(pack, "weight", QObject::tr("Weight, each"), Dimension::mass, {"kg", "lb"}, "11 kg",
-               QObject::tr("not told")),
-        number(pack, "price", QObject::tr("Price, each"), Dimension::price, {}, "310",
-               QObject::tr("not told")),
-    };
-}
-
-QList<Field> panel_fields(const Table& panel) {
-    return {
-        count(panel, "count", QObject::tr("How many"), 0, 64, 1),
-        number(panel, "power", QObject::tr("Power, each"), Dimension::power, {"W"}, "100 W"),
-        choice(panel, "placement", QObject::tr("How they stand"), "flat",
-               {{.value = "flat", .label = QObject::tr("flat on the ground")},
-                {.value = "fixed", .label = QObject::tr("propped up")},
-                {.value = "aimed", .label = QObject::tr("turned by hand")}}),
-        number(panel, "azimuth", QObject::tr("Faces, from north by east"), Dimension::angle,
-               {"deg"}, "180 deg", QObject::tr("towards the sun at noon")),
-        number(panel, "tilt", QObject::tr("Tilt from level"), Dimension::angle, {"deg"}, "60 deg",
-               QObject::tr("as assumed")),
-        hours(panel, "out", QObject::tr("Hours outside"), QObject::tr("always")),
-        count(panel, "in_series", QObject::tr("Joined one behind the other"), 1, 64, 1),
-        number(panel, "open_circuit_voltage", QObject::tr("Open-circuit voltage"),
-               Dimension::voltage, {"V"}, "22.4 V", QObject::tr("as usual")),
-        number(panel, "short_circuit_current", QObject::tr("Short-circuit current"),
-               Dimension::current, {"A"}, "5.9 A", QObject::tr("as usual")),
-        number(panel, "weight", QObject::tr("Weight, each"), Dimension::mass, {"kg", "lb"}, "7 kg",
-               QObject::tr("not told")),
-        number(panel, "price", QObject::tr("Price, each"), Dimension::price, {}, "80",
-               QObject::tr("not told")),
-    };
+QList<Field> plain_fields(const Table& table) {
+    return fields_in(table);
 }
 
 constexpr char nobody_knows[] = "?";
@@ -217,7 +132,7 @@ bool is_open_ended(const Table& outage) {
 
 // A length, or by when half of such outages are over.
 Field length_known(const Table& outage) {
-    return {.key = outage.key("length"),
+    return {.key = outage.key(QStringLiteral("length")),
             .kind = Kind::choice,
             .label = QObject::tr("How long it lasts"),
             .value = is_open_ended(outage) ? QStringLiteral("unknown") : QStringLiteral("known"),
@@ -226,71 +141,31 @@ Field length_known(const Table& outage) {
             .options = {{.value = "known",
                          .label = QObject::tr("a length"),
                          .detail = QObject::tr("days or hours"),
-                         .asks_for = outage.key("lasts")},
+                         .asks_for = outage.key(QStringLiteral("lasts"))},
                         {.value = "unknown",
                          .label = QObject::tr("nobody knows"),
                          .detail = QObject::tr("half of such outages are over by then"),
-                         .asks_for = outage.key("half_over_by")}}};
+                         .asks_for = outage.key(QStringLiteral("half_over_by"))}}};
 }
 
 QList<Field> outage_fields(const Table& outage) {
     const bool open_ended = is_open_ended(outage);
-    return {
-        moment(outage, "starts", QObject::tr("Begins")),
-        length_known(outage),
-        shown_if(!open_ended, number(outage, "lasts", QObject::tr("Lasts"), Dimension::duration,
-                                     {"d", "h"}, "4 d")),
-        shown_if(open_ended, number(outage, "half_over_by", QObject::tr("Half are over by"),
-                                    Dimension::duration, {"h", "d"}, "24 h")),
-        choice(outage, "cause", QObject::tr("The first sky"), "unknown",
-               {{.value = "storm", .label = QObject::tr("storm")},
-                {.value = "clear", .label = QObject::tr("clear")},
-                {.value = "unknown", .label = QObject::tr("unknown")}}),
-        number(outage, "battery_temperature", QObject::tr("Warmth of the packs"),
-               Dimension::temperature, {"degC", "degF"}, "5 degC", QObject::tr("as assumed")),
-    };
+    const QString length = QStringLiteral("length");
+    const QString lasts = QStringLiteral("lasts");
+    const QString half = QStringLiteral("half_over_by");
+    return fields_in(outage, {QStringLiteral("starts"), length, lasts, half},
+                     together({shown_if(!open_ended, outage, lasts),
+                               shown_if(open_ended, outage, half),
+                               {{length, length_known(outage)}}}));
 }
 
 QList<Field> storage_fields(const Table& storage) {
-    return {
-        shown_if(storage.node, moment(storage, "since", QObject::tr("Put away"))),
-        number(storage, "temperature", QObject::tr("Warmth of the place"), Dimension::temperature,
-               {"degC", "degF"}, "25 degC", QObject::tr("as assumed")),
-        number(storage, "drain", QObject::tr("Drain that stays on"), Dimension::current,
-               {"mA", "A"}, "15 mA", QObject::tr("none told")),
-        truth(storage, "master_switch_open", QObject::tr("Master switch open")),
-        truth(storage, "maintained", QObject::tr("On a maintenance charger")),
-    };
+    return fields_in(storage, {}, shown_if(storage.node, storage, QStringLiteral("since")));
 }
 
+// One that is not there begins with its power.
 QList<Field> inverter_fields(const Table& inverter) {
-    QList<Field> fields{number(inverter, "continuous", QObject::tr("Power without end"),
-                               Dimension::power, {"W", "kW"}, "2400 W")};
-    if (!inverter.node) return fields;
-    return fields +
-           QList<Field>{
-               number(inverter, "continuous_apparent", QObject::tr("Apparent power without end"),
-                      Dimension::apparent_power, {"VA", "kVA"}, "3000 VA", QObject::tr("not told")),
-               number(inverter, "surge", QObject::tr("Power for a moment"), Dimension::power,
-                      {"W", "kW"}, "4800 W", QObject::tr("as assumed")),
-               number(inverter, "surge_lasts", QObject::tr("That moment lasts"),
-                      Dimension::duration, {"s"}, "1 s", QObject::tr("not known")),
-               number(inverter, "idle", QObject::tr("Draw with nothing plugged in"),
-                      Dimension::power, {"W"}, "18 W", QObject::tr("as assumed")),
-               number(inverter, "cutoff_voltage", QObject::tr("Switches off below"),
-                      Dimension::voltage, {"V"}, "10.5 V", QObject::tr("as assumed")),
-               number(inverter, "restart_voltage", QObject::tr("Switches on again above"),
-                      Dimension::voltage, {"V"}, "12.5 V", QObject::tr("as assumed")),
-               number(inverter, "cutoff_delay", QObject::tr("Waits before it switches off"),
-                      Dimension::duration, {"s"}, "5 s", QObject::tr("as assumed")),
-               number(inverter, "output_voltage", QObject::tr("Voltage of its outlets"),
-                      Dimension::voltage, {"V"}, "120 V", QObject::tr("as assumed")),
-               choice(inverter, "waveform", QObject::tr("Wave"), {},
-                      {{.value = "", .label = QObject::tr("as assumed")},
-                       {.value = "sine", .label = QObject::tr("sine")},
-                       {.value = "quasi_square", .label = QObject::tr("stepped")}}),
-               hours(inverter, "off", QObject::tr("Switched off"), QObject::tr("never")),
-           };
+    return inverter.node ? fields_in(inverter) : fields_in(inverter).mid(0, 1);
 }
 
 bool is_of_several(const QString& table) {
@@ -308,13 +183,13 @@ using FieldsOf = QList<Field> (*)(const Table&);
 
 FieldsOf maker_of(const QString& table) {
     static const QList<std::pair<const char*, FieldsOf>> makers{
-        {"load", load_fields},       {"pack", pack_fields},
-        {"panel", panel_fields},     {"outage", outage_fields},
+        {"load", load_fields},       {"pack", plain_fields},
+        {"panel", plain_fields},     {"outage", outage_fields},
         {"storage", storage_fields}, {"inverter", inverter_fields},
         {"circuit", circuit_fields}, {"links", link_fields},
-        {"charger", charger_fields}, {"charge_controller", controller_fields},
-        {"case", case_fields},       {"place", place_fields},
-        {"goal", goal_fields}};
+        {"charger", plain_fields},   {"charge_controller", plain_fields},
+        {"case", plain_fields},      {"place", place_fields},
+        {"goal", plain_fields}};
     const QString last = table.mid(table.lastIndexOf(QLatin1Char('.')) + 1);
     for (const auto& [name, maker] : makers) {
         if (last == QLatin1String(name)) return maker;

@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <utility>
 
+#include "models/field_makers.hpp"
 #include "models/finding_text.hpp"
 #include "models/held_instead.hpp"
 #include "scenario/listing.hpp"
 #include "scenario/read.hpp"
+#include "scenario/reference.hpp"
 #include "scenario/save.hpp"
 
 namespace touch {
@@ -20,7 +22,23 @@ KeyText key_text(const scenario::ListedKey& key) {
     if (value.size() > 1 && value.startsWith(QLatin1Char('"')) &&
         value.indexOf(QLatin1Char('"'), 1) == value.size() - 1)
         value = value.mid(1, value.size() - 2);
-    return {.key = words_of(key.key), .value = value, .origin = origin, .given = key.given};
+    KeyText text{.key = words_of(key.key), .value = value, .origin = origin, .given = key.given};
+    if (const scenario::ToldKey* told = scenario::told_key(key.described)) {
+        if (!told->on_screen.label.empty())
+            text.label = making::in_own_words(told->on_screen.label);
+        if (!told->group.empty()) text.group = making::in_own_words(told->group);
+    }
+    return text;
+}
+
+bool is_about(const KeyText& key, const QString& wanted) {
+    return key.key.contains(wanted, Qt::CaseInsensitive) ||
+           key.label.contains(wanted, Qt::CaseInsensitive) ||
+           key.group.contains(wanted, Qt::CaseInsensitive);
+}
+
+QString title_of(const KeyText& key) {
+    return key.label.isEmpty() ? key.key : QStringLiteral("%1 (%2)").arg(key.label, key.key);
 }
 
 bool same_keys(const QList<KeyText>& one, const QList<KeyText>& other) {
@@ -140,8 +158,8 @@ void KeysModel::read() {
 void KeysModel::pick() {
     QList<KeyText> shown;
     for (const KeyText& key : all_) {
-        const bool is_wanted = key.key.contains(wanted_.trimmed(), Qt::CaseInsensitive);
-        if (!is_wanted || (!key.given && given_only_ && key.key != taken_)) continue;
+        if (!is_about(key, wanted_.trimmed()) || (!key.given && given_only_ && key.key != taken_))
+            continue;
         shown.append(key);
         // Its row stays where the person looks.
         if (key.key == taken_)
@@ -177,18 +195,21 @@ QVariant KeysModel::data(const QModelIndex& index, int role) const {
         case GivenRole:
             return key.given;
         case SpokenRole:
-            return QStringLiteral("%1, %2, %3").arg(key.key, key.value, key.origin);
+            return QStringLiteral("%1, %2, %3").arg(title_of(key), key.value, key.origin);
+        case TitleRole:
+            return title_of(key);
+        case HeadingRole:
+            return index.row() > 0 && shown_[index.row() - 1].group == key.group ? QString()
+                                                                                 : key.group;
         default:
             return {};
     }
 }
 
 QHash<int, QByteArray> KeysModel::roleNames() const {
-    return {{KeyRole, "key"},
-            {ValueRole, "value"},
-            {OriginRole, "origin"},
-            {GivenRole, "given"},
-            {SpokenRole, "spoken"}};
+    return {{KeyRole, "key"},        {ValueRole, "value"},   {OriginRole, "origin"},
+            {GivenRole, "given"},    {SpokenRole, "spoken"}, {TitleRole, "title"},
+            {HeadingRole, "heading"}};
 }
 
 }  // namespace touch

@@ -15,6 +15,8 @@ struct KeyText {
     QString value;
     QString origin;  // where it stands, or what holds where the file is silent
     bool given = false;
+    QString label = {};  // as the pages call it; empty where none shows it by itself
+    QString group = {};  // the part of the unit it belongs to
 };
 
 class KeysModel : public QAbstractListModel {
@@ -22,7 +24,8 @@ class KeysModel : public QAbstractListModel {
     QML_ELEMENT
     Q_PROPERTY(
         touch::ScenarioDocument* document READ document WRITE set_document NOTIFY askedChanged)
-    Q_PROPERTY(QString wanted READ wanted WRITE set_wanted NOTIFY askedChanged)  // part of a key
+    Q_PROPERTY(QString wanted READ wanted WRITE set_wanted NOTIFY
+                   askedChanged)  // part of a key, its label or group
     Q_PROPERTY(bool givenOnly READ given_only WRITE set_given_only NOTIFY askedChanged)
     Q_PROPERTY(int count READ count NOTIFY countChanged)
     // Why the last value was refused; empty when it was taken.
@@ -31,7 +34,16 @@ class KeysModel : public QAbstractListModel {
     Q_PROPERTY(QString told READ told NOTIFY troubleChanged)
 
   public:
-    enum Role { KeyRole = Qt::UserRole + 1, ValueRole, OriginRole, GivenRole, SpokenRole };
+    // title: the key with its label; heading: its group, where it is the first of that shown.
+    enum Role {
+        KeyRole = Qt::UserRole + 1,
+        ValueRole,
+        OriginRole,
+        GivenRole,
+        SpokenRole,
+        TitleRole,
+        HeadingRole
+    };
 
     explicit KeysModel(QObject* parent = nullptr);
 

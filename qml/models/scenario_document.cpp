@@ -21,9 +21,9 @@ namespace touch {
 
 namespace {
 
+using scenario::most_days;
 using scenario::most_packs;
 using scenario::most_panels;
-constexpr int most_days = 30;
 
 QString example_path() {
     return QStringLiteral(":/qt/qml/Candlemark/ice_storm.toml");

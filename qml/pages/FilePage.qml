@@ -263,20 +263,33 @@ Item {
                 Repeater {
                     objectName: "keys"
                     model: keys
-                    PickRow {
+                    ColumnLayout {
+                        id: row
                         required property string key
                         required property string value
                         required property string origin
                         required property bool given
-                        required spoken
-                        objectName: "key_" + key
+                        required property string spoken
+                        required property string title
+                        required property string heading
                         Layout.fillWidth: true
-                        name: key
-                        detail: value.length > 0 ? value : "–"
-                        below: origin
-                        onClicked: {
-                            typing.removable = given
-                            typing.ask(key, key, value)
+                        spacing: Tokens.gapSmall
+                        SectionTitle {
+                            Layout.fillWidth: true
+                            visible: text.length > 0
+                            text: row.heading
+                        }
+                        PickRow {
+                            objectName: "key_" + row.key
+                            Layout.fillWidth: true
+                            name: row.title
+                            spoken: row.spoken
+                            detail: row.value.length > 0 ? row.value : "–"
+                            below: row.origin
+                            onClicked: {
+                                typing.removable = row.given
+                                typing.ask(row.key, row.title, row.value)
+                            }
                         }
                     }
                 }

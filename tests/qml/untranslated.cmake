@@ -1,4 +1,4 @@
-# Gathers the words of the screens anew: none is new, none is unfinished.
+# Gathers the words of the screens, and of the descriptions of the keys, anew: none is new, none is unfinished.
 file(GLOB languages ${SCREENS}/i18n/*.ts)
 if(NOT languages)
     message(FATAL_ERROR "there is no second language")
@@ -6,8 +6,9 @@ endif()
 foreach(language IN LISTS languages)
     get_filename_component(name ${language} NAME)
     file(COPY ${language} DESTINATION ${WORK})
-    execute_process(COMMAND ${LUPDATE} -I ${SCREENS} ${SCREENS}/Main.qml ${SCREENS}/models ${SCREENS}/pages
-        ${SCREENS}/parts -extensions cpp,hpp,qml -locations none
+    execute_process(COMMAND ${LUPDATE} -tr-function-alias QT_TR_NOOP+=on_screen -I ${SCREENS}
+        ${SCREENS}/Main.qml ${SCREENS}/models ${SCREENS}/pages ${SCREENS}/parts ${SCREENS}/../engine/scenario
+        -extensions cpp,hpp,qml -locations none
         -ts ${WORK}/${name} RESULT_VARIABLE failed OUTPUT_VARIABLE told ERROR_VARIABLE told)
     if(failed)
         message(FATAL_ERROR "${told}")

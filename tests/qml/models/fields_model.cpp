@@ -4,6 +4,8 @@
 #include <QSignalSpy>
 #include <gtest/gtest.h>
 
+#include "scenario/reference.hpp"
+
 namespace {
 
 using touch::FieldsModel;
@@ -80,8 +82,11 @@ TEST_F(Fields, another_way_of_knowing_takes_the_place_of_the_former) {
 
 TEST_F(Fields, a_count_goes_by_one_and_stops_at_its_end) {
     fields.step("load[0].count", -1);
-    EXPECT_EQ(shown(".count"), "1");
-    fields.step("load[0].count", 1);
+    EXPECT_EQ(shown(".count"), "0");  // as the file takes it: left out
+    fields.step("load[0].count", -1);
+    EXPECT_EQ(shown(".count"), "0");
+    EXPECT_FALSE(row(".count").data(FieldsModel::CanLessRole).toBool());
+    fields.step("load[0].count", 2);
     EXPECT_EQ(shown(".count"), "2");
     EXPECT_TRUE(row(".count").data(FieldsModel::CanLessRole).toBool());
 }
@@ -129,6 +134,23 @@ TEST_F(Fields, every_field_of_every_table_of_the_example_takes_its_own_example) 
             EXPECT_TRUE(fields.put(key, fields.asked(key)["example"].toString()))
                 << key.toStdString() << ": "
                 << fields.index(i).data(FieldsModel::ErrorRole).toString().toStdString();
+        }
+    }
+}
+
+// A description with a label is on the page, wherever the page itself does not place it.
+TEST_F(Fields, every_key_that_has_a_label_has_its_field) {
+    for (const QString table :
+         {"load", "pack", "panel", "outage", "storage", "inverter", "charge_controller", "goal"}) {
+        const auto document_now =
+            scenario::read_document(document.text().toStdString(), std::string());
+        QStringList keys;
+        for (const auto& field : touch::fields_of(*document_now, table, 0))
+            keys << field.key.mid(field.key.indexOf(QLatin1Char('.')) + 1);
+        for (const auto& told : scenario::reference()) {
+            const auto key = QString::fromStdString(told.key);
+            if (!key.startsWith(table + QLatin1Char('.')) || told.on_screen.label.empty()) continue;
+            EXPECT_TRUE(keys.contains(key.mid(table.size() + 1))) << told.key;
         }
     }
 }

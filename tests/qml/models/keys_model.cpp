@@ -48,6 +48,22 @@ TEST(every_key, that_the_file_leaves_open_is_told_with_what_holds_then) {
     EXPECT_FALSE(row_of(keys, "inverter.idle").isValid());
 }
 
+TEST(every_key, is_found_by_what_the_pages_call_it_and_stands_under_its_group) {
+    touch::ScenarioDocument document;
+    document.openExample();
+    KeysModel keys;
+    keys.set_document(&document);
+    keys.set_wanted("nothing plugged");
+    ASSERT_EQ(keys.count(), 1);
+    EXPECT_EQ(keys.index(0).data(KeysModel::TitleRole),
+              "Draw with nothing plugged in (inverter.idle)");
+    EXPECT_EQ(keys.index(0).data(KeysModel::HeadingRole), "Inverter");
+    keys.set_wanted("inverter.");
+    ASSERT_GT(keys.count(), 2);
+    EXPECT_EQ(keys.index(0).data(KeysModel::HeadingRole), "Inverter");
+    EXPECT_EQ(keys.index(1).data(KeysModel::HeadingRole), "");
+}
+
 TEST(every_key, is_taken_out_and_what_holds_instead_is_told) {
     touch::ScenarioDocument document;
     document.openExample();

@@ -71,7 +71,7 @@ TEST_F(Shown, with_text_no_larger_than_twice) {
 TEST_F(Shown, in_german_the_answer_the_words_and_the_numbers) {
     look.set_language("de");
     EXPECT_TRUE(touch::speaks_another_language());
-    EXPECT_EQ(QObject::tr("Open-circuit voltage"), "Leerlaufspannung");
+    EXPECT_EQ(QCoreApplication::translate("scenario", "Open-circuit voltage"), "Leerlaufspannung");
     EXPECT_EQ(
         touch::told("Lasts until Friday 08:00 (at the earliest Thursday 22:00, at best the "
                     "whole outage); then the packs are empty."),
