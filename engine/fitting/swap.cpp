@@ -220,9 +220,12 @@ void compare_circuits(std::vector<Change>& changes, const Scenario& before, cons
 
 // ---- Packs, of which some keys have a row of their own.
 
+// Outlives the key.
 std::string_view row_of_pack_key(std::string_view key) {
-    if (key == "chemistry" || key == "voltage") {
-        return key;
+    for (const std::string_view own : {"chemistry", "voltage"}) {
+        if (key == own) {
+            return own;
+        }
     }
     return key == "weight" || key == "price" ? "burden" : "pack";
 }

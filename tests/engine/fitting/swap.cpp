@@ -90,6 +90,17 @@ TEST(wiring_swap, another_chemistry_charges_otherwise) {
     EXPECT_NE(fitting::advice_for({"chemistry", "", ""}).find("charger"), std::string_view::npos);
 }
 
+TEST(wiring_swap, another_pack_altogether_is_told_by_each_of_its_rows) {
+    const auto after = changed([](auto& build) {
+        build.packs[0].chemistry = scenario::Chemistry::agm;
+        build.packs[0].voltage = 24.0 * volt;
+        build.packs[0].capacity = 55.0 * ampere_hour;
+        build.packs[0].weight = 17.0 * kilogram;
+    });
+    EXPECT_THAT(kinds(unit(1500), after), ElementsAre("burden", "chemistry", "pack", "voltage"));
+    EXPECT_FALSE(dirtied(unit(1500), after).empty());
+}
+
 TEST(wiring_swap, a_thinner_or_longer_wire) {
     const auto thinner =
         changed([](auto& build) { build.circuits[0].links[2] = wire(AmericanGauge{18}, 3.0); });
