@@ -39,7 +39,6 @@ double offered(std::span<const outage::SunChange> sun, std::size_t light) {
 // What the glance at thresholds needs to know of the packs of a day: see BankLanes.
 struct Far {
     double ohms = 0.0;
-    double limit_drop = std::numeric_limits<double>::infinity();
     double cut_off = 0.0;  // of the packs
 };
 
@@ -52,8 +51,6 @@ Far far_of(const outage::Unit& unit, std::size_t day) {
                                                    (bank.setup.inner + bank.setup.path) / ohm);
         conductance += bank.count / resistance;
         if (bank.cut_off) far.cut_off = std::max<double>(far.cut_off, *bank.cut_off / volt);
-        if (const auto limit = outage::first_limit(bank))
-            far.limit_drop = std::min<double>(far.limit_drop, resistance * (*limit / ampere));
     }
     far.ohms = 1.0 / conductance;
     return far;
@@ -200,7 +197,6 @@ class Block {
             return std::max<double>(far.cut_off, cut_off / volt) * a_hair_more;
         };
         lanes_->ohms[lane] = far.ohms * a_hair_more;
-        lanes_->limit_drop[lane] = far.limit_drop / a_hair_more;
         lanes_->cut_off_with_inverter[lane] = highest(true);
         lanes_->cut_off_direct[lane] = highest(false);
     }
@@ -256,6 +252,7 @@ class Block {
         lanes_->fill_tolerance = quiet.fill_tolerance();
         lanes_->drift_tolerance = quiet.drift_tolerance();
         lanes_->any_takes[lane] = 0.0;
+        lanes_->limit_drop[lane] = std::numeric_limits<double>::infinity();
         for (std::size_t k = 0; k < lanes_->kinds; ++k) {
             KindLanes& to = lanes_->of[k];
             const auto put = [&](Lane<double>& into, const auto& from) { into[lane] = from[k]; };
@@ -294,6 +291,10 @@ class Block {
             to.stands_above[lane] = block.stands_above[k] != 0 ? 1.0 : 0.0;
             to.taking[lane] = block.mean.taking[k] != 0 ? 1.0 : 0.0;
             to.held[lane] = block.mean.held[k] != 0 ? 1.0 : 0.0;
+            const double ohms =
+                std::max<double>(battery::step::least_resistance, to.resistance[lane]);
+            lanes_->limit_drop[lane] =
+                std::min(lanes_->limit_drop[lane], ohms * block.current_above[k] / a_hair_more);
             if (block.takes[k] > 0.0) lanes_->any_takes[lane] = 1.0;
             if (block.bound[k] != 0.0 || block.charging_empty[k] != 0.0) lanes_->all_rules = true;
         }

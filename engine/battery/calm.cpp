@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <limits>
 
+#include "battery/levels.hpp"
+
 namespace battery {
 
 namespace {
@@ -27,6 +29,25 @@ bool four_at_once() {
 double at_empty(const OpenCircuit& table, const Piece& piece) {
     const double below = piece.low * (piece.at_zero + 0.5 * piece.slope * piece.low);
     return table.integral(units::StateOfCharge(piece.low)) / units::volt - below;
+}
+
+// What a pack may come to in a quiet step: its available well no lower than this, its current no
+// larger.
+struct Floor {
+    double empty = 0.0;  // V, rested
+    double current_above = 0.0;
+};
+
+// The cold locks more the faster the pack is drawn. Once it stands where the fastest draw would
+// find it empty it is held to a gentle one, for which most of that is still there. The rate is
+// chosen: a few packs under the loads of a house seldom pass it.
+Floor floor_of(const Prepared& pack, const WellState& state) {
+    constexpr double gentle_rate = 0.1 / 3600.0;  // of the charge, 1/s
+    if (!pack.locks_by_rate || rested_voltage(pack, state) > pack.empty_voltage)
+        return {.empty = pack.empty_voltage, .current_above = pack.current_above};
+    const double gentle = gentle_rate * pack.total;
+    return {.empty = empty_level(pack, gentle),
+            .current_above = std::min(pack.current_above, gentle)};
 }
 
 }  // namespace
@@ -91,9 +112,10 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         block.gives[lane] = packs[i].gives ? packs[i].count : 0.0;
         block.takes[lane] = takes ? packs[i].count : 0.0;
         block.floor[lane] = pack.charge_floor;
-        block.current_above[lane] = pack.current_above;
+        const Floor floor = floor_of(pack, state);
+        block.current_above[lane] = floor.current_above;
         block.cut_off[lane] = pack.pack_cut_off > 0.0 ? pack.pack_cut_off : -never;
-        block.empty[lane] = pack.empty_voltage;
+        block.empty[lane] = floor.empty;
         block.restored[lane] = packs[i].restored_below;
         block.per_count[lane] = 1.0 / packs[i].count;
         block.now.in_ohms[lane] = std::max(least_ohms, pack.resistance);
