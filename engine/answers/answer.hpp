@@ -100,13 +100,15 @@ struct Marker {
 // energies in W.h, powers in W. Curves have one value for each entry of `at`.
 struct DaysChart {
     units::LocalTime starts;
-    double lasts = 0.0;   // h, to the end of the outage
+    double lasts = 0.0;   // h that are shown: to the end of the outage where that is known
     double top = 0.0;     // W.h, what all packs hold when full
     double usable = 0.0;  // W.h, what may be used of it at the start
     std::vector<double> at = {};
     std::vector<double> nine_in_ten = {};  // stored, by nine members in ten at least
     std::vector<double> likely = {};       // stored
     std::vector<double> one_in_ten = {};   // stored, by one member in ten at least
+    // Where nobody knows how long it lasts: the chance that it is still out; else empty.
+    std::vector<double> still_out = {};
     // What flowed in an hour of the likely course; the last may be shorter. What is stored at its
     // end is stored_before + sun_taken + charger_taken - served - lost. All in W.h.
     struct Hour {

@@ -1,5 +1,6 @@
 #include "chance/open_end.hpp"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 
@@ -16,6 +17,14 @@ Probability over_by(Duration after, Duration half_over_by) {
     if (!(after > Duration{})) return Probability{};
     const double deviations = std::log(double(after / half_over_by)) / scenario::spread_of_length;
     return Probability(cdf(boost::math::normal(), deviations));
+}
+
+Probability still_out(const scenario::Outage& outage, Duration after) {
+    assert(outage.half_over_by);
+    const auto out_at = [&](Duration time) {
+        return 1.0 - over_by(time, *outage.half_over_by).value();
+    };
+    return Probability(std::min(1.0, out_at(outage.out_for + after) / out_at(outage.out_for)));
 }
 
 Probability outlasts(const scenario::Outage& outage, const MemberEnd& end) {

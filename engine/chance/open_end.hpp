@@ -13,6 +13,10 @@ namespace chance {
 //   half_over_by   its median, above zero
 [[nodiscard]] units::Probability over_by(units::Duration after, units::Duration half_over_by);
 
+// Of one that nobody knows: that it is still out so long after the moment from which the outage is
+// reckoned.
+[[nodiscard]] units::Probability still_out(const scenario::Outage& outage, units::Duration after);
+
 // That a member that ends so has lasted to the outage's end: for a length that is known 0 or 1; of
 // one that nobody knows the share of lengths that are over before.
 [[nodiscard]] units::Probability outlasts(const scenario::Outage& outage, const MemberEnd& end);

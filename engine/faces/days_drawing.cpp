@@ -70,6 +70,16 @@ std::string usable(const answers::DaysChart& chart) {
         left, right, y);
 }
 
+// The chance that it is still out, falling from the top of the plot: always.
+std::string still_out(const answers::DaysChart& chart) {
+    if (chart.still_out.empty()) return {};
+    std::string points;
+    for (std::size_t i = 0; i < chart.at.size(); ++i)
+        points += point_at(across(chart, chart.at[i]),
+                           up(chart.still_out[i], 1.0, stored_top, stored_foot));
+    return fmt::format("<polyline class=\"out\" points=\"{}\"/>\n", points);
+}
+
 double most_flow(const answers::DaysChart& chart) {
     double most = 1.0;
     for (const auto& hour : chart.hours)
@@ -128,14 +138,18 @@ std::string pins(const answers::DaysChart& chart) {
 Drawing drawing_of(const answers::DaysChart& chart) {
     const double most = most_flow(chart);
     const auto energy = [](double value) { return units::show(value * units::watt_hour, 2); };
-    std::string pieces =
-        nights(chart) + stored(chart) + usable(chart) + flows(chart, most) + days(chart);
+    std::string pieces = nights(chart) + stored(chart) + usable(chart) + still_out(chart) +
+                         flows(chart, most) + days(chart);
     pieces += line_of("axis", left, stored_foot, right, stored_foot) +
               line_of("axis", left, stored_top, left, stored_foot);
     pieces += line_of("axis", left, flow_foot, right, flow_foot) +
               line_of("axis", left, flow_top, left, flow_foot);
     pieces += pins(chart);
-    pieces += words_at(left, 16.0, "begin", "Stored in the packs: band 8 times in 10, line likely");
+    pieces +=
+        words_at(left, 16.0, "begin",
+                 chart.still_out.empty()
+                     ? "Stored in the packs: band 8 times in 10, line likely"
+                     : "Stored in the packs: band 8 times in 10, line likely. Dotted: still out");
     pieces += words_at(left - 5.0, stored_top + 10.0, "end", energy(chart.top));
     pieces += words_at(left - 5.0, stored_foot, "end", "0");
     pieces += words_at(left, flow_top - 8.0, "begin", "Each hour: loads as a line, sun as bars");

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -139,6 +140,26 @@ DayAxis day_axis(const answers::DaysChart& chart, int columns, const Look& look)
     return {.foot = fmt::format("{}", fmt::join(foot, "")), .names = names};
 }
 
+// The chance that it is still out as each day begins, in hundredths; no line where its length is
+// known.
+std::optional<std::string> still_out_line(const answers::DaysChart& chart, int columns) {
+    if (chart.still_out.empty()) return std::nullopt;
+    std::string line(static_cast<std::size_t>(columns), ' ');
+    const double first_midnight = 24.0 - units::time_of_day(chart.starts) / units::hour;
+    for (double at = first_midnight; at < chart.lasts; at += 24.0) {
+        const auto after = std::ranges::lower_bound(chart.at, at - 1e-6);
+        if (after == chart.at.end()) break;
+        const double share = chart.still_out[static_cast<std::size_t>(after - chart.at.begin())];
+        const auto text = fmt::format("{:.0f}", 100.0 * share);
+        const auto column = static_cast<std::size_t>(column_of(at, chart.lasts, columns));
+        const bool free = column == 0 || line[column - 1] == ' ';
+        if (free && column + text.size() <= line.size() &&
+            line.find_first_not_of(' ', column) == std::string::npos)
+            line.replace(column, text.size(), text);
+    }
+    return line;
+}
+
 std::string marker_line(const answers::DaysChart& chart, int columns) {
     std::string line(static_cast<std::size_t>(columns), ' ');
     for (const auto& marker : chart.markers) {
@@ -174,6 +195,9 @@ std::vector<std::string> days_plot(const answers::DaysChart& chart, int width, i
     lines.push_back(right_aligned("0", label_width - 1) + " " + std::string(signs.corner) +
                     axis.foot);
     lines.push_back(std::string(label_width + 1, ' ') + axis.names);
+    if (const auto out = still_out_line(chart, columns)) {
+        lines.push_back(right_aligned("out, %", label_width - 1) + "  " + *out);
+    }
     if (!chart.markers.empty()) {
         lines.push_back(std::string(label_width + 1, ' ') + marker_line(chart, columns));
     }
@@ -191,6 +215,9 @@ std::string plot_key(const answers::DaysChart& chart, const Look& look) {
     }
     if (!chart.nights.empty()) {
         key += fmt::format("{}{} night", has_band(chart) ? gap : ": ", signs.night);
+    }
+    if (!chart.still_out.empty()) {
+        key += fmt::format("{}out: still out", gap);
     }
     return key;
 }

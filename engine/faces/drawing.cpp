@@ -8,6 +8,7 @@ namespace {
 
 constexpr std::string_view style =
     "text{font:13px sans-serif;fill:#222}.strong{font-weight:bold}.back{fill:#fff}"
+    ".out{fill:none;stroke:#222;stroke-width:1.6;stroke-dasharray:2 4}"
     ".night{fill:#dfe3ea}.axis{stroke:#555;stroke-width:1}.grid{stroke:#bbb;stroke-width:1}"
     ".band{fill:#c96a12;fill-opacity:.35}.sure{fill:#a34700}.likely{fill:none;stroke:#a34700;"
     "stroke-width:2.5}.limit{stroke:#222;stroke-dasharray:6 4}.sun{fill:#0b6e99}"
@@ -16,12 +17,12 @@ constexpr std::string_view style =
     ".end{text-anchor:end}.dotted{stroke-dasharray:2 4}.dashed{stroke-dasharray:8 4}"
     "@media(prefers-color-scheme:dark){text{fill:#eee}.back{fill:#000}.night{fill:#1c2430}"
     ".axis{stroke:#aaa}.grid{stroke:#444}.band{fill:#ffb14a}.sure{fill:#ffc878}"
-    ".likely{stroke:#ffc878}.limit{stroke:#eee}.sun{fill:#4fb6de}.loads{stroke:#eee}"
+    ".likely{stroke:#ffc878}.limit{stroke:#eee}.sun{fill:#4fb6de}.loads,.out{stroke:#eee}"
     ".pin{fill:#eee}.ring{stroke:#eee}.sign{fill:#000}}"
     "@media(max-width:600px){text{font-size:18px}.sign{font-size:13px}}"
     "@media print{text{fill:#000}.back{fill:#fff}.night{fill:#e4e4e4}.axis{stroke:#000}"
     ".grid{stroke:#ccc}.band{fill:#999}.sure{fill:#000}.likely{stroke:#000}.limit{stroke:#000}"
-    ".sun{fill:#777}.loads{stroke:#000}.pin{fill:#000}.ring{stroke:#000}.sign{fill:#fff}}";
+    ".sun{fill:#777}.loads,.out{stroke:#000}.pin{fill:#000}.ring{stroke:#000}.sign{fill:#fff}}";
 
 }  // namespace
 

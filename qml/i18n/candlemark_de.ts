@@ -2003,6 +2003,10 @@
         <source>half of such outages are over by then</source>
         <translation>bis dahin ist die Hälfte solcher Ausfälle vorbei</translation>
     </message>
+    <message>
+        <source>still out %1 times in 100</source>
+        <translation>noch ohne Strom %1-mal von 100</translation>
+    </message>
 </context>
 <context>
     <name>ReplaceSheet</name>

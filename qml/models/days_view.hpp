@@ -67,7 +67,8 @@ class Candle {
         double from = 0.0;  // after the start
         double to = 0.0;
     };
-    double outage = 0.0;
+    double outage = 0.0;  // or as much of it as is shown, likewise those below
+    double burns = 0.0;   // likely, however much is shown
     double earliest = 0.0;
     double likely = 0.0;
     double latest = 0.0;

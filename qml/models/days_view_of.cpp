@@ -130,7 +130,7 @@ QStringList working_of_hour(const DaysChart::Hour& of) {
 // One row for every hour of the outage, and one for its end.
 void show_moments(const DaysChart& chart, DaysView& view) {
     const auto row = [&](double at) {
-        const double left = view.candle.likely - at;
+        const double left = view.candle.burns - at;
         return Moment{
             .at = at / chart.lasts,
             .burnt = at,
@@ -160,7 +160,9 @@ void show_moments(const DaysChart& chart, DaysView& view) {
     Moment end = row(chart.lasts);
     end.stored = QObject::tr("%1 stored").arg(energy(chart.hours.back().stored));
     end.range = range(low, high);
-    end.loads = QObject::tr("the outage is over");
+    end.loads = chart.still_out.empty() ? QObject::tr("the outage is over")
+                                        : QObject::tr("still out %1 times in 100")
+                                              .arg(std::lround(100.0 * chart.still_out.back()));
     end.working = {QObject::tr("%1 is stored at the end.").arg(energy(chart.hours.back().stored))};
     view.moments.append(end);
 }
@@ -183,7 +185,8 @@ void show_candle(const answers::Answer& answer, const DaysChart& chart, DaysView
     Candle& candle = view.candle;
     candle.outage = chart.lasts;
     const double lasts = number_at(answer, "lasts", 0.0);
-    candle.likely = std::min(number_at(answer, "over_chances.half", lasts), chart.lasts);
+    candle.burns = number_at(answer, "over_chances.half", lasts);
+    candle.likely = std::min(candle.burns, chart.lasts);
     candle.earliest =
         std::min(number_at(answer, "over_chances.nine_in_ten", candle.likely), candle.likely);
     candle.latest = std::clamp(number_at(answer, "over_chances.one_in_ten", candle.likely),
@@ -195,11 +198,13 @@ void show_candle(const answers::Answer& answer, const DaysChart& chart, DaysView
             {.hours = 24.0 * day,
              .text = day == 1 ? QObject::tr("1 day") : QObject::tr("%1 days").arg(day)});
     }
-    const bool open_ended = number_at(answer, "outage.looked_at", 0.0) > 0.0;
-    candle.spoken = (open_ended ? QObject::tr("Burns %1 of the %2 that are looked at.")
-                                : QObject::tr("Burns %1 of the %2 that the outage lasts."))
-                        .arg(text(answers::length_in_words(candle.likely * hour)),
-                             text(answers::length_in_words(candle.outage * hour)));
+    const double looked_at = number_at(answer, "outage.looked_at", 0.0);
+    const double of = looked_at > 0.0 ? looked_at : candle.outage;
+    const double burns = std::min(candle.burns, of);
+    candle.spoken = (looked_at > 0.0 ? QObject::tr("Burns %1 of the %2 that are looked at.")
+                                     : QObject::tr("Burns %1 of the %2 that the outage lasts."))
+                        .arg(text(answers::length_in_words(burns * hour)),
+                             text(answers::length_in_words(of * hour)));
 }
 
 void show_curves(const DaysChart& chart, DaysView& view) {
@@ -222,7 +227,8 @@ void show_findings(const answers::Answer& answer, DaysView& view) {
     view.findings = defect_texts(answer);
     for (const answers::PinnedFinding& pinned : answer.findings) {
         FindingText finding = finding_text(pinned.finding);
-        const bool has_hour = pinned.at.has_value() && view.hours > 0.0;
+        const bool has_hour =
+            pinned.at.has_value() && view.hours > 0.0 && *pinned.at / hour <= view.hours;
         if (has_hour) {
             finding.pin = ++number;
             view.pins.append({.at = std::clamp<double>(*pinned.at / hour / view.hours, 0.0, 1.0),

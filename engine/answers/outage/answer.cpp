@@ -264,6 +264,10 @@ std::vector<std::string> chance_and_course(const Scenario& scenario, const Plan&
 
 const std::optional<sizing::SunReturn> no_sun;
 
+std::optional<units::Duration> lasts_at_best(const std::optional<questions::OutageChance>& chance) {
+    return chance ? std::optional(chance->figures.one_in_ten) : std::nullopt;
+}
+
 std::string recharge_sentence(const Scenario& scenario, const sizing::SunReturn& sun) {
     const double days = std::max<double>(scenario.outage.lasts / units::day, 1.0);
     return fmt::format("The panels give back {} a day, {} to {} four times in five.",
@@ -287,7 +291,7 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
                   .assumptions = plan.assumptions,
                   .cautions = cautions_for(scenario),
                   .series = outage_series(scenario, plan, sun, fan),
-                  .days = days_chart(scenario, plan, fan),
+                  .days = days_chart(scenario, plan, fan, lasts_at_best(chance)),
                   .closing = std::string(closing_line),
                   .defect = defect_of(plan)};
     const Ledger& ledger = plan.likely.ledger;

@@ -11,6 +11,7 @@
 #include "answers/clock_words.hpp"
 #include "answers/columns.hpp"
 #include "answers/outage/findings.hpp"
+#include "chance/open_end.hpp"
 #include "outage/account.hpp"
 #include "units/clock.hpp"
 #include "units/text.hpp"
@@ -317,14 +318,39 @@ std::vector<DaysChart::Hour> hours_of(const Plan& plan, const Stored& stored) {
     return hours;
 }
 
+// Days enough to see most of such outages end, and most of the units' stores before that.
+Duration days_shown(const scenario::Outage& outage, std::optional<Duration> lasts_at_best) {
+    if (!outage.open_ended) return outage.lasts;
+    constexpr double half = 0.5;
+    constexpr double few = 0.1;
+    constexpr double a_little_more = 1.1;
+    Duration shown = 1.0 * units::day;
+    for (; shown < outage.lasts; shown += 1.0 * units::day) {
+        const double still_out = chance::still_out(outage, shown).value();
+        const bool ended = lasts_at_best && a_little_more * *lasts_at_best < shown;
+        if (still_out <= few || (ended && still_out <= half)) break;
+    }
+    return std::min(shown, outage.lasts);
+}
+
+// What is left of it within the days that are shown.
+void cut_off(DaysChart& chart) {
+    const auto beyond = [&](double at) { return at > chart.lasts + 1e-6; };
+    std::erase_if(chart.hours, [&](const DaysChart::Hour& hour) { return beyond(hour.to); });
+    std::erase_if(chart.markers, [&](const Marker& marker) { return beyond(marker.at); });
+    std::erase_if(chart.nights, [&](const DaysChart::Span& night) { return beyond(night.from); });
+    for (auto& night : chart.nights)
+        night.to = std::min(night.to, chart.lasts);
+}
+
 }  // namespace
 
 DaysChart days_chart(const Scenario& scenario, const Plan& plan,
-                     const std::optional<sizing::Fan>& fan) {
+                     const std::optional<sizing::Fan>& fan, std::optional<Duration> lasts_at_best) {
     constexpr std::size_t most_steps = 960;
     const Stored stored(plan, fan);
     DaysChart chart{.starts = scenario.outage.starts,
-                    .lasts = scenario.outage.lasts / units::hour,
+                    .lasts = days_shown(scenario.outage, lasts_at_best) / units::hour,
                     .top = full_store(plan, fan),
                     .usable = number(plan.usable_at_start)};
     const auto& intervals = plan.likely.intervals;
@@ -333,16 +359,23 @@ DaysChart days_chart(const Scenario& scenario, const Plan& plan,
         chart.nine_in_ten.push_back(number(stored.nine_in_ten(at)));
         chart.likely.push_back(number(likely));
         chart.one_in_ten.push_back(number(stored.one_in_ten(at)));
+        if (scenario.outage.open_ended)
+            chart.still_out.push_back(chance::still_out(scenario.outage, at).value());
     };
     add_point({}, plan.likely.ledger.stored_at_start);
-    const std::size_t together = (intervals.size() + most_steps - 1) / most_steps;
-    for (std::size_t i = 0; i < intervals.size(); ++i) {
-        if ((i + 1) % together != 0 && i + 1 < intervals.size()) continue;
-        add_point(intervals[i].to, intervals[i].flows.stored_at_end);
-    }
+    const auto shown = static_cast<std::size_t>(
+        std::ceil(double(intervals.size()) * chart.lasts / (scenario.outage.lasts / units::hour)));
+    const std::size_t together = (shown + most_steps - 1) / most_steps;
+    const auto beyond = [&](std::size_t i) {
+        return i >= intervals.size() || intervals[i].to / units::hour > chart.lasts + 1e-6;
+    };
+    for (std::size_t i = 0; !beyond(i); ++i)
+        if ((i + 1) % together == 0 || beyond(i + 1))
+            add_point(intervals[i].to, intervals[i].flows.stored_at_end);
     chart.hours = hours_of(plan, stored);
     chart.nights = nights_of(plan.likely, chart.lasts);
     chart.markers = markers_of(scenario, plan);
+    cut_off(chart);
     return chart;
 }
 

@@ -26,8 +26,11 @@ namespace answers {
 
 // Curves at the ends of the course's intervals, at most 961 points; its hours; nights; markers of
 // what switches or runs out.
-//   fan   its ends are the curves beside the likely one; without it there is no band
+// Where nobody knows how long the outage lasts no more days are shown than tell something.
+//   fan             its ends are the curves beside the likely one; without it there is no band
+//   lasts_at_best   one time in ten the unit lasts longer
 [[nodiscard]] DaysChart days_chart(const scenario::Scenario& scenario, const outage::Plan& plan,
-                                   const std::optional<sizing::Fan>& fan = {});
+                                   const std::optional<sizing::Fan>& fan = {},
+                                   std::optional<units::Duration> lasts_at_best = {});
 
 }  // namespace answers

@@ -95,6 +95,40 @@ TEST(days_chart, long_outages_keep_to_a_thousand_points) {
     EXPECT_DOUBLE_EQ(chart.at.back(), 60.0 * 24.0);
 }
 
+// Half are over by 12 h: after 24 h 24 in 100 are still out, after 48 h 8. By hand from a table of
+// the normal distribution at ln 2 and at ln 4.
+TEST(days_chart, an_outage_of_unknown_length_is_shown_until_most_are_over) {
+    auto scenario = made::scenario();
+    scenario.outage.open_ended = true;
+    scenario.outage.half_over_by = 12.0 * units::hour;
+    const auto chart = days_chart(scenario, made::plan());
+    EXPECT_DOUBLE_EQ(chart.lasts, 48.0);
+    EXPECT_DOUBLE_EQ(chart.at.back(), 48.0);
+    EXPECT_EQ(chart.hours.size(), 48U);
+    ASSERT_EQ(chart.still_out.size(), chart.at.size());
+    EXPECT_DOUBLE_EQ(chart.still_out.front(), 1.0);
+    EXPECT_NEAR(chart.still_out[24], 0.2441, 1e-4);
+    EXPECT_NEAR(chart.still_out.back(), 0.0828, 1e-4);
+    for (const auto& night : chart.nights)
+        EXPECT_LE(night.to, 48.0);
+    for (const auto& marker : chart.markers)
+        EXPECT_LE(marker.at, 48.0);
+}
+
+TEST(days_chart, nothing_is_shown_long_after_the_units_have_ended) {
+    auto scenario = made::scenario();
+    scenario.outage.open_ended = true;
+    scenario.outage.half_over_by = 12.0 * units::hour;
+    EXPECT_DOUBLE_EQ(days_chart(scenario, made::plan(), {}, 20.0 * units::hour).lasts, 24.0);
+    EXPECT_DOUBLE_EQ(days_chart(scenario, made::plan(), {}, 90.0 * units::hour).lasts, 48.0);
+}
+
+TEST(days_chart, a_known_length_is_shown_whole) {
+    const auto chart = days_chart(made::scenario(), made::plan(), {}, 5.0 * units::hour);
+    EXPECT_DOUBLE_EQ(chart.lasts, 96.0);
+    EXPECT_TRUE(chart.still_out.empty());
+}
+
 TEST(days_chart, nights_lie_between_sunset_and_sunrise) {
     const auto chart = days_chart(made::scenario(), made::plan());
     ASSERT_EQ(chart.nights.size(), 5U);
