@@ -50,8 +50,8 @@ struct Request {
     std::vector<std::string> lines;   // note: what to write down; "-" is those of standard input
     std::optional<units::LocalTime> clock;  // of the computer, local standard time
     std::string other_file;                 // compare; the new build beside the old one in `file`
-    int most_packs = 16;                    // packs
-    int most_panels = 12;
+    std::optional<int> most_packs;          // packs; absent: 16
+    std::optional<int> most_panels;         // packs; absent: 12, or as many as time allows
     unsigned threads = 0;
     std::function<bool(double)> progress;  // packs: told the share done; false stops it
 };

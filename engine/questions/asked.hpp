@@ -36,10 +36,12 @@ struct OutageAsked {
     bool more_packs = true;
 };
 
+// Looks at builds of up to so many packs and panels; absent: as many as is usual, or fewer where
+// nobody knows how long the outage lasts and that takes too long.
 struct PacksAsked {
     std::optional<int> members = {};
-    int most_packs = 16;
-    int most_panels = 12;
+    std::optional<int> most_packs = {};
+    std::optional<int> most_panels = {};
 };
 
 inline constexpr int usual_sun_weathers = 2000;

@@ -24,36 +24,61 @@ units::Errors errors_of(const units::Result<A>& a, const units::Result<B>& b) {
     return errors;
 }
 
-// Steps that the question may take by itself: under five seconds at 0.12 us a step, measured over
-// packs that differ in an outage of 60 days.
-constexpr double most_steps = 40e6;
+// Steps that the question may take by itself: under five seconds at 0.08 us a step, measured over
+// packs that differ in an outage of 50 days.
+constexpr double most_steps = 60e6;
 
 // What the staircases meet at most, or each build where nobody knows how long it lasts, though most
 // of these end long before what is looked at; each rung of the ladder, and what matters, about as
 // much as a build or two each.
-double runs_of(const PacksAsked& asked, const outage::Ready& ready) {
+double runs_of(const LookedAt& most, const outage::Ready& ready) {
     constexpr double share_of_a_run = 0.25;
-    const double panels = ready.sky ? asked.most_panels : 0;
     const double builds = ready.outage.open_ended
-                              ? share_of_a_run * asked.most_packs * (panels + 1.0)
-                              : asked.most_packs + panels;
+                              ? share_of_a_run * most.packs * (most.panels + 1.0)
+                              : most.packs + most.panels;
     return builds + 4.0 +
            2.0 * static_cast<double>(std::min<std::size_t>(ready.demand.loads.size(), 8));
 }
 
-double steps_of(const PacksAsked& asked, const outage::Ready& ready, int members) {
-    return outage::member_steps_of_a_run(ready) * members * runs_of(asked, ready);
+double steps_of(const LookedAt& most, const outage::Ready& ready, int members) {
+    return outage::member_steps_of_a_run(ready) * members * runs_of(most, ready);
+}
+
+int panels_of(const outage::Ready& ready) {
+    int panels = 0;
+    if (ready.sky)
+        for (const auto& group : ready.sky->groups)
+            panels += group.count;
+    return panels;
+}
+
+// As many as are asked for; where nobody asks, the usual ones. Where nobody knows how long the
+// outage lasts each build is run by itself: there fewer, panels first, as far as the question takes
+// too long otherwise, but always some more than there are.
+LookedAt looked_at(const PacksAsked& asked, const outage::Ready& ready) {
+    LookedAt most{.packs = asked.most_packs.value_or(usual_most_packs),
+                  .panels = ready.sky ? asked.most_panels.value_or(usual_most_panels) : 0};
+    if (!ready.outage.open_ended || asked.members) return most;
+    const auto take_fewer = [&](int& count, int least) {
+        while (count > least && steps_of(most, ready, chance::lanes) > most_steps) {
+            --count;
+            most.fewer = true;
+        }
+    };
+    if (ready.sky && !asked.most_panels) take_fewer(most.panels, panels_of(ready) + 1);
+    if (!asked.most_packs) take_fewer(most.packs, outage::count_of(ready.kinds) + 4);
+    return most;
 }
 
 // What takes too long for one block of members is left to those who ask for it.
-units::Errors too_long(const PacksAsked& asked, const outage::Ready& ready) {
-    const double all = steps_of(asked, ready, chance::lanes);
+units::Errors too_long(const PacksAsked& asked, const LookedAt& most, const outage::Ready& ready) {
+    const double all = steps_of(most, ready, chance::lanes);
     if (asked.members || all <= most_steps) return {};
     return {{.where = "outage.lasts",
              .found = fmt::format("found an outage of {:.0f} steps; to try up to {} packs with up "
                                   "to {} panels for {} members takes {:.0f} million",
-                                  outage::member_steps_of_a_run(ready), asked.most_packs,
-                                  asked.most_panels, chance::lanes, all / 1e6),
+                                  outage::member_steps_of_a_run(ready), most.packs, most.panels,
+                                  chance::lanes, all / 1e6),
              .remedy = fmt::format(
                  "at most {:.0f} million are worked through unasked: give longer cycles in "
                  "runs.every, packs that are alike, a shorter outage.lasts, or smaller numbers "
@@ -102,18 +127,18 @@ void name_builds(PacksFound& found, sizing::MemberRuns& runs, const sizing::Grid
 
 // The loads one by one, for fewer members where there are many, or where every number of packs has
 // to be run.
-sizing::Ladder ladder_of(const PacksAsked& asked, const How& how, const PacksFound& found,
-                         const std::string& folder, const chance::Members& members,
-                         units::Probability goal) {
-    const auto& ready = found.ready;
+sizing::Ladder ladder_of(const How& how, const PacksFound& found, const std::string& folder,
+                         const chance::Members& members, units::Probability goal) {
     constexpr double of_a_rung = 3.0;
+    const auto& ready = found.ready;
+    const int most = found.looked_at.packs;
     const double steps = outage::member_steps_of_a_run(*ready) * members.count() * of_a_rung *
                          static_cast<double>(ready->demand.loads.size());
     if (steps <= most_steps && !ready->outage.open_ended)
-        return sizing::ration_ladder(members, asked.most_packs, goal, how.threads);
+        return sizing::ration_ladder(members, most, goal, how.threads);
     return sizing::ration_ladder(
-        sizing::members_of(found.scenario, folder, ready, how.seed, chance::lanes),
-        asked.most_packs, goal, how.threads);
+        sizing::members_of(found.scenario, folder, ready, how.seed, chance::lanes), most, goal,
+        how.threads);
 }
 
 void look_closer(PacksFound& found, const chance::Members& members, sizing::MemberRuns& runs,
@@ -153,11 +178,13 @@ units::Result<PacksFound> prepared(const scenario::ReadScenario& read, const Pac
     const auto starts = planned_starts(read.scenario);
     if (!made || !starts) return units::fail(errors_of(made, starts));
     if (auto errors = too_many_loads(*made); !errors.empty()) return units::fail(std::move(errors));
-    if (auto errors = too_long(asked, *made); !errors.empty())
+    const LookedAt most = looked_at(asked, *made);
+    if (auto errors = too_long(asked, most, *made); !errors.empty())
         return units::fail(std::move(errors));
     return PacksFound{.scenario = read.scenario,
                       .ready = std::make_shared<const outage::Ready>(std::move(*made)),
-                      .starts = start_needs(starts->plan)};
+                      .starts = start_needs(starts->plan),
+                      .looked_at = most};
 }
 
 }  // namespace
@@ -170,8 +197,8 @@ units::Result<PacksFound> find(const scenario::ReadScenario& read, const PacksAs
     const auto members =
         sizing::members_of(found->scenario, folder, found->ready, how.seed, asked.members);
     sizing::MemberRuns runs(members);
-    const sizing::GridAsked cells{.most_packs = asked.most_packs,
-                                  .most_panels = found->ready->sky ? asked.most_panels : 0,
+    const sizing::GridAsked cells{.most_packs = found->looked_at.packs,
+                                  .most_panels = found->looked_at.panels,
                                   .goal = sizing::goal_of(found->scenario),
                                   .threads = how.threads,
                                   .progress = how.progress};
@@ -183,7 +210,7 @@ units::Result<PacksFound> find(const scenario::ReadScenario& read, const PacksAs
     found->seed = how.seed;
     name_builds(*found, runs, cells);
     look_closer(*found, members, runs, how.threads);
-    found->ladder = ladder_of(asked, how, *found, folder, members, cells.goal);
+    found->ladder = ladder_of(how, *found, folder, members, cells.goal);
     return found;
 }
 

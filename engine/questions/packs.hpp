@@ -26,6 +26,17 @@ struct StartNeeds {
     std::vector<std::string> never;
 };
 
+inline constexpr int usual_most_packs = 16;
+inline constexpr int usual_most_panels = 12;
+
+// Builds that were looked at.
+//   fewer   than is usual, for the time that it takes
+struct LookedAt {
+    int packs = usual_most_packs;
+    int panels = usual_most_panels;
+    bool fewer = false;
+};
+
 //   of_the_file    the unit as it is; nothing where it lies beyond the grid
 //   packs, panels  as the scenario has them
 struct PacksFound {
@@ -39,6 +50,7 @@ struct PacksFound {
     sizing::Ladder ladder = {};
     int packs = 1;
     int panels = 0;
+    LookedAt looked_at = {};
     std::uint64_t seed = 1;
 };
 

@@ -210,6 +210,19 @@ void add_food(std::vector<PinnedFinding>& findings, const scenario::Scenario& sc
         "", "energy balance of a cold room; common practice, no source");
 }
 
+// How far was looked, where that is less than is usual.
+void add_how_far(std::vector<PinnedFinding>& findings, const questions::LookedAt& most) {
+    if (!most.fewer) return;
+    const std::string panels = most.panels > 0 ? fmt::format(" and {} panels", most.panels) : "";
+    add(findings, Severity::note, "packs",
+        fmt::format("Only builds of up to {} packs{} were looked at: where nobody knows how long "
+                    "the outage lasts each is run by itself.",
+                    most.packs, panels),
+        fmt::format("For all with up to {} packs and {} panels give --members {} and wait.",
+                    questions::usual_most_packs, questions::usual_most_panels, chance::lanes),
+        "sizing/method.md (3)");
+}
+
 std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
                                        const outage::Ready& ready,
                                        const questions::PacksFound& found) {
@@ -233,6 +246,7 @@ std::vector<PinnedFinding> findings_of(const scenario::Scenario& scenario,
     add_starts(findings, found);
     add_unknown_figures(findings, scenario);
     add_food(findings, scenario);
+    add_how_far(findings, found.looked_at);
     for (const auto& finding : ready.findings)
         findings.push_back({.finding = finding});
     sort_by_weight(findings);
