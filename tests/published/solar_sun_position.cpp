@@ -83,9 +83,11 @@ TEST(solar_published, solar_time_of_a_textbook_example) {
 TEST(solar_published, textbook_incidence_zenith_and_azimuth) {
     constexpr Angle north43 = 43.0 * degree;
     constexpr Angle mid_february = -14.0 * degree;
-    // [Duffie Beckman] example 1.6.1: slope 45, 15 west of south, 10:30 solar: 35 degrees
+    // [Duffie Beckman] example 1.6.1: slope 45, 15 west of south, 10:30 solar: cosine 0.817, 35
+    // degrees
     const Plane slope{.tilt = 45.0 * degree, .azimuth = 195.0 * degree};
     const double slanted = cos_incidence(north43, mid_february, -22.5 * degree, slope);
+    EXPECT_NEAR(slanted, 0.817, 0.0005);
     EXPECT_NEAR(std::acos(slanted) * radian / degree, 35.0, 0.5);
     // example 1.6.2a: 9:30 solar: zenith 66.5 degrees
     const double level = cos_incidence(north43, mid_february, -37.5 * degree, Plane{});
@@ -97,6 +99,9 @@ TEST(solar_published, textbook_incidence_zenith_and_azimuth) {
     };
     EXPECT_GT(upright(140.0), upright(139.0));
     EXPECT_GT(upright(140.0), upright(141.0));
+    // example 1.6.2b: 1 July, declination 23.1, 18:30 solar: zenith 79.6 degrees
+    const double evening = cos_incidence(north43, 23.1 * degree, 97.5 * degree, Plane{});
+    EXPECT_NEAR(std::acos(evening) * radian / degree, 79.6, 0.05);
 }
 
 }  // namespace
