@@ -25,8 +25,10 @@ units::Result<OutageFound> find(const scenario::ReadScenario& read, const Outage
     found.plan = outage::plan_outage(*ready);
     if (asked.members.value_or(1) == 0) return found;
     const auto members = sizing::members_of(found.scenario, folder, ready, how.seed, asked.members);
-    found.chance = asked.more_packs ? chance_of_outage(found.scenario, members, how.threads)
-                                    : first_chance_of_outage(found.scenario, members, how.threads);
+    found.chance =
+        asked.more_packs
+            ? chance_of_outage(found.scenario, members, found.plan.starts, how.threads)
+            : first_chance_of_outage(found.scenario, members, found.plan.starts, how.threads);
     return found;
 }
 

@@ -57,6 +57,7 @@ std::optional<sizing::SunReturn> sun_of(const chance::Members& members, unsigned
 }
 
 OutageChance without_more(const scenario::Scenario& scenario, const chance::Members& members,
+                          std::span<const outage::MotorStart> starts,
                           const std::vector<chance::MemberEnd>& ends, unsigned threads) {
     constexpr double far = 2.0;  // standard deviations; chance/method.md (14)
     const auto& world = members.world();
@@ -71,21 +72,24 @@ OutageChance without_more(const scenario::Scenario& scenario, const chance::Memb
             .bad = corner_of(world, far),
             .good = corner_of(world, -far),
             .fan = fan_of(members, threads),
-            .sun = sun_of(members, threads)};
+            .sun = sun_of(members, threads),
+            .starts = sizing::start_states(members, starts, threads)};
 }
 
 }  // namespace
 
 OutageChance first_chance_of_outage(const scenario::Scenario& scenario,
-                                    const chance::Members& members, unsigned threads) {
-    return without_more(scenario, members, sizing::MemberRuns(members).ends(threads), threads);
+                                    const chance::Members& members,
+                                    std::span<const outage::MotorStart> starts, unsigned threads) {
+    return without_more(scenario, members, starts, sizing::MemberRuns(members).ends(threads),
+                        threads);
 }
 
 OutageChance chance_of_outage(const scenario::Scenario& scenario, const chance::Members& members,
-                              unsigned threads) {
+                              std::span<const outage::MotorStart> starts, unsigned threads) {
     sizing::MemberRuns runs(members);
     const auto ends = runs.ends(threads);
-    OutageChance told = without_more(scenario, members, ends, threads);
+    OutageChance told = without_more(scenario, members, starts, ends, threads);
     if (!told.figures.meets_the_goal())
         told.more = sizing::more_packs(runs, ends, told.figures.goal, most_more, threads);
     return told;

@@ -243,8 +243,8 @@ const std::vector<Stop>& stops() {
          {"outage", "load.refrigerator.motor={kind=\"capacitor_start\", horsepower=\"5 hp\"}"}},
         {"Starts until ",
          Of::lithium,
-         {"outage", "outage.lasts=6 d", "panel.count=0", "pack.main.resistance=39 mohm",
-          "load.refrigerator.motor={kind=\"capacitor_start\", horsepower=\"1/4 hp\"}"}},
+         {"outage", "outage.lasts=6 d", "panel.count=0", "pack.main.resistance=32 mohm",
+          "load.refrigerator.motor={kind=\"capacitor_start\", horsepower=\"1/3 hp\"}"}},
         {"Does not start 2 of 64 times, first ", Of::lead, {"outage", few_amperes}},
         // outage: loads
         {"Life and health: refrigerator has no supply",

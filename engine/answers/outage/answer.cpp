@@ -281,19 +281,22 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
                      const std::optional<questions::OutageChance>& chance) {
     const auto& fan = chance ? chance->fan : no_fan;
     const auto& sun = chance ? chance->sun : no_sun;
-    Answer answer{.question = "outage",
-                  .title = scenario.title,
-                  .sentences = chance ? chance_and_course(scenario, plan, *chance)
-                                      : outage_sentences(scenario, plan, more),
-                  .values = values_of(scenario, plan, more, chance),
-                  .findings = outage_findings(scenario, plan),
-                  .working = outage_working(plan),
-                  .assumptions = plan.assumptions,
-                  .cautions = cautions_for(scenario),
-                  .series = outage_series(scenario, plan, sun, fan),
-                  .days = days_chart(scenario, plan, fan, lasts_at_best(chance)),
-                  .closing = std::string(closing_line),
-                  .defect = defect_of(plan)};
+    Answer answer{
+        .question = "outage",
+        .title = scenario.title,
+        .sentences = chance ? chance_and_course(scenario, plan, *chance)
+                            : outage_sentences(scenario, plan, more),
+        .values = values_of(scenario, plan, more, chance),
+        .findings = outage_findings(scenario, plan,
+                                    chance ? std::span<const sizing::StartState>(chance->starts)
+                                           : std::span<const sizing::StartState>()),
+        .working = outage_working(plan),
+        .assumptions = plan.assumptions,
+        .cautions = cautions_for(scenario),
+        .series = outage_series(scenario, plan, sun, fan),
+        .days = days_chart(scenario, plan, fan, lasts_at_best(chance)),
+        .closing = std::string(closing_line),
+        .defect = defect_of(plan)};
     const Ledger& ledger = plan.likely.ledger;
     if (ledger.charger_offered > units::Energy{}) {
         answer.sentences.push_back(fmt::format("Chargers give {} of the {} they offer.",

@@ -432,7 +432,8 @@ std::string as_sentence(std::string words) {
 
 }  // namespace
 
-std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan& plan) {
+std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan& plan,
+                                           std::span<const sizing::StartState> starts) {
     Finder finder{.scenario = scenario, .plan = plan, .findings = {}};
     for (auto finding : plan.findings) {
         finding.text = as_sentence(std::move(finding.text));
@@ -458,7 +459,7 @@ std::vector<PinnedFinding> outage_findings(const Scenario& scenario, const Plan&
     find_cold_charging(finder);
     find_unused_sun(finder);
     find_idle_draw(finder);
-    for (auto& finding : outage_start_findings(scenario, plan))
+    for (auto& finding : outage_start_findings(scenario, plan, starts))
         finder.findings.push_back(std::move(finding));
     sort_by_weight(finder.findings);
     return std::move(finder.findings);

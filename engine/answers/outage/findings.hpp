@@ -1,6 +1,7 @@
 // What a person should know before relying on an outage plan, each pinned to its hour.
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -8,12 +9,16 @@
 #include "answers/answer.hpp"
 #include "outage/plan.hpp"
 #include "scenario/scenario.hpp"
+#include "sizing/start_states.hpp"
 
 namespace answers {
 
 // The plan's own findings and those its likely course shows, worst first.
-[[nodiscard]] std::vector<PinnedFinding> outage_findings(const scenario::Scenario& scenario,
-                                                         const outage::Plan& plan);
+//   starts   how the packs stand at each of the plan's starts over the members; empty: as in the
+//            likely course
+[[nodiscard]] std::vector<PinnedFinding> outage_findings(
+    const scenario::Scenario& scenario, const outage::Plan& plan,
+    std::span<const sizing::StartState> starts = {});
 
 // "the inverter switches off on low voltage", "out: lamp"
 [[nodiscard]] std::string words_for(const outage::Plan& plan, const outage::Event& event);

@@ -19,6 +19,7 @@
 namespace answers {
 
 using outage::MotorStart;
+using sizing::StartState;
 using starting::StartVerdict;
 using units::Voltage;
 
@@ -61,15 +62,20 @@ class Starter {
     Starter(const starting::StartScene& scene, Voltage lowest, Voltage highest)
         : scene_(scene), lowest_(lowest), highest_(highest) {}
 
-    StartVerdict verdict(std::span<const MotorStart> group) {
+    //   at   the packs when the group is switched on
+    StartVerdict verdict(std::span<const MotorStart> group, const StartState& at) {
         const auto mix = mix_of(group);
         auto found = known_.find(mix);
         if (found == known_.end()) found = known_.emplace(mix, thresholds(group)).first;
-        return found->second.at(group.front().rested);
+        if (found->second.at(at.low) == StartVerdict::starts) return StartVerdict::starts;
+        return found->second.at(at.high) == StartVerdict::will_not_start
+                   ? StartVerdict::will_not_start
+                   : StartVerdict::marginal;
     }
 
-    [[nodiscard]] starting::Judgement judged(std::span<const MotorStart> group) const {
-        return judge_at(group)(group.front().rested);
+    [[nodiscard]] starting::Judgement judged(std::span<const MotorStart> group,
+                                             Voltage rested) const {
+        return judge_at(group)(rested);
     }
 
   private:
@@ -141,48 +147,62 @@ class Starter {
     }
 };
 
+std::string clock_of(const scenario::Scenario& scenario, units::Duration at) {
+    return weekday_and_time(scenario.outage.starts + at);
+}
+
+// A moment of a load's story, and the packs then.
+struct Moment {
+    MotorStart start;
+    StartState packs;
+};
+
+std::string stands_at(const Moment& moment) {
+    constexpr Voltage seen_in_words = 0.05 * units::volt;
+    const auto& [start, packs] = moment;
+    std::string words = fmt::format("the packs stand at {} and {}", in_words(packs.charge, 2),
+                                    in_words(packs.middle, 3));
+    if (packs.high - packs.low > seen_in_words)
+        words += fmt::format(" ({} to {} four times in five)", in_words(packs.low, 3),
+                             in_words(packs.high, 3));
+    return words;
+}
+
 // How the starts of one load went.
 struct Story {
     int starts = 0;
     int failed = 0;
     int doubtful = 0;
-    const MotorStart* last_good = nullptr;  // the last one before the first that fails
-    const MotorStart* first_failed = nullptr;
-    const MotorStart* first_doubtful = nullptr;
+    std::optional<Moment> last_good = {};  // the last one before the first that fails
+    std::optional<Moment> first_failed = {};
+    std::optional<Moment> first_doubtful = {};
     bool good_after_failure = false;
     std::string why;
     std::string why_doubtful;
 };
 
-std::string clock_of(const scenario::Scenario& scenario, units::Duration at) {
-    return weekday_and_time(scenario.outage.starts + at);
-}
-
-std::string stands_at(const MotorStart& start) {
-    return fmt::format("the packs stand at {} and {}", in_words(start.charge, 2),
-                       in_words(start.rested, 3));
-}
-
 PinnedFinding failing(const scenario::Scenario& scenario, const std::string& name,
                       const Story& story) {
     const auto& first = *story.first_failed;
     std::string text;
-    if (story.last_good == nullptr && !story.good_after_failure)
+    if (!story.last_good && !story.good_after_failure)
         text = fmt::format("Does not start, not even the first time: {}.", story.why);
     else if (!story.good_after_failure)
-        text = fmt::format("Starts until {}, then no longer: when {}, {}.",
-                           clock_of(scenario, story.last_good->at), stands_at(first), story.why);
+        text =
+            fmt::format("Starts until {}, then no longer: when {}, {}.",
+                        clock_of(scenario, story.last_good->start.at), stands_at(first), story.why);
     else
         text = fmt::format("Does not start {} of {} times, first {}: when {}, {}.", story.failed,
-                           story.starts, clock_of(scenario, first.at), stands_at(first), story.why);
+                           story.starts, clock_of(scenario, first.start.at), stands_at(first),
+                           story.why);
     return {.finding = {.severity = scenario::Severity::stop,
                         .where = "load " + name,
                         .text = std::move(text),
                         .mend = "candlemark start tells what helps: packs, another order, or less "
                                 "that is on besides",
                         .source = "starting method.md (5)"},
-            .at = first.at,
-            .when = clock_of(scenario, first.at)};
+            .at = first.start.at,
+            .when = clock_of(scenario, first.start.at)};
 }
 
 PinnedFinding doubtful(const scenario::Scenario& scenario, const std::string& name,
@@ -198,18 +218,92 @@ PinnedFinding doubtful(const scenario::Scenario& scenario, const std::string& na
                                     : fmt::format("May or may not start {} of {} times, first {}: "
                                                   "when {}, {}.",
                                                   story.doubtful, story.starts,
-                                                  clock_of(scenario, first.at), stands_at(first),
-                                                  story.why_doubtful),
+                                                  clock_of(scenario, first.start.at),
+                                                  stands_at(first), story.why_doubtful),
                         .mend = "candlemark start tells what would settle it",
                         .source = "starting method.md (5)"},
-            .at = first.at,
-            .when = clock_of(scenario, first.at)};
+            .at = first.start.at,
+            .when = clock_of(scenario, first.start.at)};
+}
+
+// The members' packs at each start, or those of the likely course.
+std::vector<StartState> states_of(const outage::Plan& plan, std::span<const StartState> members) {
+    std::vector<StartState> states;
+    for (std::size_t i = 0; i < plan.starts.size(); ++i) {
+        const auto& start = plan.starts[i];
+        const bool told = i < members.size() && members[i].members > 0;
+        states.push_back(told ? members[i]
+                              : StartState{.members = 0,
+                                           .low = start.rested,
+                                           .middle = start.rested,
+                                           .high = start.rested,
+                                           .charge = start.charge});
+    }
+    return states;
+}
+
+//   why   worked out where it is told
+void add_to(Story& story, StartVerdict verdict, const Moment& moment,
+            const std::function<std::string()>& why) {
+    ++story.starts;
+    if (verdict == StartVerdict::will_not_start) {
+        ++story.failed;
+        if (story.first_failed) return;
+        story.first_failed = moment;
+        story.why = why();
+        return;
+    }
+    if (!story.first_failed) story.last_good = moment;
+    story.good_after_failure = story.good_after_failure || story.first_failed;
+    if (verdict != StartVerdict::marginal) return;
+    ++story.doubtful;
+    if (story.first_doubtful) return;
+    story.first_doubtful = moment;
+    story.why_doubtful = why();
+}
+
+std::vector<Story> stories_of(const starting::StartScene& scene, std::size_t loads,
+                              const outage::Plan& plan, const std::vector<StartState>& states) {
+    Starter starter(scene, std::ranges::min(states, {}, &StartState::low).low,
+                    std::ranges::max(states, {}, &StartState::high).high);
+    std::vector<Story> stories(loads);
+    const starting::StartPlan for_words{.inverter = scene.inverter, .source = scene.bank.source};
+    for (std::size_t i = 0; i < plan.starts.size();) {
+        const std::size_t first = i;
+        while (i < plan.starts.size() && plan.starts[i].at == plan.starts[first].at)
+            ++i;
+        const auto group = std::span(plan.starts).subspan(first, i - first);
+        const bool any = std::ranges::any_of(group, [&](const MotorStart& start) {
+            return scene.motors[start.load] || scene.direct[start.load];
+        });
+        if (!any) continue;
+        const StartState& packs = states[first];
+        const auto verdict = starter.verdict(group, packs);
+        for (const auto& start : group)
+            add_to(stories[start.load], verdict, {start, packs},
+                   [&] { return reason_of(starter.judged(group, packs.low), for_words); });
+    }
+    return stories;
+}
+
+// A plate that cannot be used stops `start`; the plan of the outage goes on without it.
+std::vector<PinnedFinding> not_known(const units::Errors& errors) {
+    std::vector<PinnedFinding> findings;
+    for (const auto& error : errors)
+        findings.push_back(
+            {.finding = {.severity = scenario::Severity::caution,
+                         .where = error.where,
+                         .text = "Whether motors start is not known: " + error.found + ".",
+                         .mend = error.remedy,
+                         .source = "the scenario file"}});
+    return findings;
 }
 
 }  // namespace
 
 std::vector<PinnedFinding> outage_start_findings(const scenario::Scenario& written,
-                                                 const outage::Plan& plan) {
+                                                 const outage::Plan& plan,
+                                                 std::span<const StartState> members) {
     if (plan.starts.empty()) return {};
     auto likened = motor::with_appliances(written);
     if (!likened) return {};
@@ -221,60 +315,13 @@ std::vector<PinnedFinding> outage_start_findings(const scenario::Scenario& writt
     for (std::size_t i = 0; i < runs->runs.size(); ++i)
         runs->runs[i].drives = likened->drives[i];
     const auto scene = starting::start_scene(scenario, runs->runs);
-    if (!scene) {
-        // A plate that cannot be used stops `start`; the plan of the outage goes on without it.
-        std::vector<PinnedFinding> findings;
-        for (const auto& error : scene.error())
-            findings.push_back(
-                {.finding = {.severity = scenario::Severity::caution,
-                             .where = error.where,
-                             .text = "Whether motors start is not known: " + error.found + ".",
-                             .mend = error.remedy,
-                             .source = "the scenario file"}});
-        return findings;
-    }
-    const auto [low, high] = std::ranges::minmax(plan.starts, {}, &MotorStart::rested);
-    Starter starter(*scene, low.rested, high.rested);
-    std::vector<Story> stories(scenario.loads.size());
-    const starting::StartPlan for_words{.inverter = scene->inverter, .source = scene->bank.source};
-    for (std::size_t i = 0; i < plan.starts.size();) {
-        std::size_t end = i + 1;
-        while (end < plan.starts.size() && plan.starts[end].at == plan.starts[i].at)
-            ++end;
-        const auto group = std::span(plan.starts).subspan(i, end - i);
-        const bool any = std::ranges::any_of(group, [&](const MotorStart& start) {
-            return scene->motors[start.load] || scene->direct[start.load];
-        });
-        i = end;
-        if (!any) continue;
-        const auto verdict = starter.verdict(group);
-        for (const auto& start : group) {
-            Story& story = stories[start.load];
-            ++story.starts;
-            if (verdict == StartVerdict::will_not_start) {
-                ++story.failed;
-                if (story.first_failed == nullptr) {
-                    story.first_failed = &start;
-                    story.why = reason_of(starter.judged(group), for_words);
-                }
-                continue;
-            }
-            if (story.first_failed == nullptr) story.last_good = &start;
-            story.good_after_failure = story.good_after_failure || story.first_failed != nullptr;
-            if (verdict == StartVerdict::marginal) {
-                ++story.doubtful;
-                if (story.first_doubtful == nullptr) {
-                    story.first_doubtful = &start;
-                    story.why_doubtful = reason_of(starter.judged(group), for_words);
-                }
-            }
-        }
-    }
+    if (!scene) return not_known(scene.error());
+    const auto stories = stories_of(*scene, scenario.loads.size(), plan, states_of(plan, members));
     std::vector<PinnedFinding> findings;
     for (std::size_t i = 0; i < stories.size(); ++i) {
-        if (stories[i].first_failed != nullptr)
+        if (stories[i].first_failed)
             findings.push_back(failing(scenario, scenario.loads[i].name, stories[i]));
-        if (stories[i].first_doubtful != nullptr)
+        if (stories[i].first_doubtful)
             findings.push_back(doubtful(scenario, scenario.loads[i].name, stories[i]));
     }
     return findings;

@@ -113,4 +113,38 @@ TEST(outage_starts, a_motor_that_starts_again_after_a_charge_is_a_stop_that_coun
     EXPECT_THAT(found->finding.text, HasSubstr(" times, first "));
 }
 
+// Two volts below the likely course nothing starts; half of the members are there.
+TEST(outage_starts, members_that_stand_lower_put_starts_in_doubt) {
+    const auto read = scenario::read_scenario(emptied("6", "100 %"), "test", {});
+    ASSERT_TRUE(read);
+    const auto plan = outage::plan_outage(read->scenario);
+    ASSERT_TRUE(plan);
+    ASSERT_GT(plan->starts.size(), 3u);
+    const auto lower = [&](double low, double high, std::size_t from) {
+        std::vector<sizing::StartState> states;
+        for (std::size_t i = 0; i < plan->starts.size(); ++i) {
+            const auto& start = plan->starts[i];
+            const double off = i < from ? 0.0 : 1.0;
+            states.push_back({.members = 64,
+                              .low = start.rested - off * low * units::volt,
+                              .middle = start.rested - off * high * units::volt,
+                              .high = start.rested - off * high * units::volt,
+                              .charge = start.charge});
+        }
+        return answers::outage_start_findings(read->scenario, *plan, states);
+    };
+    EXPECT_THAT(lower(0.0, 0.0, 0), IsEmpty());
+    const auto in_doubt = lower(2.5, 0.0, 2);
+    ASSERT_EQ(in_doubt.size(), 1u);
+    EXPECT_EQ(in_doubt[0].finding.severity, scenario::Severity::caution);
+    EXPECT_THAT(in_doubt[0].finding.text,
+                HasSubstr(fmt::format("May or may not start {} of {} times",
+                                      plan->starts.size() - 2, plan->starts.size())));
+    EXPECT_THAT(in_doubt[0].finding.text, HasSubstr(" four times in five)"));
+    const auto fails = lower(2.5, 2.5, 2);
+    ASSERT_FALSE(fails.empty());
+    EXPECT_EQ(fails[0].finding.severity, scenario::Severity::stop);
+    EXPECT_THAT(fails[0].finding.text, HasSubstr("Starts until "));
+}
+
 }  // namespace
