@@ -80,10 +80,13 @@ std::vector<bool> covered_by_snow(const PanelGroup& group, LocalTime first,
     bool lies = false;
     for (std::size_t number = 0; number < draws.size(); ++number) {
         const SnowOfMonth& of = group.snow[month_of(first + double(number) * day)];
-        const bool fresh = draws[number].falls < of.falls.value();
-        const double stays = fresh           ? std::min(1.0, of.lies)
-                             : of.lies > 1.0 ? 1.0 - 1.0 / of.lies
-                                             : 0.0;
+        const double falls = of.falls.value();
+        // On the first day one of the days before may still lie.
+        const bool fresh =
+            draws[number].falls < (number == 0 ? falls * std::max(1.0, of.lies) : falls);
+        const double stays =
+            fresh ? std::min(1.0, of.lies)
+                  : std::clamp((1.0 - 1.0 / std::max(1.0, of.lies)) / (1.0 - falls), 0.0, 1.0);
         lies = (fresh || lies) && draws[number].goes < stays;
         covered[number] = lies;
     }
