@@ -125,6 +125,8 @@ WeatherSummary summary(const WeatherYear& year) {
         found.coldest = std::min(found.coldest.value_or(*row.air), *row.air);
         found.warmest = std::max(found.warmest.value_or(*row.air), *row.air);
     }
+    // Where a kind is missing all day, hours of twilight alone hold all three: they tell nothing.
+    if (10 * lit.size() < std::size_t(found.worked_out)) lit.clear();
     if (warm_hours > 0) found.mean = celsius(warmth / warm_hours);
     for (std::size_t month = 0; month < 12; ++month)
         if (days_of[month] > 0) found.monthly[month] /= double(days_of[month]);

@@ -172,6 +172,25 @@ TEST(weather_truth, a_kind_of_light_that_is_missing_follows_from_the_others) {
     }
 }
 
+// Before sunrise a station sees some light of the sky. With a kind missing all day those are the
+// only hours that hold all three, and the clock is not told from them.
+TEST(weather_truth, twilight_alone_says_nothing_of_the_clock) {
+    for (int missing = 0; missing < 3; ++missing) {
+        const WeatherSummary found = summary(year_of(epw_text([=](int day, int hour) {
+            MadeHour made = closing(day, hour);
+            const bool twilight = height_of(day, hour) <= 0.0 && height_of(day, hour + 1) > 0.0;
+            if (twilight) made.global = made.diffuse = 9.0;
+            if (missing == 0) made.global = 9999.0;
+            if (missing == 1) made.direct = 9999.0;
+            if (missing == 2) made.diffuse = 9999.0;
+            return made;
+        })));
+        EXPECT_EQ(found.sun_late, 0.0 * hour) << missing;
+        ASSERT_EQ(oddities_of(found).size(), 1u) << missing;
+        EXPECT_NE(oddities_of(found)[0].text.find("worked out"), std::string::npos);
+    }
+}
+
 TEST(weather_truth, global_light_alone_is_split_by_the_hours_clearness) {
     const auto dull = epw_text([](int day, int hour) {
         const double height = height_of(day, hour);
