@@ -103,6 +103,20 @@ Errors at_the_file(const scenario::Place& typed, Errors errors) {
 // Colder than the month's mean night by this much on its coldest morning: ours.
 constexpr TemperatureDifference below_the_mean = 15.0 * kelvin;
 
+// What is typed of a plane that lies flat is not dropped unspoken.
+void tell_tilt_of_flat_panels(const scenario::Scenario& scenario, SunSetup& setup) {
+    for (std::size_t i = 0; i < scenario.panels.size(); ++i) {
+        const scenario::Panel& panel = scenario.panels[i];
+        const bool leans = panel.tilt && *panel.tilt > Angle{};
+        if (panel.count <= 0 || panel.placement != scenario::Placement::flat || !leans) continue;
+        setup.findings.push_back({.severity = scenario::Severity::caution,
+                                  .where = fmt::format("panel[{}].tilt", i),
+                                  .text = "changes nothing: these panels lie flat",
+                                  .mend = "say placement = \"fixed\" where they stand tilted",
+                                  .source = "solar/method.md, section 3"});
+    }
+}
+
 // The coldest hour of a weather file; without one, of the month's climate.
 Temperature coldest_air(const scenario::Scenario& scenario, const SunSetup& setup) {
     if (setup.file && setup.file->coldest) return *setup.file->coldest;
@@ -124,12 +138,12 @@ void tell_snow(SunSetup& setup, std::string where, const std::vector<SnowOfMonth
     const auto worst = std::ranges::max_element(
         months, {}, [](const SnowOfMonth& of) { return of.falls.value() * of.lies; });
     const std::string silent =
-        setup.hours ? ", drawn, since the weather file tells of no snow" : "";
+        setup.hours ? ", drawn, since the weather file tells of no snow," : "";
     const std::string falls =
         by_the_file
             ? fmt::format(
                   "on {:.0f} in 100 of the days that the start dates meet, by the depth in "
-                  "the weather file",
+                  "the weather file,",
                   100.0 * worst->falls.value())
             : fmt::format("on about {:.0f} days in 100{}", 100.0 * worst->falls.value(), silent);
     setup.assumptions.push_back(
@@ -190,6 +204,7 @@ Result<SunSetup> sun_setup(const scenario::Scenario& scenario, const std::string
                                                setup.assumptions));
     if (setup.groups.empty()) return setup;
     count_snow(scenario, setup);
+    tell_tilt_of_flat_panels(scenario, setup);
     setup.controller = controller_model(scenario.controller, setup.assumptions);
     check_cold_voltage(scenario, setup);
     return setup;

@@ -1,5 +1,6 @@
 #include "solar/sun_setup.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 
@@ -109,6 +110,19 @@ TEST(sun_setup, snow_beside_a_weather_file_is_the_files_own_where_it_tells_of_an
     EXPECT_NE(words_of(*silent).find("tells of no snow"), std::string::npos);
     EXPECT_NE(words_of(*telling).find("by the depth in the weather file"), std::string::npos);
     std::filesystem::remove_all(folder);
+}
+
+TEST(sun_setup, a_tilt_beside_panels_that_lie_flat_is_told) {
+    scenario::Scenario scenario = four_january_days();
+    scenario.panels[0].placement = scenario::Placement::flat;
+    const auto told = sun_setup(scenario, "");
+    ASSERT_TRUE(told);
+    const auto about = [&](const auto& finding) { return finding.where == "panel[0].tilt"; };
+    EXPECT_EQ(std::ranges::count_if(told->findings, about), 1);
+    scenario.panels[0].tilt = Angle{};
+    const auto flat = sun_setup(scenario, "");
+    ASSERT_TRUE(flat);
+    EXPECT_EQ(std::ranges::count_if(flat->findings, about), 0);
 }
 
 TEST(sun_setup, an_unknown_place_is_an_error_at_its_name) {
