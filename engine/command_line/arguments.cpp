@@ -6,6 +6,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/answer_schema.hpp"
+#include "command_line/file_schema.hpp"
+#include "command_line/keys_manual.hpp"
 #include "command_line/keys_text.hpp"
 #include "command_line/places_text.hpp"
 #include "command_line/questions.hpp"
@@ -146,6 +149,17 @@ Notice notice_of(const units::Result<std::string>& text) {
     return refused;
 }
 
+units::Result<std::string> keys_as(const std::string& face, const std::string& key, int columns) {
+    if (face == "text") return keys_text(key, columns);
+    if (!key.empty()) {
+        return units::fail({.where = "--as " + face,
+                            .found = "tells all keys, and one is named",
+                            .remedy = "leave the name out, or ask for text"});
+    }
+    if (face == "manual") return keys_manual();
+    return face == "schema" ? file_schema() : answer_schema();
+}
+
 // What an unknown first word may have meant, as an addition to the complaint.
 std::string meant(const std::string& word) {
     std::vector<std::string_view> known{"places", "keys", "help"};
@@ -187,7 +201,15 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
     keys->add_option("NAME", key,
                      "A key such as pack.capacity or capacity, or a table such as pack;\n"
                      "without it all are listed");
-    keys->footer("\nExample:\n  candlemark keys pack\n  candlemark keys rated_over");
+    std::string as = "text";
+    keys->add_option("--as", as,
+                     "text to read, manual for man(1), schema for editors of the\n"
+                     "file, answer-schema for programs that read --as json")
+        ->check(CLI::IsMember({"text", "manual", "schema", "answer-schema"}))
+        ->type_name("text|manual|schema|answer-schema");
+    keys->footer(
+        "\nExample:\n  candlemark keys pack\n  candlemark keys rated_over\n"
+        "  candlemark keys --as schema > scenario.schema.json");
     if (arguments.empty()) {
         return Notice{.text = program.help(), .is_error = true};
     }
@@ -208,7 +230,7 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
         return notice_of(places_text(together(asked)));
     }
     if (keys->parsed()) {
-        return notice_of(keys_text(together(key), columns));
+        return notice_of(keys_as(as, together(key), columns));
     }
     if (const auto lack = lacking(request)) {
         return Notice{

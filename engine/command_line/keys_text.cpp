@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "command_line/told_words.hpp"
 #include "faces/page.hpp"
 #include "scenario/reading.hpp"
 #include "scenario/reference.hpp"
@@ -15,18 +16,6 @@ namespace {
 
 using scenario::ToldKey;
 
-std::string_view last_word(std::string_view key) {
-    const auto dot = key.rfind('.');
-    return dot == std::string_view::npos ? key : key.substr(dot + 1);
-}
-
-// "circuit.links.voltage of a switch": a list may hold several kinds of part.
-std::string name_of(const ToldKey& told) {
-    return told.of.empty() || last_word(told.key) == told.of
-               ? told.key
-               : fmt::format("{}, beside {}", told.key, told.of);
-}
-
 void add(std::string& text, const std::vector<std::string>& lines) {
     for (const auto& line : lines)
         text += line + "\n";
@@ -34,7 +23,10 @@ void add(std::string& text, const std::vector<std::string>& lines) {
 
 std::string in_a_line(const ToldKey& told, int columns) {
     std::string text;
-    const auto means = fmt::format("{}{}", told.means, told.required ? " (required)" : "");
+    const auto means = fmt::format("{}{}", told.means,
+                                   !told.required ? ""
+                                   : told.lent    ? " (required of the first)"
+                                                  : " (required)");
     const auto name = name_of(told) + ":";
     // Beside the name where most of the line is left, else below it.
     if (faces::width_of(name) <= columns / 2) {
@@ -46,6 +38,12 @@ std::string in_a_line(const ToldKey& told, int columns) {
     return text;
 }
 
+std::string called(const ToldKey& told) {
+    const std::string label(told.on_screen.label);
+    if (label.empty() || told.group.empty() || label == told.group) return label;
+    return fmt::format("{} ({})", label, told.group);
+}
+
 std::string whole(const ToldKey& told, int columns) {
     std::string text = name_of(told) + "\n";
     const auto row = [&](std::string_view label, std::string_view words) {
@@ -53,11 +51,13 @@ std::string whole(const ToldKey& told, int columns) {
             add(text, faces::wrapped(words, columns, fmt::format("  {:<9}", label)));
     };
     row("means", told.means);
+    row("called", called(told));
     row("takes", told.limits);
+    row("unit", units_of(told.shape));
     const bool of_several = told.example.starts_with("[[");
     row("write",
         of_several ? told.example : fmt::format("{} = {}", last_word(told.key), told.example));
-    row("absent", told.required ? "refused: it is required" : told.silent);
+    row("absent", when_absent(told));
     return text;
 }
 

@@ -10,7 +10,9 @@ _candlemark() {
     fi
     case $before in
     --as)
-        mapfile -t COMPREPLY < <(compgen -W "text json jsonl csv html svg" -- "$word")
+        local faces="text json jsonl csv html svg"
+        [ "${COMP_WORDS[1]}" != keys ] || faces="text manual schema answer-schema"
+        mapfile -t COMPREPLY < <(compgen -W "$faces" -- "$word")
         return
         ;;
     --weather-from)
