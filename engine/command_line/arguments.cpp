@@ -227,7 +227,7 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
                       .is_error = true};
     }
     if (places->parsed()) {
-        return notice_of(places_text(together(asked)));
+        return notice_of(places_text(together(asked), columns));
     }
     if (keys->parsed()) {
         return notice_of(keys_as(as, together(key), columns));

@@ -1,5 +1,6 @@
 #include "command_line/places_text.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <optional>
@@ -7,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include "faces/page.hpp"
 #include "solar/places.hpp"
 #include "units/quote.hpp"
 
@@ -81,9 +83,7 @@ std::string nearest_to(solar::Coordinates at) {
     return text;
 }
 
-}  // namespace
-
-units::Result<std::string> places_text(const std::string& asked) {
+units::Result<std::string> places_in_rows(const std::string& asked) {
     if (asked.find_first_not_of(' ') == std::string::npos) return all_of_them();
     if (const auto at = coordinates_in(asked)) {
         const bool on_the_globe =
@@ -111,6 +111,24 @@ units::Result<std::string> places_text(const std::string& asked) {
         text += row_of(place) + fmt::format("  {}\n", place.source);
     }
     return text;
+}
+
+}  // namespace
+
+units::Result<std::string> places_text(const std::string& asked, int columns) {
+    auto text = places_in_rows(asked);
+    if (!text) return text;
+    const int width = std::clamp(columns, 40, 100);
+    std::istringstream rows(*text);
+    std::string page;
+    for (std::string row; std::getline(rows, row);) {
+        // What does not fit goes on below, further in.
+        const bool fits = faces::width_of(row) <= width;
+        const auto lines = fits ? std::vector{row} : faces::wrapped(row, width - 4);
+        for (std::size_t place = 0; place < lines.size(); ++place)
+            page += (place == 0 ? "" : "    ") + lines[place] + "\n";
+    }
+    return page;
 }
 
 }  // namespace command_line

@@ -11,6 +11,6 @@ namespace command_line {
 //          longitude east in degrees; the five nearest with their distance. Otherwise a name or
 //          the beginning of some
 //   fails  at "places": no place begins so, or the numbers lie off the globe
-[[nodiscard]] units::Result<std::string> places_text(const std::string& asked);
+[[nodiscard]] units::Result<std::string> places_text(const std::string& asked, int columns = 80);
 
 }  // namespace command_line

@@ -72,6 +72,18 @@ std::string inked(std::string_view text, Ink ink, const Look& look) {
     return std::string(code_of(ink)) + std::string(text) + "\x1b[0m";
 }
 
+std::string without_colour(std::string_view text) {
+    std::string plain;
+    while (!text.empty()) {
+        const auto code = text.find("\x1B[");
+        plain += text.substr(0, code);
+        if (code == std::string_view::npos) break;
+        const auto end = text.find('m', code);
+        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+    }
+    return plain;
+}
+
 int width_of(std::string_view text) {
     int width = 0;
     while (!text.empty()) {

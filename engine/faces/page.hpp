@@ -10,18 +10,20 @@ namespace faces {
 
 // How a text answer is to look.
 struct Look {
-    int width = 80;       // columns; less than 60 is taken as 60
+    int width = 80;       // columns; less than 40 is taken as 40
     bool ascii = false;   // nothing but ASCII
     bool colour = false;  // colour beside the words, never instead of them
     bool full = false;    // all of it rather than one screen
 };
 
-inline constexpr int narrowest_page = 60;
+inline constexpr int narrowest_page = 40;
 
 enum class Ink { plain, strong, flame, stop, caution, faint };
 
 // The text between the codes that colour it; the text alone where the look has no colour.
 [[nodiscard]] std::string inked(std::string_view text, Ink ink, const Look& look);
+
+[[nodiscard]] std::string without_colour(std::string_view text);
 
 [[nodiscard]] int width_of(std::string_view text);
 

@@ -30,7 +30,19 @@ struct Page {
     void line(std::string_view words = "") {
         std::string whole(words);
         whole.erase(whole.find_last_not_of(' ') + 1);
-        text += whole + "\n";
+        if (width_of(without_colour(whole)) > look.width) {
+            broken(without_colour(whole));
+        } else {
+            text += whole + "\n";
+        }
+    }
+    // A line that is too long for a narrow page goes on below, further in.
+    void broken(std::string_view whole) {
+        const auto begin = std::min(whole.find_first_not_of(' '), whole.size());
+        const std::string first(std::min<std::size_t>(begin, 8), ' ');
+        const auto lines = wrapped(whole.substr(begin), look.width - 2, first);
+        for (std::size_t place = 0; place < lines.size(); ++place)
+            text += (place == 0 ? "" : "  ") + lines[place] + "\n";
     }
     void paragraph(std::string_view words, std::string_view first = "", Ink ink = Ink::plain,
                    std::size_t most_lines = 1000) {
@@ -287,13 +299,18 @@ void write_energy(Page& page, const answers::Answer& answer) {
     if (answers::value_at(answer.values, "energy") == nullptr) {
         return;
     }
-    const int half = page.look.width / 2;
+    const bool side_by_side = page.look.width >= 60;
+    const int half = side_by_side ? page.look.width / 2 : page.look.width + 6;
     const auto entry = [&](const Entry& each) {
         const answers::Value* value = answers::value_at(answer.values, each.path);
         return padded(each.label, half - 16) +
                right_aligned(value == nullptr ? "" : words_of(*value), 10);
     };
     page.line();
+    for (const auto* column : {&left, &right})
+        for (std::size_t row = 0; row < column->size() && !side_by_side; ++row)
+            page.line(entry((*column)[row]));
+    if (!side_by_side) return;
     for (std::size_t row = 0; row < left.size(); ++row) {
         page.line(padded(entry(left[row]), half) + entry(right[row]));
     }

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "command_line/run.hpp"
+#include "faces/page.hpp"
 #include "units/quote.hpp"
 
 namespace {
@@ -66,6 +67,18 @@ TEST(keys_text, keeps_to_the_width_it_is_given) {
         std::istringstream lines(*keys_text("", width));
         for (std::string line; std::getline(lines, line);)
             EXPECT_LE(line.size(), width) << line;
+    }
+}
+
+TEST(places, keep_to_the_width_too) {
+    for (const int width : {40, 60, 80}) {
+        for (const char* where : {"", "Chicago", "40.0 -105.3"}) {
+            command_line::Surroundings around;
+            around.columns = width;
+            std::istringstream lines(run({"places", where}, around).output);
+            for (std::string line; std::getline(lines, line);)
+                EXPECT_LE(faces::width_of(line), width) << line;
+        }
     }
 }
 
