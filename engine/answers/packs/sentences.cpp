@@ -1,5 +1,6 @@
 #include "answers/packs/sentences.hpp"
 
+#include <algorithm>
 #include <cctype>
 #include <cmath>
 
@@ -8,6 +9,7 @@
 #include "answers/chance_words.hpp"
 #include "answers/clock_words.hpp"
 #include "answers/shown.hpp"
+#include "demand/power.hpp"
 
 namespace answers {
 
@@ -131,7 +133,11 @@ std::string fewer_loads(const scenario::Scenario& scenario, const questions::Pac
                            goal_in_words(found.builds.goal), weight_in_words(bill),
                            price_in_words(bill));
     }
-    return "Leaving loads out alone does not make it last: plan for another source besides.";
+    std::string words =
+        "Leaving loads out alone does not make it last: plan for another source besides.";
+    if (std::ranges::any_of(scenario.loads, demand::is_medical))
+        words += " Ask the equipment supplier which.";
+    return words;
 }
 
 // How long the best build of the grid would do for.

@@ -1,5 +1,7 @@
 #include "answers/packs/sentences.hpp"
 
+#include <fmt/ranges.h>
+
 #include "support/made_plan.hpp"
 
 namespace {
@@ -36,6 +38,29 @@ TEST(packs_sentences, a_motor_that_one_fewer_would_start_is_not_named) {
     auto found = two_where_one_would_last();
     found.starts = questions::StartNeeds{.packs = 1, .load = "circular saw needs"};
     EXPECT_THAT(packs_sentences(made::scenario(), found).front(), Not(HasSubstr("to start")));
+}
+
+// Nothing up to the most meets the goal, whatever is switched off.
+questions::PacksFound nothing_is_enough() {
+    auto found = two_where_one_would_last();
+    found.builds.feasible = false;
+    found.builds.best_chance = found.builds.with_these_panels;
+    found.builds.best_chance->figures.of = units::Probability(0.02);
+    found.builds.with_these_panels.reset();
+    found.builds.one_fewer.reset();
+    return found;
+}
+
+TEST(packs_sentences, who_lives_by_a_machine_that_no_build_carries_is_sent_to_its_supplier) {
+    auto scenario = made::scenario();
+    scenario.loads.clear();
+    const auto all = [&] {
+        return fmt::format("{}", fmt::join(packs_sentences(scenario, nothing_is_enough()), " "));
+    };
+    EXPECT_THAT(all(), HasSubstr("plan for another source besides."));
+    EXPECT_THAT(all(), Not(HasSubstr("supplier")));
+    scenario.loads.push_back({.name = "oxygen machine", .medical = true});
+    EXPECT_THAT(all(), HasSubstr("besides. Ask the equipment supplier which."));
 }
 
 }  // namespace
