@@ -284,8 +284,8 @@ Result<Stored> storage(const scenario::Scenario& scenario, std::optional<LocalTi
     if (!scenario.storage)
         return fail({.where = "storage",
                      .found = "the file does not say how the unit is stored",
-                     .remedy = "add a [storage] table, such as since = 2026-04-01, "
-                               "temperature = \"25 degC\", drain = \"15 mA\""});
+                     .remedy = "add [storage], and on the next line since = 2026-04-01, the day on "
+                               "which it was put away"});
     Keeper keeper{.scenario = scenario, .asked = *scenario.storage};
     keeper.conditions();
     keeper.told.on = on.value_or(scenario.outage.starts);
