@@ -35,7 +35,7 @@ TEST(text, an_outage_fits_one_screen) {
 }
 
 TEST(text, no_line_is_wider_than_the_page) {
-    for (const int width : {60, 80, 132}) {
+    for (const int width : {40, 60, 80, 132}) {
         for (const bool full : {false, true}) {
             for (const auto& line : lines_of(text({.width = width, .full = full}))) {
                 EXPECT_LE(width_of(line), width) << line;
@@ -44,8 +44,8 @@ TEST(text, no_line_is_wider_than_the_page) {
     }
 }
 
-TEST(text, a_page_narrower_than_sixty_is_taken_as_sixty) {
-    EXPECT_EQ(text({.width = 20}), text({.width = 60}));
+TEST(text, a_page_narrower_than_forty_is_taken_as_forty) {
+    EXPECT_EQ(text({.width = 20}), text({.width = 40}));
 }
 
 TEST(text, the_plain_answer_stands_on_top) {
