@@ -289,8 +289,8 @@ class Block {
             put(to.available, block.available);
             put(to.below, block.below);
             to.stands_above[lane] = block.stands_above[k] != 0 ? 1.0 : 0.0;
-            to.taking[lane] = block.mean.taking[k] != 0 ? 1.0 : 0.0;
-            to.held[lane] = block.mean.held[k] != 0 ? 1.0 : 0.0;
+            to.taking[lane] = block.mean.way.taking[k] != 0 ? 1.0 : 0.0;
+            to.held[lane] = block.mean.way.held[k] != 0 ? 1.0 : 0.0;
             const double ohms =
                 std::max<double>(battery::step::least_resistance, to.resistance[lane]);
             lanes_->limit_drop[lane] =
@@ -308,8 +308,8 @@ class Block {
             block.head[k] = from.head[lane];
             block.available[k] = from.available[lane];
             block.below[k] = from.below[lane];
-            block.mean.taking[k] = from.taking[lane] != 0.0 ? -1 : 0;
-            block.mean.held[k] = from.held[lane] != 0.0 ? -1 : 0;
+            block.mean.way.taking[k] = from.taking[lane] != 0.0 ? -1 : 0;
+            block.mean.way.held[k] = from.held[lane] != 0.0 ? -1 : 0;
         }
         bank.went_on_quietly(lanes_->removed[lane]);
     }

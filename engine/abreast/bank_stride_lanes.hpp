@@ -1,5 +1,5 @@
 // The stride of banks at one width of the processor. Included once a width, each in a source file
-// compiled for it. The rules are those of battery::Calm, step/in_bank.hpp, so the same bits.
+// compiled for it. The rules are those of battery::Calm, step/quiet_bank.hpp, so the same bits.
 #pragma once
 
 #include <array>
@@ -7,232 +7,194 @@
 
 #include "abreast/bank_stride.hpp"
 #include "abreast/stride_lanes.hpp"
-#include "battery/step/in_bank.hpp"
+#include "battery/step/quiet_bank.hpp"
 
 namespace abreast::lanes_detail {
 
-// Sums over the kinds as the bank sums its packs.
-template <class Real, int fixed>
-[[gnu::always_inline]] inline Real sum_of(const std::array<Real, most_kinds>& x) {
-    if constexpr (fixed == 2) return (x[0] + x[1]) + Real{};
-    return (x[0] + x[1]) + (x[2] + x[3]);
-}
+// As many banks as a Real holds, one kind of pack after another, as step/quiet_bank.hpp takes them.
+//   all_rules   of packs with two wells or that meet more than their resistance in charge
+//   fixed       the number of kinds, or 0 where it is given
+template <bool all_rules, int fixed, class Real>
+class KindsAbreast {
+  public:
+    using Each = Real;
+    using EachMask = step::MaskOf<Real>;
+    using Whole = Real;
+    using WholeMask = EachMask;
+    using Of = KindLanes;
+    // As a bank sums its packs.
+    struct Sum {
+        std::array<Real, most_kinds> of{};
+        std::size_t kinds = 0;
+        [[gnu::always_inline]] void add(const Real& x) { of[kinds++] = x; }
+        [[gnu::always_inline]] Real total() const {
+            if constexpr (fixed == 2) return (of[0] + of[1]) + Real{};
+            return (of[0] + of[1]) + (of[2] + of[3]);
+        }
+    };
+    struct Pack {
+        Abreast<Real> at{0};
+        KindLanes* kind = nullptr;
+        step::Decays<Real> over_time;
+        step::Facing<Real, EachMask> face;
+        step::InStep<Real, EachMask> in_step;
+        [[gnu::always_inline]] Real operator[](Lane<double> KindLanes::*figure) const {
+            return at.number((kind->*figure).data());
+        }
+        [[gnu::always_inline]] const step::Decays<Real>& decayed() const { return over_time; }
+        [[gnu::always_inline]] EachMask stands_above() const {
+            return (*this)[&KindLanes::stands_above] > Real{};
+        }
+        [[gnu::always_inline]] static step::Volts<Real> absent() { return {Real{}}; }
+    };
 
-// What charging adds to the resistance of one pack, up to the knee. (60)
+    [[gnu::always_inline]] KindsAbreast(std::size_t lane, BankLanes& lanes,
+                                        const BankStretch& stretch)
+        : lanes_(lanes), at_{lane}, kinds_(fixed > 0 ? std::size_t(fixed) : lanes.kinds) {
+        for (std::size_t k = 0; k < kinds_; ++k) {
+            Pack& pack = packs_[k];
+            pack.at = at_;
+            pack.kind = &lanes.of[k];
+            pack.over_time = stretch.alike[k]
+                                 ? step::alike<Real>(stretch.decayed[k])
+                                 : step::decays<Real>(pack[&KindLanes::rate] * stretch.time);
+            pack.face.way = {pack[&KindLanes::taking] > Real{}, pack[&KindLanes::held] > Real{}};
+        }
+    }
+    template <class Do>
+    [[gnu::always_inline]] void for_each(const Do& with) {
+        for (std::size_t k = 0; k < kinds_; ++k)
+            with(packs_[k]);
+    }
+    [[gnu::always_inline]] static Real each(const Real& x) { return x; }
+    [[gnu::always_inline]] static Real each(double x) { return step::all<Real>(x); }
+    [[gnu::always_inline]] static EachMask any(const EachMask& mask) { return mask; }
+    template <class X>
+    [[gnu::always_inline]] static X largest(const X& x) {
+        return x;
+    }
+    template <class X>
+    [[gnu::always_inline]] static X where(const EachMask& mask, const X& x, const X& otherwise) {
+        return step::select(mask, x, otherwise);
+    }
+    [[gnu::always_inline]] step::Volts<Real> absorption() const {
+        return {at_.number(lanes_.absorption.data())};
+    }
+    [[gnu::always_inline]] static step::Ohms<Real> shared() {
+        return {Real{}};
+    }  // they meet at the bus
+    [[gnu::always_inline]] double fill_tolerance() const { return lanes_.fill_tolerance; }
+    [[gnu::always_inline]] double drift_tolerance() const { return lanes_.drift_tolerance; }
+    [[gnu::always_inline]] static constexpr bool still() { return false; }
+    [[gnu::always_inline]] static constexpr bool resists() { return all_rules; }
+    [[gnu::always_inline]] static constexpr bool two_wells() { return all_rules; }
+    [[gnu::always_inline]] static constexpr bool many_efficiencies() { return true; }
+    [[gnu::always_inline]] static constexpr bool bends() { return true; }
+
+  private:
+    BankLanes& lanes_;
+    Abreast<Real> at_;
+    std::size_t kinds_;
+    std::array<Pack, most_kinds> packs_;
+};
+
+// Where the rested voltages of a bank lie at either end of a step.
 template <class Real>
-[[gnu::always_inline]] inline step::Ohms<Real> added_of(const Abreast<Real>& at,
-                                                        const KindLanes& pack,
-                                                        const step::Coulombs<Real>& removed) {
-    return step::added_at<Real>(removed,
-                                step::Resists<Real>{{at.number(pack.charging_empty.data())},
-                                                    at.number(pack.charging_rise.data()),
-                                                    {at.number(pack.per_rated.data())},
-                                                    {},
-                                                    {},
-                                                    {at.number(pack.inner.data())}})
-        .up_to_knee;
+struct Range {
+    step::Volts<Real> lowest;
+    step::Volts<Real> highest;
+};
+
+// Whether a pack is empty at either end.
+template <class Real, class Pack>
+[[gnu::always_inline]] inline auto is_empty(const Pack& pack, Range<Real>& range) {
+    using namespace step;
+    const Volts<Real> at_zero{pack[&KindLanes::at_zero]};
+    const Volts<Real> slope{pack[&KindLanes::slope]};
+    const Volts<Real> before = voltage_on(at_zero, slope, pack[&KindLanes::available]);
+    const Volts<Real> after = voltage_on(at_zero, slope, pack.in_step.to.available);
+    range.lowest = smaller(range.lowest, smaller(before, after));
+    range.highest = larger(range.highest, larger(before, after));
+    return smaller(before, after) <= Volts<Real>{pack[&KindLanes::empty]};
 }
 
-//   fixed   the number of kinds, or 0 where it is given
+// Whether a cut-off, a limit or the largest power is near. method.md (4)
+template <class Real>
+[[gnu::always_inline]] inline auto near_a_level(const Abreast<Real>& at, const BankLanes& lanes,
+                                                bool through_inverter,
+                                                const step::Watts<Real>& power,
+                                                const Range<Real>& range) {
+    using namespace step;
+    const SquareVolts<Real> drop =
+        larger(power, Watts<Real>{}) * at.template in<Ohms>(lanes.ohms.data());
+    const auto cut_off = at.template in<Volts>(through_inverter ? lanes.cut_off_with_inverter.data()
+                                                                : lanes.cut_off_direct.data());
+    const Volts<Real> limit = range.highest - at.template in<Volts>(lanes.limit_drop.data());
+    const auto above = [&](const Volts<Real>& voltage) {
+        return ~(voltage > Volts<Real>{}) |
+               ((range.lowest > voltage) & ((range.lowest - voltage) * voltage > drop));
+    };
+    return ~above(cut_off) | ~above(limit) | ~(range.lowest * range.lowest > 4.0 * drop);
+}
+
+// The lanes where the step stands; the others stay as they are and are marked.
+template <class Real, class Bank>
+[[gnu::always_inline]] inline void put(const Abreast<Real>& at, BankLanes& lanes, Bank& bank,
+                                       const step::MaskOf<Real>& disturbed, const Real& removed) {
+    const Real one = step::all<Real>(1.0);
+    const Real none{};
+    const auto move = [&](Lane<double> & figure, const Real& to) __attribute__((always_inline)) {
+        at.put(figure.data(), disturbed ? at.number(figure.data()) : to);
+    };
+    at.put(lanes.alone.data(), disturbed ? one : none);
+    move(lanes.removed, removed);
+    bank.for_each([&](auto& pack) __attribute__((always_inline)) {
+        const auto& to = pack.in_step.to;
+        move(pack.kind->removed, to.removed.value);
+        move(pack.kind->head, to.head.value);
+        move(pack.kind->available, to.available);
+        move(pack.kind->below, to.bound);
+        move(pack.kind->taking, pack.face.way.taking ? one : none);
+        move(pack.kind->held, pack.face.way.held ? one : none);
+    });
+}
+
 template <bool all_rules, int fixed, class Real>
 [[gnu::always_inline]] inline void bank_stride_from(std::size_t lane, BankLanes& lanes,
                                                     const BankStretch& stretch) {
     using namespace step;
-    using Mask = MaskOf<Real>;
-    using OfKinds = std::array<Real, most_kinds>;
+    using Bank = KindsAbreast<all_rules, fixed, Real>;
     constexpr Kind kind{.two_wells = all_rules};
     constexpr double never = std::numeric_limits<double>::infinity();
-    constexpr int rounds = 8;
-    const std::size_t kinds = fixed > 0 ? std::size_t(fixed) : lanes.kinds;
     const Abreast<Real> at{lane};
-    const Real none{};
     const Seconds<Real> time{step::all<Real>(stretch.time)};
-    const Real endless = step::all<Real>(never);
     const Watts<Real> power{at.number(lanes.taken.data()) -
                             (at.number(lanes.sun.data()) + at.number(lanes.charger.data()))};
-    const Ohms<Real> shared{};  // the packs meet at the bus
-    const auto constants = [&](const KindLanes& pack) {
-        return Constants<Real>{at.template in<PerCoulomb>(pack.per_total.data()),
-                               at.number(pack.bound.data()), at.number(pack.width.data()),
-                               at.number(pack.head_gain.data()),
-                               at.template in<PerSecond>(pack.rate.data())};
-    };
-    const auto here = [&](const KindLanes& pack) {
-        return Standing<Real>{at.template in<Coulombs>(pack.removed.data()),
-                              at.template in<Coulombs>(pack.head.data()),
-                              at.number(pack.available.data()), at.number(pack.below.data())};
-    };
-
-    // Mean rested voltage of the time without current, and how a current meets it.
-    std::array<Meets<Real>, most_kinds> meets{};
-    std::array<Amperes<Real>, most_kinds> most_in{};
-    std::array<Ohms<Real>, most_kinds> added{};
-    std::array<Decays<Real>, most_kinds> over_time;
-    Mask nearly{};
-    for (std::size_t k = 0; k < kinds; ++k) {
-        const KindLanes& pack = lanes.of[k];
-        auto& decayed = over_time[k];
-        decayed = stretch.alike[k] ? step::alike<Real>(stretch.decayed[k])
-                                   : decays<Real>(at.number(pack.rate.data()) * stretch.time);
-        const auto mean = mean_of<kind, Real>(
-            {at.template in<Volts>(pack.at_zero.data()), at.template in<Volts>(pack.slope.data())},
-            here(pack), constants(pack), decayed.once,
-            fill_per_ampere(time, at.number(pack.bound_gain.data()), decayed.twice,
-                            at.template in<PerCoulomb>(pack.per_total.data())));
-        const auto resistance = at.template in<Ohms>(pack.resistance.data());
-        Ohms<Real> taking = resistance;
-        if constexpr (all_rules) {
-            added[k] = added_of(at, pack, at.template in<Coulombs>(pack.removed.data()));
-            taking = taking + added[k];
-        }
-        meets[k] = meets_bus<Real>(mean, resistance, taking, at.number(pack.gives.data()),
-                                   at.number(pack.takes.data()), at.number(pack.coulombic.data()));
-        most_in[k] = {endless};
-        nearly |= at.number(pack.available.data()) > step::all<Real>(nearly_full);
-    }
-    if (any_of(nearly))
-        for (std::size_t k = 0; k < kinds; ++k) {
-            const KindLanes& pack = lanes.of[k];
-            const auto& decayed = over_time[k];
-            const auto most =
-                most_into<Real>(at.number(pack.count.data()), here(pack),
-                                at.number(pack.bound.data()), at.number(pack.bound_gain.data()),
-                                at.number(pack.coulombic.data()), time, decayed.left, decayed.once);
-            most_in[k] = select(nearly, most, Amperes<Real>{endless});
-        }
-
-    // The bus, by guesses at who gives and who takes.
-    const auto offered_any = power < Watts<Real>{};
+    Bank bank(lane, lanes, stretch);
+    predict<kind>(bank, time);
+    const auto offered = power < Watts<Real>{};
     const Watts<Real> asked =
-        select(offered_any & ~(at.number(lanes.any_takes.data()) > none), Watts<Real>{}, power);
-    Volts<Real> highest_node{endless};
-    const bool any_offered = any_of(offered_any);
-    if (any_offered)
-        for (std::size_t k = 0; k < kinds; ++k) {
-            const KindLanes& pack = lanes.of[k];
-            const auto node = highest_node_of<Real>(
-                meets[k], most_in[k], at.number(pack.takes.data()), at.number(pack.count.data()),
-                at.template in<Amperes>(pack.floor.data()), {endless});
-            highest_node =
-                select(asked < Watts<Real>{}, smaller(highest_node, node), Volts<Real>{endless});
-        }
-    std::array<Way<Mask>, most_kinds> ways{};
-    for (std::size_t k = 0; k < kinds; ++k)
-        ways[k] = {at.number(lanes.of[k].taking.data()) > none,
-                   at.number(lanes.of[k].held.data()) > none};
-    BusPoint<Real> bus{};
-    Mask disturbed{};
-    Mask unsettled{};
-    for (int round = 0; round < rounds; ++round) {
-        OfKinds conducts{};
-        OfKinds offers{};
-        for (std::size_t k = 0; k < kinds; ++k) {
-            const auto of = offers_of<Real>(meets[k], most_in[k], ways[k]);
-            conducts[k] = of.conducts.value;
-            offers[k] = of.offers.value;
-        }
-        bus = bus_of<Real>(asked, {sum_of<Real, fixed>(conducts)}, {sum_of<Real, fixed>(offers)},
-                           highest_node, at.template in<Volts>(lanes.absorption.data()), shared,
-                           any_offered);
-        disturbed |= ~bus.possible;
-        unsettled = Mask{};
-        for (std::size_t k = 0; k < kinds; ++k) {
-            const auto way = way_at<Real>(bus.node, meets[k], most_in[k], ways[k]);
-            unsettled |= (way.taking ^ ways[k].taking) | (way.held ^ ways[k].held);
-            ways[k] = way;
-        }
-        if (!any_of(unsettled & ~disturbed)) break;
-    }
-    disturbed |= unsettled;
+        select(offered & ~(at.number(lanes.any_takes.data()) > Real{}), Watts<Real>{}, power);
+    const auto settled = settle_mean(bank, asked, any_of(offered), time);
 
-    // Where the currents lead.
-    std::array<Standing<Real>, most_kinds> then{};
-    Moves<Real> moves{{-endless}, {-endless}, {none}, none};
-    Volts<Real> drifts{};
-    Volts<Real> lowest{endless};
-    Volts<Real> highest{-endless};
-    OfKinds out{};
-    for (std::size_t k = 0; k < kinds; ++k) {
-        const KindLanes& pack = lanes.of[k];
-        const auto slope = at.template in<Volts>(pack.slope.data());
-        const Amperes<Real> current = current_on_bus<Real>(bus.node, meets[k], most_in[k], ways[k],
-                                                           at.number(pack.per_count.data()));
-        const Amperes<Real> into =
-            select(ways[k].taking, at.number(pack.coulombic.data()) * current, current);
-        const Standing<Real> from = here(pack);
-        then[k] = stand_after<kind, Real>(from, into, constants(pack), time, over_time[k].left,
-                                          over_time[k].once);
-        const Standing<Real>& to = then[k];
-        const Ends<Real> ends{at.number(pack.low.data()), at.number(pack.high.data()),
-                              at.number(pack.bound_low.data()), at.number(pack.bound_high.data())};
-        if constexpr (all_rules)
-            disturbed |=
-                ways[k].taking & beyond_knee<Real>(bus.node, meets[k], most_in[k],
-                                                   at.template in<Amperes>(pack.knee.data()));
-        disturbed |= ways[k].taking & (at.number(pack.stands_above.data()) > none);
-        disturbed |= leaves_piece<Real>(ways[k].taking, to, ends);
-        disturbed |= (to.removed < at.template in<Coulombs>(pack.least_removed.data())) |
-                     (to.removed > at.template in<Coulombs>(pack.most_removed.data()));
-        const Real filled = to.available - from.available;
-        const Volts<Real> parted = at.template in<Volts>(pack.counted_slope.data()) * filled;
-        widen<Real>(moves, parted, -parted, slope, filled);
-        out[k] = at.number(pack.count.data()) * to.removed.value;
-        if constexpr (all_rules) {
-            disturbed |= leaves_beneath<Real>(from, to, into, constants(pack), ends, time);
-            const Volts<Real> drift =
-                charging_drift(added[k], added_of(at, pack, to.removed), size_of(current));
-            drifts = larger(drifts, select(ways[k].taking, drift, Volts<Real>{}));
-        }
-        const auto at_zero = at.template in<Volts>(pack.at_zero.data());
-        const Volts<Real> before = voltage_on(at_zero, slope, from.available);
-        const Volts<Real> after = voltage_on(at_zero, slope, to.available);
-        lowest = smaller(lowest, smaller(before, after));
-        highest = larger(highest, larger(before, after));
-        disturbed |= smaller(before, after) <= at.template in<Volts>(pack.empty.data());
-    }
-
-    // The tolerance.
-    Volts<Real> moved = moved_by<Real>(moves, bus, power, lanes.tolerance, lanes.fill_tolerance);
-    if constexpr (all_rules) {
-        const Volts<Real> drifted = drifts * (lanes.tolerance / lanes.drift_tolerance);
-        moved = select(moved < drifted, drifted, moved);
-    }
-    disturbed |= moved > Volts<Real>{step::all<Real>(lanes.tolerance)};
-
-    // Far from every threshold, at either end. method.md (4)
-    const SquareVolts<Real> drop =
-        larger(power, Watts<Real>{}) * at.template in<Ohms>(lanes.ohms.data());
-    const auto cut_off =
-        at.template in<Volts>(stretch.through_inverter ? lanes.cut_off_with_inverter.data()
-                                                       : lanes.cut_off_direct.data());
-    const Volts<Real> limit = highest - at.template in<Volts>(lanes.limit_drop.data());
-    const auto above = [&](const Volts<Real>& voltage) {
-        return ~(voltage > Volts<Real>{}) |
-               ((lowest > voltage) & ((lowest - voltage) * voltage > drop));
-    };
-    disturbed |= ~above(cut_off) | ~above(limit) | ~(lowest * lowest > 4.0 * drop);
+    typename Bank::Sum out;
+    Range<Real> range{{step::all<Real>(never)}, {step::all<Real>(-never)}};
+    const auto followed = follow<kind>(
+        bank, settled.bus, power, time,
+        lanes.tolerance, [&](const auto& pack) __attribute__((always_inline)) {
+            out.add(pack[&KindLanes::count] * pack.in_step.to.removed.value);
+            return is_empty(pack, range);
+        });
+    auto disturbed = settled.disturbed | followed.disturbed;
+    disturbed |= followed.moved > Volts<Real>{step::all<Real>(lanes.tolerance)};
+    disturbed |= near_a_level(at, lanes, stretch.through_inverter, power, range);
     const Real removed = at.number(lanes.removed.data());
-    const Real removed_then = sum_of<Real, fixed>(out);
+    const Real removed_then = out.total();
     const Real usable = at.number(lanes.removed_above.data());
     const Real full = at.number(lanes.filled_to.data());
     disturbed |= (power > Watts<Real>{}) & ((removed >= usable) | (removed_then >= usable));
     disturbed |= (removed > full) & (removed_then <= full);
-
-    const Real one = step::all<Real>(1.0);
-    at.put(lanes.alone.data(), disturbed ? one : none);
-    at.put(lanes.removed.data(), disturbed ? removed : removed_then);
-    for (std::size_t k = 0; k < kinds; ++k) {
-        KindLanes& pack = lanes.of[k];
-        const Standing<Real> from = here(pack);
-        const Real taking_before = at.number(pack.taking.data());
-        const Real held_before = at.number(pack.held.data());
-        at.put(pack.removed.data(), disturbed ? from.removed.value : then[k].removed.value);
-        at.put(pack.head.data(), disturbed ? from.head.value : then[k].head.value);
-        at.put(pack.available.data(), disturbed ? from.available : then[k].available);
-        at.put(pack.below.data(), disturbed ? from.bound : then[k].bound);
-        at.put(pack.taking.data(), disturbed ? taking_before : ways[k].taking ? one : none);
-        at.put(pack.held.data(), disturbed ? held_before : ways[k].held ? one : none);
-    }
+    put(at, lanes, bank, disturbed, removed_then);
 }
 
 template <bool all_rules, int fixed, class Real>

@@ -83,11 +83,18 @@ template <step::Kind kind, class Real, class Own>
     const Ohms<Real> of_step = resistance_of_step(resistance, arriving, mean.per_ampere);
     Current<Real> current;
     Added<Real> added{};
+    Volts<Real> lag{};
     if constexpr (kind.may_charge && kind.resists) {
-        added = added_at<Real>(here.removed, asked.resists);
+        const auto& resists = asked.resists;
+        added = added_at<Real>(here.removed, resists);
         current = current_either_way(power, of_step,
-                                     taking_of(mean.at_rest, of_step, added, asked.resists.knee),
-                                     asked.resists.knee, asked.floor, asked.absorption);
+                                     taking_of(mean.at_rest, of_step, added, resists.knee),
+                                     resists.knee, asked.floor, asked.absorption);
+        lag = lag_at<Real>(current.amount, arriving * current.amount, added, resists.per_rated,
+                           resists.knee, all.time);
+        current.amount =
+            lagging(current, select(charges, lag, nothing_of(lag)), asked.floor, asked.absorption)
+                .amount;
     } else {
         current = current_at<kind>(power, mean.at_rest, of_step, asked.floor, asked.absorption);
     }
@@ -115,6 +122,7 @@ template <step::Kind kind, class Real, class Own>
                                           added_at<Real>(there.removed, asked.resists).up_to_knee,
                                           -current.amount);
         auto steady = both(holds<Real>(), drift <= all.drift_tolerance);
+        steady = both(steady, 2.0 * lag <= all.drift_tolerance);
         passes = both(passes, select(charges, steady, 1.0) > 0.5);
     } else if constexpr (kind.may_charge) {
         // where charging has a curve of its own, it is left to the pack alone

@@ -145,7 +145,7 @@ template <class Demand>
            trial.drift <= pack.drift_tolerance &&
            far_from_levels(pack, demand, std::min(rested_before, rested_after),
                            std::max(rested_before, rested_after), trial.current,
-                           trial.rise + trial.drift + steeper);
+                           trial.rise + 0.5 * trial.drift + steeper);
 }
 
 template <class Demand>

@@ -118,6 +118,7 @@ class Bank {
         double at_rest = 0.0;
         double per_ampere = 0.0;
         step::Added<double> added{};    // that charging adds to the resistance
+        double lag = 0.0;               // V, of what charging meets in the mean above its start
         double charging_at_rest = 0.0;  // likewise of the charging voltage
         double charging_per_ampere = 0.0;
         double current = 0.0;  // at the terminals of one pack
@@ -164,6 +165,7 @@ class Bank {
     [[nodiscard]] bool calm_step(double power, double until, BankAdvanced& sum, double& passed);
     BusPoint solve(std::span<Branch> branches, double power) const;
     void faces(Branch& branch, const Member& member, double taking_from, double taking) const;
+    [[nodiscard]] bool lag_behind(double time);
     [[nodiscard]] double drift() const;
     void point_now(double power, bool at_trial_end);
     [[nodiscard]] double current_now(std::size_t group) const;

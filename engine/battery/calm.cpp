@@ -96,7 +96,7 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         block.charging_empty[lane] = pack.charging_empty;
         block.charging_rise[lane] = pack.charging_rise;
         block.per_rated[lane] = pack.per_rated;
-        block.added[lane] = 0.0;
+        block.in_step.added.up_to_knee.value[lane] = 0.0;
         block.knee[lane] = pack.resists ? packs[i].count * pack.charging_knee : never;
         const bool above = piece.above_at_zero != 0.0 || piece.steeper != 0.0;
         block.stands_above[lane] = above ? -1 : 0;
@@ -118,9 +118,11 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         block.empty[lane] = floor.empty;
         block.restored[lane] = packs[i].restored_below;
         block.per_count[lane] = 1.0 / packs[i].count;
-        block.now.in_ohms[lane] = std::max(least_ohms, pack.resistance);
-        block.now.giving[lane] = block.gives[lane] / block.now.in_ohms[lane];
-        block.now.receiving[lane] = block.takes[lane] / block.now.in_ohms[lane];
+        block.now.meets.in_ohms.value[lane] = std::max(least_ohms, pack.resistance);
+        block.now.meets.giving.value[lane] =
+            block.gives[lane] / block.now.meets.in_ohms.value[lane];
+        block.now.meets.receiving.value[lane] =
+            block.takes[lane] / block.now.meets.in_ohms.value[lane];
         block.at_zero[lane] = piece.at_zero;
         block.slope[lane] = piece.slope;
         block.counted_slope[lane] = counted_slope(pack, piece);
@@ -140,7 +142,8 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
         block.available[lane] = state.available;
         block.below[lane] = state.bound;
         if (!packs[i].gives)
-            block.now.taking[lane] = block.mean.taking[lane] = block.taking_at_rest[lane] = -1;
+            block.now.way.taking[lane] = block.mean.way.taking[lane] = block.taking_at_rest[lane] =
+                -1;
         if (takes) absorption_ = std::min(absorption_, pack.absorption);
         any_gives_ = any_gives_ || packs[i].gives;
         any_takes_ = any_takes_ || takes;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "battery/prepared.hpp"
+#include "battery/step/in_bank.hpp"
 #include "battery/substep.hpp"
 
 namespace battery {
@@ -57,19 +58,14 @@ class Calm {
     using Lanes [[gnu::vector_size(32)]] = double;
     using Mask [[gnu::vector_size(32)]] = std::int64_t;
 
-    // How packs meet the bus: at a moment, or in the mean of a substep. Of a whole group.
-    struct alignas(32) Face {
-        Lanes rested, giving, receiving, most_in;
-        Lanes in_ohms;  // of one pack
-        Mask taking, held;
-    };
+    using Face = step::Facing<Lanes, Mask>;  // of a whole group
     struct alignas(32) Block {
         // of the packs; a lane without a pack has count 0
         Lanes count, per_count, resistance, inner, path, coulombic, width, bound, bound_gain;
         Lanes head_gain, rate, per_total, exchange, gives, takes, floor, current_above, cut_off;
         Lanes empty, restored;
         // what charging adds to the resistance, up to a knee of the group's; and from what
-        Lanes charging_empty, charging_rise, per_rated, added, knee;
+        Lanes charging_empty, charging_rise, per_rated, knee;
         Mask stands_above;  // on a piece whose charging voltage stands higher
         Lanes absent;       // minus infinity where there is no pack
         // of the pieces they stand on; infinite ends where there is no piece beyond
@@ -84,8 +80,7 @@ class Calm {
         Lanes removed, head, available, below, current_now;
         // trial
         Lanes left, once, twice, thrice;
-        Lanes per_ampere, current, into;
-        Lanes then_removed, then_head, then_available, then_below;
+        step::InStep<Lanes, Mask> in_step;
         Face now, mean;
         Mask taking_at_rest, held_at_rest;
     };
@@ -173,17 +168,18 @@ class Calm {
     CalmEnergy energy_;
     CalmPoint point_;
 
+    template <Face Block::*face>
+    class Abreast;
+
     [[nodiscard]] bool still(double power) const;
     void decay_for(double time);
-    void predict(double time);
+    [[nodiscard]] bool solve_mean(double power, double time, CalmPoint& point);
     void stand_at(bool then);
-    template <Face Block::*face>
-    [[nodiscard]] bool charges_plainly(const CalmPoint& point) const;
     [[nodiscard]] bool stand_under(double power);
     template <Face Block::*face>
-    [[nodiscard]] bool solve(double power, CalmPoint& point);
-    [[nodiscard]] bool solve_sums(double power, double conductance, double offered,
-                                  double highest_node, CalmPoint& point) const;
+    [[nodiscard]] CalmPoint highest_of_all() const;
+    [[nodiscard]] step::Watts<double> asked_of(double power) const;
+    [[nodiscard]] bool solve_now(double power, CalmPoint& point);
     [[nodiscard]] bool follow(double power, double time, double tolerance, const CalmPoint& point);
     [[nodiscard]] bool free_of_thresholds(double power, bool then, const CalmPoint& point,
                                           const CalmLimits& limits);

@@ -10,7 +10,7 @@
 
 #include "battery/calm.hpp"
 #include "battery/decay.hpp"
-#include "battery/step/in_bank.hpp"
+#include "battery/step/quiet_bank.hpp"
 
 namespace battery {
 
@@ -22,9 +22,7 @@ using Lanes [[gnu::vector_size(32)]] = double;
 using Mask [[gnu::vector_size(32)]] = std::int64_t;
 
 constexpr double full = step::brim_in_bank;
-constexpr int rounds = 8;  // guesses at who gives and who takes
 constexpr double least_ohms = step::least_resistance;
-constexpr double nearly_full = step::nearly_full;
 
 [[gnu::always_inline]] inline double sum(const Lanes& x) {
     return (x[0] + x[1]) + (x[2] + x[3]);
@@ -63,22 +61,17 @@ template <class Block>
         .up_to_knee.value;
 }
 
+[[gnu::always_inline]] inline CalmPoint point_of(const step::BusPoint<double>& bus) {
+    return {bus.voltage.value, bus.current.value, bus.node.value, bus.source.value};
+}
+[[gnu::always_inline]] inline step::BusPoint<double> bus_of(const CalmPoint& point) {
+    return {{point.node}, {point.voltage}, {point.source}, {point.current}, true};
+}
+
+// Of one pack at this moment, positive out of it.
 template <class Block>
-[[gnu::always_inline]] inline step::Ends<Lanes> ends_of(const Block& b) {
-    return {b.low, b.high, b.bound_low, b.bound_high};
-}
-template <class Face>
-[[gnu::always_inline]] inline step::Meets<Lanes> meets_of(const Face& f) {
-    return {{f.rested}, {f.giving}, {f.receiving}, {f.in_ohms}};
-}
-template <class Face>
-[[gnu::always_inline]] inline step::Way<Mask> way_of(const Face& f) {
-    return {f.taking, f.held};
-}
-// Of one pack, positive out of it.
-template <class Block, class Face>
-[[gnu::always_inline]] inline Lanes current_of(const Block& b, const Face& f, double node) {
-    return step::current_on_bus<Lanes>({none + node}, meets_of(f), {f.most_in}, way_of(f),
+[[gnu::always_inline]] inline Lanes current_now_of(const Block& b, double node) {
+    return step::current_on_bus<Lanes>({none + node}, b.now.meets, b.now.most_in, b.now.way,
                                        b.per_count)
         .value;
 }
@@ -108,65 +101,84 @@ template <class Block, class Face>
         }
 }
 
-// Mean rested voltage of the time without current, its fall for each ampere, and the most that the
-// wells take. (12), (33)
-[[gnu::always_inline]] inline void Calm::predict(double time) {
-    for (Block& b : blocks_) {
-        const auto mean = step::mean_of<of_all_kinds, Lanes>(
-            {{b.at_zero}, {b.slope}}, standing_of(b), constants_of(b), b.once,
-            step::fill_per_ampere(step::Seconds<double>{time}, b.bound_gain, b.twice,
-                                  step::PerCoulomb<Lanes>{b.per_total}));
-        b.per_ampere = mean.per_ampere.value;
-        Lanes taking = b.resistance;
-        if (resists_) {
-            b.added = added_of(b, b.removed);
-            taking = taking + b.added;
+// The packs of one bank as step/quiet_bank.hpp takes them: in the mean of a substep, or at a
+// moment.
+template <Calm::Face Calm::Block::*face_of>
+class Calm::Abreast {
+  public:
+    using Each = Lanes;
+    using EachMask = Mask;
+    using Whole = double;
+    using WholeMask = bool;
+    using Of = Block;
+    struct Sum {
+        Lanes of = none;
+        [[gnu::always_inline]] void add(const Lanes& x) { of += x; }
+        [[gnu::always_inline]] double total() const { return sum(of); }
+    };
+    struct Pack {
+        Block& block;
+        Face& face;
+        step::InStep<Lanes, Mask>& in_step;
+        [[gnu::always_inline]] const Lanes& operator[](Lanes Block::*figure) const {
+            return block.*figure;
         }
-        const auto meets =
-            step::meets_bus<Lanes>(mean, {b.resistance}, {taking}, b.gives, b.takes, b.coulombic);
-        b.mean.rested = meets.rested.value;
-        b.mean.giving = meets.giving.value;
-        b.mean.in_ohms = meets.in_ohms.value;
-        b.mean.receiving = meets.receiving.value;
-        b.mean.most_in = none + never;
-        if (!any(b.available > none + nearly_full)) continue;
-        b.mean.most_in =
-            step::most_into<Lanes>(b.count, standing_of(b), b.bound, b.bound_gain, b.coulombic,
-                                   step::Seconds<double>{time}, b.left, b.once)
-                .value;
+        [[gnu::always_inline]] const Block& decayed() const { return block; }
+        [[gnu::always_inline]] Mask stands_above() const { return block.stands_above; }
+        [[gnu::always_inline]] step::Volts<Lanes> absent() const { return {block.absent}; }
+    };
+
+    [[gnu::always_inline]] Abreast(Calm& calm, bool still) : of_(calm), still_(still) {}
+    template <class Do>
+    [[gnu::always_inline]] void for_each(const Do& with) {
+        for (Block& block : of_.blocks_) {
+            Pack pack{block, block.*face_of, block.in_step};
+            with(pack);
+        }
     }
-}
+    [[gnu::always_inline]] static Lanes each(double x) { return none + x; }
+    [[gnu::always_inline]] static bool any(const Mask& mask) { return battery::any(mask); }
+    [[gnu::always_inline]] static double largest(const Lanes& x) { return largest_of(x); }
+    template <class Unit>
+    [[gnu::always_inline]] static step::Dimensioned<Unit, double> largest(
+        const step::Dimensioned<Unit, Lanes>& x) {
+        return {largest_of(x.value)};
+    }
+    template <class X>
+    [[gnu::always_inline]] static X where(bool condition, const X& x, const X& otherwise) {
+        return condition ? x : otherwise;
+    }
+    [[gnu::always_inline]] step::Volts<double> absorption() const { return {of_.absorption_}; }
+    [[gnu::always_inline]] step::Ohms<double> shared() const { return {of_.shared_}; }
+    [[gnu::always_inline]] double fill_tolerance() const { return of_.fill_tolerance_; }
+    [[gnu::always_inline]] double drift_tolerance() const { return of_.drift_tolerance_; }
+    [[gnu::always_inline]] bool still() const { return still_; }
+    [[gnu::always_inline]] bool resists() const { return of_.resists_; }
+    [[gnu::always_inline]] bool two_wells() const { return of_.two_wells_; }
+    [[gnu::always_inline]] bool many_efficiencies() const { return !of_.one_efficiency_; }
+    [[gnu::always_inline]] bool bends() const { return of_.resists_ || of_.stands_above_; }
+
+  private:
+    Calm& of_;
+    bool still_;
+};
 
 // Likewise at this moment, or at the end of the trial.
 [[gnu::always_inline]] inline void Calm::stand_at(bool then) {
     for (Block& b : blocks_) {
-        const Lanes available = then ? b.then_available : b.available;
-        b.now.rested = b.at_zero + b.slope * available;
+        const Lanes available = then ? b.in_step.to.available : b.available;
+        b.now.meets.rested.value = b.at_zero + b.slope * available;
         if (resists_) {
-            const Lanes added = added_of(b, then ? b.then_removed : b.removed);
-            b.now.in_ohms = larger(none + least_ohms, b.resistance + added);
-            b.now.receiving = b.takes / b.now.in_ohms;
+            const Lanes added = added_of(b, then ? b.in_step.to.removed.value : b.removed);
+            b.now.meets.in_ohms.value = larger(none + least_ohms, b.resistance + added);
+            b.now.meets.receiving.value = b.takes / b.now.meets.in_ohms.value;
         }
-        b.now.most_in = none + never;
+        b.now.most_in.value = none + never;
         const Mask brimming = available >= none + full;
         if (!any(brimming)) continue;
-        const Lanes seeps = larger(none, -b.exchange * (then ? b.then_head : b.head));
-        b.now.most_in = brimming ? b.count * seeps / b.coulombic : b.now.most_in;
+        const Lanes seeps = larger(none, -b.exchange * (then ? b.in_step.to.head.value : b.head));
+        b.now.most_in.value = brimming ? b.count * seeps / b.coulombic : b.now.most_in.value;
     }
-}
-
-// The bus, given how the packs behave; false where bank.cpp must look. (28), (35)
-[[gnu::always_inline]] inline bool Calm::solve_sums(double power, double conductance,
-                                                    double offered, double highest_node,
-                                                    CalmPoint& point) const {
-    const auto bus = step::bus_of<double>({power}, {conductance}, {offered}, {highest_node},
-                                          {absorption_}, {shared_}, power < 0.0);
-    if (!bus.possible) return false;
-    point = {.voltage = bus.voltage.value,
-             .current = bus.current.value,
-             .node = bus.node.value,
-             .source = bus.source.value};
-    return true;
 }
 
 // Nobody gives and nothing is offered, or nobody takes what is: no current, and the bus shows the
@@ -175,115 +187,62 @@ template <class Block, class Face>
     return !any_gives_ && !(power > 0.0) && (power == 0.0 || !any_takes_);
 }
 
-// Whether nobody takes more than its knee, nor where charging has a curve of its own: what else
-// bank.cpp must solve.
+// The bus shows the highest of them, who all rest.
 template <Calm::Face Calm::Block::*face>
-[[gnu::always_inline]] inline bool Calm::charges_plainly(const CalmPoint& point) const {
-    if (!resists_ && !stands_above_) return true;
-    Mask otherwise{};
-    for (const Block& b : blocks_) {
-        const Face& f = b.*face;
-        const Mask fast =
-            step::beyond_knee<Lanes>({none + point.node}, meets_of(f), {f.most_in}, {b.knee});
-        otherwise |= f.taking & (fast | b.stands_above);
-    }
-    return !any(otherwise);
+[[gnu::always_inline]] inline CalmPoint Calm::highest_of_all() const {
+    Lanes highest = none;
+    for (const Block& b : blocks_)
+        highest = larger(highest, (b.*face).meets.rested.value);
+    const double node = largest_of(highest);
+    return {node, 0.0, node, node};
 }
 
-template <Calm::Face Calm::Block::*face>
-[[gnu::always_inline]] inline bool Calm::solve(double power, CalmPoint& point) {
+// What nobody takes is not offered.
+[[gnu::always_inline]] inline step::Watts<double> Calm::asked_of(double power) const {
+    return {power < 0.0 && !any_takes_ ? 0.0 : power};
+}
+
+// The bus at this moment, or in the mean of a trial; false where bank.cpp must look.
+[[gnu::always_inline]] inline bool Calm::solve_now(double power, CalmPoint& point) {
     if (still(power)) {
-        Lanes highest = none;
-        for (const Block& b : blocks_)
-            highest = larger(highest, (b.*face).rested);
-        const double node = largest_of(highest);
-        point = {node, 0.0, node, node};
+        point = highest_of_all<&Block::now>();
         return true;
     }
-    if (power < 0.0 && !any_takes_) power = 0.0;
-    double highest_node = never;
-    if (power < 0.0) {
-        Lanes lowest = none + never;
-        for (const Block& b : blocks_) {
-            const Face& f = b.*face;
-            const auto node = step::highest_node_of<Lanes>(meets_of(f), {f.most_in}, b.takes,
-                                                           b.count, {b.floor}, {none + never});
-            lowest = step::smaller(lowest, node.value);
-        }
-        highest_node = -largest_of(-lowest);
+    Abreast<&Block::now> bank(*this, false);
+    const auto asked = asked_of(power);
+    const auto found = step::settle(bank, asked, asked.value < 0.0);
+    if (found.disturbed) return false;
+    point = point_of(found.bus);
+    return !step::bends(bank, found.bus.node);
+}
+[[gnu::always_inline]] inline bool Calm::solve_mean(double power, double time, CalmPoint& point) {
+    const step::Seconds<double> lasts{time};
+    Abreast<&Block::mean> bank(*this, still(power));
+    step::predict<of_all_kinds>(bank, lasts);
+    if (bank.still()) {
+        point = highest_of_all<&Block::mean>();
+        return true;
     }
-    for (int round = 0; round < rounds; ++round) {
-        Lanes conductance = none;
-        Lanes offered = none;
-        for (const Block& b : blocks_) {
-            const Face& f = b.*face;
-            const auto of = step::offers_of<Lanes>(meets_of(f), {f.most_in}, way_of(f));
-            conductance += of.conducts.value;
-            offered += of.offers.value;
-        }
-        if (!solve_sums(power, sum(conductance), sum(offered), highest_node, point)) return false;
-        Mask changed{};
-        for (Block& b : blocks_) {
-            Face& f = b.*face;
-            const auto way =
-                step::way_at<Lanes>({none + point.node}, meets_of(f), {f.most_in}, way_of(f));
-            changed |= (way.taking ^ f.taking) | (way.held ^ f.held);
-            f.taking = way.taking;
-            f.held = way.held;
-        }
-        if (!any(changed)) return charges_plainly<face>(point);
-    }
-    return false;
+    const auto asked = asked_of(power);
+    const auto found = step::settle_mean(bank, asked, asked.value < 0.0, lasts);
+    point = point_of(found.bus);
+    return !found.disturbed;
 }
 
 // Currents of the trial and where they lead; false where something happens on the way.
 [[gnu::always_inline]] inline bool Calm::follow(double power, double time, double tolerance,
                                                 const CalmPoint& point) {
-    Mask disturbed{};
-    step::Moves<Lanes> moves{{none - never}, {none - never}, {none}, none};
+    Abreast<&Block::mean> bank(*this, still(power));
     Lanes largest = none;
-    const bool quiet = still(power);
-    for (Block& b : blocks_) {
-        b.current = quiet ? none : current_of(b, b.mean, point.node);
-        b.into = b.mean.taking ? b.coulombic * b.current : b.current;
-        const auto then = step::stand_after<of_all_kinds, Lanes>(
-            standing_of(b), {b.into}, constants_of(b), step::Seconds<double>{time}, b.left, b.once);
-        b.then_removed = then.removed.value;
-        b.then_head = then.head.value;
-        b.then_available = then.available;
-        b.then_below = then.bound;
-        disturbed |= step::leaves_piece<Lanes>(b.mean.taking, then, ends_of(b));
-        const Lanes filled = b.then_available - b.available;
-        const Lanes parted = b.counted_slope * filled;
-        step::widen<Lanes>(moves, {parted + b.absent}, {b.absent - parted}, {b.slope}, filled);
-        largest = larger(largest, magnitude(b.current));
-    }
-    if (!one_efficiency_)
-        for (const Block& b : blocks_)
-            disturbed |= (b.then_removed < b.least_removed) | (b.then_removed > b.most_removed);
-    if (two_wells_)
-        for (const Block& b : blocks_)
-            disturbed |= step::leaves_beneath<Lanes>(
-                standing_of(b), {{b.then_removed}, {b.then_head}, b.then_available, b.then_below},
-                {b.into}, constants_of(b), ends_of(b), {none + time});
-    const step::Moves<double> moved{{largest_of(moves.rises.value)},
-                                    {largest_of(moves.falls.value)},
-                                    {largest_of(moves.changes.value)},
-                                    largest_of(moves.fills)};
-    const step::BusPoint<double> bus{.voltage = {point.voltage}, .source = {point.source}};
-    moved_ = step::moved_by<double>(moved, bus, {power}, tolerance, fill_tolerance_).value;
+    const auto found = step::follow<of_all_kinds>(
+        bank, bus_of(point), {power}, step::Seconds<double>{time},
+        tolerance, [&](const auto& pack) __attribute__((always_inline)) {
+            largest = larger(largest, magnitude(pack.in_step.current.value));
+            return Mask{};
+        });
+    moved_ = found.moved.value;
     largest_ = largest_of(largest);
-    if (resists_) {
-        Lanes drifts = none;
-        for (const Block& b : blocks_) {
-            const auto drift = step::charging_drift(step::Ohms<Lanes>{b.added},
-                                                    step::Ohms<Lanes>{added_of(b, b.then_removed)},
-                                                    step::Amperes<Lanes>{magnitude(b.current)});
-            drifts = larger(drifts, b.mean.taking ? drift.value : none);
-        }
-        moved_ = std::max(moved_, largest_of(drifts) * (tolerance / drift_tolerance_));
-    }
-    return !any(disturbed);
+    return !found.disturbed;
 }
 
 [[gnu::always_inline]] inline bool Calm::free_of_thresholds(double power, bool then,
@@ -294,9 +253,9 @@ template <Calm::Face Calm::Block::*face>
     Lanes removed = none;
     const bool quiet = still(power);
     for (Block& b : blocks_) {
-        const Lanes out = then ? b.then_removed : b.removed;
-        const Lanes rested = b.now.rested;
-        b.current_now = quiet ? none : current_of(b, b.now, point.node);
+        const Lanes out = then ? b.in_step.to.removed.value : b.removed;
+        const Lanes rested = b.now.meets.rested.value;
+        b.current_now = quiet ? none : current_now_of(b, point.node);
         const Mask gives = b.current_now > none;
         met |= gives & (b.current_now >= b.current_above);
         met |= gives & (rested <= b.empty);
@@ -323,24 +282,26 @@ template <Calm::Face Calm::Block::*face>
     Lanes in_charging = none;
     Lanes between = none;
     for (const Block& b : blocks_) {
-        const Lanes charge = b.count * b.current * time;
-        in_inner += charge * b.current * b.inner;
-        in_paths += charge * b.current * b.path;
-        const Lanes rested = b.mean.rested - b.per_ampere * b.into;
-        in_charging += b.count * (b.into - b.current) * time * rested;
+        const Lanes charge = b.count * b.in_step.current.value * time;
+        in_inner += charge * b.in_step.current.value * b.inner;
+        in_paths += charge * b.in_step.current.value * b.path;
+        const Lanes rested =
+            b.in_step.mean.at_rest.value - b.in_step.mean.per_ampere.value * b.in_step.into.value;
+        in_charging += b.count * (b.in_step.into.value - b.in_step.current.value) * time * rested;
         // a full pack is driven above its voltage: that part gasses and heats
-        const Lanes driven = mean.node - rested + b.current * b.resistance;
-        in_charging -= b.mean.held ? charge * driven : none;
+        const Lanes driven = mean.node - rested + b.in_step.current.value * b.resistance;
+        in_charging -= b.mean.way.held ? charge * driven : none;
         if (!resists_) continue;
-        const Lanes met = charge * b.current * b.added;
-        in_charging += b.mean.taking & ~b.mean.held ? met : none;
+        const Lanes met = charge * (b.in_step.current.value * b.in_step.added.up_to_knee.value -
+                                    b.in_step.lag.value);
+        in_charging += b.mean.way.taking & ~b.mean.way.held ? met : none;
     }
     if (two_wells_)
         for (const Block& b : blocks_) {
             const auto lost = step::lost_between<Lanes>(
                 {{b.at_zero}, {b.slope}}, {{b.bound_at_zero}, {b.bound_slope}}, standing_of(b),
-                {b.into}, constants_of(b), step::PerSecond<Lanes>{b.count * b.exchange},
-                step::Seconds<double>{time}, b);
+                {b.in_step.into.value}, constants_of(b),
+                step::PerSecond<Lanes>{b.count * b.exchange}, step::Seconds<double>{time}, b);
             between += lost.value;
         }
     energy_ = {.at_bus = mean.voltage * mean.current * time,
@@ -350,10 +311,10 @@ template <Calm::Face Calm::Block::*face>
                .between = sum(between),
                .in_charging = sum(in_charging)};
     for (Block& b : blocks_) {
-        b.removed = b.then_removed;
-        b.head = b.then_head;
-        b.available = b.then_available;
-        b.below = b.then_below;
+        b.removed = b.in_step.to.removed.value;
+        b.head = b.in_step.to.head.value;
+        b.available = b.in_step.to.available;
+        b.below = b.in_step.to.bound;
     }
     removed_ = then_removed_;
 }
@@ -364,7 +325,7 @@ template <Calm::Face Calm::Block::*face>
     at_present_ = true;
     if (solved_for_ == power) return true;
     solved_for_.reset();
-    if (!solve<&Block::now>(power, point_)) return false;
+    if (!solve_now(power, point_)) return false;
     solved_for_ = power;
     return true;
 }
@@ -374,7 +335,7 @@ bool Calm::meets_as(double power) {
     if (!stand_under(power)) return false;
     const bool quiet = still(power);
     for (Block& b : blocks_)
-        b.current_now = quiet ? none : current_of(b, b.now, point_.node);
+        b.current_now = quiet ? none : current_now_of(b, point_.node);
     return true;
 }
 
@@ -385,13 +346,13 @@ bool Calm::rests_as(double& voltage) {
     at_present_ = true;
     const auto exchange = [this] {
         for (Block& b : blocks_) {
-            std::swap(b.now.taking, b.taking_at_rest);
-            std::swap(b.now.held, b.held_at_rest);
+            std::swap(b.now.way.taking, b.taking_at_rest);
+            std::swap(b.now.way.held, b.held_at_rest);
         }
     };
     CalmPoint point;
     exchange();
-    const bool found = solve<&Block::now>(0.0, point);
+    const bool found = solve_now(0.0, point);
     exchange();
     voltage = point.voltage;
     return found;
@@ -424,15 +385,14 @@ Calm::Tried Calm::step_as(double power, double time, double tolerance, const Cal
     CalmPoint end;
     moved_ = 0.0;
     decay_for(time);
-    predict(time);
-    if (!solve<&Block::mean>(power, mean)) return Tried::disturbed;
+    if (!solve_mean(power, time, mean)) return Tried::disturbed;
     const bool calm = follow(power, time, tolerance, mean);
     if (moved_ > tolerance) return Tried::too_long;
     if (!calm) return Tried::disturbed;
     at_present_ = false;
     solved_for_.reset();
     stand_at(true);
-    if (!solve<&Block::now>(power, end) || !free_of_thresholds(power, true, end, limits))
+    if (!solve_now(power, end) || !free_of_thresholds(power, true, end, limits))
         return Tried::disturbed;
     take(time, mean);
     at_present_ = true;

@@ -148,6 +148,7 @@ struct Drawn {
     double current = 0.0;  // at the terminals
     double root = 1.0;
     bool possible = true;
+    double free = 0.0;  // were there no limits, of what takes charge with a knee
 };
 
 // From a source of this voltage behind this resistance. (13)
@@ -199,7 +200,8 @@ struct Charged {
     const auto current = step::charging_at<double>(
         {demand.amount}, into.taking, step::Amperes<double>{pack.charging_knee},
         step::Amperes<double>{pack.charge_floor}, step::Volts<double>{pack.absorption});
-    return {.current = current.amount.value, .root = current.root.value};
+    return {
+        .current = current.amount.value, .root = current.root.value, .free = current.free.value};
 }
 [[nodiscard, gnu::always_inline]] inline Drawn drawn(const Prepared& pack, AtCurrent demand,
                                                      const Charged& into) {
@@ -207,6 +209,31 @@ struct Charged {
     const bool fast = into.has_knee && taking.at_knee.value < pack.absorption;
     return drawn(pack, demand, fast ? taking.beyond.value : taking.voltage.value,
                  fast ? taking.resistance_beyond.value : taking.resistance.value);
+}
+
+// The same with what it stands against so much higher. (63a)
+//   from   the current before that
+[[nodiscard, gnu::always_inline]] inline Drawn lagging(const Prepared& pack, AtPower,
+                                                       const Drawn& from, const Charged& into,
+                                                       step::Volts<double> lag) {
+    const auto& taking = into.taking;
+    const bool fast = taking.at_knee.value < pack.absorption;
+    const step::Current<double> first{
+        .amount = {from.current},
+        .root = {from.root},
+        .squared = {},
+        .free = {from.free},
+        .held_voltage = fast ? taking.beyond : taking.voltage,
+        .held_resistance = fast ? taking.resistance_beyond : taking.resistance};
+    const auto current = step::lagging<double>(first, lag, step::Amperes<double>{pack.charge_floor},
+                                               step::Volts<double>{pack.absorption});
+    return {.current = current.amount.value, .root = from.root, .free = current.free.value};
+}
+[[nodiscard, gnu::always_inline]] inline Drawn lagging(const Prepared& pack, AtCurrent demand,
+                                                       const Drawn&, Charged into,
+                                                       step::Volts<double> lag) {
+    into.taking = step::higher(into.taking, lag);
+    return drawn(pack, demand, into);
 }
 
 // Where charging has a steep curve of its own, the mean current that absorption takes in a step: it
@@ -291,6 +318,15 @@ struct Trial {
     double bound = 1.0;
 };
 
+// (63a), at the current that the start alone would make
+[[nodiscard, gnu::always_inline]] inline step::Volts<double> lag_at(
+    const Prepared& pack, double current, double arriving, const step::Added<double>& added,
+    double time) {
+    return step::lag_at<double>(
+        {current}, {arriving * current}, added, step::PerCoulomb<double>{pack.per_rated},
+        step::Amperes<double>{pack.charging_knee}, step::Seconds<double>{time});
+}
+
 template <class Demand>
 [[nodiscard, gnu::always_inline]] inline Trial try_for(const Prepared& pack, const WellState& state,
                                                        Demand demand, double time) {
@@ -309,12 +345,19 @@ template <class Demand>
         step::resistance_of_step(step::Ohms<double>{pack.resistance}, arriving,
                                  step::Ohms<double>{charging.per_ampere})
             .value;
-    const Charged source = rising ? charged(pack, charging.at_rest, resistance, added) : Charged{};
+    Charged source = rising ? charged(pack, charging.at_rest, resistance, added) : Charged{};
     Drawn taken =
         rising ? drawn(pack, demand, source) : drawn(pack, demand, mean.at_rest, resistance);
-    if (rising && pack.stands_above)
+    step::Volts<double> lag{};
+    if (rising && pack.resists) {
+        lag = lag_at(pack, taken.current, arriving, added, time);
+        taken = lagging(pack, demand, taken, source, lag);
+    }
+    if (rising && pack.stands_above) {
+        source.taking = step::higher(source.taking, lag);
         taken.current =
             not_past_absorption(pack, taken.current, source, arriving * charging.per_ampere);
+    }
     trial.possible = taken.possible;
     trial.root = taken.root;
     trial.at_rest = mean.at_rest;
@@ -332,14 +375,19 @@ template <class Demand>
     trial.available = to.available;
     trial.bound = to.bound;
     if (!rising) return trial;
-    trial.rise =
-        risen(pack, trial.current, added) +
-        ((charging.at_rest - mean.at_rest) - (charging.per_ampere - mean.per_ampere) * trial.into);
     if (pack.resists)
         trial.drift =
-            step::charging_drift(added.up_to_knee, added_at(pack, trial.removed).up_to_knee,
-                                 step::Amperes<double>{-trial.current})
-                .value;
+            std::max(2.0 * lag.value, step::charging_drift(added.up_to_knee,
+                                                           added_at(pack, trial.removed).up_to_knee,
+                                                           step::Amperes<double>{-trial.current})
+                                          .value);
+    if (taken.free < 0.0 && trial.current == taken.free)  // all that is offered, and no hair more
+        trial.rise =
+            demand.amount / trial.current - trial.mean_rested + trial.current * pack.resistance;
+    else
+        trial.rise = risen(pack, trial.current, added) + lag.value +
+                     ((charging.at_rest - mean.at_rest) -
+                      (charging.per_ampere - mean.per_ampere) * trial.into);
     return trial;
 }
 

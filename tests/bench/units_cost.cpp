@@ -41,6 +41,8 @@ inline PlainWells plain_after(const PlainKinetics& kinetics, PlainWells wells, d
 struct PlainAdded {
     double up_to_knee = 0.0;
     double beyond = 0.0;
+    double slope = 0.0;
+    double slope_beyond = 0.0;
 };
 
 [[gnu::always_inline]] inline PlainAdded plain_added(const battery::Prepared& pack,
@@ -49,10 +51,13 @@ struct PlainAdded {
     double charge = 1.0 - removed * pack.per_rated;
     charge = charge < 0.0 ? 0.0 : charge;
     charge = charge > 1.0 ? 1.0 : charge;
-    const double all = pack.charging_empty * (1.0 + pack.charging_rise * charge / (1.001 - charge));
+    const double per_short = 1.0 / (1.001 - charge);
+    const double all = pack.charging_empty * (1.0 + pack.charging_rise * charge * per_short);
+    const double slope = 1.001 * pack.charging_rise * per_short * per_short * pack.charging_empty;
     const double more = all - pack.inner;
     const double more_beyond = all * pack.charging_beyond - pack.inner;
-    return {more > 0.0 ? more : 0.0, more_beyond > 0.0 ? more_beyond : 0.0};
+    return {more > 0.0 ? more : 0.0, more_beyond > 0.0 ? more_beyond : 0.0,
+            more > 0.0 ? slope : 0.0, more_beyond > 0.0 ? slope * pack.charging_beyond : 0.0};
 }
 
 [[gnu::always_inline]] inline double plain_limited(const battery::Prepared& pack, double free,
@@ -71,23 +76,70 @@ struct PlainAdded {
     return current < 0.0 ? plain_limited(pack, current, voltage, resistance) : current;
 }
 
-[[gnu::always_inline]] inline double plain_charged(const battery::Prepared& pack, double power,
-                                                   double voltage, double resistance,
-                                                   const PlainAdded& added) {
-    if (!pack.resists) return plain_drawn(pack, power, voltage, resistance);
-    const double knee = pack.charging_knee;
+// What stands against a charge, and the current that a power makes of it.
+struct PlainTaking {
+    double voltage;
+    double up_to_knee;
+    double at_knee;
+    double from_beyond;
+    double beyond;
+};
+
+[[gnu::always_inline]] inline PlainTaking plain_taking(const battery::Prepared& pack,
+                                                       double voltage, double resistance,
+                                                       const PlainAdded& added) {
     const double up_to_knee = resistance + added.up_to_knee;
     const double beyond = resistance + added.beyond;
-    const double at_knee = voltage + up_to_knee * knee;
-    const double from_beyond = at_knee - beyond * knee;
-    const bool fast = -power > at_knee * knee;
+    const double at_knee = voltage + up_to_knee * pack.charging_knee;
+    return {voltage, up_to_knee, at_knee, at_knee - beyond * pack.charging_knee, beyond};
+}
+
+struct PlainTaken {
+    double current;
+    double root;
+    double free;
+};
+[[gnu::always_inline]] inline PlainTaken plain_taken(const battery::Prepared& pack, double power,
+                                                     const PlainTaking& taking) {
+    const auto [voltage, up_to_knee, at_knee, from_beyond, beyond] = taking;
+    const bool fast = -power > at_knee * pack.charging_knee;
     const double of_power = fast ? from_beyond : voltage;
     const double meets = fast ? beyond : up_to_knee;
     const double root = std::sqrt(of_power * of_power - 4.0 * meets * power);
     const double free = 2.0 * power / (of_power + root);
     const bool held_fast = at_knee < pack.absorption;
-    return plain_limited(pack, free, held_fast ? from_beyond : voltage,
-                         held_fast ? beyond : up_to_knee);
+    return {plain_limited(pack, free, held_fast ? from_beyond : voltage,
+                          held_fast ? beyond : up_to_knee),
+            root, free};
+}
+[[gnu::always_inline]] inline double plain_lagging(const battery::Prepared& pack,
+                                                   const PlainTaken& first,
+                                                   const PlainTaking& taking, double lag) {
+    const bool held_fast = taking.at_knee < pack.absorption;
+    return plain_limited(pack, first.free * (first.root / (first.root + lag)),
+                         (held_fast ? taking.from_beyond : taking.voltage) + lag,
+                         held_fast ? taking.beyond : taking.up_to_knee);
+}
+
+// By how much more is met in the mean of a step than at its start.
+[[gnu::always_inline]] inline double plain_lag(const battery::Prepared& pack, double current,
+                                               double arriving, const PlainAdded& added,
+                                               double time) {
+    const double half = -0.5 * (arriving * current) * pack.per_rated * time;
+    const double over = -current - pack.charging_knee;
+    const double beyond = over > 0.0 ? over : 0.0;
+    return added.slope * half * (-current - beyond) + added.slope_beyond * half * beyond;
+}
+
+[[gnu::always_inline]] inline double plain_charged(const battery::Prepared& pack, double power,
+                                                   double voltage, double resistance,
+                                                   double arriving, double removed, double time) {
+    if (!pack.resists) return plain_drawn(pack, power, voltage, resistance);
+    const PlainAdded added = plain_added(pack, removed);
+    const PlainTaking taking = plain_taking(pack, voltage, resistance, added);
+    const PlainTaken first = plain_taken(pack, power, taking);
+    return plain_lagging(pack, first, taking,
+                         plain_lag(pack, first.current, arriving, added, time));
 }
 
 [[gnu::always_inline]] inline PlainWells plain_step(const battery::Prepared& pack,
@@ -102,7 +154,6 @@ struct PlainAdded {
     const double per_ampere = piece.slope * fill_per_ampere;
     const double arriving = power < 0.0 ? pack.coulombic[state.charging_piece] : 1.0;
     const bool rising = power < 0.0 && (pack.resists || pack.stands_above);
-    const PlainAdded added = rising ? plain_added(pack, wells.removed) : PlainAdded{};
     double charging_at_rest = at_rest;
     double charging_per_ampere = per_ampere;
     if (rising && pack.stands_above) {
@@ -111,7 +162,8 @@ struct PlainAdded {
         charging_per_ampere = (piece.slope + piece.steeper) * fill_per_ampere;
     }
     const double resistance = pack.resistance + arriving * charging_per_ampere;
-    const double current = rising ? plain_charged(pack, power, charging_at_rest, resistance, added)
+    const double current = rising ? plain_charged(pack, power, charging_at_rest, resistance,
+                                                  arriving, wells.removed, time)
                                   : plain_drawn(pack, power, at_rest, resistance);
     const double into = arriving * current;
     return {wells.removed + into * time,

@@ -105,10 +105,15 @@ CANDLEMARK_EQUATION In<Amperes> auto settling(In<Volts> auto voltage, In<Volts> 
                                               In<Ohms> auto rises, Number auto done) {
     return (voltage - absorption) / rises * done;
 }
-// (60), of a pack that takes charge, at a charge from 0 to 1
+// (60), of a pack that takes charge; `per_short` is one over 1.001 - charge, the charge from 0 to 1
 CANDLEMARK_EQUATION In<Ohms> auto charging_resistance(In<Ohms> auto when_empty, Number auto rise,
-                                                      Number auto charge) {
-    return when_empty * (1.0 + rise * charge / (1.001 - charge));
+                                                      Number auto charge, Number auto per_short) {
+    return when_empty * (1.0 + rise * charge * per_short);
+}
+// by which it rises for each unit of charge
+CANDLEMARK_EQUATION In<Ohms> auto charging_slope(In<Ohms> auto when_empty, Number auto rise,
+                                                 Number auto per_short) {
+    return 1.001 * rise * per_short * per_short * when_empty;
 }
 // (61), the voltage at which a stretch of the charging voltage ends, and from which the next begins
 CANDLEMARK_EQUATION In<Volts> auto voltage_at_knee(In<Volts> auto voltage, In<Ohms> auto resistance,
@@ -133,6 +138,11 @@ CANDLEMARK_EQUATION In<Volts> auto charging_rise(In<Ohms> auto added, In<Ohms> a
 CANDLEMARK_EQUATION In<Volts> auto charging_drift(In<Ohms> auto from, In<Ohms> auto to,
                                                   In<Amperes> auto current) {
     return (to - from) * current;
+}
+// (63a), half of what it rises by in a step: its mean above its start
+CANDLEMARK_EQUATION In<Ohms> auto mean_rise(In<Ohms> auto slope, In<Amperes> auto into,
+                                            In<PerCoulomb> auto per_rated, In<Seconds> auto time) {
+    return slope * (-0.5 * into * per_rated * time);
 }
 // (33), the most that the available well takes for the time before it is full, a magnitude
 CANDLEMARK_EQUATION In<Amperes> auto most_taken(In<Coulombs> auto removed, In<Coulombs> auto head,

@@ -1,8 +1,7 @@
 // A quiet step of packs that differ, on one bus: how a kind of them meets the bus, the bus itself,
 // where the currents lead and whether something was met on the way. Each over any real: a bank
-// takes its packs abreast (calm_lanes.hpp), many banks are taken one kind after another
-// (abreast/bank_stride_lanes.hpp); what is summed or sought over all kinds is theirs. method.md
-// (26) to (36)
+// takes its packs abreast, many banks are taken one kind after another; what is summed or sought
+// over all of them is in quiet_bank.hpp. method.md (26) to (36)
 #pragma once
 
 #include "battery/step/quiet.hpp"
@@ -114,6 +113,28 @@ struct Way {
     Mask taking;
     Mask held;
 };
+// How packs meet the bus: at a moment, or in the mean of a step.
+template <class Real, class Mask>
+struct Facing {
+    Meets<Real> meets;
+    Amperes<Real> most_in;
+    Way<Mask> way;
+};
+// What a step makes of them, each of one pack.
+//   added    that charging adds to the resistance at the start, up to the knee
+//   lag      of what charging meets in the mean above its start; of who took charge, `lagged`
+//   current  at the terminals; `into` out of the wells, which then stand at `to`
+template <class Real, class Mask>
+struct InStep {
+    Mean<Real> mean;
+    Added<Real> added;
+    Volts<Real> lag;
+    Mask lagged;
+    Amperes<Real> current;
+    Amperes<Real> into;
+    Standing<Real> to;
+};
+
 template <class Real>
 struct Offers {
     PerOhm<Real> conducts;
@@ -153,6 +174,18 @@ template <class Real, class Mask>
     const Amperes<Real> free = select(way.taking, smaller(none, below) * meets.receiving,
                                       larger(none, below) * meets.giving);
     return select(way.held, -most_in, free) * per_count;
+}
+
+// By what the mean of a step lies above what charging meets at its start, were the current all the
+// while the one found with that; nothing of who gives. (63a)
+template <class Real, Number Mask>
+[[nodiscard, gnu::always_inline]] inline Volts<Real> lag_of(const Mask& taking,
+                                                            Amperes<Real> current,
+                                                            Amperes<Real> into, Ohms<Real> slope,
+                                                            In<PerCoulomb> auto per_rated,
+                                                            In<Seconds> auto time) {
+    const Volts<Real> lag = mean_rise(slope, into, per_rated, time) * -current;
+    return select(taking, lag, nothing_of(lag));
 }
 
 // Whether they take more than up to their knee. (61)

@@ -49,11 +49,14 @@ struct Resists {
     Ohms<Real> inner;
 };
 
-// What it adds to the inner resistance at a charge, up to the knee and beyond it.
+// What it adds to the inner resistance at a charge, up to the knee and beyond it; and by which
+// either rises for each unit of charge.
 template <class Real>
 struct Added {
     Ohms<Real> up_to_knee;
     Ohms<Real> beyond;
+    Ohms<Real> slope{};
+    Ohms<Real> slope_beyond{};
 };
 
 template <class Real>
@@ -69,8 +72,14 @@ template <class Real, class Shared>
     Real charge = whole_fill(removed, pack.per_rated);
     charge = select(charge < 0.0, 0.0, charge);
     charge = select(charge > 1.0, 1.0, charge);
-    const Ohms<Real> all = charging_resistance(pack.when_empty, pack.rise, charge);
-    return {more_than<Real>(all, pack.inner), more_than<Real>(all * pack.beyond, pack.inner)};
+    const Real per_short = 1.0 / (1.001 - charge);
+    const Ohms<Real> all = charging_resistance(pack.when_empty, pack.rise, charge, per_short);
+    const Ohms<Real> slope = charging_slope(pack.when_empty, pack.rise, per_short);
+    const Added<Real> added{more_than<Real>(all, pack.inner),
+                            more_than<Real>(all * pack.beyond, pack.inner)};
+    const Ohms<Real> none{};
+    return {added.up_to_knee, added.beyond, select(added.up_to_knee > none, slope, none),
+            select(added.beyond > none, slope * pack.beyond, none)};
 }
 
 // A source that is charged: a voltage behind a resistance up to the knee, and beyond it. (61)
@@ -128,11 +137,16 @@ template <Kind kind, class Real, class Shared>
 
 // (13) and the limits of charging.
 //   root, squared   of (13); squared is negative where the power cannot be had
+//   free            were there no limits
+//   held_*          the source against which absorption holds, of what takes charge with a knee
 template <class Real>
 struct Current {
     Amperes<Real> amount;
     Volts<Real> root;
     SquareVolts<Real> squared;
+    Amperes<Real> free{};
+    Volts<Real> held_voltage{};
+    Ohms<Real> held_resistance{};
 };
 
 template <class Real>
@@ -161,10 +175,10 @@ template <class Real>
     const Volts<Real> root = root_of(squared);
     const Amperes<Real> free = current_of(power, voltage, root);
     const auto held_fast = taking.at_knee < absorption;
-    const Amperes<Real> limited = charging_limited<Real>(
-        free, select(held_fast, taking.beyond, taking.voltage),
-        select(held_fast, taking.resistance_beyond, taking.resistance), floor, absorption);
-    return {limited, root, squared};
+    const Volts<Real> held = select(held_fast, taking.beyond, taking.voltage);
+    const Ohms<Real> against = select(held_fast, taking.resistance_beyond, taking.resistance);
+    const auto limited = charging_limited<Real>(free, held, against, floor, absorption);
+    return {limited, root, squared, free, held, against};
 }
 
 // Both abreast: what some lanes are offered is asked of others.
@@ -182,10 +196,10 @@ template <class Real>
     const Volts<Real> root = root_of(select(squared > none, squared, none));
     const Amperes<Real> free = current_of(power, voltage, root);
     const auto held_fast = taking.at_knee < absorption;
-    const Amperes<Real> limited = charging_limited<Real>(
-        free, select(held_fast, taking.beyond, taking.voltage),
-        select(held_fast, taking.resistance_beyond, taking.resistance), floor, absorption);
-    return {select(free < nothing_of(free), limited, free), root, squared};
+    const Volts<Real> held = select(held_fast, taking.beyond, taking.voltage);
+    const Ohms<Real> against = select(held_fast, taking.resistance_beyond, taking.resistance);
+    const auto limited = charging_limited<Real>(free, held, against, floor, absorption);
+    return {select(free < nothing_of(free), limited, free), root, squared, free, held, against};
 }
 
 // A charging current's parts up to the knee and beyond it, as magnitudes, in the voltage that they
@@ -199,6 +213,43 @@ template <class Real>
     const auto fast = over > nothing_of(over);
     const Amperes<Real> beyond = select(fast, over, nothing_of(over));
     return charging_rise(added.up_to_knee, added.beyond, in - beyond, beyond);
+}
+
+// By what the mean of a step lies above what charging meets at its start, were the current all the
+// while this one, and what of it arrives in the wells. (63a)
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Volts<Real> lag_at(
+    Amperes<Real> current, Amperes<Real> into, const Added<Real>& added,
+    In<PerCoulomb> auto per_rated, In<Amperes> auto knee, In<Seconds> auto time) {
+    return rise_at<Real>(current,
+                         {mean_rise(added.slope, into, per_rated, time),
+                          mean_rise(added.slope_beyond, into, per_rated, time)},
+                         knee);
+}
+
+// What it stands against when all of it lies higher.
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Taking<Real> higher(const Taking<Real>& taking,
+                                                             Volts<Real> rise) {
+    return {taking.voltage + rise, taking.resistance, taking.at_knee + rise, taking.beyond + rise,
+            taking.resistance_beyond};
+}
+// The current when all that it stands against lies so much higher, and it were there no limits: by
+// Newton's step from the first one, whose error is the square of a hair.
+template <class Real>
+struct Lagging {
+    Amperes<Real> amount;
+    Amperes<Real> free;
+};
+template <class Real>
+[[nodiscard, gnu::always_inline]] inline Lagging<Real> lagging(const Current<Real>& first,
+                                                               Volts<Real> lag,
+                                                               In<Amperes> auto floor,
+                                                               In<Volts> auto absorption) {
+    const Amperes<Real> free = first.free * (first.root / (first.root + lag));
+    const auto limited = charging_limited<Real>(free, first.held_voltage + lag,
+                                                first.held_resistance, floor, absorption);
+    return {select(free < nothing_of(free), limited, free), free};
 }
 
 template <Kind kind, class Real>

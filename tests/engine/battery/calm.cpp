@@ -82,7 +82,8 @@ TEST(calm, a_pack_that_resists_charging_does_as_a_substep_of_one_does) {
     EXPECT_NEAR(calm.wells(0).removed, trial.removed, 1e-9 * made.pack.total);
     Flow flow;
     add(flow, made.pack, made.state, trial);
-    EXPECT_NEAR(calm.energy().in_charging, flow.in_charging, 1e-9);
+    // a pack alone takes a step of Newton's where the bus draws the root: 1e-8 of it seen
+    EXPECT_NEAR(calm.energy().in_charging, flow.in_charging, 1e-7 * flow.in_charging);
     EXPECT_NEAR(calm.energy().at_bus, -flow.accepted, 1e-9);
     // 4.4 A on some 70 mohm
     EXPECT_GT(flow.in_charging, 0.1 * 60.0 * 300.0 * 0.9);

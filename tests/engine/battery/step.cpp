@@ -47,6 +47,10 @@ static_assert(only<EQUATION(meets_bus<double>), Mean<double>, O, O, N, N, N>);
 static_assert(only<EQUATION(most_into<double>), N, Standing<double>, N, N, N, S, N, N>);
 static_assert(only<EQUATION(highest_node_of<double>), Meets<double>, A, N, N, A, V>);
 static_assert(only<EQUATION(beyond_knee<double>), V, Meets<double>, A, A>);
+static_assert(only<EQUATION(lag_at<double>), A, A, Added<double>, PerC, A, S>);
+static_assert(only<EQUATION(higher<double>), Taking<double>, V>);
+static_assert(only<EQUATION(lagging<double>), Current<double>, V, A, V>);
+static_assert(only<EQUATION(lag_of<double>), bool, A, A, O, PerC, S>);
 static_assert(only<EQUATION(available_fill), C, C, N, PerC>);
 static_assert(only<EQUATION(bound_fill), C, C, N, PerC>);
 static_assert(only<EQUATION(whole_fill), C, PerC>);
@@ -65,7 +69,9 @@ static_assert(only<EQUATION(current_of), W, V, V>);
 static_assert(only<EQUATION(absorbed), V, V, O>);
 static_assert(only<EQUATION(settling), V, V, O, N>);
 static_assert(only<EQUATION(most_taken), C, C, N, N, S, N, N>);
-static_assert(only<EQUATION(charging_resistance), O, N, N>);
+static_assert(only<EQUATION(charging_resistance), O, N, N, N>);
+static_assert(only<EQUATION(charging_slope), O, N, N>);
+static_assert(only<EQUATION(mean_rise), O, A, PerC, S>);
 static_assert(only<EQUATION(voltage_at_knee), V, O, A>);
 static_assert(only<EQUATION(voltage_beyond), V, O, A>);
 static_assert(only<EQUATION(power_at_knee), V, A>);
@@ -129,9 +135,13 @@ std::array<Real, 5> stepped(const std::vector<Case>& cases, std::size_t first) {
     Current<Real> current;
     if constexpr (kind.resists) {
         const Resists<double> resists{{0.025}, 0.888, {1.0 / 360000.0}, {14.0}, 0.35, {0.008}};
-        const auto taking = taking_of(mean.at_rest, resistance,
-                                      added_at<Real>(from.removed, resists), resists.knee);
+        const auto added = added_at<Real>(from.removed, resists);
+        const auto taking = taking_of(mean.at_rest, resistance, added, resists.knee);
         current = current_either_way(power, resistance, taking, resists.knee, A{-30.0}, V{14.4});
+        const auto behind = lag_at<Real>(current.amount, current.amount, added, resists.per_rated,
+                                         resists.knee, time);
+        const auto lag = select(power < nothing_of(power), behind, nothing_of(behind));
+        current.amount = lagging<Real>(current, lag, A{-30.0}, V{14.4}).amount;
     } else {
         current = current_at<kind, Real>(power, mean.at_rest, resistance, A{-30.0}, V{14.4});
     }
