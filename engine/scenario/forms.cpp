@@ -376,7 +376,7 @@ std::optional<units::LocalTime> MomentForm::read(Reading& reading, const Spot& s
     const auto year = static_cast<int>(units::date_of(*moment).year());
     if (year < first_year || year > last_year) {
         reading.refuse(spot, fmt::format("found {}, in the year {}", shown(node), year),
-                       "give " + limits());
+                       fmt::format("give {}, such as {}", limits(), example()));
         return std::nullopt;
     }
     return moment;
@@ -458,7 +458,7 @@ std::optional<units::WireSize> WireSizeForm::read(Reading& reading, const Spot& 
         reading.refuse(
             spot,
             fmt::format("found {}, which is too {}", shown(*spot.node), little ? "little" : "much"),
-            fmt::format("give a size {}", limits()));
+            fmt::format("give a size {}, such as {}", limits(), example()));
         return std::nullopt;
     }
     return size;

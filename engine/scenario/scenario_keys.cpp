@@ -123,13 +123,14 @@ void refuse_unknown_beginnings(Reading& reading, const Spot& root, const Scenari
         const Spot circuit = root.at(*list, "circuit").at(list->items[i], i);
         const bool in_a_ring = steps > scenario.circuits.size();
         const std::string_view nearest = nearest_word(*from, known);
-        reading.refuse(circuit.at(*circuit.node->find("from"), "from"),
-                       in_a_ring ? "found circuits that begin at one another in a ring"
-                                 : fmt::format("found '{}', which is no circuit of this file",
-                                               units::quote(*from)),
-                       nearest.empty() || in_a_ring
-                           ? "give bus, inverter, or the name of the circuit it branches from"
-                           : fmt::format("did you mean {}?", nearest));
+        reading.refuse(
+            circuit.at(*circuit.node->find("from"), "from"),
+            in_a_ring
+                ? "found circuits that begin at one another in a ring"
+                : fmt::format("found '{}', which is no circuit of this file", units::quote(*from)),
+            nearest.empty() || in_a_ring
+                ? "give \"bus\", \"inverter\", or the name of the circuit it branches from"
+                : fmt::format("did you mean {}?", nearest));
     }
 }
 
