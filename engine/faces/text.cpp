@@ -212,40 +212,130 @@ std::vector<std::string> cells_of(const answers::Column& column) {
     return cells;
 }
 
+// A column as it is printed: its heading, then a cell a row.
+struct Printed {
+    std::string heading;
+    std::vector<std::string> cells;
+};
+
+std::vector<Printed> printed(const answers::Series& series) {
+    std::vector<Printed> columns;
+    for (const auto& column : series.columns)
+        columns.push_back({column.unit.empty() || column.unit == "1"
+                               ? column.heading
+                               : fmt::format("{} [{}]", column.heading, column.unit),
+                           cells_of(column)});
+    return columns;
+}
+
+int widest_of(const std::vector<std::string>& cells) {
+    int widest = 0;
+    for (const auto& cell : cells)
+        widest = std::max(widest, width_of(cell));
+    return widest;
+}
+
+int longest_word_of(std::string_view text) {
+    int longest = 0;
+    while (!text.empty()) {
+        const auto space = text.find(' ');
+        longest = std::max(longest, width_of(text.substr(0, space)));
+        text.remove_prefix(space == std::string_view::npos ? text.size() : space + 1);
+    }
+    return longest;
+}
+
+// As many words a line as there is room for, at least one.
+std::vector<std::string> in_lines(std::string_view heading, int room) {
+    std::vector<std::string> lines;
+    while (!heading.empty()) {
+        const auto space = heading.find(' ');
+        const auto word = heading.substr(0, space);
+        if (lines.empty() || width_of(lines.back()) + 1 + width_of(word) > room)
+            lines.emplace_back(word);
+        else
+            lines.back() += " " + std::string(word);
+        heading.remove_prefix(space == std::string_view::npos ? heading.size() : space + 1);
+    }
+    return lines;
+}
+
+// What all columns but the last take, each with its gap; the last takes what room is left.
+int all_but_last(const std::vector<int>& widths) {
+    int taken = 0;
+    for (std::size_t place = 0; place + 1 < widths.size(); ++place)
+        taken += widths[place] + 2;
+    return taken;
+}
+
+// As wide as they like; else as narrow as their cells are, with headings over several lines; empty
+// where the page does not hold that either.
+std::vector<int> widths_on(int page, const std::vector<Printed>& columns) {
+    constexpr int narrowest_last = 6;
+    std::vector<int> liked;
+    std::vector<int> narrow;
+    for (const auto& column : columns) {
+        const int cells = widest_of(column.cells);
+        liked.push_back(std::min(std::max(cells, width_of(column.heading)), page / 2));
+        narrow.push_back(std::min(std::max(cells, longest_word_of(column.heading)), page / 2));
+    }
+    if (all_but_last(liked) + narrowest_last <= page) return liked;
+    if (all_but_last(narrow) + std::max(narrowest_last, narrow.back()) <= page) return narrow;
+    return {};
+}
+
+// The headings, over as many lines as the longest takes.
+void write_headings(Page& page, const std::vector<Printed>& columns,
+                    const std::vector<int>& widths) {
+    std::vector<std::vector<std::string>> headings;
+    std::size_t most = 0;
+    for (std::size_t place = 0; place < columns.size(); ++place) {
+        const bool last = place + 1 == columns.size();
+        const int room = last ? page.look.width - all_but_last(widths) : widths[place];
+        headings.push_back(in_lines(columns[place].heading, room));
+        most = std::max(most, headings.back().size());
+    }
+    for (std::size_t row = 0; row < most; ++row) {
+        std::string line;
+        for (std::size_t place = 0; place < headings.size(); ++place)
+            line +=
+                padded(row < headings[place].size() ? headings[place][row] : "", widths[place]) +
+                "  ";
+        page.line(line);
+    }
+}
+
+// Each row as a sentence: "lamps: priority 3, spares a day 135 Wh".
+void write_in_words(Page& page, const std::vector<Printed>& columns) {
+    for (std::size_t row = 0; row < columns.front().cells.size(); ++row) {
+        std::string words = columns.front().cells[row];
+        for (std::size_t place = 1; place < columns.size(); ++place)
+            words += fmt::format("{} {} {}", place == 1 ? ":" : ",", columns[place].heading,
+                                 columns[place].cells[row]);
+        page.paragraph(words, "  ");
+    }
+}
+
 // The columns side by side; the last takes what room is left and wraps.
 void write_table(Page& page, const answers::Series& series) {
     page.heading(series.title);
-    std::vector<std::vector<std::string>> columns;
-    std::vector<int> widths;
-    for (const auto& column : series.columns) {
-        auto cells = cells_of(column);
-        cells.insert(cells.begin(), column.unit.empty() || column.unit == "1"
-                                        ? column.heading
-                                        : fmt::format("{} [{}]", column.heading, column.unit));
-        int widest = 0;
-        for (const auto& cell : cells) {
-            widest = std::max(widest, width_of(cell));
-        }
-        widths.push_back(std::min(widest, page.look.width / 2));
-        columns.push_back(std::move(cells));
-    }
-    constexpr int narrowest_last = 6;
-    int all_but_last = 0;
-    for (std::size_t place = 0; place + 1 < widths.size(); ++place) {
-        all_but_last += widths[place] + 2;
-    }
-    if (!series.brief && all_but_last + narrowest_last > page.look.width) {
+    const auto columns = printed(series);
+    if (columns.empty()) return;
+    const auto widths = widths_on(page.look.width, columns);
+    if (widths.empty() && series.brief) return write_in_words(page, columns);
+    if (widths.empty()) {
         page.paragraph(
             "This table is wider than the page; --as json has it, and --as csv the first "
             "table of an answer.");
         return;
     }
-    for (std::size_t row = 0; !columns.empty() && row < columns.front().size(); ++row) {
+    write_headings(page, columns, widths);
+    for (std::size_t row = 0; row < columns.front().cells.size(); ++row) {
         std::string line;
-        for (std::size_t place = 0; place + 1 < columns.size(); ++place) {
-            line += padded(shortened(columns[place][row], widths[place]), widths[place]) + "  ";
-        }
-        page.paragraph(columns.back()[row], line);
+        for (std::size_t place = 0; place + 1 < columns.size(); ++place)
+            line +=
+                padded(shortened(columns[place].cells[row], widths[place]), widths[place]) + "  ";
+        page.paragraph(columns.back().cells[row], line);
     }
 }
 

@@ -91,6 +91,44 @@ TEST(text, the_energy_of_chargers_has_a_row_where_there_is_any) {
     EXPECT_THAT(in_text(answer, {}), HasSubstr("lost in adaptors"));
 }
 
+answers::Answer with_a_table(bool brief) {
+    const auto words = [](const char* heading, std::vector<std::string> cells) {
+        return answers::Column{"", heading, "", std::move(cells)};
+    };
+    answers::Answer answer{.question = "packs"};
+    answer.series = {{.name = "ladder",
+                      .title = "Switched off in this order",
+                      .columns = {words("load", {"modem and router", "phones"}),
+                                  words("spares in one whole day", {"135 Wh", "60 Wh"}),
+                                  words("to the end", {"once in 100", "twice in 100"})},
+                      .brief = brief}};
+    return answer;
+}
+
+TEST(text, a_table_that_likes_more_room_has_its_headings_over_several_lines) {
+    const auto text = in_text(with_a_table(true), {.width = 40});
+    EXPECT_THAT(text, HasSubstr("\nload              spares  to the end\n"
+                                "                  in one\n"
+                                "                  whole\n"
+                                "                  day\n"
+                                "modem and router  135 Wh  once in 100\n"
+                                "phones            60 Wh   twice in 100\n"));
+    EXPECT_THAT(in_text(with_a_table(true), {.width = 80}),
+                HasSubstr("load              spares in one whole day  to the end\n"));
+}
+
+TEST(text, a_table_that_no_heading_makes_narrow_enough_is_told_in_words) {
+    auto answer = with_a_table(true);
+    answer.series.front().columns.front().points =
+        std::vector<std::string>{std::string(19, 'l'), std::string(19, 'p')};
+    answer.series.front().columns[1].points =
+        std::vector<std::string>{std::string(19, 'a'), std::string(19, 'b')};
+    const auto text = in_text(answer, {.width = 40});
+    EXPECT_THAT(text, HasSubstr("lllllllllllllllllll: spares in one"));
+    answer.series.front().brief = false;
+    EXPECT_THAT(in_text(answer, {.width = 40, .full = true}), HasSubstr("wider than the page"));
+}
+
 TEST(text, severities_are_words) {
     auto plan = made::plan();
     plan.loads.resize(2, plan.loads.front());
