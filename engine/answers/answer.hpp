@@ -103,6 +103,15 @@ struct DaysChart {
     double lasts = 0.0;   // h that are shown: to the end of the outage where that is known
     double top = 0.0;     // W.h, what all packs hold when full
     double usable = 0.0;  // W.h, what may be used of it at the start
+    // h after the start, until which nine members in ten last, half and one in ten; until which the
+    // likely course does where no chance is told. May lie beyond the end.
+    struct Burns {
+        double nine_in_ten = 0.0;
+        double half = 0.0;
+        double one_in_ten = 0.0;
+    };
+    Burns burns = {};
+    std::optional<double> looked_at = {};  // h, where nobody knows how long the outage lasts
     std::vector<double> at = {};
     std::vector<double> nine_in_ten = {};  // stored, by nine members in ten at least
     std::vector<double> likely = {};       // stored
@@ -229,6 +238,16 @@ struct BuildsChart {
     std::vector<BuildsView> views;  // only by what is known
 };
 
+// Where energy came from, and where it went, over the likely course.
+struct Account {
+    struct Entry {
+        std::string label;  // "sun into packs"
+        Quantity amount;
+    };
+    std::vector<Entry> from;
+    std::vector<Entry> to;
+};
+
 struct Answer {
     std::string question;                 // "outage", "packs", "start" …: the command's name
     std::string title;                    // of the scenario
@@ -247,6 +266,7 @@ struct Answer {
     std::optional<DayCurves> curves = {};
     std::vector<StartChart> starts = {};  // for the question whether motors start
     std::optional<BuildsChart> builds = {};
+    std::optional<Account> account = {};  // for questions with a clock
 };
 
 inline constexpr std::string_view closing_line =

@@ -14,6 +14,7 @@ std::vector<Exhibit> exhibits_of(const Answer& answer) {
     if (answer.curves) exhibits.emplace_back(&*answer.curves);
     add_all(answer.starts);
     if (answer.wiring) exhibits.emplace_back(&*answer.wiring);
+    if (answer.account) exhibits.emplace_back(&*answer.account);
     add_all(answer.series);
     return exhibits;
 }

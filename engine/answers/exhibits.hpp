@@ -9,8 +9,9 @@
 
 namespace answers {
 
-using Exhibit = std::variant<const DaysChart*, const BuildsView*, const BarChart*, const DayCurves*,
-                             const StartChart*, const WiringDiagram*, const Series*>;
+using Exhibit =
+    std::variant<const DaysChart*, const BuildsView*, const BarChart*, const DayCurves*,
+                 const StartChart*, const WiringDiagram*, const Account*, const Series*>;
 
 // In the order they are to be seen, pictures first; of the answer, which must outlive them.
 [[nodiscard]] std::vector<Exhibit> exhibits_of(const Answer& answer);

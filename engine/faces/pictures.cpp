@@ -35,6 +35,7 @@ struct Drawn {
         return drawing_of(*one);
     }
     std::optional<Drawing> operator()(const answers::WiringDiagram*) const { return {}; }
+    std::optional<Drawing> operator()(const answers::Account*) const { return {}; }
     std::optional<Drawing> operator()(const answers::Series*) const { return {}; }
 };
 

@@ -78,22 +78,12 @@ void write_top(Page& page, const answers::Answer& answer) {
     }
 }
 
-// Half of the time longer than this; without a chance the likely course's own.
-double lasts_hours(const answers::Answer& answer) {
-    const answers::Value* value = answers::value_at(answer.values, "over_chances.half");
-    if (value == nullptr || !std::holds_alternative<answers::Quantity>(value->held))
-        value = answers::value_at(answer.values, "lasts");
-    const auto* quantity =
-        value == nullptr ? nullptr : std::get_if<answers::Quantity>(&value->held);
-    return quantity == nullptr ? 0.0 : quantity->value;
-}
-
 void write_picture(Page& page, const answers::Answer& answer, int rows) {
     const answers::DaysChart& chart = *answer.days;
     if (chart.at.empty() || chart.lasts <= 0.0) {
         return;
     }
-    const auto left = candle(lasts_hours(answer), chart.lasts, rows, page.look);
+    const auto left = candle(chart.burns.half, chart.lasts, rows, page.look);
     const auto right = days_plot(chart, page.look.width - candle_width, rows, page.look);
     page.line();
     page.line(left.front() + std::string(10, ' ') + plot_key(chart, page.look));
@@ -363,47 +353,22 @@ void write_tables(Page& page, const answers::Answer& answer) {
     }
 }
 
-// Two columns: where energy came from, where it went.
-void write_energy(Page& page, const answers::Answer& answer) {
-    struct Entry {
-        std::string_view path;
-        std::string_view label;
-    };
-    std::vector<Entry> left{{"energy.stored_at_start", "stored at the start"},
-                            {"energy.sun_used", "sun into loads"},
-                            {"energy.sun_stored", "sun into packs"},
-                            {"energy.sun_unused", "sun not taken"},
-                            {"energy.unserved", "not served"}};
-    std::vector<Entry> right{{"energy.loads", "to the loads"},
-                             {"energy.inverter_loss", "lost in the inverter"},
-                             {"energy.wiring_loss", "lost in the wiring"},
-                             {"energy.battery_loss", "lost in the packs"},
-                             {"energy.stored_at_end", "stored at the end"}};
-    const answers::Value* offered = answers::value_at(answer.values, "energy.charger_offered");
-    const auto* by_chargers =
-        offered == nullptr ? nullptr : std::get_if<answers::Quantity>(&offered->held);
-    if (by_chargers != nullptr && by_chargers->value > 0.0) {
-        left.insert(left.end() - 1, {"energy.charger_taken", "from chargers"});
-        right.insert(right.end() - 1, {"energy.converter_loss", "lost in adaptors"});
-    }
-    if (answers::value_at(answer.values, "energy") == nullptr) {
-        return;
-    }
+// Side by side, or below each other on a narrow page.
+void write_account(Page& page, const answers::Account& account) {
     const bool side_by_side = page.look.width >= 60;
     const int half = side_by_side ? page.look.width / 2 : page.look.width + 6;
-    const auto entry = [&](const Entry& each) {
-        const answers::Value* value = answers::value_at(answer.values, each.path);
-        return padded(each.label, half - 16) +
-               right_aligned(value == nullptr ? "" : words_of(*value), 10);
+    const auto entry = [&](const std::vector<answers::Account::Entry>& column, std::size_t row) {
+        return row < column.size() ? padded(column[row].label, half - 16) +
+                                         right_aligned(column[row].amount.shown, 10)
+                                   : std::string();
     };
     page.line();
-    for (const auto* column : {&left, &right})
-        for (std::size_t row = 0; row < column->size() && !side_by_side; ++row)
-            page.line(entry((*column)[row]));
-    if (!side_by_side) return;
-    for (std::size_t row = 0; row < left.size(); ++row) {
-        page.line(padded(entry(left[row]), half) + entry(right[row]));
-    }
+    for (std::size_t row = 0; side_by_side && row < account.from.size(); ++row)
+        page.line(padded(entry(account.from, row), half) + entry(account.to, row));
+    if (side_by_side) return;
+    for (const auto* column : {&account.from, &account.to})
+        for (std::size_t row = 0; row < column->size(); ++row)
+            page.line(entry(*column, row));
 }
 
 // One block a start: its bars, and the course of the motor.
@@ -558,7 +523,7 @@ std::string in_text(const answers::Answer& answer, const Look& look) {
     write_top(page, answer);
     if (answer.days) {
         write_picture(page, answer, look.full ? 12 : 8);
-        write_energy(page, answer);
+        if (answer.account) write_account(page, *answer.account);
     } else if (answer.question == "start") {
         write_starts(page, answer);
         if (look.full) write_tables(page, answer);

@@ -70,13 +70,6 @@ double largest(const std::vector<double>& values) {
     return values.empty() ? 0.0 : *std::ranges::max_element(values);
 }
 
-double number_at(const answers::Answer& answer, std::string_view path, double otherwise) {
-    const answers::Value* value = answers::value_at(answer.values, path);
-    if (!value) return otherwise;
-    const auto* quantity = std::get_if<answers::Quantity>(&value->held);
-    return quantity ? quantity->value : otherwise;
-}
-
 units::LocalTime time_at(const DaysChart& chart, double hours) {
     return chart.starts + hours * hour;
 }
@@ -181,16 +174,13 @@ QList<Candle::Hours> sunny_hours(const DaysChart& chart) {
     return sunny;
 }
 
-void show_candle(const answers::Answer& answer, const DaysChart& chart, DaysView& view) {
+void show_candle(const DaysChart& chart, DaysView& view) {
     Candle& candle = view.candle;
     candle.outage = chart.lasts;
-    const double lasts = number_at(answer, "lasts", 0.0);
-    candle.burns = number_at(answer, "over_chances.half", lasts);
+    candle.burns = chart.burns.half;
     candle.likely = std::min(candle.burns, chart.lasts);
-    candle.earliest =
-        std::min(number_at(answer, "over_chances.nine_in_ten", candle.likely), candle.likely);
-    candle.latest = std::clamp(number_at(answer, "over_chances.one_in_ten", candle.likely),
-                               candle.likely, chart.lasts);
+    candle.earliest = std::min(chart.burns.nine_in_ten, candle.likely);
+    candle.latest = std::clamp(chart.burns.one_in_ten, candle.likely, chart.lasts);
     candle.sunny = sunny_hours(chart);
     const int days = static_cast<int>(std::floor(chart.lasts / 24.0));
     for (int day = 1; day <= days; ++day) {
@@ -198,10 +188,9 @@ void show_candle(const answers::Answer& answer, const DaysChart& chart, DaysView
             {.hours = 24.0 * day,
              .text = day == 1 ? QObject::tr("1 day") : QObject::tr("%1 days").arg(day)});
     }
-    const double looked_at = number_at(answer, "outage.looked_at", 0.0);
-    const double of = looked_at > 0.0 ? looked_at : candle.outage;
+    const double of = chart.looked_at.value_or(candle.outage);
     const double burns = std::min(candle.burns, of);
-    candle.spoken = (looked_at > 0.0 ? QObject::tr("Burns %1 of the %2 that are looked at.")
+    candle.spoken = (chart.looked_at ? QObject::tr("Burns %1 of the %2 that are looked at.")
                                      : QObject::tr("Burns %1 of the %2 that the outage lasts."))
                         .arg(text(answers::length_in_words(burns * hour)),
                              text(answers::length_in_words(of * hour)));
@@ -274,7 +263,7 @@ DaysView days_view_of(const answers::Answer& answer) {
         const DaysChart& chart = *answer.days;
         show_curves(chart, view);
         show_days(chart, view);
-        show_candle(answer, chart, view);
+        show_candle(chart, view);
         show_moments(chart, view);
     }
     show_findings(answer, view);

@@ -262,6 +262,38 @@ std::vector<std::string> chance_and_course(const Scenario& scenario, const Plan&
     return sentences;
 }
 
+// In two columns; what chargers give, and what adaptors lose of it, where there are any.
+Account account_of(const Ledger& ledger) {
+    const auto entry = [](const char* label, units::Energy energy) {
+        return Account::Entry{label, shown(energy)};
+    };
+    Account account{.from = {entry("stored at the start", ledger.stored_at_start),
+                             entry("sun into loads", ledger.sun_used),
+                             entry("sun into packs", ledger.sun_stored),
+                             entry("sun not taken", ledger.sun_unused)},
+                    .to = {entry("to the loads", ledger.loads),
+                           entry("lost in the inverter", ledger.inverter_loss),
+                           entry("lost in the wiring", ledger.wiring_loss),
+                           entry("lost in the packs", ledger.battery_loss)}};
+    if (ledger.charger_offered > units::Energy{}) {
+        account.from.push_back(entry("from chargers", ledger.charger_taken));
+        account.to.push_back(entry("lost in adaptors", ledger.converter_loss));
+    }
+    account.from.push_back(entry("not served", ledger.unserved));
+    account.to.push_back(entry("stored at the end", ledger.stored_at_end));
+    return account;
+}
+
+DaysChart::Burns burns_of(const Plan& plan, const std::optional<questions::OutageChance>& chance) {
+    const auto in_hours = [](units::Duration time) { return double(time / units::hour); };
+    if (!chance) {
+        const double lasts = in_hours(plan.likely.lasts);
+        return {lasts, lasts, lasts};
+    }
+    const auto& figures = chance->figures;
+    return {in_hours(figures.nine_in_ten), in_hours(figures.half), in_hours(figures.one_in_ten)};
+}
+
 const std::optional<sizing::SunReturn> no_sun;
 
 std::optional<units::Duration> lasts_at_best(const std::optional<questions::OutageChance>& chance) {
@@ -296,7 +328,11 @@ Answer outage_answer(const Scenario& scenario, const Plan& plan, const std::vect
         .series = outage_series(scenario, plan, sun, fan),
         .days = days_chart(scenario, plan, fan, lasts_at_best(chance)),
         .closing = std::string(closing_line),
-        .defect = defect_of(plan)};
+        .defect = defect_of(plan),
+        .account = account_of(plan.likely.ledger)};
+    answer.days->burns = burns_of(plan, chance);
+    if (scenario.outage.open_ended)
+        answer.days->looked_at = double(scenario.outage.lasts / units::hour);
     const Ledger& ledger = plan.likely.ledger;
     if (ledger.charger_offered > units::Energy{}) {
         answer.sentences.push_back(fmt::format("Chargers give {} of the {} they offer.",

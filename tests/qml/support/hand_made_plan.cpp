@@ -34,6 +34,8 @@ answers::Answer hand_made_answer(double lasts) {
     chart.lasts = outage;
     chart.top = full;
     chart.usable = full;
+    const double ends = std::min(lasts, outage);
+    chart.burns = {.nine_in_ten = ends, .half = ends, .one_in_ten = ends};
     for (int quarter = 0; quarter <= 4 * static_cast<int>(outage); ++quarter) {
         const double at = quarter / 4.0;
         chart.at.push_back(at);

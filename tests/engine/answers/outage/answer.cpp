@@ -65,6 +65,38 @@ TEST(outage_answer, the_headline_is_the_chance_where_members_were_run) {
     EXPECT_TRUE(std::get<bool>(value_at(answer.values, "count_on.survives")->held));
 }
 
+// What came from somewhere is what went somewhere and what is left, from the ledger's own figures.
+TEST(outage_answer, the_account_names_where_energy_came_from_and_where_it_went) {
+    auto plan = made::plan();
+    const auto without = outage_answer(made::scenario(), plan, {});
+    ASSERT_TRUE(without.account);
+    EXPECT_EQ(without.account->from.size(), 5U);
+    EXPECT_EQ(without.account->from.front().label, "stored at the start");
+    EXPECT_DOUBLE_EQ(without.account->to.front().amount.value,
+                     plan.likely.ledger.loads / units::watt_hour);
+    plan.likely.ledger.charger_offered = 300.0 * units::watt_hour;
+    plan.likely.ledger.charger_taken = 200.0 * units::watt_hour;
+    const auto with = outage_answer(made::scenario(), plan, {});
+    EXPECT_EQ(with.account->from.at(4).label, "from chargers");
+    EXPECT_DOUBLE_EQ(with.account->from.at(4).amount.value, 200.0);
+    EXPECT_EQ(with.account->to.at(4).label, "lost in adaptors");
+}
+
+TEST(outage_answer, the_plot_burns_as_long_as_half_of_the_members_or_the_likely_course) {
+    const auto plan = made::plan();
+    const auto likely = outage_answer(made::scenario(), plan, {});
+    EXPECT_DOUBLE_EQ(likely.days->burns.half, plan.likely.lasts / hour);
+    questions::OutageChance chance{.packs = 1};
+    chance.figures.nine_in_ten = 20.0 * hour;
+    chance.figures.half = 30.0 * hour;
+    chance.figures.one_in_ten = 44.0 * hour;
+    const auto told = outage_answer(made::scenario(), plan, {}, chance);
+    EXPECT_DOUBLE_EQ(told.days->burns.nine_in_ten, 20.0);
+    EXPECT_DOUBLE_EQ(told.days->burns.half, 30.0);
+    EXPECT_DOUBLE_EQ(told.days->burns.one_in_ten, 44.0);
+    EXPECT_FALSE(told.days->looked_at);
+}
+
 TEST(outage_answer, the_working_names_each_load_and_the_idle_draw) {
     const auto working = outage_answer(made::scenario(), made::plan(), {}).working;
     const auto about = [&](std::string_view words) {
