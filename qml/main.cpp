@@ -18,13 +18,14 @@
 #include <QTimer>
 #include <QUrl>
 
-#include "models/kept_work.hpp"
-#include "models/no_network.hpp"
+#include "models/file/kept_work.hpp"
+#include "models/file/no_network.hpp"
+#include "models/now/first_page.hpp"
 #include "print/headless.hpp"
 #include "print/print_file.hpp"
-#include "scenario/named_file.hpp"
-#include "scenario/read.hpp"
-#include "scenario/saving.hpp"
+#include "scenario/file/named_file.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/file/saving.hpp"
 
 Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
 
@@ -66,9 +67,9 @@ void tell(const std::string& words) {
     std::fprintf(stderr, "%s\n", words.c_str());
 }
 
-void tell(const units::Errors& errors) {
+void tell(const units::Errors& errors, const words::Language& language) {
     for (const units::Error& error : errors)
-        tell(units::print(error));
+        tell(units::print(error, language));
 }
 
 std::vector<std::string> paths_of(const QStringList& folders) {
@@ -120,43 +121,33 @@ void save_picture_when_settled(QQuickWindow* window, const QString& path, bool w
     });
 }
 
-}  // namespace
+bool is_asked_to_print(int argc, char** argv) {
+    return std::any_of(argv, argv + argc,
+                       [](const char* word) { return word == std::string_view("--print"); });
+}
 
-int main(int argc, char** argv) {
-    if (std::any_of(argv, argv + argc,
-                    [](const char* word) { return word == std::string_view("--print"); }))
-        printing::need_no_display();
-    // Qt Charts needs an application made for widgets.
-    Application application(argc, argv);
+void name_the_program() {
     QApplication::setApplicationName(QStringLiteral("candlemark-touch"));
     QApplication::setApplicationDisplayName(QStringLiteral("Candlemark"));
     QApplication::setApplicationVersion(QStringLiteral(CANDLEMARK_VERSION));
-    const auto asked = touch::read_wishes(QApplication::arguments());
-    if (const auto* notice = std::get_if<touch::Notice>(&asked)) {
-        std::fputs(notice->text.toUtf8().constData(), notice->is_error ? stderr : stdout);
-        return notice->is_error ? unusable : 0;
-    }
-    const auto& wishes = std::get<touch::Wishes>(asked);
-    const scenario::AlsoAllowed allowed(paths_of(wishes.weather_from));
-    if (wishes.prints) return printing::print_to_file(wishes.print);
-    if (!wishes.picture.isEmpty() && !wishes.file.isEmpty()) {
-        // Nobody looks at a picture of a file that is broken or not there.
-        const auto read = scenario::read_scenario_file(wishes.file.toLocalFile().toStdString());
-        if (!read) {
-            tell(read.error());
-            return unusable;
-        }
-    }
+}
 
-    QQmlApplicationEngine engine;
-    touch::keep_off_the_network(engine);
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    QObject::connect(
-        &engine, &QQmlApplicationEngine::objectCreationFailed, &application,
-        [] { QApplication::exit(failed); }, Qt::QueuedConnection);
+// With words. Nobody looks at a picture of a file that is broken or not there.
+bool has_nothing_to_picture(const touch::Wishes& wishes) {
+    if (wishes.picture.isEmpty() || wishes.file.isEmpty()) return false;
+    const auto read = scenario::read_scenario_file(wishes.file.toLocalFile().toStdString());
+    if (!read) tell(read.error(), wishes.print.language);
+    return !read.has_value();
+}
+
+// What Main.qml begins with.
+QVariantMap properties_of(const touch::Wishes& wishes) {
     QVariantMap start{{"file", wishes.file.toString()},
                       {"darkLook", wishes.theme != u"light"},
                       {"theme", wishes.theme},
+                      {"language", wishes.language},
+                      {"units", wishes.units},
+                      {"clock", wishes.clock},
                       {"textScale", wishes.text_scale},
                       {"textScaleAsked", wishes.text_scale_asked},
                       {"page", wishes.page}};
@@ -166,14 +157,43 @@ int main(int argc, char** argv) {
         start.insert("width", wishes.size.width());
         start.insert("height", wishes.size.height());
     }
-    engine.setInitialProperties(start);
+    return start;
+}
+
+// The window, until it is closed or its picture is saved.
+int show_window(Application& application, const touch::Wishes& wishes) {
+    QQmlApplicationEngine engine;
+    touch::keep_off_the_network(engine);
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    QObject::connect(
+        &engine, &QQmlApplicationEngine::objectCreationFailed, &application,
+        [] { QApplication::exit(failed); }, Qt::QueuedConnection);
+    if (wishes.page_asked) touch::FirstPage::keep_to_the_page_asked();
+    engine.setInitialProperties(properties_of(wishes));
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Candlemark/Main.qml")));
     if (engine.rootObjects().isEmpty()) return failed;
-    application.tells_faults_of(
-        engine.rootObjects().constFirst()->property("scenario").value<touch::ScenarioDocument*>());
-    if (!wishes.picture.isEmpty()) {
-        save_picture_when_settled(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()),
-                                  wishes.picture);
-    }
+    QObject* root = engine.rootObjects().constFirst();
+    application.tells_faults_of(root->property("scenario").value<touch::ScenarioDocument*>());
+    if (!wishes.picture.isEmpty())
+        save_picture_when_settled(qobject_cast<QQuickWindow*>(root), wishes.picture);
     return QApplication::exec();
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (is_asked_to_print(argc, argv)) printing::need_no_display();
+    // Qt Charts needs an application made for widgets.
+    Application application(argc, argv);
+    name_the_program();
+    const auto asked = touch::read_wishes(QApplication::arguments());
+    if (const auto* notice = std::get_if<touch::Notice>(&asked)) {
+        std::fputs(notice->text.toUtf8().constData(), notice->is_error ? stderr : stdout);
+        return notice->is_error ? unusable : 0;
+    }
+    const auto& wishes = std::get<touch::Wishes>(asked);
+    const scenario::AlsoAllowed allowed(paths_of(wishes.weather_from));
+    if (wishes.prints) return printing::print_to_file(wishes.print);
+    if (has_nothing_to_picture(wishes)) return unusable;
+    return show_window(application, wishes);
 }

@@ -1,14 +1,13 @@
 #include "wishes.hpp"
 
-#include <algorithm>
-#include <array>
-
 #include <QCommandLineParser>
 #include <QCoreApplication>
 #include <QFileInfo>
-#include <QLocale>
 #include <QRegularExpression>
 
+#include "models/page_list.hpp"
+#include "models/words/look.hpp"
+#include "models/words/usual_words.hpp"
 #include "units/quote.hpp"
 #include "units/result.hpp"
 
@@ -16,10 +15,8 @@ namespace touch {
 
 namespace {
 
-// Those of Main.qml; a test compares them.
-constexpr std::array pages{"days",   "loads",   "packs", "sun", "start",
-                           "wiring", "storage", "print", "file"};
-constexpr std::array themes{"dark", "light", "system"};
+const QStringList unit_systems{"metric", "us"};
+const QStringList clocks{"24", "12"};
 constexpr int least_side = 200;  // pixels; smaller than any screen that is touched
 constexpr int most_side = 16384;
 
@@ -27,17 +24,9 @@ std::string shown(const QString& word) {
     return '"' + units::quote(word.toStdString(), 80) + '"';
 }
 
-template <std::size_t count>
-bool is_one_of(const QString& word, const std::array<const char*, count>& words) {
-    return std::ranges::any_of(words, [&](const char* one) { return word == QLatin1String(one); });
-}
-
-template <std::size_t count>
-std::string listed(const std::array<const char*, count>& words) {
-    std::string list;
-    for (std::size_t at = 0; at < count; ++at)
-        list += (at == 0 ? "" : at + 1 == count ? " or " : ", ") + std::string(words[at]);
-    return list;
+std::string listed(const QStringList& words) {
+    return words.mid(0, words.size() - 1).join(QStringLiteral(", ")).toStdString() + " or " +
+           words.constLast().toStdString();
 }
 
 // A whole number within limits; -1 for anything else.
@@ -69,10 +58,9 @@ double text_scale_in(const QString& word, units::Errors& errors) {
     return 1.0;
 }
 
-template <std::size_t count>
-void check_word(const char* option, const QString& word,
-                const std::array<const char*, count>& words, units::Errors& errors) {
-    if (is_one_of(word, words)) return;
+void check_word(const char* option, const QString& word, const QStringList& words,
+                units::Errors& errors) {
+    if (words.contains(word)) return;
     errors.push_back(
         {.where = option, .found = "found " + shown(word), .remedy = "give " + listed(words)});
 }
@@ -86,20 +74,41 @@ void check_folders(const QStringList& folders, units::Errors& errors) {
 }
 
 QString usual_paper() {
-    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
-               ? QStringLiteral("letter")
-               : QStringLiteral("a4");
+    return usual_units() == QStringLiteral("us") ? QStringLiteral("letter") : QStringLiteral("a4");
+}
+
+QString code_of(const words::Language& language) {
+    return QString::fromStdString(std::string(language.code()));
+}
+
+void check_language(const QString& word, units::Errors& errors) {
+    if (!word.isEmpty() && words::language(word.toStdString())) return;
+    std::string codes;
+    for (const std::string_view code : words::language_codes())
+        codes += (codes.empty() ? "" : ", ") + std::string(code);
+    errors.push_back({.where = "--language",
+                      .found = "found " + shown(word) + ", which no catalogue is of",
+                      .remedy = "give one of " + codes});
+}
+
+// How whoever asked reads it: by the options, else as the system's own settings have it.
+words::Language language_for_paper(const Wishes& wishes) {
+    const QString code = wishes.language.isEmpty() ? usual_language() : wishes.language;
+    words::Language language = words::language(code.toStdString()).value_or(words::english());
+    const QString units = wishes.units.isEmpty() ? usual_units() : wishes.units;
+    const QString clock = wishes.clock.isEmpty() ? usual_clock() : wishes.clock;
+    language.us_units = units == QStringLiteral("us");
+    language.twelve_hours = clock == QStringLiteral("12");
+    return language;
 }
 
 struct Options {
-    QCommandLineOption help, version, picture, size, theme, text_size, page, to_paper, sheet, paper,
-        weather_from;
+    QCommandLineOption help, version, picture, size, theme, language, units, clock, text_size, page,
+        to_paper, sheet, paper, weather_from;
 };
 
 Options options_of(QCommandLineParser& parser) {
-    parser.setApplicationDescription(
-        QCoreApplication::tr("Shows how long a hand-built power unit lasts through an outage."));
-    Options options{
+    return {
         .help = parser.addHelpOption(),
         .version = parser.addVersionOption(),
         .picture = {QStringLiteral("picture"),
@@ -107,8 +116,17 @@ Options options_of(QCommandLineParser& parser) {
                     QStringLiteral("PNG")},
         .size = {QStringLiteral("size"), QCoreApplication::tr("Size of the window."),
                  QStringLiteral("WIDTHxHEIGHT"), QStringLiteral("1280x800")},
-        .theme = {QStringLiteral("theme"), QCoreApplication::tr("dark, light or system."),
+        .theme = {QStringLiteral("theme"), QCoreApplication::tr("dark, light, contrast or system."),
                   QStringLiteral("NAME")},
+        .language = {QStringLiteral("language"),
+                     QCoreApplication::tr("Language of the screen and of paper, such as de."),
+                     QStringLiteral("CODE")},
+        .units = {QStringLiteral("units"),
+                  QCoreApplication::tr("metric, or us for degrees Fahrenheit, pounds and feet "
+                                       "beside them."),
+                  QStringLiteral("NAME")},
+        .clock = {QStringLiteral("clock"), QCoreApplication::tr("24 or 12 hours."),
+                  QStringLiteral("HOURS")},
         .text_size = {QStringLiteral("text-size"),
                       QCoreApplication::tr("Size of the text, 100 to 200 percent."),
                       QStringLiteral("PERCENT"), QStringLiteral("100")},
@@ -127,16 +145,34 @@ Options options_of(QCommandLineParser& parser) {
                          QCoreApplication::tr("Folder in which the weather file of a scenario may "
                                               "lie, besides the scenario's own."),
                          QStringLiteral("FOLDER")}};
-    parser.addOptions({options.picture, options.size, options.theme, options.text_size,
-                       options.page, options.to_paper, options.sheet, options.paper,
-                       options.weather_from});
+}
+
+// What the parser is to know, in the order of its help.
+void describe(QCommandLineParser& parser, const Options& options) {
+    parser.setApplicationDescription(
+        QCoreApplication::tr("Shows how long a hand-built power unit lasts through an outage."));
+    parser.addOptions({options.picture, options.size, options.theme, options.language,
+                       options.units, options.clock, options.text_size, options.page,
+                       options.to_paper, options.sheet, options.paper, options.weather_from});
     parser.addPositionalArgument(QStringLiteral("FILE"),
                                  QCoreApplication::tr("Scenario to open; an example without it."),
                                  QStringLiteral("[FILE]"));
     parser.addPositionalArgument(QStringLiteral("PDF"),
                                  QCoreApplication::tr("With --print, where to print to."),
                                  QStringLiteral("[PDF]"));
-    return options;
+}
+
+// How it is to be said.
+void read_words(const QCommandLineParser& parser, const Options& options, Wishes& wishes,
+                units::Errors& errors) {
+    wishes.language = parser.value(options.language);
+    wishes.units = parser.value(options.units);
+    wishes.clock = parser.value(options.clock);
+    if (parser.isSet(options.language)) check_language(wishes.language, errors);
+    if (parser.isSet(options.units)) check_word("--units", wishes.units, unit_systems, errors);
+    if (parser.isSet(options.clock)) check_word("--clock", wishes.clock, clocks, errors);
+    if (const auto known = words::language(wishes.language.toStdString()); known)
+        wishes.language = wishes.language.isEmpty() ? QString() : code_of(*known);
 }
 
 Notice in_words(const units::Errors& errors) {
@@ -153,6 +189,7 @@ Notice in_words(const units::Errors& errors) {
 std::variant<Wishes, Notice> read_wishes(const QStringList& arguments) {
     QCommandLineParser parser;
     const Options options = options_of(parser);
+    describe(parser, options);
     units::Errors errors;
     if (!parser.parse(arguments))
         errors.push_back({.where = "",
@@ -177,15 +214,20 @@ std::variant<Wishes, Notice> read_wishes(const QStringList& arguments) {
     wishes.text_scale = text_scale_in(parser.value(options.text_size), errors);
     wishes.text_scale_asked = parser.isSet(options.text_size);
     wishes.theme = parser.value(options.theme);
-    if (parser.isSet(options.theme)) check_word("--theme", wishes.theme, themes, errors);
+    if (parser.isSet(options.theme)) check_word("--theme", wishes.theme, Look::themes(), errors);
+    read_words(parser, options, wishes, errors);
     wishes.page = parser.value(options.page);
-    check_word("--page", wishes.page, pages, errors);
+    wishes.page_asked = parser.isSet(options.page);
+    check_word("--page", wishes.page, page_keys(), errors);
     wishes.weather_from = parser.values(options.weather_from);
     check_folders(wishes.weather_from, errors);
     wishes.print = {.file = names.value(0),
                     .pdf = names.value(1),
                     .sheet = parser.value(options.sheet),
-                    .paper = parser.value(options.paper)};
+                    .paper = parser.value(options.paper),
+                    .language = language_for_paper(wishes)};
+    // A picture has nothing that was left to go by.
+    if (!wishes.picture.isEmpty() && wishes.language.isEmpty()) wishes.language = usual_language();
     if (!errors.empty()) return in_words(errors);
     return wishes;
 }

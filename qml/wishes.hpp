@@ -14,9 +14,13 @@ namespace touch {
 
 struct Wishes {
     QUrl file;
-    QString picture;  // where to save a picture of the window, which then closes
-    QString theme;    // dark, light or system; empty: as it was left
+    QString picture;   // where to save a picture of the window, which then closes
+    QString theme;     // dark, light or system; empty: as it was left
+    QString language;  // "en", "de"; empty: as it was left
+    QString units;     // "metric", "us"; empty: as they were left
+    QString clock;     // "24", "12"; empty: as it was left
     QString page;
+    bool page_asked = false;  // and not the usual one
     QSize size;
     double text_scale = 1.0;
     bool text_scale_asked = false;  // over what was kept of an earlier start

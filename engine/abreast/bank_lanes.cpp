@@ -5,13 +5,16 @@
 #include <limits>
 #include <memory>
 #include <optional>
+#include <span>
 #include <vector>
 
+#include "abreast/alone.hpp"
 #include "abreast/bank_stride.hpp"
 #include "abreast/ends.hpp"
 #include "battery/bank.hpp"
-#include "outage/packs.hpp"
-#include "outage/serving.hpp"
+#include "battery/step/tolerances.hpp"
+#include "outage/clock/packs.hpp"
+#include "outage/clock/serving.hpp"
 
 namespace abreast::lanes_detail {
 
@@ -83,11 +86,35 @@ Fresh fresh_of(const outage::Unit& unit) {
             most_removed};
 }
 
+//   job   its place among the outages
 struct OneLane {
+    std::size_t job = 0;
     const Outage* outage = nullptr;
     const Fresh* fresh = nullptr;
     std::optional<battery::Bank> bank;
     bool over = false;
+    double sun_taken = 0.0;  // J, where somebody watches
+};
+
+// Where one kind of pack of a lane has come to.
+struct WellsOfKind {
+    double removed = 0.0;
+    double head = 0.0;
+    double available = 0.0;
+    double below = 0.0;
+    double taking = 0.0;
+    double held = 0.0;
+};
+
+// A lane on its way through a stretch that is too long for one step.
+//   length          that the last step ended with
+//   removed, wells  where it began
+struct InParts {
+    std::size_t lane = 0;
+    double passed = 0.0;
+    double length = 0.0;
+    double removed = 0.0;
+    std::array<WellsOfKind, most_kinds> wells = {};
 };
 
 // Rounding must not let a glance pass what the step itself would stop at.
@@ -96,8 +123,12 @@ constexpr double a_hair_more = 1.0 + 1e-9;
 class Block {
   public:
     Block(std::span<const Outage> outages, std::span<OwnEnding> endings, std::span<bool> decided,
-          Width width)
-        : endings_(endings), decided_(decided), width_(width), running_(outages.size()) {
+          Width width, Watched* watched)
+        : endings_(endings),
+          decided_(decided),
+          width_(width),
+          running_(outages.size()),
+          watched_(watched) {
         const auto& first = *outages.front().unit;
         lanes_->kinds = kinds_of(first);
         lanes_->tolerance = battery::default_tolerance / volt;
@@ -105,6 +136,7 @@ class Block {
         of_.resize(outages.size());
         fresh_.reserve(outages.size());
         for (std::size_t lane = 0; lane < outages.size(); ++lane) {
+            of_[lane].job = lane;
             of_[lane].outage = &outages[lane];
             of_[lane].fresh = &fresh(*outages[lane].unit);
             of_[lane].bank.emplace(of_[lane].fresh->bank);
@@ -127,6 +159,7 @@ class Block {
         std::size_t light = over.size();
         for (at_ = 0; at_ < over.size() && running_ > 0; ++at_) {
             const Stretch& stretch = over[at_];
+            close_ranks();
             if (stretch.day != day_) begin_day(stretch.day);
             if (at_ == 0 || stretch.step != step) ask(step = stretch.step, stretch);
             if (at_ == 0 || stretch.light != light) shine(light = stretch.light);
@@ -136,17 +169,20 @@ class Block {
                 common.decayed[k] = battery::decay(rates_[k] * stretch.time);
             bank_stride(width_, *lanes_, common, of_.size());
             cost.steps += running_;
-            for (std::size_t lane = 0; lane < of_.size(); ++lane) {
-                if (lanes_->alone[lane] == 0.0 || of_[lane].over) continue;
+            if (watched_) take_sun(stretch.time);
+            take_in_parts(common);
+            each_alone(alone(), [&](std::size_t lane) {
+                if (of_[lane].over) return;
                 ++cost.one_by_one;
                 take_alone(lane, stretch);
-            }
+            });
         }
+        if (!over.empty()) show(over.back().ends);
     }
 
     void finish(Duration lasts) {
-        for (std::size_t lane = 0; lane < of_.size(); ++lane)
-            if (!of_[lane].over) endings_[lane] = {.lasts = lasts, .survives = true};
+        for (const OneLane& of : of_)
+            if (!of.over) endings_[of.job] = {.lasts = lasts, .survives = true};
     }
 
   private:
@@ -154,15 +190,35 @@ class Block {
     std::span<bool> decided_;
     Width width_;
     std::size_t running_;
+    Watched* watched_;
     std::unique_ptr<BankLanes> lanes_ = std::make_unique<BankLanes>();
     std::vector<OneLane> of_;
     std::vector<std::unique_ptr<Fresh>> fresh_;
+    std::vector<InParts> parts_;
     std::array<double, most_kinds> rates_{};  // of the first lane's kinds
     std::array<bool, most_kinds> one_rate_{};
     std::span<const Stretch> over_;
     std::size_t at_ = 0;
     std::size_t day_ = 0;
     bool through_ = false;
+
+    // To who watches: where those that have not failed have come to, when such a moment is there.
+    void show(double now) {
+        for (; watched_ != nullptr && watched_->is_due(now); ++watched_->next)
+            for (std::size_t lane = 0; lane < of_.size(); ++lane) {
+                if (of_[lane].over) continue;
+                leave(lane);
+                Seen seen{.wells = {}, .sun_taken = of_[lane].sun_taken * joule};
+                for (std::size_t k = 0; k < lanes_->kinds; ++k)
+                    seen.wells.push_back(of_[lane].bank->wells(k));
+                watched_->seen[of_[lane].job].push_back(std::move(seen));
+            }
+    }
+    // All that the sun offers is taken, but where a lane is taken alone.
+    void take_sun(double time) {
+        for (std::size_t lane = 0; lane < of_.size(); ++lane)
+            of_[lane].sun_taken += lanes_->sun[lane] * time;
+    }
 
     const Fresh& fresh(const outage::Unit& unit) {
         for (const auto& known : fresh_)
@@ -173,6 +229,110 @@ class Block {
     const Need& need(std::size_t lane, std::size_t step) const {
         return of_[lane].outage->needs[step];
     }
+
+    // Lanes that have ended give way to those at the back, where that saves a stride of eight.
+    void close_ranks() {
+        constexpr std::size_t at_once = 8;
+        const auto strides = [](std::size_t count) { return (count + at_once - 1) / at_once; };
+        if (strides(running_) == strides(of_.size())) return;
+        for (std::size_t lane = 0; lane < of_.size();) {
+            if (!of_[lane].over) {
+                ++lane;
+                continue;
+            }
+            const std::size_t last = of_.size() - 1;
+            if (lane != last) {
+                of_[lane] = std::move(of_[last]);
+                lanes_->move(last, lane);
+            }
+            of_.pop_back();
+        }
+    }
+
+    InParts in_parts(std::size_t lane) const {
+        InParts part{.lane = lane, .removed = lanes_->removed[lane]};
+        for (std::size_t k = 0; k < lanes_->kinds; ++k) {
+            const KindLanes& kind = lanes_->of[k];
+            part.wells[k] = {kind.removed[lane], kind.head[lane],   kind.available[lane],
+                             kind.below[lane],   kind.taking[lane], kind.held[lane]};
+        }
+        return part;
+    }
+    void back_to_the_beginning(const InParts& part) {
+        lanes_->removed[part.lane] = part.removed;
+        for (std::size_t k = 0; k < lanes_->kinds; ++k) {
+            KindLanes& kind = lanes_->of[k];
+            const WellsOfKind& wells = part.wells[k];
+            kind.removed[part.lane] = wells.removed;
+            kind.head[part.lane] = wells.head;
+            kind.available[part.lane] = wells.available;
+            kind.below[part.lane] = wells.below;
+            kind.taking[part.lane] = wells.taking;
+            kind.held[part.lane] = wells.held;
+        }
+    }
+
+    // What became of a part, as battery::Bank goes on from it; whether there is another.
+    bool goes_on(InParts& part, double until) {
+        using battery::step::shortest;
+        const std::size_t lane = part.lane;
+        const double moved = lanes_->moved[lane];
+        const double time = lanes_->time[lane];
+        const double left = until - part.passed;
+        const double by = 0.9 * lanes_->tolerance / moved;
+        switch (lanes_->became(lane)) {
+            case BankStep::done:
+                part.length = moved > 0.0 ? time * std::min(4.0, by)
+                                          : std::numeric_limits<double>::infinity();
+                part.length = std::max(part.length, shortest);
+                part.passed = time >= left ? until : part.passed + time;
+                lanes_->time[lane] = std::min(until - part.passed, part.length);
+                return part.passed < until;
+            case BankStep::too_long:
+                if (time <= shortest) break;
+                part.length = std::max(shortest, time * std::max(0.05, by));
+                lanes_->time[lane] = part.length;
+                for (std::size_t k = 0; k < lanes_->kinds; ++k) {
+                    KindLanes& kind = lanes_->of[k];
+                    kind.taking[lane] = kind.tried_taking[lane];
+                    kind.held[lane] = kind.tried_held[lane];
+                }
+                return true;
+            case BankStep::disturbed:
+                break;
+        }
+        back_to_the_beginning(part);
+        lanes_->alone[lane] = double(BankStep::disturbed);
+        return false;
+    }
+
+    // Lanes for which the stretch is too long take it in parts, each of a length of its own, as
+    // its bank would; where a part meets something the bank takes all of the stretch.
+    void take_in_parts(BankStretch stretch) {
+        parts_.clear();
+        each_alone(alone(), [&](std::size_t lane) {
+            if (of_[lane].over) return;
+            if (lanes_->became(lane) == BankStep::too_long) parts_.push_back(in_parts(lane));
+        });
+        if (parts_.empty()) return;
+        stretch.own_time = true;
+        lanes_->goes.fill(0.0);
+        for (const InParts& part : parts_) {
+            lanes_->goes[part.lane] = 1.0;
+            lanes_->time[part.lane] = stretch.time;
+        }
+        for (;;) {
+            std::erase_if(parts_, [&](InParts& part) {
+                if (goes_on(part, stretch.time)) return false;
+                lanes_->goes[part.lane] = 0.0;
+                return true;
+            });
+            if (parts_.empty()) return;
+            bank_stride(width_, *lanes_, stretch, of_.size());
+        }
+    }
+
+    std::span<const double> alone() const { return std::span(lanes_->alone).first(of_.size()); }
 
     void begin(std::size_t lane) {
         const Fresh& fresh = *of_[lane].fresh;
@@ -189,11 +349,10 @@ class Block {
     }
 
     void look_far(std::size_t lane, const Far& far) {
-        const auto& outage = *of_[lane].outage;
-        const double lowest = std::ranges::max(outage.needs, {}, &Need::lowest).lowest;
-        const double needs = std::ranges::max(outage.needs, {}, &Need::needs).needs;
+        const MostNeeded& most = *of_[lane].outage->most;
         const auto highest = [&](bool through) {
-            const Voltage cut_off = outage::cut_off_of(through, lowest * volt, needs * volt);
+            const Voltage cut_off =
+                outage::cut_off_of(through, most.lowest * volt, most.needs * volt);
             return std::max<double>(far.cut_off, cut_off / volt) * a_hair_more;
         };
         lanes_->ohms[lane] = far.ohms * a_hair_more;
@@ -235,24 +394,22 @@ class Block {
     void end(std::size_t lane, Duration lasts, LimitedBy why) {
         of_[lane].over = true;
         --running_;
-        endings_[lane] = {.lasts = lasts, .survives = false, .limited_by = why};
+        endings_[of_[lane].job] = {.lasts = lasts, .survives = false, .limited_by = why};
     }
     void leave_to_the_clock(std::size_t lane) {
         of_[lane].over = true;
         --running_;
-        decided_[lane] = false;
+        decided_[of_[lane].job] = false;
     }
 
-    // From the bank into the lane, and back.
+    // From the bank into the lane: what a day or a count makes of it, and where it has come to.
     void stand(std::size_t lane) {
         auto& quiet = of_[lane].bank->quiet();
         const auto& block = quiet.first_block();
-        lanes_->removed[lane] = quiet.removed();
         lanes_->absorption[lane] = quiet.absorption();
         lanes_->fill_tolerance = quiet.fill_tolerance();
         lanes_->drift_tolerance = quiet.drift_tolerance();
         lanes_->any_takes[lane] = 0.0;
-        lanes_->limit_drop[lane] = std::numeric_limits<double>::infinity();
         for (std::size_t k = 0; k < lanes_->kinds; ++k) {
             KindLanes& to = lanes_->of[k];
             const auto put = [&](Lane<double>& into, const auto& from) { into[lane] = from[k]; };
@@ -260,7 +417,6 @@ class Block {
             put(to.per_count, block.per_count);
             put(to.resistance, block.resistance);
             put(to.inner, block.inner);
-            put(to.coulombic, block.coulombic);
             put(to.width, block.width);
             put(to.bound, block.bound);
             put(to.bound_gain, block.bound_gain);
@@ -270,11 +426,25 @@ class Block {
             put(to.gives, block.gives);
             put(to.takes, block.takes);
             put(to.floor, block.floor);
-            put(to.empty, block.empty);
             put(to.charging_empty, block.charging_empty);
             put(to.charging_rise, block.charging_rise);
             put(to.per_rated, block.per_rated);
             put(to.knee, block.knee);
+            if (block.takes[k] > 0.0) lanes_->any_takes[lane] = 1.0;
+            if (block.bound[k] != 0.0 || block.charging_empty[k] != 0.0) lanes_->all_rules = true;
+        }
+        stand_there(lane);
+    }
+    void stand_there(std::size_t lane) {
+        auto& quiet = of_[lane].bank->quiet();
+        const auto& block = quiet.first_block();
+        lanes_->removed[lane] = quiet.removed();
+        lanes_->limit_drop[lane] = std::numeric_limits<double>::infinity();
+        for (std::size_t k = 0; k < lanes_->kinds; ++k) {
+            KindLanes& to = lanes_->of[k];
+            const auto put = [&](Lane<double>& into, const auto& from) { into[lane] = from[k]; };
+            put(to.coulombic, block.coulombic);
+            put(to.empty, block.empty);
             put(to.counted_slope, block.counted_slope);
             put(to.at_zero, block.at_zero);
             put(to.slope, block.slope);
@@ -295,10 +465,9 @@ class Block {
                 std::max<double>(battery::step::least_resistance, to.resistance[lane]);
             lanes_->limit_drop[lane] =
                 std::min(lanes_->limit_drop[lane], ohms * block.current_above[k] / a_hair_more);
-            if (block.takes[k] > 0.0) lanes_->any_takes[lane] = 1.0;
-            if (block.bound[k] != 0.0 || block.charging_empty[k] != 0.0) lanes_->all_rules = true;
         }
     }
+    // And back.
     void leave(std::size_t lane) {
         auto& bank = *of_[lane].bank;
         auto& block = bank.quiet().first_block();
@@ -351,8 +520,13 @@ class Block {
         // Instants as the clock counts them, so that they end in the same bits.
         const Duration until = stretch.ends * second;
         Duration now = stretch.begins * second;
+        const double sun = lanes_->sun[lane];
+        const double charger = lanes_->charger[lane];
+        of_[lane].sun_taken -= watched_ != nullptr ? sun * stretch.time : 0.0;
         while (now < until) {
             const auto step = bank.advance(stops(lane, asked), power, until - now);
+            of_[lane].sun_taken += taken_of_sun(sun, charger, asked.taken, step.time / second,
+                                                step.energy.accepted / joule);
             if (step.ending == Ending::completed) break;
             now = std::min(until, now + step.time);
             switch (step.ending) {
@@ -380,15 +554,50 @@ class Block {
                     return;
             }
         }
-        stand(lane);
+        stand_there(lane);
+    }
+
+    // Whether what ended a leg ends the lane, where a pack may open and the others give.
+    bool ends_with(std::size_t lane, outage::UnlikePacks& packs, const outage::Leg& leg,
+                   const Need& asked, Duration now) {
+        using battery::Ending;
+        const Power taken = asked.taken * watt;
+        const auto by = [&](LimitedBy why) {
+            end(lane, now, why);
+            return true;
+        };
+        const auto limited = [&](LimitedBy why) {
+            return by(limited_by(asked, why, packs.nothing_left()));
+        };
+        switch (leg.ending) {
+            case Ending::completed:
+            case Ending::full:
+            case Ending::pack_restored:
+                return false;
+            case Ending::available_well_empty:
+            case Ending::pack_cut_off:
+                if (packs.open(leg, taken) != outage::Opened::all) return false;
+                if (leg.ending == Ending::pack_cut_off) return by(LimitedBy::low_voltage);
+                if (taken > Power{}) return limited(LimitedBy::charge);
+                break;  // what flows among them; nobody goes without
+            case Ending::usable_limit:
+                return by(LimitedBy::usable);
+            case Ending::cut_off:
+                return limited(LimitedBy::low_voltage);
+            case Ending::cannot_be_delivered:
+                return limited(packs.nothing_left() || packs.all_ended() ? LimitedBy::charge
+                                                                         : LimitedBy::low_voltage);
+            default:
+                break;
+        }
+        leave_to_the_clock(lane);
+        return true;
     }
 
     // A pack has opened and the others give: on to the end by the packs of the clock.
     void go_on_without(std::size_t lane, const battery::BankAdvanced& met, Duration now) {
-        using battery::Ending;
         const auto& outage = *of_[lane].outage;
-        const auto& unit = *outage.unit;
-        outage::UnlikePacks packs(unit, day_, std::move(*of_[lane].bank));
+        outage::UnlikePacks packs(*outage.unit, day_, std::move(*of_[lane].bank));
         outage::Leg leg{.time = met.time,
                         .ending = met.ending,
                         .pack = met.pack,
@@ -396,8 +605,7 @@ class Block {
                         .at_pack = met.at_pack,
                         .largest = met.largest};
         std::size_t day = day_;
-        for (std::size_t i = at_; i < over_.size(); ++i) {
-            const Stretch& stretch = over_[i];
+        for (const Stretch& stretch : over_.subspan(at_)) {
             const Need& asked = outage.needs[stretch.step];
             const Duration until = stretch.ends * second;
             while (day < stretch.day)
@@ -407,65 +615,30 @@ class Block {
                 end(lane, now, LimitedBy::inverter_limit);
                 return;
             }
-            const Power taken = asked.taken * watt;
             const double sun = offered(outage.sun, stretch.light);
             const Power net = (asked.taken - (sun + asked.charger)) * watt;
             const auto duty =
                 asked.through_inverter ? outage::Duty::serving_ac : outage::Duty::serving_direct;
-            const auto limited = [&](LimitedBy why) {
-                return limited_by(asked, why, packs.nothing_left());
-            };
             for (;;) {
-                switch (leg.ending) {
-                    case Ending::completed:
-                    case Ending::full:
-                    case Ending::pack_restored:
-                        break;
-                    case Ending::available_well_empty:
-                    case Ending::pack_cut_off:
-                        if (packs.open(leg, taken) != outage::Opened::all) break;
-                        if (leg.ending == Ending::pack_cut_off) {
-                            end(lane, now, LimitedBy::low_voltage);
-                            return;
-                        }
-                        if (!(taken > Power{})) {  // what flows among them; nobody goes without
-                            leave_to_the_clock(lane);
-                            return;
-                        }
-                        end(lane, now, limited(LimitedBy::charge));
-                        return;
-                    case Ending::usable_limit:
-                        end(lane, now, LimitedBy::usable);
-                        return;
-                    case Ending::cut_off:
-                        end(lane, now, limited(LimitedBy::low_voltage));
-                        return;
-                    case Ending::cannot_be_delivered:
-                        end(lane, now,
-                            limited(packs.nothing_left() || packs.all_ended()
-                                        ? LimitedBy::charge
-                                        : LimitedBy::low_voltage));
-                        return;
-                    default:
-                        leave_to_the_clock(lane);
-                        return;
-                }
+                if (ends_with(lane, packs, leg, asked, now)) return;
                 if (!(now < until)) break;
-                packs.demand_is(taken);
+                packs.demand_is(asked.taken * watt);
                 (void)packs.closed_again();
                 leg = packs.advance(duty, net, until - now);
-                now = leg.ending == Ending::completed ? until : std::min(until, now + leg.time);
+                now = leg.ending == battery::Ending::completed ? until
+                                                               : std::min(until, now + leg.time);
             }
         }
         of_[lane].over = true;
         --running_;
-        endings_[lane] = {.lasts = over_.back().ends * second, .survives = true};
+        endings_[of_[lane].job] = {.lasts = over_.back().ends * second, .survives = true};
     }
 };
 
 }  // namespace
 
-std::vector<Stretch> stretches(const Outage& outage, Duration lasts) {
+std::vector<Stretch> stretches(const Outage& outage, Duration lasts,
+                               std::span<const Duration> watched) {
     std::vector<Stretch> made;
     made.reserve(outage.demand.size() + outage.sun.size() + outage.unit->days.size());
     const auto& days = outage.unit->days;
@@ -477,6 +650,9 @@ std::vector<Stretch> stretches(const Outage& outage, Duration lasts) {
         if (day + 1 < days.size()) next = std::min(next, days[day + 1].from);
         if (step + 1 < outage.demand.size()) next = std::min(next, outage.demand[step + 1].from);
         if (light + 1 < outage.sun.size()) next = std::min(next, outage.sun[light + 1].from);
+        while (!watched.empty() && watched.front() <= now)
+            watched = watched.subspan(1);
+        if (!watched.empty()) next = std::min(next, watched.front());
         if (next > now)
             made.push_back({.time = (next - now) / second,
                             .begins = now / second,
@@ -496,10 +672,11 @@ std::vector<Stretch> stretches(const Outage& outage, Duration lasts) {
 }
 
 void run_banks(std::span<const Outage> outages, std::span<const Stretch> over, Duration lasts,
-               std::span<OwnEnding> endings, std::span<bool> decided, LaneCost& cost, Width width) {
+               std::span<OwnEnding> endings, std::span<bool> decided, LaneCost& cost, Width width,
+               Watched* watched) {
     assert(outages.size() <= std::size_t(lanes) && endings.size() == outages.size());
     std::ranges::fill(decided, true);
-    Block block(outages, endings, decided, width);
+    Block block(outages, endings, decided, width, watched);
     block.run(over, cost);
     block.finish(lasts);
 }

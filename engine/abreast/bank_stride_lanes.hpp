@@ -49,15 +49,15 @@ class KindsAbreast {
     };
 
     [[gnu::always_inline]] KindsAbreast(std::size_t lane, BankLanes& lanes,
-                                        const BankStretch& stretch)
+                                        const BankStretch& stretch, const Real& time)
         : lanes_(lanes), at_{lane}, kinds_(fixed > 0 ? std::size_t(fixed) : lanes.kinds) {
         for (std::size_t k = 0; k < kinds_; ++k) {
             Pack& pack = packs_[k];
             pack.at = at_;
             pack.kind = &lanes.of[k];
-            pack.over_time = stretch.alike[k]
+            pack.over_time = stretch.alike[k] && !stretch.own_time
                                  ? step::alike<Real>(stretch.decayed[k])
-                                 : step::decays<Real>(pack[&KindLanes::rate] * stretch.time);
+                                 : step::decays<Real>(pack[&KindLanes::rate] * time);
             pack.face.way = {pack[&KindLanes::taking] > Real{}, pack[&KindLanes::held] > Real{}};
         }
     }
@@ -137,25 +137,44 @@ template <class Real>
     return ~above(cut_off) | ~above(limit) | ~(range.lowest * range.lowest > 4.0 * drop);
 }
 
+// What became of a step.
+//   unsolved   the bus was not found
+template <class Real>
+struct Outcome {
+    step::MaskOf<Real> goes;
+    step::MaskOf<Real> unsolved;
+    step::MaskOf<Real> too_long;
+    step::MaskOf<Real> disturbed;
+};
+
 // The lanes where the step stands; the others stay as they are and are marked.
 template <class Real, class Bank>
 [[gnu::always_inline]] inline void put(const Abreast<Real>& at, BankLanes& lanes, Bank& bank,
-                                       const step::MaskOf<Real>& disturbed, const Real& removed) {
+                                       const Outcome<Real>& outcome, const Real& moved,
+                                       const Real& removed) {
     const Real one = step::all<Real>(1.0);
     const Real none{};
+    const auto stays = ~outcome.goes | outcome.unsolved | outcome.too_long | outcome.disturbed;
     const auto move = [&](Lane<double> & figure, const Real& to) __attribute__((always_inline)) {
-        at.put(figure.data(), disturbed ? at.number(figure.data()) : to);
+        at.put(figure.data(), stays ? at.number(figure.data()) : to);
     };
-    at.put(lanes.alone.data(), disturbed ? one : none);
+    const Real met = outcome.disturbed ? one : none;
+    const Real became = outcome.unsolved ? one : (outcome.too_long ? one + one : met);
+    at.put(lanes.alone.data(), outcome.goes ? became : at.number(lanes.alone.data()));
+    at.put(lanes.moved.data(), moved);
     move(lanes.removed, removed);
     bank.for_each([&](auto& pack) __attribute__((always_inline)) {
         const auto& to = pack.in_step.to;
+        const Real taking = pack.face.way.taking ? one : none;
+        const Real held = pack.face.way.held ? one : none;
+        at.put(pack.kind->tried_taking.data(), taking);
+        at.put(pack.kind->tried_held.data(), held);
         move(pack.kind->removed, to.removed.value);
         move(pack.kind->head, to.head.value);
         move(pack.kind->available, to.available);
         move(pack.kind->below, to.bound);
-        move(pack.kind->taking, pack.face.way.taking ? one : none);
-        move(pack.kind->held, pack.face.way.held ? one : none);
+        move(pack.kind->taking, taking);
+        move(pack.kind->held, held);
     });
 }
 
@@ -167,10 +186,14 @@ template <bool all_rules, int fixed, class Real>
     constexpr Kind kind{.two_wells = all_rules};
     constexpr double never = std::numeric_limits<double>::infinity();
     const Abreast<Real> at{lane};
-    const Seconds<Real> time{step::all<Real>(stretch.time)};
+    const Real all_go = step::all<Real>(1.0);
+    const auto goes = (stretch.own_time ? at.number(lanes.goes.data()) : all_go) > Real{};
+    if (!any_of(goes)) return;
+    const Seconds<Real> time{stretch.own_time ? at.number(lanes.time.data())
+                                              : step::all<Real>(stretch.time)};
     const Watts<Real> power{at.number(lanes.taken.data()) -
                             (at.number(lanes.sun.data()) + at.number(lanes.charger.data()))};
-    Bank bank(lane, lanes, stretch);
+    Bank bank(lane, lanes, stretch, time.value);
     predict<kind>(bank, time);
     const auto offered = power < Watts<Real>{};
     const Watts<Real> asked =
@@ -185,8 +208,8 @@ template <bool all_rules, int fixed, class Real>
             out.add(pack[&KindLanes::count] * pack.in_step.to.removed.value);
             return is_empty(pack, range);
         });
-    auto disturbed = settled.disturbed | followed.disturbed;
-    disturbed |= followed.moved > Volts<Real>{step::all<Real>(lanes.tolerance)};
+    const auto too_long = followed.moved > Volts<Real>{step::all<Real>(lanes.tolerance)};
+    auto disturbed = followed.disturbed;
     disturbed |= near_a_level(at, lanes, stretch.through_inverter, power, range);
     const Real removed = at.number(lanes.removed.data());
     const Real removed_then = out.total();
@@ -194,7 +217,8 @@ template <bool all_rules, int fixed, class Real>
     const Real full = at.number(lanes.filled_to.data());
     disturbed |= (power > Watts<Real>{}) & ((removed >= usable) | (removed_then >= usable));
     disturbed |= (removed > full) & (removed_then <= full);
-    put(at, lanes, bank, disturbed, removed_then);
+    put(at, lanes, bank, Outcome<Real>{goes, settled.disturbed, too_long, disturbed},
+        followed.moved.value, removed_then);
 }
 
 template <bool all_rules, int fixed, class Real>

@@ -1,10 +1,10 @@
 #include "abreast/lanes.hpp"
 
 #include <algorithm>
-#include <bit>
 #include <cassert>
-#include <cstdint>
+#include <span>
 
+#include "abreast/alone.hpp"
 #include "battery/advance.hpp"
 #include "battery/with_cut_off.hpp"
 
@@ -46,7 +46,8 @@ class Block {
                        segment, jobs_.size(), may_charge);
             now_ = 1 - now_;
             if (cost) cost->steps += running_;
-            each_alone([&](std::size_t lane) {
+            each_alone(std::span(state_.alone).first(jobs_.size()), [&](std::size_t lane) {
+                if (failed_[lane]) return;
                 if (cost) ++cost->one_by_one;
                 take_alone(lane, segment);
             });
@@ -100,20 +101,6 @@ class Block {
             const double sun = lit ? jobs_[lane].sun[static_cast<std::size_t>(step)] : 0.0;
             state_.sun[lane] = sun;
             brightest_ = std::max(brightest_, sun);
-        }
-    }
-
-    // Lanes whose step must be taken alone, eight looked at together.
-    template <class Visit>
-    void each_alone(Visit visit) {
-        for (std::size_t begins = 0; begins < jobs_.size(); begins += 8) {
-            const std::size_t ends = std::min(begins + 8, jobs_.size());
-            std::uint64_t any = 0;
-            for (std::size_t lane = begins; lane < ends; ++lane)
-                any |= std::bit_cast<std::uint64_t>(state_.alone[lane]);
-            if (any == 0) continue;
-            for (std::size_t lane = begins; lane < ends; ++lane)
-                if (state_.alone[lane] != 0.0 && !failed_[lane]) visit(lane);
         }
     }
 

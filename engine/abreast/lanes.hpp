@@ -9,8 +9,8 @@
 
 #include "abreast/segments.hpp"
 #include "abreast/stride.hpp"
+#include "battery/cell/two_well.hpp"
 #include "battery/prepared.hpp"
-#include "battery/two_well.hpp"
 #include "outage/course.hpp"
 #include "units/quantities.hpp"
 

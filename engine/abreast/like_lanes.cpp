@@ -12,9 +12,9 @@
 #include "battery/advance.hpp"
 #include "battery/decay.hpp"
 #include "battery/with_cut_off.hpp"
-#include "outage/current_source.hpp"
-#include "outage/packs.hpp"
-#include "outage/serving.hpp"
+#include "outage/clock/current_source.hpp"
+#include "outage/clock/packs.hpp"
+#include "outage/clock/serving.hpp"
 
 namespace abreast::lanes_detail {
 
@@ -69,8 +69,12 @@ struct OneLane {
 class Block {
   public:
     Block(std::span<const Outage> outages, std::span<OwnEnding> endings, std::span<bool> decided,
-          Width width)
-        : endings_(endings), decided_(decided), width_(width), running_(outages.size()) {
+          Width width, Watched* watched)
+        : endings_(endings),
+          decided_(decided),
+          width_(width),
+          running_(outages.size()),
+          watched_(watched) {
         of_.resize(outages.size());
         packs_->build = build_of(outages.front().unit->bank);
         rate_ = outages.front().unit->bank.setup.kinetics.rate;
@@ -79,8 +83,8 @@ class Block {
         });
         for (std::size_t lane = 0; lane < outages.size(); ++lane) {
             of_[lane].outage = &outages[lane];
-            of_[lane].lowest = std::ranges::max(outages[lane].needs, {}, &Need::lowest).lowest;
-            of_[lane].needs = std::ranges::max(outages[lane].needs, {}, &Need::needs).needs;
+            of_[lane].lowest = outages[lane].most->lowest;
+            of_[lane].needs = outages[lane].most->needs;
             const auto& wells = outages[lane].unit->bank.at_start;
             wells_[now_].removed[lane] = wells.removed / coulomb;
             wells_[now_].head[lane] = wells.head_difference / coulomb;
@@ -100,6 +104,7 @@ class Block {
         bool may_charge = false;
         for (const Stretch& stretch : over) {
             if (running_ == 0) return;
+            show(stretch.begins);
             const bool first = &stretch == &over.front();
             if (stretch.day != day_) {
                 day_ = stretch.day;
@@ -119,11 +124,13 @@ class Block {
                        of_.size(), may_charge);
             now_ = 1 - now_;
             cost.steps += running_;
+            if (watched_) take_sun(stretch.time);
             each_alone([&](std::size_t lane) {
                 ++cost.one_by_one;
                 take_alone(lane, stretch);
             });
         }
+        if (!over.empty()) show(over.back().ends);
     }
 
     void finish(Duration lasts) {
@@ -136,6 +143,8 @@ class Block {
     std::span<bool> decided_;
     Width width_;
     std::size_t running_;
+    Watched* watched_;
+    Lane<double> sun_taken_{};  // J, where somebody watches
     std::array<LaneWells, 2> wells_;
     std::size_t now_ = 0;
     State state_;
@@ -148,6 +157,22 @@ class Block {
     bool one_rate_ = true;
     std::size_t day_ = 0;
     bool through_ = false;
+
+    // To who watches: where those that have not failed have come to, when such a moment is there.
+    void show(double now) {
+        for (; watched_ != nullptr && watched_->is_due(now); ++watched_->next)
+            for (std::size_t lane = 0; lane < of_.size(); ++lane)
+                if (!of_[lane].over)
+                    watched_->seen[lane].push_back(
+                        {.wells = {{.removed = wells_[now_].removed[lane] * coulomb,
+                                    .head_difference = wells_[now_].head[lane] * coulomb}},
+                         .sun_taken = sun_taken_[lane] * joule});
+    }
+    // All that the sun offers is taken, but where a lane is taken alone.
+    void take_sun(double time) {
+        for (std::size_t lane = 0; lane < of_.size(); ++lane)
+            sun_taken_[lane] += state_.sun[lane] * time;
+    }
 
     const Need& need(std::size_t lane, std::size_t step) const {
         return of_[lane].outage->needs[step];
@@ -287,12 +312,15 @@ class Block {
         // Instants as the clock counts them, so that they end in the same bits.
         const Duration until = stretch.ends * second;
         Duration now = stretch.begins * second;
+        if (watched_) sun_taken_[lane] -= state_.sun[lane] * stretch.time;
         while (now < until) {
             const double sun =
                 passing_[lane] ? passed(lane, pack, wells, asked, until - now) : state_.sun[lane];
             const Power net = (asked.taken - (sun + asked.charger)) * watt;
             const auto step = battery::advance(pack, wells, net / state_.count[lane], until - now);
             wells = step.wells;
+            sun_taken_[lane] += taken_of_sun(sun, asked.charger, asked.taken, step.time / second,
+                                             state_.count[lane] * (step.energy.accepted / joule));
             if (step.ending == Ending::completed) break;
             now = std::min(until, now + step.time);
             const auto ends_by = [&](LimitedBy why, bool empty) {
@@ -334,10 +362,11 @@ bool built_alike(const outage::Unit& one, const outage::Unit& other) {
 }
 
 void run_likes(std::span<const Outage> outages, std::span<const Stretch> over, Duration lasts,
-               std::span<OwnEnding> endings, std::span<bool> decided, LaneCost& cost, Width width) {
+               std::span<OwnEnding> endings, std::span<bool> decided, LaneCost& cost, Width width,
+               Watched* watched) {
     assert(outages.size() <= std::size_t(lanes) && endings.size() == outages.size());
     std::ranges::fill(decided, true);
-    Block block(outages, endings, decided, width);
+    Block block(outages, endings, decided, width, watched);
     block.run(over, cost);
     block.finish(lasts);
 }

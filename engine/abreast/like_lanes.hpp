@@ -15,8 +15,9 @@ namespace abreast::lanes_detail {
 //   outages   at most `lanes`, each with one kind of pack, all built alike; with
 //             needs; all switching at the same instants
 //   decided   false for an outage that the clock must run
+//   watched   of these outages; nullptr: nobody watches
 void run_likes(std::span<const Outage> outages, std::span<const Stretch> over,
                units::Duration lasts, std::span<OwnEnding> endings, std::span<bool> decided,
-               LaneCost& cost, Width width);
+               LaneCost& cost, Width width, Watched* watched = nullptr);
 
 }  // namespace abreast::lanes_detail

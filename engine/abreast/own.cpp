@@ -10,10 +10,11 @@
 #include "abreast/bank_stride.hpp"
 #include "abreast/ends.hpp"
 #include "abreast/like_lanes.hpp"
-#include "outage/clock.hpp"
-#include "outage/inverter_draw.hpp"
-#include "outage/overload.hpp"
-#include "outage/serving.hpp"
+#include "abreast/watch.hpp"
+#include "outage/clock/clock.hpp"
+#include "outage/clock/inverter_draw.hpp"
+#include "outage/clock/overload.hpp"
+#include "outage/clock/serving.hpp"
 
 namespace abreast {
 
@@ -30,11 +31,9 @@ bool in_step(const Outage& one, const Outage& other) {
     if (a.others.size() != b.others.size()) return false;
     if (a.others.empty() && !lanes_detail::built_alike(a, b)) return false;
     if (a.inverter.has_value() != b.inverter.has_value()) return false;
-    if (one.demand.data() != other.demand.data() &&
-        !std::ranges::equal(one.demand, other.demand, [](const auto& x, const auto& y) {
-            return x.from == y.from && x.inverter_on == y.inverter_on;
-        }))
-        return false;
+    const bool known = one.demand.data() == other.demand.data() ||
+                       (one.pattern != nullptr && one.pattern == other.pattern);
+    if (!known && !switch_together(one.demand, other.demand)) return false;
     return std::ranges::equal(one.sun, other.sun, from) && std::ranges::equal(a.days, b.days, from);
 }
 
@@ -51,8 +50,7 @@ bool main_fuse_may_open(const Outage& outage) {
     const auto& unit = *outage.unit;
     if (!unit.main_fuse || !unit.inverter) return false;
     const auto bears = outage::Overload(*unit.main_fuse).watched();
-    const double most = std::ranges::max(outage.needs, {}, &Need::at_inverter).at_inverter;
-    return most * watt > *bears * unit.inverter->cutoff_voltage;
+    return outage.most->at_inverter * watt > *bears * unit.inverter->cutoff_voltage;
 }
 
 // Whether the panels pass on a current, whatever the voltage of the bus: the lanes of packs that
@@ -103,6 +101,33 @@ class InverterDraws {
     }
 };
 
+// What is not known of them yet.
+//   gives   what they point to then
+std::vector<std::vector<Need>> made_ready(std::vector<Outage>& all) {
+    std::vector<std::vector<Need>> worked_out;
+    worked_out.reserve(all.size());
+    for (Outage& each : all) {
+        if (each.needs.empty())
+            each.needs = worked_out.emplace_back(needs_of(*each.unit, each.demand));
+        if (!each.most) each.most = most_of(each.needs);
+    }
+    return worked_out;
+}
+
+// The first of those that wait, and as many as go from stretch to stretch with it; they wait no
+// longer.
+std::vector<std::size_t> taken_together(std::vector<std::size_t>& waiting,
+                                        const std::vector<Outage>& all) {
+    std::vector<std::size_t> whose;
+    std::erase_if(waiting, [&](std::size_t i) {
+        if (whose.size() == std::size_t(lanes)) return false;
+        if (!whose.empty() && !in_step(all[whose.front()], all[i])) return false;
+        whose.push_back(i);
+        return true;
+    });
+    return whose;
+}
+
 OwnEnding by_clock(const Outage& outage, Duration lasts, Duration midnight) {
     const auto course =
         outage::run(*outage.unit, outage.demand, outage.sun, lasts, midnight,
@@ -130,6 +155,20 @@ std::vector<Need> needs_of(const outage::Unit& unit, std::span<const demand::Dem
     return needs;
 }
 
+MostNeeded most_of(std::span<const Need> needs) {
+    const auto most = [&](double Need::*of) { return std::ranges::max(needs, {}, of).*of; };
+    return {.at_inverter = most(&Need::at_inverter),
+            .lowest = most(&Need::lowest),
+            .needs = most(&Need::needs)};
+}
+
+bool switch_together(std::span<const demand::DemandStep> one,
+                     std::span<const demand::DemandStep> other) {
+    return std::ranges::equal(one, other, [](const auto& x, const auto& y) {
+        return x.from == y.from && x.inverter_on == y.inverter_on;
+    });
+}
+
 namespace lanes_detail {
 
 LimitedBy limited_by(const Need& asked, LimitedBy why, bool nothing) {
@@ -145,48 +184,48 @@ LimitedBy limited_by(const Need& asked, LimitedBy why, bool nothing) {
 
 }  // namespace lanes_detail
 
-void run_own(std::span<const Outage> outages, Duration lasts, Duration midnight,
-             std::span<OwnEnding> endings, LaneCost* cost, std::optional<Width> width) {
+namespace {
+
+// What was seen of a block goes to where it belongs.
+void put_back(std::vector<std::vector<Seen>>& seen, lanes_detail::Watched& of_block,
+              const std::vector<std::size_t>& whose) {
+    for (std::size_t i = 0; i < whose.size(); ++i)
+        seen[whose[i]] = std::move(of_block.seen[i]);
+}
+
+//   seen   one an outage, filled; nullptr: nobody watches
+void run_all(std::span<const Outage> outages, Duration lasts, Duration midnight,
+             std::span<OwnEnding> endings, LaneCost& counted, Width width,
+             std::span<const Duration> at, std::vector<std::vector<Seen>>* seen) {
     assert(endings.size() == outages.size());
-    static const Width widest = widths_here().back();
-    LaneCost uncounted;
-    LaneCost& counted = cost ? *cost : uncounted;
     std::vector<Outage> all(outages.begin(), outages.end());
-    std::vector<std::vector<Need>> worked_out;
-    worked_out.reserve(all.size());
+    const auto worked_out = made_ready(all);
     std::vector<std::size_t> waiting;
     const auto clock = [&](std::size_t i) {
         endings[i] = by_clock(all[i], lasts, midnight);
         ++counted.by_clock;
     };
     for (std::size_t i = 0; i < all.size(); ++i) {
-        if (all[i].needs.empty())
-            all[i].needs = worked_out.emplace_back(needs_of(*all[i].unit, all[i].demand));
         if (has_lanes(all[i]))
             waiting.push_back(i);
         else
             clock(i);
     }
-    std::vector<Outage> block;
-    std::vector<std::size_t> whose;
     std::array<OwnEnding, lanes> ended;
     std::array<bool, lanes> decided{};
     while (!waiting.empty()) {
-        block.clear();
-        whose.clear();
-        std::erase_if(waiting, [&](std::size_t i) {
-            if (block.size() == std::size_t(lanes)) return false;
-            if (!block.empty() && !in_step(block.front(), all[i])) return false;
+        const auto whose = taken_together(waiting, all);
+        std::vector<Outage> block;
+        for (const std::size_t i : whose)
             block.push_back(all[i]);
-            whose.push_back(i);
-            return true;
-        });
-        const auto over = lanes_detail::stretches(block.front(), lasts);
+        const auto over = lanes_detail::stretches(block.front(), lasts, at);
         const std::size_t count = block.size();
+        lanes_detail::Watched watched{.at = at, .seen = std::vector<std::vector<Seen>>(count)};
         const auto run =
             block.front().unit->others.empty() ? lanes_detail::run_likes : lanes_detail::run_banks;
         run(block, over, lasts, std::span(ended).first(count), std::span(decided).first(count),
-            counted, width.value_or(widest));
+            counted, width, seen ? &watched : nullptr);
+        if (seen) put_back(*seen, watched, whose);
         for (std::size_t i = 0; i < count; ++i) {
             if (decided[i])
                 endings[whose[i]] = ended[i];
@@ -194,6 +233,29 @@ void run_own(std::span<const Outage> outages, Duration lasts, Duration midnight,
                 clock(whose[i]);
         }
     }
+}
+
+Width widest() {
+    static const Width width = widths_here().back();
+    return width;
+}
+
+}  // namespace
+
+void run_own(std::span<const Outage> outages, Duration lasts, Duration midnight,
+             std::span<OwnEnding> endings, LaneCost* cost, std::optional<Width> width) {
+    LaneCost uncounted;
+    run_all(outages, lasts, midnight, endings, cost ? *cost : uncounted, width.value_or(widest()),
+            {}, nullptr);
+}
+
+std::vector<std::vector<Seen>> run_watched(std::span<const Outage> outages, Duration lasts,
+                                           Duration midnight, std::span<const Duration> at,
+                                           std::span<OwnEnding> endings) {
+    std::vector<std::vector<Seen>> seen(outages.size());
+    LaneCost uncounted;
+    run_all(outages, lasts, midnight, endings, uncounted, widest(), at, &seen);
+    return seen;
 }
 
 }  // namespace abreast

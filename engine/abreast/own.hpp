@@ -35,15 +35,31 @@ struct Need {
 [[nodiscard]] std::vector<Need> needs_of(const outage::Unit& unit,
                                          std::span<const demand::DemandStep> demand);
 
+// The most of each in any step.
+struct MostNeeded {
+    double at_inverter = 0.0;
+    double lowest = 0.0;
+    double needs = 0.0;
+};
+[[nodiscard]] MostNeeded most_of(std::span<const Need> needs);
+
+// Whether loads and inverter switch at the same instants.
+[[nodiscard]] bool switch_together(std::span<const demand::DemandStep> one,
+                                   std::span<const demand::DemandStep> other);
+
 // One outage to run; everything must outlive the run.
 //   demand   in order of time, the first at 0
 //   needs    of the unit and this demand, where they are known already; else worked out
+//   most     of the needs, where it is known already
+//   pattern  the same for those that are known to switch together; nullptr: it is looked at
 //   sun      in order of time, the first at 0; empty without panels
 //   guarded  loads behind a fuse that may open, which is the clock's business; nullptr: none
 struct Outage {
     const outage::Unit* unit = nullptr;
     std::span<const demand::DemandStep> demand;
     std::span<const Need> needs = {};
+    std::optional<MostNeeded> most = {};
+    const void* pattern = nullptr;
     std::span<const outage::SunChange> sun = {};
     const outage::Parts* guarded = nullptr;
 };

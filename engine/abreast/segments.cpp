@@ -1,7 +1,7 @@
 #include "abreast/segments.hpp"
 
-#include "outage/inverter_draw.hpp"
-#include "outage/serving.hpp"
+#include "outage/clock/inverter_draw.hpp"
+#include "outage/clock/serving.hpp"
 
 namespace abreast {
 

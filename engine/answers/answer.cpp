@@ -6,7 +6,11 @@
 
 namespace answers {
 
-Value quantity_or_reason(Quantity quantity, std::string reason) {
+words::Said closing_line() {
+    return words::said<"Arithmetic, not approval. Local codes and licensed practice decide.">();
+}
+
+Value quantity_or_reason(Quantity quantity, words::Said reason) {
     if (std::isfinite(quantity.value)) {
         return {std::move(quantity)};
     }
@@ -37,6 +41,11 @@ void sort_by_weight(std::vector<PinnedFinding>& findings) {
     std::ranges::stable_sort(findings, {}, [](const PinnedFinding& pinned) {
         return std::tuple(pinned.finding.severity, pinned.at ? pinned.at->value() : -1.0);
     });
+}
+
+bool is_for_programs(const Member& member) {
+    const auto* code = std::get_if<Code>(&member.value.held);
+    return code != nullptr && code->said.empty();
 }
 
 std::string_view word_for(scenario::Severity severity) {

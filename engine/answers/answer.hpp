@@ -14,6 +14,7 @@
 #include "scenario/finding.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"
+#include "words/said.hpp"
 
 namespace answers {
 
@@ -21,16 +22,24 @@ namespace answers {
 struct Quantity {
     double value = 0.0;  // in `unit`; always finite
     std::string unit;    // UCUM: "h", "W.h", "V", "%"; "1" where there is none
-    std::string shown;   // rounded, with the unit as people write it: "26.8 h"
+    words::Said shown;   // rounded, with the unit as people write it: "26.8 h"
 
     friend bool operator==(const Quantity&, const Quantity&) = default;
 };
 
 // A key that has no value this time, and why.
 struct Absent {
-    std::string reason;
+    words::Said reason;
 
     friend bool operator==(const Absent&, const Absent&) = default;
+};
+
+// One of a few things, or a date: a program reads the code, a person the words.
+struct Code {
+    std::string code;  // "low_voltage", "2026-01-15T03:00:00"; the same in every language
+    words::Said said;  // "the inverter switches off on low voltage"
+
+    friend bool operator==(const Code&, const Code&) = default;
 };
 
 // The tree of an answer: shaped like JSON, members in the order they are to be read.
@@ -40,50 +49,56 @@ using List = std::vector<Value>;
 using Members = std::vector<Member>;
 
 struct Value {
-    std::variant<Absent, bool, std::int64_t, Quantity, std::string, List, Members> held;
+    // A text is a name, the same in every language; what is said is words::Said.
+    std::variant<Absent, bool, std::int64_t, Quantity, std::string, words::Said, List, Members,
+                 Code>
+        held;
 };
 
 struct Member {
     std::string key;    // what a script reads: "stored_at_end"
-    std::string label;  // in plain words: "left at the end"; empty where the key says it
+    words::Said label;  // in plain words: "left at the end"; empty where the key says it
     Value value;
     bool aside = false;  // text shows it only where all is shown
 };
+
+// A code of which nothing is said: what it tells stands beside it in words.
+[[nodiscard]] bool is_for_programs(const Member& member);
 
 // A finding and, when it belongs to one moment of the outage, which.
 struct PinnedFinding {
     scenario::Finding finding;
     std::optional<units::Duration> at = {};  // after the outage starts
-    std::string when = {};                   // the same in words: "Thursday 03:00"
+    words::Said when = {};                   // the same in words: "Thursday 03:00"
 };
 
 // One step of the arithmetic.
 struct WorkingRow {
-    std::string section;   // "Loads", "Inverter", "Sun", "Battery", "Energy account"
-    std::string quantity;  // what it is: "refrigerator, a mean day"
+    words::Said section;   // "Loads", "Inverter", "Sun", "Battery", "Energy account"
+    words::Said quantity;  // what it is: "refrigerator, a mean day"
     Quantity value;
     std::string formula;  // "outage method.md (3)"; empty for what was read from the file
-    std::string source;  // where it comes from: "metered 1.9 kWh over 31 h", a key of references.md
+    words::Said source;  // where it comes from: "metered 1.9 kWh over 31 h", a key of references.md
 };
 
 // A hazard the scenario touches.
 struct Caution {
-    std::string hazard;  // "Electric shock"
-    std::string text;
-    std::string source;
+    words::Said hazard;  // "Electric shock"
+    words::Said text;
+    words::Said source;
 };
 
 // A table of numbers and words; every column has as many points as the others.
 struct Column {
     std::string name;     // "stored"
-    std::string heading;  // "stored in the packs"
+    words::Said heading;  // "stored in the packs"
     std::string unit;     // UCUM; empty for words
-    std::variant<std::vector<double>, std::vector<std::string>> points;
+    std::variant<std::vector<double>, std::vector<words::Said>> points;
 };
 
 struct Series {
     std::string name;  // "hours", "events", "loads", "sun_days"
-    std::string title;
+    words::Said title;
     std::vector<Column> columns;
     bool brief = false;  // printed as a table on the first screen of text
 };
@@ -92,7 +107,7 @@ struct Series {
 struct Marker {
     double at = 0.0;    // h after the start
     char sign = '*';    // for plots made of characters; explained by `label`
-    std::string label;  // "Thursday 03:00 inverter switches off"
+    words::Said label;  // "Thursday 03:00 inverter switches off"
     scenario::Severity severity = scenario::Severity::note;
 };
 
@@ -116,6 +131,11 @@ struct DaysChart {
     std::vector<double> nine_in_ten = {};  // stored, by nine members in ten at least
     std::vector<double> likely = {};       // stored
     std::vector<double> one_in_ten = {};   // stored, by one member in ten at least
+    // Likewise three in four and one in four; empty where no member's store was followed.
+    std::vector<double> three_in_four = {};
+    std::vector<double> one_in_four = {};
+    double empty = 0.0;                // W.h, that are left when the packs may give no more
+    std::vector<int> priorities = {};  // of the loads, the first first
     // Where nobody knows how long it lasts: the chance that it is still out; else empty.
     std::vector<double> still_out = {};
     // What flowed in an hour of the likely course; the last may be shorter. What is stored at its
@@ -133,6 +153,7 @@ struct DaysChart {
         double stored = 0.0;
         double nine_in_ten = 0.0;  // stored at its end, by nine members in ten at least
         double one_in_ten = 0.0;
+        std::vector<double> wanted_by = {};  // of `wanted`, by each of `priorities`
         double mean(double energy) const { return to > from ? energy / (to - from) : 0.0; }  // W
     };
     std::vector<Hour> hours = {};
@@ -146,18 +167,18 @@ struct DaysChart {
 
 // One row of a bar chart. Low, likely and high are equal where there is no range.
 struct Bar {
-    std::string label;  // "Thu 15 Jan", "flat on the ground", "3 panels"
+    words::Said label;  // "Thu 15 Jan", "flat on the ground", "3 panels"
     double low = 0.0;   // in the chart's unit, at least 0
     double likely = 0.0;
     double high = 0.0;
-    std::string words;    // "640 Wh (120 to 1300)", finished
+    words::Said words;    // "640 Wh (120 to 1300)", finished
     bool chosen = false;  // what the scenario has
 };
 
 // The same bars in every face.
 struct BarChart {
     std::string name;  // "recharge", "placements", "panels"
-    std::string title;
+    words::Said title;
     std::string unit;  // UCUM
     std::vector<Bar> bars;
 };
@@ -166,11 +187,11 @@ struct BarChart {
 struct DayCurves {
     struct Curve {
         std::string name;   // "low", "likely", "high"
-        std::string label;  // "a dull day"
+        words::Said label;  // "a dull day"
         std::vector<double> values;
-        std::string words;  // "390 Wh"
+        words::Said words;  // "390 Wh"
     };
-    std::string title;
+    words::Said title;
     std::string unit;        // UCUM
     std::vector<double> at;  // h after midnight
     std::vector<Curve> curves;
@@ -180,18 +201,18 @@ struct DayCurves {
 // speeds count in shares, 1 is the limit or the synchronous speed.
 struct StartBar {
     std::string constraint;  // "pack_current"
-    std::string label;       // "current limit of the packs"
+    words::Said label;       // "current limit of the packs"
     double low = 0.0;
     double likely = 0.0;
     double high = 0.0;
     double comfortable = 0.9;  // up to here it surely holds
     bool binding = false;
-    std::string shown;  // "78 to 113 %"
+    words::Said shown;  // "78 to 113 %"
 };
 struct StartChart {
     std::string name;     // of the load
     std::string verdict;  // "starts", "marginal", "will_not_start"
-    std::string words;    // "may or may not start"
+    words::Said words;    // "may or may not start"
     std::vector<StartBar> bars;
     // One value an instant, or all empty for motors without a torque curve.
     std::vector<double> time;            // s after switching on
@@ -210,7 +231,7 @@ struct BuildPoint {
     double low = 0.0;
     double high = 0.0;
     int members = 0;               // of the chance, that were run
-    std::string chance_words;      // "93 times in 100 (90 to 95)"
+    words::Said chance_words;      // "93 times in 100 (90 to 95)"
     std::optional<double> weight;  // kg
     std::optional<double> price;   // in the money of the file
     bool answers = false;          // the build that the first sentence names
@@ -225,7 +246,7 @@ struct BuildsView {
         bool unbeaten = true;
     };
     std::string name;     // "weight", "price"
-    std::string heading;  // "packs and panels weigh"
+    words::Said heading;  // "packs and panels weigh"
     std::string unit;     // UCUM
     double from = 0.0;    // of the scale, whole steps
     double to = 1.0;
@@ -241,7 +262,7 @@ struct BuildsChart {
 // Where energy came from, and where it went, over the likely course.
 struct Account {
     struct Entry {
-        std::string label;  // "sun into packs"
+        words::Said label;  // "sun into packs"
         Quantity amount;
     };
     std::vector<Entry> from;
@@ -251,7 +272,7 @@ struct Account {
 struct Answer {
     std::string question;                 // "outage", "packs", "start" …: the command's name
     std::string title;                    // of the scenario
-    std::vector<std::string> sentences;   // the plain answer is the first
+    std::vector<words::Said> sentences;   // the plain answer is the first
     Members values;                       // `answer` of the JSON, keys in order
     std::vector<PinnedFinding> findings;  // worst first, then by time
     std::vector<WorkingRow> working;
@@ -260,8 +281,8 @@ struct Answer {
     std::vector<Series> series;                // the first is the one CSV prints
     std::optional<DaysChart> days;             // for questions with a clock
     std::optional<WiringDiagram> wiring = {};  // for questions about the build
-    std::string closing;                       // the last line of every face
-    std::optional<std::string> defect;  // why the numbers cannot be relied on: a fault of ours
+    words::Said closing;                       // the last line of every face
+    std::optional<words::Said> defect;  // why the numbers cannot be relied on: a fault of ours
     std::vector<BarChart> bars = {};
     std::optional<DayCurves> curves = {};
     std::vector<StartChart> starts = {};  // for the question whether motors start
@@ -269,11 +290,10 @@ struct Answer {
     std::optional<Account> account = {};  // for questions with a clock
 };
 
-inline constexpr std::string_view closing_line =
-    "Arithmetic, not approval. Local codes and licensed practice decide.";
+[[nodiscard]] words::Said closing_line();
 
 // A quantity, or the reason where the number is not finite.
-[[nodiscard]] Value quantity_or_reason(Quantity quantity, std::string reason);
+[[nodiscard]] Value quantity_or_reason(Quantity quantity, words::Said reason);
 
 // The value at a path such as "energy.stored_at_end"; nullptr where there is none.
 [[nodiscard]] const Value* value_at(const Members& members, std::string_view path);

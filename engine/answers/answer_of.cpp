@@ -32,7 +32,8 @@ Answer answer_of(const questions::ReadFound& found) {
 }
 
 Answer answer_of(const questions::OutageFound& found) {
-    return with(outage_answer(found.scenario, found.plan, found.plan.more_packs, found.chance),
+    return with(outage_answer(found.scenario, found.plan, found.plan.more_packs, found.chance,
+                              found.starts),
                 found.assumed);
 }
 
@@ -54,7 +55,7 @@ Answer answer_of(const questions::WiringFound& found) {
 }
 
 Answer answer_of(const questions::CompareFound& found) {
-    return compare_answer(found.old_build, found.new_build);
+    return compare_answer(found);
 }
 
 Answer answer_of(const questions::JoinFound& found) {

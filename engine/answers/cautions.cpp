@@ -5,6 +5,7 @@
 #include <cctype>
 
 #include "demand/power.hpp"
+#include "units/said.hpp"
 
 namespace answers {
 
@@ -12,6 +13,7 @@ namespace {
 
 using scenario::Chemistry;
 using scenario::Scenario;
+using words::said;
 
 bool any_pack(const Scenario& scenario, auto test) {
     return std::ranges::any_of(scenario.packs, test);
@@ -41,56 +43,58 @@ std::string lower_case(std::string text) {
 }
 
 const Caution medical_dependence = {
-    .hazard = "Medical loads",
-    .text =
+    .hazard = said<"Medical loads">(),
+    .text = said<
         "This unit is not a life-support device. Have a second way for every load somebody's "
         "life or health depends on: ask the equipment supplier and the doctor now, sign up with "
-        "the utility's medical registry, and go to help before the packs are empty.",
-    .source = "common practice, no source"};
+        "the utility's medical registry, and go to help before the packs are empty.">(),
+    .source = said<"common practice, no source">()};
 
 const Caution electric_shock = {
-    .hazard = "Electric shock",
-    .text =
+    .hazard = said<"Electric shock">(),
+    .text = said<
         "The inverter's outlets can kill like those of the wall. Keep the case closed and dry, "
-        "use cords with a ground pin, and a ground-fault outlet outdoors or where it is damp.",
-    .source = "[NEC] 210.8"};
+        "use cords with a ground pin, and a ground-fault outlet outdoors or where it is damp.">(),
+    .source = said<"{source}">("[NEC] 210.8")};
 
 const Caution fault_current = {
-    .hazard = "Fire",
+    .hazard = said<"Fire">(),
     .text =
-        "A short circuit draws hundreds to thousands of amperes from a pack and sets cables "
-        "alight. Fuse every pack at its own terminal with a fuse that can interrupt that "
-        "current, take off rings and watches, and work with the main switch open.",
-    .source = "common practice, no source"};
+        said<"A short circuit draws hundreds to thousands of amperes from a pack and sets cables "
+             "alight. Fuse every pack at its own terminal with a fuse that can interrupt that "
+             "current, take off rings and watches, and work with the main switch open.">(),
+    .source = said<"common practice, no source">()};
 
 const Caution carbon_monoxide = {
-    .hazard = "Carbon monoxide",
-    .text =
-        "Exhaust kills without a smell. Run a generator or a car outdoors only, at least 20 ft "
-        "(6 m) from doors, windows and vents, with a carbon monoxide alarm indoors.",
-    .source = "[FEMA generators]"};
+    .hazard = said<"Carbon monoxide">(),
+    .text = said<"Exhaust kills without a smell. Run a generator or a car outdoors only, at least "
+                 "{distance} from doors, windows and vents, with a carbon monoxide alarm indoors.">(
+        units::amount_in(6.096 * units::metre, "m", 0)),
+    .source = said<"{source}">("[FEMA generators]")};
 
 const Caution backfeed = {
-    .hazard = "Backfeed",
+    .hazard = said<"Backfeed">(),
     .text =
-        "Never feed house wiring without a transfer device: it puts the lines outside under "
-        "voltage and can kill those who repair them. A load wired into the house needs a "
-        "transfer switch or an inlet fitted by an electrician.",
-    .source = "[CDC backfeed]"};
+        said<"Never feed house wiring without a transfer device: it puts the lines outside under "
+             "voltage and can kill those who repair them. A load wired into the house needs a "
+             "transfer switch or an inlet fitted by an electrician.">(),
+    .source = said<"{source}">("[CDC backfeed]")};
 
 const Caution hydrogen = {
-    .hazard = "Hydrogen",
+    .hazard = said<"Hydrogen">(),
     .text =
-        "Lead-acid packs give off hydrogen while they charge, flooded ones the most. Open or "
-        "vent a closed case to the outside, and keep flames and sparks away.",
-    .source = "common practice, no source"};
+        said<"Lead-acid packs give off hydrogen while they charge, flooded ones the most. Open or "
+             "vent a closed case to the outside, and keep flames and sparks away.">(),
+    .source = said<"common practice, no source">()};
 
 const Caution lithium_charging = {
-    .hazard = "Lithium charging in the cold",
+    .hazard = said<"Lithium charging in the cold">(),
     .text =
-        "Do not charge LiFePO4 packs at or below 0 °C (32 °F): lithium plates out and the pack "
-        "is damaged for good. Bring them into a warm room first.",
-    .source = "[LFP 100 sheet] charging from 0 degC"};
+        said<"Do not charge LiFePO4 packs at or below {temperature}: lithium plates out and the "
+             "pack is damaged for good. Bring them into a warm room first.">(
+            units::to_the_degree(units::celsius(0.0))),
+    .source = said<"{source}, charging from {temperature}">(
+        "[LFP 100 sheet]", units::to_the_degree(units::celsius(0.0)))};
 
 }  // namespace
 

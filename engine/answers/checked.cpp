@@ -1,52 +1,31 @@
 #include "answers/checked.hpp"
 
-#include <array>
-#include <cctype>
-
-#include <fmt/format.h>
-
 #include "units/clock.hpp"
+#include "units/said.hpp"
 
 namespace answers {
 
-namespace {
+using words::Said;
+using words::said;
 
-std::string as_sentence(std::string words) {
-    if (words.empty()) {
-        return words;
-    }
-    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    if (words.back() != '.') {
-        words += '.';
-    }
-    return words;
-}
-
-}  // namespace
-
-std::string in_volts(units::Voltage voltage) {
-    return fmt::format("{:.2f} V", voltage / units::volt);
+Said in_volts(units::Voltage voltage) {
+    return said<"{voltage}">(units::amount_in(voltage, "V", 2));
 }
 
 std::string date_in_iso(units::LocalTime time) {
     return units::print(units::midnight_before(time)).substr(0, 10);
 }
 
-std::string date_in_words(units::LocalTime time) {
-    constexpr std::array months{"January",   "February", "March",    "April",
-                                "May",       "June",     "July",     "August",
-                                "September", "October",  "November", "December"};
-    const auto date = units::date_of(time);
-    return fmt::format("{} {} {}", static_cast<unsigned>(date.day()),
-                       months.at(static_cast<unsigned>(date.month()) - 1),
-                       static_cast<int>(date.year()));
+Said date_in_words(units::LocalTime time) {
+    const auto midnight = units::midnight_before(time);
+    return said<"{date}">(units::moment(midnight, words::Moment::Form::full_date));
 }
 
 std::vector<PinnedFinding> as_sentences(const scenario::Findings& findings) {
     std::vector<PinnedFinding> pinned;
     for (auto finding : findings) {
-        finding.text = as_sentence(std::move(finding.text));
-        finding.mend = as_sentence(std::move(finding.mend));
+        finding.text = words::as_sentence(std::move(finding.text));
+        finding.mend = words::as_sentence(std::move(finding.mend));
         pinned.push_back({.finding = std::move(finding)});
     }
     sort_by_weight(pinned);
@@ -66,7 +45,7 @@ Answer checked_answer(std::string question, const scenario::Scenario& scenario,
             .cautions = cautions_for(scenario),
             .series = {},
             .days = {},
-            .closing = std::string(closing_line),
+            .closing = closing_line(),
             .defect = {}};
 }
 

@@ -17,12 +17,12 @@ template <units::Written Written>
 }
 
 // "0.28 V", also below a volt: what a voltmeter shows.
-[[nodiscard]] std::string in_volts(units::Voltage voltage);
+[[nodiscard]] words::Said in_volts(units::Voltage voltage);
 
 // "2026-09-01"
 [[nodiscard]] std::string date_in_iso(units::LocalTime time);
 // "1 September 2026"
-[[nodiscard]] std::string date_in_words(units::LocalTime time);
+[[nodiscard]] words::Said date_in_words(units::LocalTime time);
 
 // Findings of a check as whole sentences, worst first.
 [[nodiscard]] std::vector<PinnedFinding> as_sentences(const scenario::Findings& findings);

@@ -1,13 +1,9 @@
 #include "answers/clock_words.hpp"
 
-#include <array>
-#include <chrono>
 #include <cmath>
-#include <cstdlib>
-
-#include <fmt/format.h>
 
 #include "units/clock.hpp"
+#include "units/said.hpp"
 
 namespace answers {
 
@@ -15,21 +11,9 @@ namespace {
 
 using units::Duration;
 using units::LocalTime;
-
-constexpr std::array<std::string_view, 7> weekdays{"Sunday",   "Monday", "Tuesday", "Wednesday",
-                                                   "Thursday", "Friday", "Saturday"};
-constexpr std::array<std::string_view, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                                  "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-
-std::string_view weekday_name(LocalTime time) {
-    return weekdays[std::chrono::weekday(std::chrono::sys_days(units::date_of(time))).c_encoding()];
-}
-
-std::string day_and_month(LocalTime time) {
-    const auto date = units::date_of(time);
-    return fmt::format("{} {}", static_cast<unsigned>(date.day()),
-                       months[static_cast<unsigned>(date.month()) - 1]);
-}
+using words::Said;
+using words::said;
+using Form = words::Moment::Form;
 
 LocalTime to_nearest(LocalTime time, Duration step) {
     return LocalTime(std::round(time.since_1970() / step) * step);
@@ -40,92 +24,80 @@ LocalTime downwards(LocalTime time, Duration step) {
     return LocalTime(std::floor((time.since_1970() + 0.001 * units::second) / step) * step);
 }
 
-std::string hour_and_minute(LocalTime time) {
-    const int minutes = static_cast<int>(std::lround(units::time_of_day(time) / units::minute));
-    return fmt::format("{:02}:{:02}", minutes / 60, minutes % 60);
-}
-
-// "Thursday", and "Thursday 22 Jan" once a week has passed since the start.
-std::string day_name(LocalTime time, LocalTime starts) {
-    if (time - units::midnight_before(starts) < 7.0 * units::day) {
-        return std::string(weekday_name(time));
-    }
-    return fmt::format("{} {}", weekday_name(time), day_and_month(time));
+Said at(LocalTime time, Form form) {
+    return said<"{when}">(units::moment(time, form));
 }
 
 // Noon and midnight within an hour, and the four parts of the day between them.
-std::string part_of_day(LocalTime time, LocalTime starts) {
+Said part_of_day(LocalTime time, LocalTime starts) {
     const double hours = units::time_of_day(time) / units::hour;
     if (hours < 1.0 || hours >= 23.0) {
-        return fmt::format("about the end of {}", day_name(time - 6.0 * units::hour, starts));
+        return said<"about the end of {day}">(day_name(time - 6.0 * units::hour, starts));
     }
-    const std::string day = day_name(time, starts);
-    if (hours < 6.0) {
-        return fmt::format("the early hours of {}", day);
-    }
-    if (hours < 11.0) {
-        return fmt::format("the morning of {}", day);
-    }
-    if (hours <= 13.0) {
-        return fmt::format("about noon on {}", day);
-    }
-    return fmt::format("the {} of {}", hours < 18.0 ? "afternoon" : "evening", day);
+    const Said day = day_name(time, starts);
+    if (hours < 6.0) return said<"the early hours of {day}">(day);
+    if (hours < 11.0) return said<"the morning of {day}">(day);
+    if (hours <= 13.0) return said<"about noon on {day}">(day);
+    if (hours < 18.0) return said<"the afternoon of {day}">(day);
+    return said<"the evening of {day}">(day);
 }
 
 }  // namespace
 
-std::string weekday(LocalTime time) {
-    return std::string(weekday_name(time));
+Said day_name(LocalTime time, LocalTime starts) {
+    const bool of_the_first_week = time - units::midnight_before(starts) < 7.0 * units::day;
+    // One day is one thing to say, whatever the hour.
+    return at(units::midnight_before(time),
+              of_the_first_week ? Form::weekday : Form::weekday_and_date);
 }
 
-std::string short_weekday(LocalTime time) {
-    return std::string(weekday_name(time).substr(0, 3));
+Said weekday(LocalTime time) {
+    return at(time, Form::weekday);
+}
+
+Said short_weekday(LocalTime time) {
+    return at(time, Form::short_weekday);
 }
 
 std::string time_in_iso(LocalTime time) {
     return units::print(to_nearest(time, units::second));
 }
 
-std::string weekday_and_time(LocalTime time) {
-    const LocalTime rounded = to_nearest(time, units::minute);
-    return fmt::format("{} {}", weekday_name(rounded), hour_and_minute(rounded));
+Value time_value(LocalTime time) {
+    return {Code{time_in_iso(time), date_and_time(time)}};
 }
 
-std::string date_and_time(LocalTime time) {
-    const LocalTime rounded = to_nearest(time, units::minute);
-    return fmt::format("{} {} {}", short_weekday(rounded), day_and_month(rounded),
-                       hour_and_minute(rounded));
+Said weekday_and_time(LocalTime time) {
+    return at(time, Form::weekday_and_clock);
 }
 
-std::string end_in_words(LocalTime starts, Duration lasts) {
+Said date_and_time(LocalTime time) {
+    return at(time, Form::date_and_clock);
+}
+
+Said end_in_words(LocalTime starts, Duration lasts) {
     const LocalTime end = starts + lasts;
-    if (lasts < 48.0 * units::hour) {
-        const LocalTime rounded =
-            downwards(end, lasts < 6.0 * units::hour ? 5.0 * units::minute : units::hour);
-        return fmt::format("{} {}", day_name(rounded, starts), hour_and_minute(rounded));
-    }
-    return part_of_day(end, starts);
+    if (lasts >= 48.0 * units::hour) return part_of_day(end, starts);
+    const LocalTime rounded =
+        downwards(end, lasts < 6.0 * units::hour ? 5.0 * units::minute : units::hour);
+    return said<"{day} {time}">(day_name(rounded, starts), units::moment(rounded, Form::clock));
 }
 
-std::string length_in_words(Duration length) {
+Said length_in_words(Duration length) {
     if (length < 2.0 * units::hour) {
-        return fmt::format("{:.0f} min", std::floor(length / units::minute + 1e-6));
+        const auto minutes = std::floor(length / units::minute + 1e-6) * units::minute;
+        return said<"{time}">(units::amount_in(minutes, "min", 0));
     }
     if (length < 48.0 * units::hour) {
-        return fmt::format("{:.0f} h", std::floor(length / units::hour + 1e-6));
+        const auto hours = std::floor(length / units::hour + 1e-6) * units::hour;
+        return said<"{time}">(units::amount_in(hours, "h", 0));
     }
     const double half_days = std::round(length / (0.5 * units::day));
-    return fmt::format("{:g} days", half_days / 2.0);
+    return said<"{n} days">(words::Number{.value = half_days / 2.0, .digits = 6});
 }
 
-std::string number_in_words(int number) {
-    constexpr std::array<std::string_view, 12> words{"one",  "two", "three",  "four",
-                                                     "five", "six", "seven",  "eight",
-                                                     "nine", "ten", "eleven", "twelve"};
-    if (number >= 1 && number <= static_cast<int>(words.size())) {
-        return std::string(words[static_cast<std::size_t>(number - 1)]);
-    }
-    return std::to_string(number);
+Said number_in_words(int number) {
+    return said<"{n}">(words::in_words(number));
 }
 
 }  // namespace answers

@@ -3,17 +3,21 @@
 
 #include <string>
 
+#include "answers/answer.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"
+#include "words/said.hpp"
 
 namespace answers {
 
-[[nodiscard]] std::string weekday(units::LocalTime time);        // "Thursday"
-[[nodiscard]] std::string short_weekday(units::LocalTime time);  // "Thu"
+[[nodiscard]] words::Said weekday(units::LocalTime time);        // "Thursday"
+[[nodiscard]] words::Said short_weekday(units::LocalTime time);  // "Thu"
 [[nodiscard]] std::string time_in_iso(units::LocalTime time);    // "2026-01-15T03:00:00", rounded
-[[nodiscard]] std::string weekday_and_time(
+[[nodiscard]] words::Said weekday_and_time(
     units::LocalTime time);                                      // "Thursday 03:00", to the minute
-[[nodiscard]] std::string date_and_time(units::LocalTime time);  // "Wed 14 Jan 18:00"
+[[nodiscard]] words::Said date_and_time(units::LocalTime time);  // "Wed 14 Jan 18:00"
+// A point in time as a value: ISO for a program, date and time for a person.
+[[nodiscard]] Value time_value(units::LocalTime time);
 
 // The end of a time that began at `starts`, no sharper than it is known:
 //   under 6 h    to 5 minutes, downwards      "Wednesday 21:35"
@@ -21,12 +25,15 @@ namespace answers {
 //   longer       to the part of the day       "about noon on Sunday", "the early hours of Monday",
 //                                             "about the end of Saturday"
 // From the seventh day on the date is added, because the weekday comes round again.
-[[nodiscard]] std::string end_in_words(units::LocalTime starts, units::Duration lasts);
+[[nodiscard]] words::Said end_in_words(units::LocalTime starts, units::Duration lasts);
 
 // "35 min", "9 h", "26 h", "3.5 days": the length with the same sharpness.
-[[nodiscard]] std::string length_in_words(units::Duration length);
+[[nodiscard]] words::Said length_in_words(units::Duration length);
+
+// "Thursday", and "Thursday 22 Jan" once a week has passed since the start.
+[[nodiscard]] words::Said day_name(units::LocalTime time, units::LocalTime starts);
 
 // "one" … "twelve", then digits.
-[[nodiscard]] std::string number_in_words(int number);
+[[nodiscard]] words::Said number_in_words(int number);
 
 }  // namespace answers

@@ -19,12 +19,12 @@ template <class Written>
 
 // A column filled by a function of the row; numbers and their unit come from the quantity itself.
 template <class Function>
-[[nodiscard]] Column column(std::string name, std::string heading, std::size_t rows,
+[[nodiscard]] Column column(std::string name, words::Said heading, std::size_t rows,
                             Function of_row) {
     using Entry = decltype(of_row(std::size_t{}));
     Column result{.name = std::move(name), .heading = std::move(heading), .unit = {}, .points = {}};
-    if constexpr (std::is_same_v<Entry, std::string>) {
-        std::vector<std::string> words;
+    if constexpr (std::is_convertible_v<Entry, words::Said>) {
+        std::vector<words::Said> words;
         for (std::size_t row = 0; row < rows; ++row) {
             words.push_back(of_row(row));
         }

@@ -7,23 +7,30 @@
 #include <type_traits>
 
 #include "answers/answer.hpp"
+#include "units/said.hpp"
 #include "units/text.hpp"
 
 namespace answers {
 
-// Rounded for a sentence. Less than a twentieth of a watt-hour is nothing.
+// Rounded for a sentence, as a part of it. Less than a twentieth of a watt-hour is nothing.
 template <units::Written Written>
-[[nodiscard]] std::string in_words(Written quantity, int significant = 3) {
+[[nodiscard]] words::Said in_words(Written quantity, int significant = 3) {
     if constexpr (std::is_same_v<Written, units::Energy>) {
-        if (abs(quantity) < 0.05 * units::watt_hour) {
-            return "0 Wh";
-        }
+        if (abs(quantity) < 0.05 * units::watt_hour) quantity = Written{};
     }
-    return units::show(quantity, significant);
+    return words::said<"{amount}">(units::amount(quantity, significant));
 }
 
 [[nodiscard]] inline Quantity not_known() {
-    return {.value = std::numeric_limits<double>::quiet_NaN(), .unit = "1", .shown = "not known"};
+    return {.value = std::numeric_limits<double>::quiet_NaN(), .unit = "1", .shown = words::said<"not known">()};
+}
+
+// A bare number, with so many digits behind the point.
+[[nodiscard]] inline Quantity plain_number(double value, int decimals) {
+    if (!std::isfinite(value)) return not_known();
+    return {.value = value,
+            .unit = "1",
+            .shown = words::said<"{n}">(words::with_decimals(value, decimals))};
 }
 
 // A value that is not finite stays so, for quantity_or_reason to give the reason instead; the words

@@ -161,75 +161,112 @@ class Substeps {
                seeping(pack_, course_.state.head);
     }
 
+    struct Full;
     void keep_full(double left);
+    double head_when_full() const;
+    void until_charged(Full& full) const;
+    void until_next_efficiency(Full& full) const;
+    void while_resistance_holds(Full& full) const;
+    void flow_while_full(const Full& full, const Decay& decayed);
+    void stand_when_full(const Full& full, double left, const Decay& decayed);
     double step(double length);
     double within_tolerance(double length, Trial& trial) const;
     void before_turn(Trial& trial) const;
+    struct Moves;
     void before_crossings(Trial& trial);
+    void before_knots(Trial& trial, Moves& moves);
+    void before_voltages(Trial& trial, Moves& moves);
+    void before_charges(Trial& trial, Moves& moves);
+    template <class Beyond>
+    void before(Trial& trial, Moves& moves, Moves then, Ending ending, Beyond beyond);
     template <class Beyond>
     bool shorten_to(Trial& trial, Beyond beyond) const;
     void take(const Trial& trial);
 };
 
-// method.md (9): the current dies away with the rate k c while the available well stays full.
+// A stretch in which the available well stays full: the head, and with it the current, dies away.
+// What ends it: a threshold, the end of the bound well's piece or of the one of the efficiency of
+// charging.
 template <class Demand>
-void Substeps<Demand>::keep_full(double left) {
-    WellState& state = course_.state;
-    const double rate = pack_.rate * pack_.width;
-    // what rounding left above the brim goes to the head difference: charge is not made or lost
-    const double head = pack_.bound > 0.0 ? std::min(0.0, -state.removed / pack_.bound) : 0.0;
-    const double voltage = rested();
-    double length = left;
+struct Substeps<Demand>::Full {
+    double head = 0.0;  // at the start
+    double rate = 0.0;  // with which it dies away
+    double length = 0.0;
     Ending ending = Ending::completed;
-    const auto end_at = [&](double wanted_head, Ending reason) {
+    bool crosses = false;  // the bound well comes to its next piece
+    bool at_edge = false;  // both wells come to the next piece of the efficiency
+
+    void end_at(double wanted_head, Ending reason) {
         if (!(wanted_head < 0.0) || wanted_head <= head) return;
         const double instant = std::log(head / wanted_head) / rate;
         if (instant < length) {
             length = instant;
             ending = reason;
         }
+    }
+};
+
+// What rounding left above the brim goes to the head difference: charge is not made or lost.
+template <class Demand>
+double Substeps<Demand>::head_when_full() const {
+    return pack_.bound > 0.0 ? std::min(0.0, -course_.state.removed / pack_.bound) : 0.0;
+}
+
+template <class Demand>
+void Substeps<Demand>::until_charged(Full& full) const {
+    const double whole = full.length;
+    if (pack_.bound > 0.0 && full.rate > 0.0 && full.head < 0.0) {
+        const bool on_last = course_.state.bound_piece + 1 == pack_.open_circuit->pieces();
+        if (!on_last) full.end_at((bound_piece().high - 1.0) * pack_.total, Ending::completed);
+        full.end_at(-pack_.removed_below / pack_.bound, Ending::charge_restored);
+        full.end_at(-pack_.filled_to / pack_.bound, Ending::full);
+    }
+    full.crosses = full.ending == Ending::completed && full.length < whole;
+}
+
+// The fuller the pack the less is stored of a current: on to the next piece, if it comes first.
+template <class Demand>
+void Substeps<Demand>::until_next_efficiency(Full& full) const {
+    const double edge = next_charging_piece(pack_, course_.state);
+    if (!(full.head < 0.0) || !std::isfinite(edge)) return;
+    const double until = full.rate > 0.0
+                             ? std::log(std::max(1.0, full.head * pack_.bound / -edge)) / full.rate
+                             : full.length;
+    if (!(until < full.length)) return;
+    full.length = until;
+    full.ending = Ending::completed;
+    full.crosses = false;
+    full.at_edge = true;
+}
+
+// What is offered falls as the charging resistance rises: whether it is still too much is asked
+// again before that shows.
+template <class Demand>
+void Substeps<Demand>::while_resistance_holds(Full& full) const {
+    if (!pack_.resists || !(full.rate > 0.0)) return;
+    const double offered = -offered_now(pack_, demand_, course_.state, rested()).current;
+    const double from = added_at(pack_, course_.state.removed).up_to_knee.value;
+    const auto drift = [&] {
+        const double removed = -pack_.bound * full.head * std::exp(-full.rate * full.length);
+        return offered * (added_at(pack_, removed).up_to_knee.value - from);
     };
-    // The fuller the pack the less is stored of a current: on to the next piece, if it comes first.
-    const double edge = next_charging_piece(pack_, state);
-    const bool on_last = state.bound_piece + 1 == pack_.open_circuit->pieces();
-    if (pack_.bound > 0.0 && rate > 0.0 && head < 0.0) {
-        if (!on_last) end_at((bound_piece().high - 1.0) * pack_.total, Ending::completed);
-        end_at(-pack_.removed_below / pack_.bound, Ending::charge_restored);
-        end_at(-pack_.filled_to / pack_.bound, Ending::full);
+    for (double rise = drift(); rise > pack_.drift_tolerance && full.length > shortest;
+         rise = drift()) {
+        full.length =
+            std::max(shortest, full.length * std::max(0.05, 0.9 * pack_.drift_tolerance / rise));
+        full.ending = Ending::completed;
+        full.crosses = full.at_edge = false;
     }
-    bool crosses = ending == Ending::completed && length < left;
-    bool at_edge = false;
-    if (head < 0.0 && std::isfinite(edge)) {
-        const double until =
-            rate > 0.0 ? std::log(std::max(1.0, head * pack_.bound / -edge)) / rate : length;
-        at_edge = until < length;
-        if (at_edge) {
-            length = until;
-            ending = Ending::completed;
-            crosses = false;
-        }
-    }
-    // What is offered falls as the charging resistance rises: whether it is still too much is asked
-    // again before that shows.
-    if (pack_.resists && rate > 0.0) {
-        const double offered = -offered_now(pack_, demand_, state, voltage).current;
-        const double from = added_at(pack_, state.removed).up_to_knee.value;
-        const auto drift = [&] {
-            const double removed = -pack_.bound * head * std::exp(-rate * length);
-            return offered * (added_at(pack_, removed).up_to_knee.value - from);
-        };
-        for (double rise = drift(); rise > pack_.drift_tolerance && length > shortest;
-             rise = drift()) {
-            length =
-                std::max(shortest, length * std::max(0.05, 0.9 * pack_.drift_tolerance / rise));
-            ending = Ending::completed;
-            crosses = at_edge = false;
-        }
-    }
-    const Decay d = decay(rate * length);
-    const double once = length * d.once;                            // integral of the decay
-    const double squared = length * d.once * 0.5 * (1.0 + d.left);  // and of its square
-    const double into = pack_.exchange * head;                      // at the start, negative
+}
+
+template <class Demand>
+void Substeps<Demand>::flow_while_full(const Full& full, const Decay& decayed) {
+    const WellState& state = course_.state;
+    const double voltage = rested();
+    const double once = full.length * decayed.once;  // integral of the decay
+    const double squared =
+        full.length * decayed.once * 0.5 * (1.0 + decayed.left);  // of its square
+    const double into = pack_.exchange * full.head;               // at the start, negative
     const double current = into / coulombic(pack_, state);
     const double heats = current * current * pack_.resistance * squared;
     // what drives a full pack above its voltage gasses, and heats
@@ -246,23 +283,41 @@ void Substeps<Demand>::keep_full(double left) {
     course_.taken = std::max(course_.taken, rising() ? -current : 0.0);
     // the bound well stands at 1 + head / total
     const Piece& bound = bound_piece();
-    course_.flow.between_wells += pack_.exchange * head *
+    course_.flow.between_wells += pack_.exchange * full.head *
                                   ((bound.at_zero + bound.slope - voltage) * once +
-                                   bound.slope * head * pack_.per_total * squared);
-    state.head = head * d.left;
-    if (head < 0.0) state.removed = -pack_.bound * state.head;
+                                   bound.slope * full.head * pack_.per_total * squared);
+}
+
+template <class Demand>
+void Substeps<Demand>::stand_when_full(const Full& full, double left, const Decay& decayed) {
+    WellState& state = course_.state;
+    const double edge = next_charging_piece(pack_, state);
+    state.head = full.head * decayed.left;
+    if (full.head < 0.0) state.removed = -pack_.bound * state.head;
     state.available = 1.0;
     state.bound = bound_of(pack_, state.removed, state.head);
-    idle_steps_ = 0;
-    if (crosses) ++state.bound_piece;
-    if (at_edge) state.removed = edge;
+    if (full.crosses) ++state.bound_piece;
+    if (full.at_edge) state.removed = edge;
     state.charging_piece = charging_piece_of(pack_, state.removed);
     // rounding must not leave the state a hair short of what ended the time
-    if (ending == Ending::charge_restored)
+    if (full.ending == Ending::charge_restored)
         state.removed = std::min(state.removed, pack_.removed_below);
-    if (ending == Ending::full) state.removed = std::min(state.removed, pack_.filled_to);
-    course_.time = length < left ? course_.time + length : time_;
-    course_.ending = ending;
+    if (full.ending == Ending::full) state.removed = std::min(state.removed, pack_.filled_to);
+    course_.time = full.length < left ? course_.time + full.length : time_;
+    course_.ending = full.ending;
+}
+
+// method.md (9): the current dies away with the rate k c while the available well stays full.
+template <class Demand>
+void Substeps<Demand>::keep_full(double left) {
+    Full full{.head = head_when_full(), .rate = pack_.rate * pack_.width, .length = left};
+    until_charged(full);
+    until_next_efficiency(full);
+    while_resistance_holds(full);
+    const Decay decayed = decay(full.rate * full.length);
+    flow_while_full(full, decayed);
+    stand_when_full(full, left, decayed);
+    idle_steps_ = 0;
 }
 
 // Cuts the trial until it is possible and the voltage changes by no more than the tolerance.
@@ -358,68 +413,102 @@ bool Substeps<Demand>::shorten_to(Trial& trial, Beyond beyond) const {
     return true;
 }
 
-// Ends the trial at the first knot or threshold that it meets, and says which.
+// The pieces by which the wells move on at the end of a trial.
 template <class Demand>
-void Substeps<Demand>::before_crossings(Trial& trial) {
-    WellState& state = course_.state;
-    const Piece available = available_piece();
-    const Piece bound = bound_piece();
+struct Substeps<Demand>::Moves {
+    int available = 0;
+    int bound = 0;
+};
+
+// Ends the trial where `beyond` turns to at least zero, if it does: with that ending and on those
+// pieces.
+template <class Demand>
+template <class Beyond>
+void Substeps<Demand>::before(Trial& trial, Moves& moves, Moves then, Ending ending,
+                              Beyond beyond) {
+    if (!shorten_to(trial, beyond)) return;
+    moves = then;
+    course_.ending = ending;
+}
+
+// A piece is left a hair beyond its end, so that rounding cannot lead back over the knot by which
+// it was entered: whoever comes back has moved.
+template <class Demand>
+void Substeps<Demand>::before_knots(Trial& trial, Moves& moves) {
+    const WellState& state = course_.state;
+    const Piece& available = available_piece();
+    const Piece& bound = bound_piece();
     const int last = pack_.open_circuit->pieces() - 1;
+    if (state.available_piece > 0)
+        before(trial, moves, {.available = -1}, Ending::completed,
+               [&](const Trial& t) { return available.low - slack - t.available; });
+    if (state.available_piece < last)
+        before(trial, moves, {.available = 1}, Ending::completed,
+               [&](const Trial& t) { return t.available - (available.high + slack); });
+    if (state.available_piece == last && charging())
+        before(trial, moves, {}, Ending::completed,
+               [&](const Trial& t) { return t.available - 1.0; });
+    if (!(pack_.bound > 0.0)) return;
+    if (state.bound_piece > 0)
+        before(trial, moves, {.bound = -1}, Ending::completed,
+               [&](const Trial& t) { return bound.low - slack - t.bound; });
+    if (state.bound_piece < last)
+        before(trial, moves, {.bound = 1}, Ending::completed,
+               [&](const Trial& t) { return t.bound - (bound.high + slack); });
+}
+
+template <class Demand>
+void Substeps<Demand>::before_voltages(Trial& trial, Moves& moves) {
+    const Piece& available = available_piece();
     const auto voltage = [&](const Trial& there) {
         return available.at_zero + available.slope * there.available;
     };
-    int available_move = 0;
-    int bound_move = 0;
-    const auto meets = [&](int to_available, int to_bound, Ending ending, auto beyond) {
-        if (!shorten_to(trial, beyond)) return;
-        available_move = to_available;
-        bound_move = to_bound;
-        course_.ending = ending;
-    };
-    const bool stuck = idle_steps_ > 1;
-    const bool two_wells = pack_.bound > 0.0;
-    // A piece is left a hair beyond its end, so that rounding cannot lead back over the knot by
-    // which it was entered: whoever comes back has moved.
-    if (!stuck && state.available_piece > 0)
-        meets(-1, 0, Ending::completed,
-              [&](const Trial& t) { return available.low - slack - t.available; });
-    if (!stuck && state.available_piece < last)
-        meets(1, 0, Ending::completed,
-              [&](const Trial& t) { return t.available - (available.high + slack); });
-    if (!stuck && state.available_piece == last && charging())
-        meets(0, 0, Ending::completed, [&](const Trial& t) { return t.available - 1.0; });
-    if (!stuck && two_wells && state.bound_piece > 0)
-        meets(0, -1, Ending::completed,
-              [&](const Trial& t) { return bound.low - slack - t.bound; });
-    if (!stuck && two_wells && state.bound_piece < last)
-        meets(0, 1, Ending::completed,
-              [&](const Trial& t) { return t.bound - (bound.high + slack); });
     if (!std::isfinite(refilling_))
-        meets(0, 0, fall_.ending, [&](const Trial& t) { return fall_.voltage - voltage(t); });
+        before(trial, moves, {}, fall_.ending,
+               [&](const Trial& t) { return fall_.voltage - voltage(t); });
     if (rising() && pack_.voltage_above <= pack_.absorption && pack_.charge_floor < 0.0)
-        meets(0, 0, Ending::voltage_restored,
-              [&](const Trial& t) { return voltage_after(t) - pack_.voltage_above; });
+        before(trial, moves, {}, Ending::voltage_restored,
+               [&](const Trial& t) { return voltage_after(t) - pack_.voltage_above; });
     else
-        meets(0, 0, Ending::voltage_restored, [&](const Trial& t) { return voltage(t) - rise_; });
+        before(trial, moves, {}, Ending::voltage_restored,
+               [&](const Trial& t) { return voltage(t) - rise_; });
+}
+
+// And where absorption begins to hold the current of who charges above the rested voltage.
+template <class Demand>
+void Substeps<Demand>::before_charges(Trial& trial, Moves& moves) {
+    const WellState& state = course_.state;
     if (trial.into > 0.0)
-        meets(0, 0, Ending::usable_limit,
-              [&](const Trial& t) { return t.removed - pack_.removed_above; });
+        before(trial, moves, {}, Ending::usable_limit,
+               [&](const Trial& t) { return t.removed - pack_.removed_above; });
     if (charging_voltage(pack_, state) < held_from_)
-        meets(0, 0, Ending::completed, [&](const Trial& t) {
-            return (available.at_zero + available.above_at_zero) +
-                   (available.slope + available.steeper) * t.available - held_from_;
+        before(trial, moves, {}, Ending::completed, [&](const Trial& t) {
+            const Piece& piece = available_piece();
+            return (piece.at_zero + piece.above_at_zero) +
+                   (piece.slope + piece.steeper) * t.available - held_from_;
         });
-    if (trial.into < 0.0) {
-        meets(0, 0, Ending::charge_restored,
-              [&](const Trial& t) { return pack_.removed_below - t.removed; });
-        if (state.removed > pack_.filled_to)
-            meets(0, 0, Ending::full, [&](const Trial& t) { return pack_.filled_to - t.removed; });
-        const double edge = next_charging_piece(pack_, state);
-        meets(0, 0, Ending::completed, [&](const Trial& t) { return edge - t.removed; });
-    }
+    if (!(trial.into < 0.0)) return;
+    before(trial, moves, {}, Ending::charge_restored,
+           [&](const Trial& t) { return pack_.removed_below - t.removed; });
+    if (state.removed > pack_.filled_to)
+        before(trial, moves, {}, Ending::full,
+               [&](const Trial& t) { return pack_.filled_to - t.removed; });
+    const double edge = next_charging_piece(pack_, state);
+    before(trial, moves, {}, Ending::completed, [&](const Trial& t) { return edge - t.removed; });
+}
+
+// Ends the trial at the first knot or threshold that it meets, and says which.
+template <class Demand>
+void Substeps<Demand>::before_crossings(Trial& trial) {
+    Moves moves;
+    const bool stuck = idle_steps_ > 1;
+    if (!stuck) before_knots(trial, moves);
+    before_voltages(trial, moves);
+    before_charges(trial, moves);
     take(trial);
-    state.available_piece += available_move;
-    state.bound_piece = two_wells ? state.bound_piece + bound_move : state.available_piece;
+    WellState& state = course_.state;
+    state.available_piece += moves.available;
+    state.bound_piece = pack_.bound > 0.0 ? state.bound_piece + moves.bound : state.available_piece;
 }
 
 template <class Demand>

@@ -38,6 +38,25 @@ double most_taken(const Prepared& pack, const WellState& state, const Decay& dec
     return std::max(0.0, most) / coulombic(pack, state);
 }
 
+void add(BankAdvanced& sum, const CalmEnergy& energy) {
+    (energy.at_bus > 0.0 ? sum.energy.delivered : sum.energy.accepted) +=
+        std::abs(energy.at_bus) * joule;
+    sum.charge += energy.charge * coulomb;
+    sum.energy.in_resistance += (energy.in_inner + energy.in_paths) * joule;
+    sum.in_paths += energy.in_paths * joule;
+    sum.energy.between_wells += energy.between * joule;
+    sum.energy.in_charging += energy.in_charging * joule;
+}
+
+// What nobody set is out of reach.
+CalmLimits limits_of(const BankStops& stops) {
+    return {.cut_off = stops.cut_off.value_or(-never * volt) / volt,
+            .voltage_above = stops.voltage_above.value_or(never * volt) / volt,
+            .removed_above = stops.removed_above.value_or(never * coulomb) / coulomb,
+            .removed_below = stops.removed_below.value_or(-never * coulomb) / coulomb,
+            .filled_to = stops.filled_to.value_or(-never * coulomb) / coulomb};
+}
+
 }  // namespace
 
 Bank::Bank(std::span<const PackGroup> groups, Resistance shared, Voltage tolerance)
@@ -113,55 +132,64 @@ void Bank::refit(std::size_t group, const Arrangement& setup) {
     member.state = state_of(member.pack, member.state.removed, member.state.head);
 }
 
+// The bus without a current: what flows from one pack to another, or, where nobody gives and nobody
+// takes, the highest of them.
+BusPoint Bank::solve_at_rest(std::span<Branch> branches) const {
+    const bool any_gives =
+        std::ranges::any_of(branches, [](const Branch& branch) { return branch.giving > 0.0; });
+    if (any_gives) {
+        const BusPoint point = bus_at_current(branches, 0.0, shared_);
+        if (point.possible) return point;
+    }
+    BusPoint highest;
+    for (Branch& branch : branches) {
+        highest.node = std::max(highest.node, branch.rested);
+        branch.flowing = Flowing::nothing;
+    }
+    highest.voltage = highest.source = highest.node;
+    return highest;
+}
+
+// The lowest absorption voltage of who takes charge, and the node at which the weakest pack has all
+// that it may be charged with.
+Bank::Ceiling Bank::ceiling(std::span<const Branch> branches) const {
+    Ceiling found{.voltage = never, .node = never};
+    for (std::size_t i = 0; i < branches.size(); ++i) {
+        const Branch& branch = branches[i];
+        if (!(branch.taking > 0.0)) continue;
+        found.any_takes = true;
+        const Prepared& pack = members_[i].pack;
+        found.voltage = std::min(found.voltage, pack.absorption);
+        const double largest = -pack.charge_floor * members_[i].count;
+        if (branch.most_in > largest) found.node = std::min(found.node, branch.node_at(largest));
+    }
+    return found;
+}
+
+BusPoint Bank::solve_at_node(std::span<Branch> branches, double node) const {
+    (void)bus_detail::settle(branches, node);
+    const Together sum = bus_detail::together(branches);
+    BusPoint point{.node = node, .current = sum.offered - sum.conductance * node, .source = node};
+    point.voltage = point.node - shared_ * point.current;
+    return point;
+}
+
 // The bus at a power: what is offered beyond the absorption voltage, or beyond what the weakest
 // pack may be charged with, is refused. (35)
 BusPoint Bank::solve(std::span<Branch> branches, double power) const {
     if (power > 0.0) return bus_at_power(branches, power, shared_);
-    const auto at_rest = [&] {
-        const bool any_gives =
-            std::ranges::any_of(branches, [](const Branch& branch) { return branch.giving > 0.0; });
-        if (any_gives) {
-            const BusPoint point = bus_at_current(branches, 0.0, shared_);
-            if (point.possible) return point;
-        }
-        BusPoint highest;
-        // nobody gives and nobody takes: the bus shows the highest of them
-        for (Branch& branch : branches) {
-            highest.node = std::max(highest.node, branch.rested);
-            branch.flowing = Flowing::nothing;
-        }
-        highest.voltage = highest.source = highest.node;
-        return highest;
-    };
-    if (power == 0.0) return at_rest();
-    double highest = never;
-    double highest_node = never;
-    bool any_takes = false;
-    for (std::size_t i = 0; i < branches.size(); ++i) {
-        const Branch& branch = branches[i];
-        if (!(branch.taking > 0.0)) continue;
-        any_takes = true;
-        const Prepared& pack = members_[i].pack;
-        highest = std::min(highest, pack.absorption);
-        const double largest = -pack.charge_floor * members_[i].count;
-        if (branch.most_in > largest)
-            highest_node = std::min(highest_node, branch.node_at(largest));
-    }
-    if (!any_takes) return at_rest();
+    if (power == 0.0) return solve_at_rest(branches);
+    const Ceiling most = ceiling(branches);
+    if (!most.any_takes) return solve_at_rest(branches);
     BusPoint point = bus_at_power(branches, power, shared_);
-    const bool beyond = !point.possible || point.voltage > highest || point.node > highest_node;
+    const bool beyond = !point.possible || point.voltage > most.voltage || point.node > most.node;
     if (!beyond) return point;
-    if (highest < never) point = bus_at_voltage(branches, highest, shared_);
-    if (point.node > highest_node || highest == never) {
-        if (highest_node == never) return at_rest();
-        (void)bus_detail::settle(branches, highest_node);
-        const Together sum = bus_detail::together(branches);
-        point = {.node = highest_node,
-                 .current = sum.offered - sum.conductance * highest_node,
-                 .source = highest_node};
-        point.voltage = point.node - shared_ * point.current;
+    if (most.voltage < never) point = bus_at_voltage(branches, most.voltage, shared_);
+    if (point.node > most.node || most.voltage == never) {
+        if (most.node == never) return solve_at_rest(branches);
+        point = solve_at_node(branches, most.node);
     }
-    return point.current < 0.0 ? point : at_rest();
+    return point.current < 0.0 ? point : solve_at_rest(branches);
 }
 
 // How the member takes charge from a voltage on, the inner resistance or what stands for it in a
@@ -262,53 +290,59 @@ Current Bank::current_of(std::size_t group) const {
     return (calm_has_point_ ? calm_.current(group) : current_now(group)) * ampere;
 }
 
+// The mean that a member shows the bus in a trial, its wells decayed so far. (32)
+void Bank::face_mean(Branch& branch, Member& member, double time) const {
+    const Prepared& pack = member.pack;
+    const MeanVoltage mean = mean_voltage(pack, member.state, member.decayed, time);
+    member.at_rest = mean.at_rest;
+    member.per_ampere = mean.per_ampere;
+    branch.rested = mean.at_rest;
+    branch.giving =
+        member.gives ? conductance(member.count, pack.resistance + mean.per_ampere) : 0.0;
+    member.added = added_at(pack, member.state.removed);
+    MeanVoltage charging = mean;
+    if (pack.stands_above)
+        charging = mean_voltage(charging_on(pack.open_circuit->piece(member.state.available_piece)),
+                                pack, member.state, member.decayed, time);
+    member.charging_at_rest = charging.at_rest;
+    member.charging_per_ampere = charging.per_ampere;
+    faces(branch, member, charging.at_rest,
+          pack.resistance + coulombic(pack, member.state) * charging.per_ampere);
+    branch.most_in = member.count * most_taken(pack, member.state, member.decayed, time);
+}
+
+// Where its current of the trial leads a member.
+void Bank::lead(Member& member, double current, double time) {
+    const Prepared& pack = member.pack;
+    member.current = current;
+    member.into =
+        member.current < 0.0 ? coulombic(pack, member.state) * member.current : member.current;
+    const auto to = step::stand_after<of_any_kind, double>(
+        standing(member.state), {member.into}, constants_of(pack), step::Seconds<double>{time},
+        member.decayed.left, member.decayed.once);
+    member.removed = to.removed.value;
+    member.head = to.head.value;
+    member.available = to.available;
+    member.bound = to.bound;
+}
+
 void Bank::try_for(double power, double time) {
     trial_time_ = time;
     Decay decayed;
     double rate = -1.0;
     for (std::size_t i = 0; i < members_.size(); ++i) {
         Member& member = members_[i];
-        const Prepared& pack = member.pack;
-        if (pack.rate != rate) {
-            rate = pack.rate;
+        if (member.pack.rate != rate) {
+            rate = member.pack.rate;
             decayed = decay(rate * time);
         }
         member.decayed = decayed;
-        const MeanVoltage mean = mean_voltage(pack, member.state, decayed, time);
-        member.at_rest = mean.at_rest;
-        member.per_ampere = mean.per_ampere;
-        Branch& branch = trial_[i];
-        branch.rested = mean.at_rest;
-        branch.giving =
-            member.gives ? conductance(member.count, pack.resistance + mean.per_ampere) : 0.0;
-        member.added = added_at(pack, member.state.removed);
-        MeanVoltage charging = mean;
-        if (pack.stands_above)
-            charging =
-                mean_voltage(charging_on(pack.open_circuit->piece(member.state.available_piece)),
-                             pack, member.state, decayed, time);
-        member.charging_at_rest = charging.at_rest;
-        member.charging_per_ampere = charging.per_ampere;
-        faces(branch, member, charging.at_rest,
-              pack.resistance + coulombic(pack, member.state) * charging.per_ampere);
-        branch.most_in = member.count * most_taken(pack, member.state, decayed, time);
+        face_mean(trial_[i], member, time);
     }
     trial_point_ = solve(trial_, power);
     if (lag_behind(time)) trial_point_ = solve(trial_, power);
-    for (std::size_t i = 0; i < members_.size(); ++i) {
-        Member& member = members_[i];
-        const Prepared& pack = member.pack;
-        member.current = trial_[i].current_at(trial_point_.node) / member.count;
-        member.into =
-            member.current < 0.0 ? coulombic(pack, member.state) * member.current : member.current;
-        const auto to = step::stand_after<of_any_kind, double>(
-            standing(member.state), {member.into}, constants_of(pack), step::Seconds<double>{time},
-            member.decayed.left, member.decayed.once);
-        member.removed = to.removed.value;
-        member.head = to.head.value;
-        member.available = to.available;
-        member.bound = to.bound;
-    }
+    for (std::size_t i = 0; i < members_.size(); ++i)
+        lead(members_[i], trial_[i].current_at(trial_point_.node) / members_[i].count, time);
 }
 
 // Largest change of a rested voltage over the trial, amplified as the power amplifies it, or the
@@ -389,46 +423,64 @@ void Bank::before_turns(double power) {
     if (earliest < trial_time_) try_for(power, earliest);
 }
 
-// Ends the trial at the first knot that a well meets, and remembers which well that is. Currents
-// hardly change with the length, so a secant lands close at once. (34)
+// The part of the trial up to the first knot that a well meets, were fills straight in time, and
+// that knot remembered; 1 where none is met.
+double Bank::part_before_knot() {
+    double part = 1.0;
+    for (std::size_t i = 0; i < members_.size(); ++i) {
+        const Member& member = members_[i];
+        const int last = member.pack.open_circuit->pieces() - 1;
+        const auto look = [&](int index, double from, double to, bool bound) {
+            const Piece& piece = member.pack.open_circuit->piece(index);
+            const bool below = to < piece.low - at_knot && index > 0;
+            const bool above = to > piece.high + at_knot && index < last;
+            if (!below && !above) return;
+            // past the knot, so that whoever comes back to it has moved
+            const double knot = below ? piece.low - 0.5 * at_knot : piece.high + 0.5 * at_knot;
+            const double where = (knot - from) / (to - from);
+            if (where >= part) return;
+            part = where;
+            knot_ = {.well = bound ? 2 : 1,
+                     .pack = i,
+                     .move = below ? -1 : 1,
+                     .fill = below ? piece.low : piece.high};
+        };
+        look(member.state.available_piece, member.state.available, member.available, false);
+        if (member.pack.bound > 0.0)
+            look(member.state.bound_piece, member.state.bound, member.bound, true);
+        const double edge = next_charging_piece(member.pack, member.state);
+        const double hair = at_knot * member.pack.total;
+        if (!(member.removed < edge - hair)) continue;
+        const double where =
+            (member.state.removed - (edge - 0.5 * hair)) / (member.state.removed - member.removed);
+        if (where >= part) continue;
+        part = where;
+        knot_ = {.well = 3, .pack = i, .move = 1, .fill = 1.0 - edge * member.pack.per_total};
+    }
+    return std::max(0.0, part);
+}
+
+// Ends the trial at the first knot that a well meets, and remembers which well that is. (34)
 void Bank::before_knots(double power) {
+    // Currents hardly change with the length, so a secant lands close at once,
     constexpr int tries = 8;
     knot_ = {};
     for (int attempt = 0; attempt < tries; ++attempt) {
-        double part = 1.0;
-        for (std::size_t i = 0; i < members_.size(); ++i) {
-            const Member& member = members_[i];
-            const int last = member.pack.open_circuit->pieces() - 1;
-            const auto look = [&](int index, double from, double to, bool bound) {
-                const Piece& piece = member.pack.open_circuit->piece(index);
-                const bool below = to < piece.low - at_knot && index > 0;
-                const bool above = to > piece.high + at_knot && index < last;
-                if (!below && !above) return;
-                // past the knot, so that whoever comes back to it has moved
-                const double knot = below ? piece.low - 0.5 * at_knot : piece.high + 0.5 * at_knot;
-                const double where = (knot - from) / (to - from);
-                if (where >= part) return;
-                part = where;
-                knot_ = {.well = bound ? 2 : 1,
-                         .pack = i,
-                         .move = below ? -1 : 1,
-                         .fill = below ? piece.low : piece.high};
-            };
-            look(member.state.available_piece, member.state.available, member.available, false);
-            if (member.pack.bound > 0.0)
-                look(member.state.bound_piece, member.state.bound, member.bound, true);
-            const double edge = next_charging_piece(member.pack, member.state);
-            const double hair = at_knot * member.pack.total;
-            if (!(member.removed < edge - hair)) continue;
-            const double where = (member.state.removed - (edge - 0.5 * hair)) /
-                                 (member.state.removed - member.removed);
-            if (where >= part) continue;
-            part = where;
-            knot_ = {.well = 3, .pack = i, .move = 1, .fill = 1.0 - edge * member.pack.per_total};
-        }
+        const double part = part_before_knot();
         if (part >= 1.0) return;
-        try_for(power, std::max(0.0, part) * trial_time_);
+        try_for(power, part * trial_time_);
     }
+    // but wells that even out over many times their rate come to it on a curve that hardly rises.
+    if (part_before_knot() >= 1.0) return;
+    double before = 0.0;
+    double beyond = trial_time_;
+    while (beyond - before > step::found_within_in_bank) {
+        const double middle = before + 0.5 * (beyond - before);
+        if (middle <= before || middle >= beyond) break;
+        try_for(power, middle);
+        (part_before_knot() >= 1.0 ? before : beyond) = middle;
+    }
+    try_for(power, beyond);
 }
 
 // Moves the well that has come to its knot on to the next piece.
@@ -568,50 +620,53 @@ Bank::Threshold Bank::before_thresholds(double power) {
     return found;
 }
 
-void Bank::take(BankAdvanced& sum) {
+// What the charging of a member in the trial gasses and heats beyond its resistance is added to a
+// sum.
+void Bank::add_lost_in_charging(double& sum, std::size_t group) const {
+    const Member& member = members_[group];
+    const Prepared& pack = member.pack;
+    const double rested = member.at_rest - member.per_ampere * member.into;
+    const double charge = member.count * member.current * trial_time_;
+    sum += member.count * (member.into - member.current) * trial_time_ * rested;
+    // a full pack is driven above its voltage: that part gasses and heats
+    if (trial_[group].flowing == Flowing::held)
+        sum -= charge * (trial_point_.node - rested + member.current * pack.resistance);
+    else if (pack.resists || pack.stands_above)
+        sum -= charge * (risen(pack, member.current, member.added) + member.lag +
+                         ((member.charging_at_rest - member.at_rest) -
+                          (member.charging_per_ampere - member.per_ampere) * member.into));
+}
+
+// Where the energy of the trial goes. (16) to (20)
+CalmEnergy Bank::spent() const {
     const double time = trial_time_;
-    double in_inner = 0.0;
-    double in_paths = shared_ * trial_point_.current * trial_point_.current * time;
-    double between = 0.0;
-    double in_charging = 0.0;
+    CalmEnergy energy{.at_bus = trial_point_.voltage * trial_point_.current * time,
+                      .charge = trial_point_.current * time,
+                      .in_paths = shared_ * trial_point_.current * trial_point_.current * time};
     for (std::size_t i = 0; i < members_.size(); ++i) {
-        Member& member = members_[i];
+        const Member& member = members_[i];
         const Prepared& pack = member.pack;
-        const double rested = member.at_rest - member.per_ampere * member.into;
         const double charge = member.count * member.current * time;
-        in_inner += charge * member.current * pack.inner;
-        in_paths += charge * member.current * pack.path;
-        if (charge < 0.0) {
-            in_charging += member.count * (member.into - member.current) * time * rested;
-            // a full pack is driven above its voltage: that part gasses and heats
-            if (trial_[i].flowing == Flowing::held)
-                in_charging -=
-                    charge * (trial_point_.node - rested + member.current * pack.resistance);
-            else if (pack.resists || pack.stands_above)
-                in_charging -=
-                    charge * (risen(pack, member.current, member.added) + member.lag +
-                              ((member.charging_at_rest - member.at_rest) -
-                               (member.charging_per_ampere - member.per_ampere) * member.into));
-        }
+        energy.in_inner += charge * member.current * pack.inner;
+        energy.in_paths += charge * member.current * pack.path;
+        if (charge < 0.0) add_lost_in_charging(energy.in_charging, i);
         const Trial trial{.time = time, .decayed = member.decayed, .into = member.into};
         if (pack.bound > 0.0)
-            between += member.count * lost_between_wells(pack, member.state, trial);
+            energy.between += member.count * lost_between_wells(pack, member.state, trial);
+    }
+    return energy;
+}
+
+// Adds up where the energy of the trial went, and moves the wells on.
+void Bank::take(BankAdvanced& sum) {
+    add(sum, spent());
+    for (Member& member : members_) {
         WellState& state = member.state;
         state.removed = member.removed;
         state.head = member.head;
         state.available = member.available;
         state.bound = member.bound;
     }
-    const double energy = trial_point_.voltage * trial_point_.current * time;
-    if (energy > 0.0)
-        sum.energy.delivered += energy * joule;
-    else
-        sum.energy.accepted -= energy * joule;
-    sum.charge += trial_point_.current * time * coulomb;
-    sum.energy.in_resistance += (in_inner + in_paths) * joule;
-    sum.in_paths += in_paths * joule;
-    sum.energy.between_wells += between * joule;
-    sum.energy.in_charging += in_charging * joule;
 }
 
 void Bank::load_calm() {
@@ -666,14 +721,7 @@ bool Bank::calm_step(double power, double until, BankAdvanced& sum, double& pass
         if (time <= shortest) return false;
         time = length_;
     }
-    const CalmEnergy& energy = calm_.energy();
-    (energy.at_bus > 0.0 ? sum.energy.delivered : sum.energy.accepted) +=
-        std::abs(energy.at_bus) * joule;
-    sum.charge += energy.charge * coulomb;
-    sum.energy.in_resistance += (energy.in_inner + energy.in_paths) * joule;
-    sum.in_paths += energy.in_paths * joule;
-    sum.energy.between_wells += energy.between * joule;
-    sum.energy.in_charging += energy.in_charging * joule;
+    add(sum, calm_.energy());
     sum.largest = std::max(sum.largest, calm_.largest() * ampere);
     passed = time >= left ? until : passed + time;
     return true;
@@ -694,83 +742,104 @@ Borne Bank::borne(std::size_t group) const {
     return {members_[group].most_given * ampere, members_[group].most_received * ampere};
 }
 
+// One substep in which something is met, or may be.
+//   stuck   many before it have passed no time
+//   gives   what ended it; none where there is no substep in which the power can be delivered
+std::optional<Bank::Threshold> Bank::watched_step(double power, double left, bool stuck,
+                                                  BankAdvanced& sum) {
+    calm_is_current_ = false;
+    removed_before_ = total_removed(false);
+    if (!fit_to_tolerance(power, std::min({left, length_, stuck ? shortest : never})))
+        return std::nullopt;
+    knot_ = {};
+    if (!stuck) {
+        before_turns(power);
+        before_knots(power);
+    }
+    const Threshold met = before_thresholds(power);
+    take(sum);
+    pass_knot();
+    stand_on_charging_pieces();
+    for (Member& member : members_) {
+        sum.largest = std::max(sum.largest, std::abs(member.current) * ampere);
+        if (trial_time_ > 0.0) bear(member, member.current);
+    }
+    return met;
+}
+
+// What the bank stands at before any time has passed.
+Bank::Ended Bank::stands_at(double power) {
+    load_calm();
+    Ended now{.calm = calm_.stands(power, limits_)};
+    if (now.calm) return now;
+    point_now(power, false);
+    now.met = first_met(power, false);
+    return now;
+}
+
+// One substep after another until the time is over or something ends it.
+void Bank::go_on(Ended& now, double power, double time, BankAdvanced& sum) {
+    int idle = 0;
+    bool ahead = false;  // the calm is further than the members
+    while (now.met.ending == Ending::completed && now.passed < time) {
+        const double left = time - now.passed;
+        ++sum.substeps;
+        load_calm();
+        now.calm = calm_step(power, time, sum, now.passed);
+        ahead = ahead || now.calm;
+        if (now.calm) continue;
+        if (ahead) leave_calm();
+        ahead = false;
+        const bool stuck = idle > static_cast<int>(2 * members_.size()) + 4;
+        const auto met = watched_step(power, left, stuck, sum);
+        if (!met) {
+            point_now(power, false);
+            now.met = {Ending::cannot_be_delivered, 0, 1.0};
+            break;
+        }
+        now.met = *met;
+        idle = trial_time_ > 0.0 ? 0 : idle + 1;
+        now.passed = trial_time_ >= left ? time : now.passed + trial_time_;
+    }
+    if (ahead) leave_calm();
+}
+
+// The bus as it stands at the end.
+void Bank::show(BankAdvanced& sum, const Ended& end, double power) const {
+    if (end.calm) {
+        const CalmPoint& point = calm_.point();
+        sum.voltage = point.voltage * volt;
+        sum.current = point.current * ampere;
+        sum.at_pack = calm_.current(end.met.pack) * ampere;
+        return;
+    }
+    sum.voltage = now_point_.voltage * volt;
+    sum.current = now_point_.current * ampere;
+    sum.at_pack = current_now(end.met.pack) * ampere;
+    for (std::size_t i = 0; i < members_.size(); ++i)
+        sum.largest = std::max(sum.largest, std::abs(current_now(i)) * ampere);
+    if (end.met.ending == Ending::cannot_be_delivered)
+        sum.at_most = std::min(power, now_point_.voltage * now_point_.current) * watt;
+}
+
 BankAdvanced Bank::advance(const BankStops& stops, Power asked, Duration lasts) {
     const double power = asked / watt;
     const double time = lasts / second;
     assert(time >= 0.0 && std::isfinite(time) && std::isfinite(power));
-    limits_ = {.cut_off = stops.cut_off.value_or(-never * volt) / volt,
-               .voltage_above = stops.voltage_above.value_or(never * volt) / volt,
-               .removed_above = stops.removed_above.value_or(never * coulomb) / coulomb,
-               .removed_below = stops.removed_below.value_or(-never * coulomb) / coulomb,
-               .filled_to = stops.filled_to.value_or(-never * coulomb) / coulomb};
-    BankAdvanced sum;
-    double passed = 0.0;
-    int idle = 0;
+    limits_ = limits_of(stops);
     length_ = never;  // what comes does not depend on how the time before was cut
-    load_calm();
-    bool calm = calm_.stands(power, limits_);
-    Threshold met;
-    if (!calm) {
-        point_now(power, false);
-        met = first_met(power, false);
-    }
-    if (met.ending == Ending::completed && time > 0.0) bear_now(calm);
-    bool ahead = false;  // the calm is further than the members
-    while (met.ending == Ending::completed && passed < time) {
-        const double left = time - passed;
-        ++sum.substeps;
-        load_calm();
-        calm = calm_step(power, time, sum, passed);
-        ahead = ahead || calm;
-        if (calm) continue;
-        if (ahead) leave_calm();
-        ahead = false;
-        calm_is_current_ = false;
-        removed_before_ = total_removed(false);
-        const bool stuck = idle > static_cast<int>(2 * members_.size()) + 4;
-        if (!fit_to_tolerance(power, std::min({left, length_, stuck ? shortest : never}))) {
-            point_now(power, false);
-            met = {Ending::cannot_be_delivered, 0, 1.0};
-            break;
-        }
-        knot_ = {};
-        if (!stuck) {
-            before_turns(power);
-            before_knots(power);
-        }
-        met = before_thresholds(power);
-        take(sum);
-        pass_knot();
-        stand_on_charging_pieces();
-        idle = trial_time_ > 0.0 ? 0 : idle + 1;
-        passed = trial_time_ >= left ? time : passed + trial_time_;
-        for (Member& member : members_) {
-            sum.largest = std::max(sum.largest, std::abs(member.current) * ampere);
-            if (trial_time_ > 0.0) bear(member, member.current);
-        }
-    }
-    if (ahead) leave_calm();
-    if (passed > 0.0) bear_now(calm);
-    sum.time = passed * second;
-    sum.ending = met.ending;
-    sum.pack = met.pack;
+    BankAdvanced sum;
+    Ended end = stands_at(power);
+    if (end.met.ending == Ending::completed && time > 0.0) bear_now(end.calm);
+    go_on(end, power, time, sum);
+    if (end.passed > 0.0) bear_now(end.calm);
+    sum.time = end.passed * second;
+    sum.ending = end.met.ending;
+    sum.pack = end.met.pack;
     if (power < 0.0)
         sum.energy.unaccepted =
-            std::max(0.0, -power * passed - sum.energy.accepted / joule) * joule;
-    if (calm) {
-        const CalmPoint& point = calm_.point();
-        sum.voltage = point.voltage * volt;
-        sum.current = point.current * ampere;
-        sum.at_pack = calm_.current(met.pack) * ampere;
-        return sum;
-    }
-    sum.voltage = now_point_.voltage * volt;
-    sum.current = now_point_.current * ampere;
-    sum.at_pack = current_now(met.pack) * ampere;
-    for (std::size_t i = 0; i < members_.size(); ++i)
-        sum.largest = std::max(sum.largest, std::abs(current_now(i)) * ampere);
-    if (met.ending == Ending::cannot_be_delivered)
-        sum.at_most = std::min(power, now_point_.voltage * now_point_.current) * watt;
+            std::max(0.0, -power * end.passed - sum.energy.accepted / joule) * joule;
+    show(sum, end, power);
     return sum;
 }
 

@@ -134,6 +134,22 @@ class Bank {
         double beyond = 0.0;  // at least zero when met
     };
 
+    // What a run has come to: what ends it, the seconds it took, and whether its last substep was a
+    // quiet one.
+    struct Ended {
+        Threshold met;
+        double passed = 0.0;
+        bool calm = false;
+    };
+
+    // What charging does not come above: the voltage at the far end, and the node. Infinite where
+    // nothing holds it.
+    struct Ceiling {
+        double voltage = 0.0;
+        double node = 0.0;
+        bool any_takes = false;
+    };
+
     // A well at the end of its straight piece: 1 the available one, 2 the bound one, 0 none; 3 is
     // both together at the end of a piece of the efficiency of charging.
     struct AtKnot {
@@ -164,6 +180,9 @@ class Bank {
     void leave_calm();
     [[nodiscard]] bool calm_step(double power, double until, BankAdvanced& sum, double& passed);
     BusPoint solve(std::span<Branch> branches, double power) const;
+    BusPoint solve_at_rest(std::span<Branch> branches) const;
+    BusPoint solve_at_node(std::span<Branch> branches, double node) const;
+    [[nodiscard]] Ceiling ceiling(std::span<const Branch> branches) const;
     void faces(Branch& branch, const Member& member, double taking_from, double taking) const;
     [[nodiscard]] bool lag_behind(double time);
     [[nodiscard]] double drift() const;
@@ -171,17 +190,27 @@ class Bank {
     [[nodiscard]] double current_now(std::size_t group) const;
     static void bear(Member& member, double current);
     void bear_now(bool calm);
+    void face_mean(Branch& branch, Member& member, double time) const;
+    static void lead(Member& member, double current, double time);
     void try_for(double power, double time);
     double change(double power) const;
     bool fit_to_tolerance(double power, double length);
     void before_turns(double power);
+    double part_before_knot();
     void before_knots(double power);
     void pass_knot();
     void stand_on_charging_pieces();
     [[nodiscard]] double beyond(const Threshold& threshold, double power, bool at_trial_end) const;
     [[nodiscard]] Threshold first_met(double power, bool at_trial_end) const;
     [[nodiscard]] Threshold before_thresholds(double power);
+    void add_lost_in_charging(double& sum, std::size_t group) const;
+    [[nodiscard]] CalmEnergy spent() const;
     void take(BankAdvanced& sum);
+    [[nodiscard]] std::optional<Threshold> watched_step(double power, double left, bool stuck,
+                                                        BankAdvanced& sum);
+    [[nodiscard]] Ended stands_at(double power);
+    void go_on(Ended& now, double power, double time, BankAdvanced& sum);
+    void show(BankAdvanced& sum, const Ended& end, double power) const;
     [[nodiscard]] double total_removed(bool at_trial_end) const;
 };
 

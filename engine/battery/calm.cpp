@@ -50,20 +50,116 @@ Floor floor_of(const Prepared& pack, const WellState& state) {
             .current_above = std::min(pack.current_above, gentle)};
 }
 
+// Lanes without a pack: they meet nothing and carry nothing.
+Calm::Block without_packs() {
+    Calm::Block block{};
+    block.resistance = block.coulombic = none + 1.0;
+    block.current_above = block.high = block.bound_high = none + never;
+    block.cut_off = block.empty = block.restored = none - never;
+    block.absent = none - never;
+    block.knee = none + never;
+    block.available = block.below = none + 1.0;  // what is not there fills nothing
+    block.low = block.bound_low = block.least_removed = none - never;
+    block.most_removed = none + never;
+    return block;
+}
+
+bool takes_charge(const CalmPack& of) {
+    return of.takes && of.pack.charge_floor < 0.0;
+}
+
+bool charges_above(const Piece& piece) {
+    return piece.above_at_zero != 0.0 || piece.steeper != 0.0;
+}
+
+// What stays as it is however full the pack is.
+void put_pack(Calm::Block& block, std::size_t lane, const CalmPack& of) {
+    const Prepared& pack = of.pack;
+    block.absent[lane] = 0.0;
+    block.count[lane] = of.count;
+    block.per_count[lane] = 1.0 / of.count;
+    block.resistance[lane] = pack.resistance;
+    block.inner[lane] = pack.inner;
+    block.path[lane] = pack.path;
+    block.charging_empty[lane] = pack.charging_empty;
+    block.charging_rise[lane] = pack.charging_rise;
+    block.per_rated[lane] = pack.per_rated;
+    block.in_step.added.up_to_knee.value[lane] = 0.0;
+    block.knee[lane] = pack.resists ? of.count * pack.charging_knee : never;
+    block.width[lane] = pack.width;
+    block.bound[lane] = pack.bound;
+    block.bound_gain[lane] = pack.bound_gain;
+    block.head_gain[lane] = pack.head_gain;
+    block.rate[lane] = pack.rate;
+    block.per_total[lane] = pack.per_total;
+    block.exchange[lane] = pack.exchange;
+    block.capacity[lane] = of.count * pack.total * pack.width;
+    block.bound_capacity[lane] = of.count * pack.total * pack.bound;
+}
+
+// Which way current may pass, and how easily.
+void put_ways(Calm::Block& block, std::size_t lane, const CalmPack& of) {
+    block.gives[lane] = of.gives ? of.count : 0.0;
+    block.takes[lane] = takes_charge(of) ? of.count : 0.0;
+    auto& meets = block.now.meets;
+    meets.in_ohms.value[lane] = std::max(least_ohms, of.pack.resistance);
+    meets.giving.value[lane] = block.gives[lane] / meets.in_ohms.value[lane];
+    meets.receiving.value[lane] = block.takes[lane] / meets.in_ohms.value[lane];
+    if (!of.gives)
+        block.now.way.taking[lane] = block.mean.way.taking[lane] = block.taking_at_rest[lane] = -1;
+}
+
+// What ends the calm.
+void put_limits(Calm::Block& block, std::size_t lane, const CalmPack& of) {
+    const Floor floor = floor_of(of.pack, of.state);
+    block.floor[lane] = of.pack.charge_floor;
+    block.current_above[lane] = floor.current_above;
+    block.cut_off[lane] = of.pack.pack_cut_off > 0.0 ? of.pack.pack_cut_off : -never;
+    block.empty[lane] = floor.empty;
+    block.restored[lane] = of.restored_below;
+}
+
+// The pieces that the wells stand on, and the one of the efficiency of charging.
+void put_pieces(Calm::Block& block, std::size_t lane, const CalmPack& of) {
+    const Prepared& pack = of.pack;
+    const WellState& state = of.state;
+    const int last = pack.open_circuit->pieces() - 1;
+    const Piece& piece = pack.open_circuit->piece(state.available_piece);
+    const Piece& beneath = pack.open_circuit->piece(state.bound_piece);
+    const double hair = at_knot * pack.total;
+    block.coulombic[lane] = coulombic(pack, state);
+    block.least_removed[lane] = next_charging_piece(pack, state) - hair;
+    block.most_removed[lane] = pack.coulombic_edge[state.charging_piece] + hair;
+    block.stands_above[lane] = charges_above(piece) ? -1 : 0;
+    block.at_zero[lane] = piece.at_zero;
+    block.slope[lane] = piece.slope;
+    block.counted_slope[lane] = counted_slope(pack, piece);
+    block.low[lane] = state.available_piece > 0 ? piece.low - at_knot : -never;
+    block.high[lane] = state.available_piece < last ? piece.high + at_knot : never;
+    block.bound_at_zero[lane] = beneath.at_zero;
+    block.bound_slope[lane] = beneath.slope;
+    const bool deep = pack.bound > 0.0;
+    block.bound_low[lane] = deep && state.bound_piece > 0 ? beneath.low - at_knot : -never;
+    block.bound_high[lane] = deep && state.bound_piece < last ? beneath.high + at_knot : never;
+    block.at_empty[lane] = at_empty(*pack.open_circuit, piece);
+    block.bound_at_empty[lane] = at_empty(*pack.open_circuit, beneath);
+}
+
+void put_wells(Calm::Block& block, std::size_t lane, const WellState& state) {
+    block.removed[lane] = state.removed;
+    block.head[lane] = state.head;
+    block.available[lane] = state.available;
+    block.below[lane] = state.bound;
+}
+
 }  // namespace
 
-void Calm::load(const std::vector<CalmPack>& packs, double shared) {
+// As a bank that nobody has joined yet.
+void Calm::empty_for(const std::vector<CalmPack>& packs, double shared) {
     packs_ = packs.size();
     shared_ = shared;
-    Block empty_lanes{};
-    empty_lanes.resistance = empty_lanes.coulombic = none + 1.0;
-    empty_lanes.current_above = empty_lanes.high = empty_lanes.bound_high = none + never;
-    empty_lanes.cut_off = empty_lanes.empty = empty_lanes.restored = none - never;
-    empty_lanes.absent = none - never;
-    empty_lanes.knee = none + never;
-    empty_lanes.low = empty_lanes.bound_low = empty_lanes.least_removed = none - never;
-    empty_lanes.most_removed = none + never;
-    blocks_.resize((packs_ + width - 1) / width, empty_lanes);
+    const std::size_t blocks = (packs_ + width - 1) / width;
+    if (blocks_.size() != blocks) blocks_.resize(blocks, without_packs());
     absorption_ = never;
     removed_ = 0.0;
     any_gives_ = any_takes_ = two_wells_ = resists_ = stands_above_ = false;
@@ -74,82 +170,35 @@ void Calm::load(const std::vector<CalmPack>& packs, double shared) {
     decayed_for_ = -1.0;
     at_present_ = false;
     solved_for_.reset();
+}
+
+// What is so for the bank as soon as it is so for one of its packs.
+void Calm::join(const CalmPack& of) {
+    const Prepared& pack = of.pack;
+    const bool takes = takes_charge(of);
+    one_efficiency_ = one_efficiency_ && pack.coulombic_edge[1] == -never;
+    resists_ = resists_ || pack.resists;
+    stands_above_ =
+        stands_above_ || charges_above(pack.open_circuit->piece(of.state.available_piece));
+    if (takes) absorption_ = std::min(absorption_, pack.absorption);
+    any_gives_ = any_gives_ || of.gives;
+    any_takes_ = any_takes_ || takes;
+    two_wells_ = two_wells_ || pack.bound > 0.0;
+    if (pack.rate != one_rate_) one_rate_ = -1.0;
+    removed_ += of.count * of.state.removed;
+}
+
+void Calm::load(const std::vector<CalmPack>& packs, double shared) {
+    empty_for(packs, shared);
     for (std::size_t i = 0; i < packs_; ++i) {
-        const Prepared& pack = packs[i].pack;
-        const WellState& state = packs[i].state;
         Block& block = blocks_[i / width];
         const std::size_t lane = i % width;
-        const bool takes = packs[i].takes && pack.charge_floor < 0.0;
-        const int last = pack.open_circuit->pieces() - 1;
-        const Piece& piece = pack.open_circuit->piece(state.available_piece);
-        const Piece& beneath = pack.open_circuit->piece(state.bound_piece);
-        block.absent[lane] = 0.0;
-        block.count[lane] = packs[i].count;
-        block.resistance[lane] = pack.resistance;
-        block.inner[lane] = pack.inner;
-        block.path[lane] = pack.path;
-        block.coulombic[lane] = coulombic(pack, state);
-        const double hair = at_knot * pack.total;
-        block.least_removed[lane] = next_charging_piece(pack, state) - hair;
-        block.most_removed[lane] = pack.coulombic_edge[state.charging_piece] + hair;
-        one_efficiency_ = one_efficiency_ && pack.coulombic_edge[1] == -never;
-        block.charging_empty[lane] = pack.charging_empty;
-        block.charging_rise[lane] = pack.charging_rise;
-        block.per_rated[lane] = pack.per_rated;
-        block.in_step.added.up_to_knee.value[lane] = 0.0;
-        block.knee[lane] = pack.resists ? packs[i].count * pack.charging_knee : never;
-        const bool above = piece.above_at_zero != 0.0 || piece.steeper != 0.0;
-        block.stands_above[lane] = above ? -1 : 0;
-        resists_ = resists_ || pack.resists;
-        stands_above_ = stands_above_ || above;
-        block.width[lane] = pack.width;
-        block.bound[lane] = pack.bound;
-        block.bound_gain[lane] = pack.bound_gain;
-        block.head_gain[lane] = pack.head_gain;
-        block.rate[lane] = pack.rate;
-        block.per_total[lane] = pack.per_total;
-        block.exchange[lane] = pack.exchange;
-        block.gives[lane] = packs[i].gives ? packs[i].count : 0.0;
-        block.takes[lane] = takes ? packs[i].count : 0.0;
-        block.floor[lane] = pack.charge_floor;
-        const Floor floor = floor_of(pack, state);
-        block.current_above[lane] = floor.current_above;
-        block.cut_off[lane] = pack.pack_cut_off > 0.0 ? pack.pack_cut_off : -never;
-        block.empty[lane] = floor.empty;
-        block.restored[lane] = packs[i].restored_below;
-        block.per_count[lane] = 1.0 / packs[i].count;
-        block.now.meets.in_ohms.value[lane] = std::max(least_ohms, pack.resistance);
-        block.now.meets.giving.value[lane] =
-            block.gives[lane] / block.now.meets.in_ohms.value[lane];
-        block.now.meets.receiving.value[lane] =
-            block.takes[lane] / block.now.meets.in_ohms.value[lane];
-        block.at_zero[lane] = piece.at_zero;
-        block.slope[lane] = piece.slope;
-        block.counted_slope[lane] = counted_slope(pack, piece);
-        block.low[lane] = state.available_piece > 0 ? piece.low - at_knot : -never;
-        block.high[lane] = state.available_piece < last ? piece.high + at_knot : never;
-        block.bound_at_zero[lane] = beneath.at_zero;
-        block.bound_slope[lane] = beneath.slope;
-        const bool deep = pack.bound > 0.0;
-        block.bound_low[lane] = deep && state.bound_piece > 0 ? beneath.low - at_knot : -never;
-        block.bound_high[lane] = deep && state.bound_piece < last ? beneath.high + at_knot : never;
-        block.capacity[lane] = packs[i].count * pack.total * pack.width;
-        block.bound_capacity[lane] = packs[i].count * pack.total * pack.bound;
-        block.at_empty[lane] = at_empty(*pack.open_circuit, piece);
-        block.bound_at_empty[lane] = at_empty(*pack.open_circuit, beneath);
-        block.removed[lane] = state.removed;
-        block.head[lane] = state.head;
-        block.available[lane] = state.available;
-        block.below[lane] = state.bound;
-        if (!packs[i].gives)
-            block.now.way.taking[lane] = block.mean.way.taking[lane] = block.taking_at_rest[lane] =
-                -1;
-        if (takes) absorption_ = std::min(absorption_, pack.absorption);
-        any_gives_ = any_gives_ || packs[i].gives;
-        any_takes_ = any_takes_ || takes;
-        two_wells_ = two_wells_ || pack.bound > 0.0;
-        if (pack.rate != one_rate_) one_rate_ = -1.0;
-        removed_ += packs[i].count * state.removed;
+        put_pack(block, lane, packs[i]);
+        put_ways(block, lane, packs[i]);
+        put_limits(block, lane, packs[i]);
+        put_pieces(block, lane, packs[i]);
+        put_wells(block, lane, packs[i].state);
+        join(packs[i]);
     }
 }
 

@@ -171,6 +171,8 @@ class Calm {
     template <Face Block::*face>
     class Abreast;
 
+    void empty_for(const std::vector<CalmPack>& packs, double shared);
+    void join(const CalmPack& of);
     [[nodiscard]] bool still(double power) const;
     void decay_for(double time);
     [[nodiscard]] bool solve_mean(double power, double time, CalmPoint& point);
@@ -183,7 +185,9 @@ class Calm {
     [[nodiscard]] bool follow(double power, double time, double tolerance, const CalmPoint& point);
     [[nodiscard]] bool free_of_thresholds(double power, bool then, const CalmPoint& point,
                                           const CalmLimits& limits);
-    void take(double time, const CalmPoint& point);
+    [[nodiscard]] double lost_between(double time) const;
+    [[nodiscard]] CalmEnergy spent(double time, const CalmPoint& mean) const;
+    void take(double time, const CalmPoint& mean);
 };
 
 }  // namespace battery

@@ -275,12 +275,25 @@ template <Calm::Face Calm::Block::*face>
     return !(then && removed_ > limits.filled_to && then_removed_ <= limits.filled_to);
 }
 
-// Adds up where the energy went, and moves the state on. (16) to (20)
-[[gnu::always_inline]] inline void Calm::take(double time, const CalmPoint& mean) {
+// What falls from the one well's voltage to the other's, J. (18)
+[[gnu::always_inline]] inline double Calm::lost_between(double time) const {
+    Lanes between = none;
+    if (two_wells_)
+        for (const Block& b : blocks_) {
+            const auto lost = step::lost_between<Lanes>(
+                {{b.at_zero}, {b.slope}}, {{b.bound_at_zero}, {b.bound_slope}}, standing_of(b),
+                {b.in_step.into.value}, constants_of(b),
+                step::PerSecond<Lanes>{b.count * b.exchange}, step::Seconds<double>{time}, b);
+            between += lost.value;
+        }
+    return sum(between);
+}
+
+// Where the energy of the trial goes. (16) to (20)
+[[gnu::always_inline]] inline CalmEnergy Calm::spent(double time, const CalmPoint& mean) const {
     Lanes in_inner = none;
     Lanes in_paths = none;
     Lanes in_charging = none;
-    Lanes between = none;
     for (const Block& b : blocks_) {
         const Lanes charge = b.count * b.in_step.current.value * time;
         in_inner += charge * b.in_step.current.value * b.inner;
@@ -296,20 +309,17 @@ template <Calm::Face Calm::Block::*face>
                                     b.in_step.lag.value);
         in_charging += b.mean.way.taking & ~b.mean.way.held ? met : none;
     }
-    if (two_wells_)
-        for (const Block& b : blocks_) {
-            const auto lost = step::lost_between<Lanes>(
-                {{b.at_zero}, {b.slope}}, {{b.bound_at_zero}, {b.bound_slope}}, standing_of(b),
-                {b.in_step.into.value}, constants_of(b),
-                step::PerSecond<Lanes>{b.count * b.exchange}, step::Seconds<double>{time}, b);
-            between += lost.value;
-        }
-    energy_ = {.at_bus = mean.voltage * mean.current * time,
-               .charge = mean.current * time,
-               .in_inner = sum(in_inner),
-               .in_paths = sum(in_paths) + shared_ * mean.current * mean.current * time,
-               .between = sum(between),
-               .in_charging = sum(in_charging)};
+    return {.at_bus = mean.voltage * mean.current * time,
+            .charge = mean.current * time,
+            .in_inner = sum(in_inner),
+            .in_paths = sum(in_paths) + shared_ * mean.current * mean.current * time,
+            .between = lost_between(time),
+            .in_charging = sum(in_charging)};
+}
+
+// Moves the state on to where the trial leads.
+[[gnu::always_inline]] inline void Calm::take(double time, const CalmPoint& mean) {
+    energy_ = spent(time, mean);
     for (Block& b : blocks_) {
         b.removed = b.in_step.to.removed.value;
         b.head = b.in_step.to.head.value;

@@ -6,13 +6,14 @@
 
 #include <fmt/format.h>
 
-#include "battery/charge_efficiency.hpp"
-#include "battery/chemistry.hpp"
-#include "battery/fit.hpp"
-#include "battery/gassing.hpp"
-#include "battery/percent.hpp"
+#include "battery/cell/charge_efficiency.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/fit.hpp"
+#include "battery/cell/gassing.hpp"
+#include "battery/cell/percent.hpp"
+#include "battery/cell/temperature.hpp"
 #include "battery/rest.hpp"
-#include "battery/temperature.hpp"
+#include "units/said.hpp"
 
 namespace battery {
 
@@ -21,15 +22,38 @@ using scenario::Age;
 using scenario::Assumptions;
 using scenario::Chemistry;
 using scenario::Pack;
+using words::Said;
+using words::said;
 
 namespace {
+
+Said practice() {
+    return said<"common practice, no source">();
+}
+
+Said a_charge(std::string_view example) {
+    return said<"give charge above zero, such as {example}">(example);
+}
+Said a_voltage(std::string_view example) {
+    return said<"give a voltage such as {example}">(example);
+}
+Said a_current(std::string_view example) {
+    return said<"give a current such as {example}">(example);
+}
+Said a_resistance(std::string_view example) {
+    return said<"give a resistance such as {example}">(example);
+}
+
+words::Number percent(double share, int decimals = 0) {
+    return words::with_decimals(100.0 * share, decimals);
+}
 
 // Collects what was taken, under the pack's key.
 class Taken {
   public:
     Taken(const std::string& where, Assumptions& list) : where_(where), list_(list) {}
-    void note(std::string_view key, std::string text, std::string_view source) {
-        list_.push_back({fmt::format("{}.{}", where_, key), std::move(text), std::string(source)});
+    void note(std::string_view key, Said text, Said source) {
+        list_.push_back({fmt::format("{}.{}", where_, key), std::move(text), std::move(source)});
     }
 
   private:
@@ -37,51 +61,74 @@ class Taken {
     Assumptions& list_;
 };
 
-Errors faults_of(const Pack& pack, const std::string& where, Temperature temperature) {
-    Errors errors;
-    const auto refuse_unless = [&](bool good, std::string_view key, const char* remedy) {
+// Collects what no pack can have, under the pack's key.
+class Faults {
+  public:
+    explicit Faults(const std::string& where) : where_(where) {}
+    void unless(bool good, std::string_view key, Said remedy) {
         if (!good)
-            errors.push_back({.where = fmt::format("{}.{}", where, key),
-                              .found = "a value that no pack can have",
-                              .remedy = remedy});
-    };
-    const auto not_negative = [](const auto& quantity) {
-        return !quantity || (quantity->value() >= 0.0 && std::isfinite(quantity->value()));
-    };
-    const auto positive = [](const auto& quantity) {
-        return !quantity || (quantity->value() > 0.0 && std::isfinite(quantity->value()));
-    };
-    const auto part = [](const auto& share) {
-        return !share || (share->value() > 0.0 && share->value() <= 1.0);
-    };
-    refuse_unless(positive(std::optional(pack.capacity)), "capacity",
-                  "give charge above zero, such as 100 Ah");
-    refuse_unless(positive(pack.rated_over), "rated_over", "give a time such as 20 h");
-    refuse_unless(positive(pack.voltage), "voltage", "give a voltage such as 12 V");
-    refuse_unless(!pack.charge || (pack.charge->value() >= 0.0 && pack.charge->value() <= 1.0),
-                  "charge", "give 0 % to 100 %");
-    refuse_unless(part(pack.usable), "usable", "give above 0 % to 100 %");
-    refuse_unless(not_negative(pack.resistance), "resistance", "give a resistance such as 6 mohm");
-    refuse_unless(not_negative(pack.lead_resistance), "lead_resistance",
-                  "give a resistance such as 2 mohm");
-    refuse_unless(positive(pack.current_limit), "current_limit", "give a current such as 100 A");
-    refuse_unless(not_negative(pack.charge_limit), "charge_limit", "give a current such as 20 A");
-    refuse_unless(positive(pack.absorption_voltage), "absorption_voltage",
-                  "give a voltage such as 14.4 V");
-    refuse_unless(positive(pack.cutoff_voltage), "cutoff_voltage", "give a voltage such as 10 V");
-    refuse_unless(positive(pack.tested_capacity), "tested_capacity",
-                  "give charge above zero, such as 85 Ah");
-    if (pack.two_well) {
-        refuse_unless(positive(std::optional(pack.two_well->total)) &&
-                          not_negative(std::optional(pack.two_well->rate)) &&
-                          part(std::optional(pack.two_well->available)),
-                      "two_well", "give c above 0 to 1, k from 0 1/h and a total above zero");
+            errors_.push_back({.where = fmt::format("{}.{}", where_, key),
+                               .found = said<"a value that no pack can have">(),
+                               .remedy = std::move(remedy)});
     }
+    [[nodiscard]] Errors taken() { return std::move(errors_); }
+
+  private:
+    const std::string& where_;
+    Errors errors_;
+};
+
+bool not_negative(const auto& quantity) {
+    return !quantity || (quantity->value() >= 0.0 && std::isfinite(quantity->value()));
+}
+bool positive(const auto& quantity) {
+    return !quantity || (quantity->value() > 0.0 && std::isfinite(quantity->value()));
+}
+bool part_of_one(const auto& share) {
+    return !share || (share->value() > 0.0 && share->value() <= 1.0);
+}
+
+void look_at_charge(const Pack& pack, Faults& faults) {
+    faults.unless(positive(std::optional(pack.capacity)), "capacity", a_charge("100 Ah"));
+    faults.unless(positive(pack.rated_over), "rated_over",
+                  said<"give a time such as {example}">("20 h"));
+    faults.unless(positive(pack.voltage), "voltage", a_voltage("12 V"));
+    faults.unless(!pack.charge || (pack.charge->value() >= 0.0 && pack.charge->value() <= 1.0),
+                  "charge", said<"give 0 % to 100 %">());
+    faults.unless(part_of_one(pack.usable), "usable", said<"give above 0 % to 100 %">());
+}
+
+void look_at_limits(const Pack& pack, Faults& faults) {
+    faults.unless(not_negative(pack.resistance), "resistance", a_resistance("6 mohm"));
+    faults.unless(not_negative(pack.lead_resistance), "lead_resistance", a_resistance("2 mohm"));
+    faults.unless(positive(pack.current_limit), "current_limit", a_current("100 A"));
+    faults.unless(not_negative(pack.charge_limit), "charge_limit", a_current("20 A"));
+    faults.unless(positive(pack.absorption_voltage), "absorption_voltage", a_voltage("14.4 V"));
+    faults.unless(positive(pack.cutoff_voltage), "cutoff_voltage", a_voltage("10 V"));
+}
+
+void look_at_measured(const Pack& pack, Faults& faults) {
+    faults.unless(positive(pack.tested_capacity), "tested_capacity", a_charge("85 Ah"));
+    if (pack.two_well)
+        faults.unless(positive(std::optional(pack.two_well->total)) &&
+                          not_negative(std::optional(pack.two_well->rate)) &&
+                          part_of_one(std::optional(pack.two_well->available)),
+                      "two_well",
+                      said<"give c above 0 to 1, k from 0 1/h and a total above zero">());
+}
+
+Errors faults_of(const Pack& pack, const std::string& where, Temperature temperature) {
+    Faults faults(where);
+    look_at_charge(pack, faults);
+    look_at_limits(pack, faults);
+    look_at_measured(pack, faults);
+    Errors errors = faults.taken();
     const double degrees = in_celsius(temperature);
     if (!(degrees > -80.0 && degrees < 100.0))
-        errors.push_back({.where = "outage.battery_temperature",
-                          .found = fmt::format("{:.0f} degC, at which no battery works", degrees),
-                          .remedy = "give the temperature of the cells, such as 5 degC"});
+        errors.push_back(
+            {.where = "outage.battery_temperature",
+             .found = said<"{temperature}, at which no battery works">(to_the_degree(temperature)),
+             .remedy = said<"give the temperature of the cells, such as {example}">("5 degC")});
     return errors;
 }
 
@@ -113,8 +160,7 @@ Ageing ageing_of(Age age) {
 
 Ageing aged(const Pack& pack, Taken& taken) {
     if (!pack.age && !pack.tested_capacity)
-        taken.note("age", "taken as new: full capacity and resistance as new",
-                   "common practice, no source");
+        taken.note("age", said<"taken as new: full capacity and resistance as new">(), practice());
     Ageing ageing = ageing_of(pack.age.value_or(Age::fresh));
     if (pack.tested_capacity) ageing.charge = *pack.tested_capacity / pack.capacity;
     return ageing;
@@ -153,6 +199,12 @@ Result<Fit> fitted_to_rows(const Pack& pack, const ChemistryDefaults& defaults,
     return fail(std::move(errors));
 }
 
+Said in_words(const Kinetics& kinetics) {
+    return said<"c = {share}, k = {rate} 1/h, total {charge}">(
+        words::with_decimals(kinetics.available.value(), 3),
+        words::with_decimals(kinetics.rate / per_hour, 2), amount_in(kinetics.total, "Ah", 1));
+}
+
 // Wells that give the rated charge when emptied evenly over the rated time. method.md (10)
 //   fit  of the label's rows, where it has more than one
 Kinetics kinetics_of(const Pack& pack, const ChemistryDefaults& defaults, double charge_factor,
@@ -163,7 +215,7 @@ Kinetics kinetics_of(const Pack& pack, const ChemistryDefaults& defaults, double
                 .rate = pack.two_well->rate};
     const Duration rated_over = pack.rated_over.value_or(defaults.rated_over.value);
     if (!pack.rated_over)
-        taken.note("rated_over", fmt::format("taken as {:.0f} h", rated_over / hour),
+        taken.note("rated_over", said<"taken as {value}">(amount_in(rated_over, "h", 0)),
                    defaults.rated_over.source);
     Kinetics kinetics{
         .total = 1.0 * coulomb, .available = defaults.available.value, .rate = defaults.rate.value};
@@ -172,20 +224,16 @@ Kinetics kinetics_of(const Pack& pack, const ChemistryDefaults& defaults, double
         charge_factor * pack.capacity * (1.0 * coulomb / capacity_over(kinetics, rated_over));
     if (fit)
         taken.note("two_well",
-                   fmt::format("fitted to the {} rows of the label within {:.1f} %: c = {:.3f}, k "
-                               "= {:.2f} 1/h, total {:.1f} Ah",
-                               rows_of(pack, rated_over).size(), 100.0 * fit->residual.value(),
-                               kinetics.available.value(), kinetics.rate / per_hour,
-                               kinetics.total / ampere_hour),
-                   "method.md (11)");
+                   said<"fitted to the {n} rows of the label within {misfit} %: {wells}">(
+                       rows_of(pack, rated_over).size(), percent(fit->residual.value(), 1),
+                       in_words(kinetics)),
+                   said<"{source}">("method.md (11)"));
     else if (kinetics.available < Share(1.0))
         taken.note("two_well",
-                   fmt::format("taken for {}: c = {:.3f}, k = {:.2f} 1/h, total {:.1f} Ah",
-                               defaults.name, kinetics.available.value(), kinetics.rate / per_hour,
-                               kinetics.total / ampere_hour),
+                   said<"taken for {chemistry}: {wells}">(defaults.name, in_words(kinetics)),
                    defaults.available.source);
     else
-        taken.note("two_well", "taken as one well: the charge does not depend on the rate",
+        taken.note("two_well", said<"taken as one well: the charge does not depend on the rate">(),
                    defaults.available.source);
     return kinetics;
 }
@@ -196,8 +244,9 @@ Resistance inner_of(const Pack& pack, const ChemistryDefaults& defaults, double 
     const Resistance inner = series * (100.0 * ampere_hour / pack.capacity) *
                              defaults.resistance_of_100_ampere_hours.value;
     taken.note("resistance",
-               fmt::format("taken as {:.2f} mohm at 25 degC when new, typical of {} of {:.0f} Ah",
-                           inner / ohm * 1000.0, defaults.name, pack.capacity / ampere_hour),
+               said<"taken as {resistance} at {temperature} when new, typical of {chemistry} of "
+                    "{capacity}">(amount_in(inner, "mΩ", 2), celsius(25.0), defaults.name,
+                                  amount_in(pack.capacity, "Ah", 0)),
                defaults.resistance_of_100_ampere_hours.source);
     return factor * inner;
 }
@@ -205,8 +254,8 @@ Resistance inner_of(const Pack& pack, const ChemistryDefaults& defaults, double 
 Resistance lead_of(const Pack& pack, Taken& taken) {
     if (pack.lead_resistance) return *pack.lead_resistance;
     constexpr Resistance usual = 0.002 * ohm;
-    taken.note("lead_resistance", "taken as 2 mohm for the pack's leads and connector",
-               "common practice, no source");
+    taken.note("lead_resistance",
+               said<"taken as {resistance} for the pack's leads and connector">(usual), practice());
     return usual;
 }
 
@@ -215,14 +264,13 @@ ChargeEfficiency efficiency_of_sealed(const ChemistryDefaults& defaults, const K
                                       Charge rated, Current gassing, Taken& taken) {
     const Efficiency far_from_full = *defaults.coulombic.value;
     const auto at = [&](double charge) {
-        return 100.0 *
-               sealed_efficiency(kinetics, rated, far_from_full, gassing, StateOfCharge(charge))
-                   .value();
+        return percent(
+            sealed_efficiency(kinetics, rated, far_from_full, gassing, StateOfCharge(charge))
+                .value());
     };
     taken.note("charge",
-               fmt::format("{:.0f} % of the charge at the terminals is stored up to half charge, "
-                           "{:.0f} % at 97 %, {:.0f} % at 99 %",
-                           at(0.5), at(0.97), at(0.99)),
+               said<"{half} % of the charge at the terminals is stored up to half charge, {fuller} "
+                    "% at 97 %, {nearly_full} % at 99 %">(at(0.5), at(0.97), at(0.99)),
                defaults.coulombic.source);
     return sealed_efficiency(kinetics, rated, far_from_full, gassing);
 }
@@ -235,17 +283,16 @@ ChargeEfficiency efficiency_of(const ChemistryDefaults& defaults, const Kinetics
     if (const auto& one = defaults.coulombic.value) {
         taken.note(
             "charge",
-            fmt::format("{:.1f} % of the charge at the terminals is stored", 100.0 * one->value()),
+            said<"{share} % of the charge at the terminals is stored">(percent(one->value(), 1)),
             defaults.coulombic.source);
         return *one;
     }
     const auto at = [&](double charge) {
-        return 100.0 * lead_acid_efficiency(kinetics, rated, StateOfCharge(charge)).value();
+        return percent(lead_acid_efficiency(kinetics, rated, StateOfCharge(charge)).value());
     };
     taken.note("charge",
-               fmt::format("{:.0f} % of the charge at the terminals is stored up to half charge, "
-                           "{:.0f} % at 90 %, {:.0f} % at 97 %",
-                           at(0.5), at(0.9), at(0.97)),
+               said<"{half} % of the charge at the terminals is stored up to half charge, {fuller} "
+                    "% at 90 %, {nearly_full} % at 97 %">(at(0.5), at(0.9), at(0.97)),
                defaults.coulombic.source);
     return lead_acid_efficiency(kinetics, rated);
 }
@@ -262,46 +309,61 @@ Voltage compensated(Voltage absorption, Voltage per_kelvin, double series,
                                limit);
 }
 
+Said held_by_cold(Current current, Temperature temperature) {
+    return said<"held to {current} at {temperature}">(amount_in(current, "A", 1),
+                                                      to_the_degree(temperature));
+}
+
+Said of_another_module() {
+    return said<"{source}, a 48 V module standing in for others">("[LiFePO4 48 V manual]");
+}
+
+// The most that it may be charged with; none where the grades of the cold allow none.
+Current largest_charge_of(const Pack& pack, const ChemistryDefaults& defaults,
+                          Temperature temperature, Taken& taken) {
+    const Current stated = pack.charge_limit.value_or(defaults.charge_rate.value * pack.capacity);
+    if (!pack.charge_limit)
+        taken.note("charge_limit", said<"taken as {value}">(amount_in(stated, "A", 1)),
+                   defaults.charge_rate.source);
+    const auto rate = graded_charge_rate(pack.chemistry, temperature);
+    if (!rate) return stated;
+    const Current graded = *rate * pack.capacity;
+    // A pack whose file lets it be charged this cold is not held to a grade of none.
+    const bool allowed_colder = pack.coldest_charge && temperature >= *pack.coldest_charge;
+    if (!(graded < stated) || (allowed_colder && graded == Current{})) return stated;
+    taken.note("charge_limit", held_by_cold(graded, temperature), of_another_module());
+    return graded;
+}
+
+Voltage absorption_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
+                      Temperature temperature, Taken& taken) {
+    const Voltage warm = pack.absorption_voltage.value_or(series * defaults.absorption.value);
+    if (!pack.absorption_voltage)
+        taken.note("absorption_voltage", said<"taken as {value}">(amount_in(warm, "V", 1)),
+                   defaults.absorption.source);
+    if (!pack.absorption_per_kelvin || !(*pack.absorption_per_kelvin > Voltage{})) return warm;
+    const Voltage now = compensated(warm, *pack.absorption_per_kelvin, series, temperature);
+    const words::Amount voltage = amount_in(now, "V", 2);
+    const words::Amount warmth = to_the_degree(temperature);
+    taken.note("absorption_voltage",
+               now >= series * highest_absorption
+                   ? said<"{voltage} at {temperature}, and no higher, for what runs on the bus">(
+                         voltage, warmth)
+                   : said<"{voltage} at {temperature}">(voltage, warmth),
+               said<"{source}">("method.md (68)"));
+    return now;
+}
+
 Charging charging_of(const Pack& pack, const ChemistryDefaults& defaults, double series,
                      const Kinetics& kinetics, Charge rated, Temperature temperature,
                      Taken& taken) {
     Charging charging;
-    Current largest = pack.charge_limit.value_or(defaults.charge_rate.value * pack.capacity);
-    if (!pack.charge_limit)
-        taken.note("charge_limit", fmt::format("taken as {:.1f} A", largest / ampere),
-                   defaults.charge_rate.source);
-    if (const auto rate = graded_charge_rate(pack.chemistry, temperature)) {
-        const Current graded = *rate * pack.capacity;
-        // A pack whose file lets it be charged this cold is not held to a grade of none.
-        const bool allowed_colder = pack.coldest_charge && temperature >= *pack.coldest_charge;
-        if (graded < largest && !(allowed_colder && graded == Current{})) {
-            largest = graded;
-            taken.note("charge_limit",
-                       fmt::format("held to {:.1f} A at {:.0f} degC", graded / ampere,
-                                   in_celsius(temperature)),
-                       "[APL48-50 manual], a 48 V module standing in for others");
-        }
-    }
-    charging.absorption = pack.absorption_voltage.value_or(series * defaults.absorption.value);
-    if (!pack.absorption_voltage)
-        taken.note("absorption_voltage",
-                   fmt::format("taken as {:.1f} V", *charging.absorption / volt),
-                   defaults.absorption.source);
-    if (pack.absorption_per_kelvin && *pack.absorption_per_kelvin > Voltage{}) {
-        charging.absorption =
-            compensated(*charging.absorption, *pack.absorption_per_kelvin, series, temperature);
-        taken.note("absorption_voltage",
-                   fmt::format("{:.2f} V at {:.0f} degC{}", *charging.absorption / volt,
-                               in_celsius(temperature),
-                               *charging.absorption >= series * highest_absorption
-                                   ? ", and no higher, for what runs on the bus"
-                                   : ""),
-                   "method.md (68)");
-    }
+    const Current largest = largest_charge_of(pack, defaults, temperature, taken);
+    charging.absorption = absorption_of(pack, defaults, series, temperature, taken);
     const auto coldest = pack.coldest_charge ? pack.coldest_charge : defaults.coldest_charge.value;
     if (coldest && !pack.coldest_charge)
         taken.note("coldest_charge",
-                   fmt::format("no charge taken below {:.0f} degC", in_celsius(*coldest)),
+                   said<"no charge taken below {temperature}">(to_the_degree(*coldest)),
                    defaults.coldest_charge.source);
     std::optional<Current> gassing;
     if (pack.chemistry != Chemistry::lifepo4)
@@ -333,9 +395,9 @@ ChargingResistance charging_resistance_of(const ChemistryDefaults& defaults, dou
         return resistance.when_empty * times * rated / (10.0 * hour);
     };
     taken.note("charge",
-               fmt::format("charging in 10 h raises the voltage above the rested one by {:.2f} V "
-                           "at half charge, {:.2f} V at 80 %",
-                           at(0.5) / volt, at(0.8) / volt),
+               said<"charging in 10 h raises the voltage above the rested one by {half} at half "
+                    "charge, {fuller} at 80 %">(amount_in(Voltage(at(0.5)), "V", 2),
+                                                amount_in(Voltage(at(0.8)), "V", 2)),
                defaults.charging.source);
     return resistance;
 }
@@ -345,8 +407,8 @@ std::optional<Current> current_limit_of(const Pack& pack, Temperature temperatur
     if (pack.chemistry != Chemistry::lifepo4) return limit;
     if (!limit) {
         limit = 1.0 * per_hour * pack.capacity;
-        taken.note("current_limit", fmt::format("taken as {:.0f} A", *limit / ampere),
-                   "[LFP 100 sheet], 100 A for 100 Ah");
+        taken.note("current_limit", said<"taken as {value}">(amount_in(*limit, "A", 0)),
+                   said<"{source}, 100 A for 100 Ah">("[LFP 100 sheet]"));
     }
     const Frequency rate = *graded_discharge_rate(pack.chemistry, temperature);
     // A protection that lets nothing through still closes at rest, so its limit is not nothing:
@@ -356,10 +418,7 @@ std::optional<Current> current_limit_of(const Pack& pack, Temperature temperatur
     // where the grades hold nothing back, the maker's limit may be above them
     if (graded < *limit && rate < 1.0 * per_hour) {
         limit = graded;
-        taken.note("current_limit",
-                   fmt::format("held to {:.1f} A at {:.0f} degC", graded / ampere,
-                               in_celsius(temperature)),
-                   "[APL48-50 manual], a 48 V module standing in for others");
+        taken.note("current_limit", held_by_cold(graded, temperature), of_another_module());
     }
     return limit;
 }
@@ -376,22 +435,26 @@ std::vector<scenario::PulseLimit> pulses_of(const Pack& pack, std::optional<Curr
 
 Share usable_of(const Pack& pack, const ChemistryDefaults& defaults, Taken& taken) {
     if (pack.usable) return *pack.usable;
-    taken.note(
-        "usable",
-        fmt::format("taken as {:.0f} % of the capacity in an emergency; daily use wants less",
-                    100.0 * defaults.usable.value.value()),
-        defaults.usable.source);
+    taken.note("usable",
+               said<"taken as {share} % of the capacity in an emergency; daily use wants less">(
+                   percent(defaults.usable.value.value())),
+               defaults.usable.source);
     return defaults.usable.value;
 }
 
-void note_temperature(const TemperatureFactor& factor, std::string_view what,
-                      Temperature temperature, Taken& taken) {
+void note_temperature(const TemperatureFactor& factor, const Said& what, Temperature temperature,
+                      Taken& taken) {
     if (factor.within_table && factor.factor == 1.0) return;
-    taken.note("chemistry",
-               fmt::format("{} at {:.0f} degC is {:.0f} % of that at 25 degC{}", what,
-                           in_celsius(temperature), 100.0 * factor.factor,
-                           factor.within_table ? "" : ", beyond the table: uncertain"),
-               factor.source);
+    const words::Amount now = to_the_degree(temperature);
+    const words::Amount warm = amount(celsius(25.0));
+    const words::Number share = percent(factor.factor);
+    taken.note(
+        "chemistry",
+        factor.within_table
+            ? said<"{what} at {temperature} is {share} % of that at {warm}">(what, now, share, warm)
+            : said<"{what} at {temperature} is {share} % of that at {warm}, beyond the "
+                   "table: uncertain">(what, now, share, warm),
+        factor.source);
 }
 
 // A voltage read at rest outranks a charge, which may come from the first pack of the file. It may
@@ -402,14 +465,13 @@ Wells wells_at_start(const Pack& pack, const PackModel& model, Taken& taken) {
                                               StateOfCharge(0.0), StateOfCharge(1.0));
         const StateOfCharge charge = charge_at_fill(model.kinetics, model.capacity, fill);
         taken.note("charge",
-                   fmt::format("taken as {:.0f} % from the {:.2f} V read at rest; ask gauge how "
-                               "far that can be off",
-                               100.0 * shown(charge).value(), *pack.rested_voltage / volt),
+                   said<"taken as {share} % from the {voltage} read at rest; ask gauge how far "
+                        "that can be off">(percent(shown(charge).value()),
+                                           amount_in(*pack.rested_voltage, "V", 2)),
                    defaults_of(pack.chemistry).open_circuit_source);
         return rested_with(model.capacity, charge);
     }
-    if (!pack.charge)
-        taken.note("charge", "taken as full at the start", "common practice, no source");
+    if (!pack.charge) taken.note("charge", said<"taken as full at the start">(), practice());
     // Wells that are stated to hold less than the rated charge are empty above 0.
     return rested_with(model.capacity, std::max(pack.charge.value_or(StateOfCharge(1.0)),
                                                 lowest_charge(model.kinetics, model.capacity)));
@@ -426,6 +488,43 @@ OpenCircuit as_rested(const OpenCircuit& table) {
     const StateOfCharge full(1.0);
     knots.push_back({.fill = full, .voltage = table.voltage(full)});
     return OpenCircuit::through(knots).value();
+}
+
+Voltage nominal_of(const Pack& pack, const ChemistryDefaults& defaults, Taken& taken) {
+    if (!pack.voltage)
+        taken.note("voltage", said<"taken as {value}">(amount_in(defaults.nominal, "V", 1)),
+                   practice());
+    return pack.voltage.value_or(defaults.nominal);
+}
+
+// Of its own label, where that has rows beside the capacity; two_well may be the first pack's.
+Result<std::optional<Fit>> fit_of_label(const Pack& pack, const ChemistryDefaults& defaults,
+                                        const std::string& where) {
+    if (pack.rates.empty() && !pack.reserve) return std::optional<Fit>{};
+    auto through = fitted_to_rows(pack, defaults, where);
+    if (!through) return fail(std::move(through.error()));
+    return std::optional<Fit>(*through);
+}
+
+// The voltages of the model, which has its kinetics and capacity. AGM stands on a level while it is
+// drawn. (53)
+void add_tables(PackModel& model, double series) {
+    const StateOfCharge lowest = lowest_charge(model.kinetics, model.capacity);
+    model.at_rest = open_circuit_of(model.chemistry).scaled(series).from_lowest(lowest);
+    // Of two wells the surface charge is the fuller one's, and no curve of its own.
+    if (model.kinetics.available < Share(1.0)) model.at_rest = as_rested(model.at_rest);
+    model.open_circuit = model.chemistry == Chemistry::agm
+                             ? agm_level_while_drawn(lowest).scaled(series)
+                             : model.at_rest;
+}
+
+std::optional<Voltage> cut_off_of(const Pack& pack, const ChemistryDefaults& defaults,
+                                  double series, Taken& taken) {
+    if (pack.cutoff_voltage || !defaults.pack_cut_off.value) return pack.cutoff_voltage;
+    const Voltage usual = series * *defaults.pack_cut_off.value;
+    taken.note("cutoff_voltage", said<"taken as {value}">(amount_in(usual, "V", 1)),
+               defaults.pack_cut_off.source);
+    return usual;
 }
 
 }  // namespace
@@ -453,36 +552,21 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
         return fail(std::move(errors));
     Taken taken(where, assumptions);
     const ChemistryDefaults& defaults = defaults_of(pack.chemistry);
-    if (!pack.voltage)
-        taken.note("voltage", fmt::format("taken as {:.1f} V", defaults.nominal / volt),
-                   "common practice, no source");
-    const Voltage nominal = pack.voltage.value_or(defaults.nominal);
+    const Voltage nominal = nominal_of(pack, defaults, taken);
     const double series = series_of(nominal / volt, defaults);
     const Ageing ageing = aged(pack, taken);
     const TemperatureFactor capacity = capacity_factor(pack.chemistry, temperature);
     const TemperatureFactor resistance = resistance_factor(pack.chemistry, temperature);
-    note_temperature(capacity, "charge that can be drawn", temperature, taken);
-    note_temperature(resistance, "resistance", temperature, taken);
-
-    std::optional<Fit> fit;
-    if (!pack.rates.empty() ||
-        pack.reserve) {  // of its own label; two_well may be the first pack's
-        auto through = fitted_to_rows(pack, defaults, where);
-        if (!through) return fail(std::move(through.error()));
-        fit = *through;
-    }
+    note_temperature(capacity, said<"charge that can be drawn">(), temperature, taken);
+    note_temperature(resistance, said<"resistance">(), temperature, taken);
+    auto fit = fit_of_label(pack, defaults, where);
+    if (!fit) return fail(std::move(fit.error()));
 
     PackModel model;
     model.chemistry = pack.chemistry;
-    model.kinetics = kinetics_of(pack, defaults, ageing.charge, fit, taken);
+    model.kinetics = kinetics_of(pack, defaults, ageing.charge, *fit, taken);
     model.capacity = ageing.charge * pack.capacity;
-    const StateOfCharge lowest = lowest_charge(model.kinetics, model.capacity);
-    model.at_rest = open_circuit_of(pack.chemistry).scaled(series).from_lowest(lowest);
-    // Of two wells the surface charge is the fuller one's, and no curve of its own.
-    if (model.kinetics.available < Share(1.0)) model.at_rest = as_rested(model.at_rest);
-    model.open_circuit = pack.chemistry == Chemistry::agm
-                             ? agm_level_while_drawn(lowest).scaled(series)
-                             : model.at_rest;
+    add_tables(model, series);
     model.nominal = nominal;
     model.usable = usable_of(pack, defaults, taken).value() * model.capacity;
     // Depth and cold both count, [IEEE 485]; that of LiFePO4 depends on the rate of the draw too,
@@ -496,12 +580,7 @@ Result<PackModel> pack_model(const Pack& pack, const std::string& where, Tempera
         charging_of(pack, defaults, series, model.kinetics, model.capacity, temperature, taken);
     model.charging.resistance =
         charging_resistance_of(defaults, series, model.capacity, temperature, taken);
-    model.pack_cut_off = pack.cutoff_voltage;
-    if (!pack.cutoff_voltage && defaults.pack_cut_off.value) {
-        model.pack_cut_off = series * *defaults.pack_cut_off.value;
-        taken.note("cutoff_voltage", fmt::format("taken as {:.1f} V", *model.pack_cut_off / volt),
-                   defaults.pack_cut_off.source);
-    }
+    model.pack_cut_off = cut_off_of(pack, defaults, series, taken);
     model.current_limit = current_limit_of(pack, temperature, taken);
     model.pulse = pulses_of(pack, model.current_limit);
     model.at_start = wells_at_start(pack, model, taken);

@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "battery/open_circuit.hpp"
-#include "battery/percent.hpp"
+#include "battery/cell/open_circuit.hpp"
+#include "battery/cell/percent.hpp"
+#include "battery/cell/two_well.hpp"
 #include "battery/prepared.hpp"
-#include "battery/two_well.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/pack.hpp"
 #include "units/quantities.hpp"

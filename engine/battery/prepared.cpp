@@ -58,17 +58,38 @@ void add_resistance(Prepared& pack, const ChargingResistance& resistance) {
     pack.charging_beyond = resistance.beyond;
 }
 
-}  // namespace
+void add_stops(Prepared& pack, const Stops& stops) {
+    pack.cut_off = stops.cut_off.value_or(Voltage{}) / volt;
+    pack.pack_cut_off = stops.pack_cut_off.value_or(Voltage{}) / volt;
+    pack.current_above = stops.current_above.value_or(without_limit * ampere) / ampere;
+    pack.removed_above = stops.removed_above.value_or(without_limit * coulomb) / coulomb;
+    pack.voltage_above = stops.voltage_above.value_or(without_limit * volt) / volt;
+    pack.removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb;
+    pack.filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb;
+}
 
-Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
-    const Kinetics& kinetics = arrangement.kinetics;
+// Another tolerance than the usual one makes the others in proportion.
+void add_tolerances(Prepared& pack, Voltage tolerance) {
+    pack.tolerance = tolerance / volt;
+    pack.fill_tolerance = default_fill_tolerance * (tolerance / default_tolerance);
+    pack.drift_tolerance = step::charging_change * (tolerance / default_tolerance);
+}
+
+void assert_can_be(const Arrangement& arrangement) {
+    [[maybe_unused]] const Kinetics& kinetics = arrangement.kinetics;
     assert(arrangement.open_circuit != nullptr);
     assert(kinetics.total > Charge{} && kinetics.rate >= Frequency{});
     assert(kinetics.available > Share(0.0) && kinetics.available <= Share(1.0));
     assert(arrangement.inner >= Resistance{} && arrangement.path >= Resistance{});
     assert(arrangement.reachable > Share(0.0) && arrangement.reachable <= Share(1.0));
+}
+
+}  // namespace
+
+Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
+    assert_can_be(arrangement);
     assert(tolerance > Voltage{});
-    const Stops& stops = arrangement.stops;
+    const Kinetics& kinetics = arrangement.kinetics;
     const double width = kinetics.available.value();
     const double head_gain = two_well_detail::head_gain(kinetics);
     const bool by_rate = arrangement.locked.by_rate();
@@ -91,18 +112,9 @@ Prepared prepare(const Arrangement& arrangement, Voltage tolerance) {
         .absorption = arrangement.charging.absorption.value_or(without_limit * volt) / volt,
         .empty_voltage = arrangement.open_circuit->voltage(empty) / volt,
         .locked = arrangement.locked,
-        .locks_by_rate = by_rate,
-        .cut_off = stops.cut_off.value_or(Voltage{}) / volt,
-        .pack_cut_off = stops.pack_cut_off.value_or(Voltage{}) / volt,
-        .current_above = stops.current_above.value_or(without_limit * ampere) / ampere,
-        .removed_above = stops.removed_above.value_or(without_limit * coulomb) / coulomb,
-        .voltage_above = stops.voltage_above.value_or(without_limit * volt) / volt,
-        .removed_below = stops.removed_below.value_or(-without_limit * coulomb) / coulomb,
-        .filled_to = stops.filled_to.value_or(-without_limit * coulomb) / coulomb,
-        .tolerance = tolerance / volt,
-        // in proportion where another tolerance is asked for
-        .fill_tolerance = default_fill_tolerance * (tolerance / default_tolerance),
-        .drift_tolerance = step::charging_change * (tolerance / default_tolerance)};
+        .locks_by_rate = by_rate};
+    add_stops(result, arrangement.stops);
+    add_tolerances(result, tolerance);
     const StateOfCharge as_rested = arrangement.open_circuit->charges_as_rested_to();
     result.stands_above = as_rested < StateOfCharge(1.0);
     if (result.stands_above) result.as_rested_to = as_rested.value();

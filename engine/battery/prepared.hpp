@@ -6,19 +6,18 @@
 #include <limits>
 #include <optional>
 
-#include "battery/charge_efficiency.hpp"
-#include "battery/cold_lock.hpp"
-#include "battery/open_circuit.hpp"
+#include "battery/cell/charge_efficiency.hpp"
+#include "battery/cell/cold_lock.hpp"
+#include "battery/cell/open_circuit.hpp"
+#include "battery/cell/two_well.hpp"
 #include "battery/step/tolerances.hpp"
-#include "battery/two_well.hpp"
 #include "units/quantities.hpp"
 
 namespace battery {
 
 // What a pack meets that takes charge, from its rested voltage to its terminals: it only heats.
 //   when_empty  at no charge, and at this temperature; the inner resistance where that is more;
-//   zero
-//               is a pack that meets the inner resistance alone
+//               zero is a pack that meets the inner resistance alone
 //   rise        how much steeper it gets towards full charge; at charge S it is when_empty *
 //               (1 + rise * S / (1.001 - S)). method.md (60)
 //   rated       the charge of which S is a share

@@ -4,7 +4,7 @@
 #include <cassert>
 #include <cmath>
 
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace battery {
 

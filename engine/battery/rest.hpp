@@ -2,7 +2,7 @@
 // towards its rested voltage. method.md (70)
 #pragma once
 
-#include "battery/open_circuit.hpp"
+#include "battery/cell/open_circuit.hpp"
 #include "units/quantities.hpp"
 
 namespace battery {

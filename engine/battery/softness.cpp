@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cassert>
 
-#include "battery/chemistry.hpp"
-#include "battery/percent.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/percent.hpp"
 
 namespace battery {
 
@@ -17,7 +17,7 @@ struct End {
     Share available;
     Frequency rate;
 };
-// [MA12-100 sheet], of which one exponent is 1.28 from 5 to 25 A of 100 Ah; and wells of 1.11, in
+// [AGM 100 Ah sheet], of which one exponent is 1.28 from 5 to 25 A of 100 Ah; and wells of 1.11, in
 // the middle of what is published for AGM, [Peukert list].
 const End hard{Share(0.380), 0.817 * per_hour};
 const End soft{Share(0.683), 0.404 * per_hour};

@@ -327,67 +327,116 @@ struct Trial {
         step::Amperes<double>{pack.charging_knee}, step::Seconds<double>{time});
 }
 
+// What a current meets in the mean of a trial.
+//   rested, charging   the mean voltages it is driven from, or against; the same unless the pack
+//                      rises when charged
+//   arriving           of a current at the terminals, what comes to the wells
+//   added              that charging adds to the resistance at the start
+//   resistance         of the whole trial, with what the voltage moves within it. (13)
+struct MeanOfTrial {
+    MeanVoltage rested;
+    MeanVoltage charging;
+    double arriving = 1.0;
+    bool rising = false;
+    step::Added<double> added{};
+    double resistance = 0.0;
+};
+
 template <class Demand>
-[[nodiscard, gnu::always_inline]] inline Trial try_for(const Prepared& pack, const WellState& state,
-                                                       Demand demand, double time) {
-    Trial trial{.time = time, .decayed = decay(pack.rate * time)};
-    const MeanVoltage mean = mean_voltage(pack, state, trial.decayed, time);
-    const bool charges = demand.amount < 0.0;
-    const double arriving = charges ? coulombic(pack, state) : 1.0;
-    const bool rising = rises(pack, demand);
-    const step::Added<double> added =
-        rising ? added_at(pack, state.removed) : step::Added<double>{};
-    MeanVoltage charging = mean;
-    if (rising && pack.stands_above)
-        charging = mean_voltage(charging_on(pack.open_circuit->piece(state.available_piece)), pack,
-                                state, trial.decayed, time);
-    const double resistance =
-        step::resistance_of_step(step::Ohms<double>{pack.resistance}, arriving,
-                                 step::Ohms<double>{charging.per_ampere})
-            .value;
-    Charged source = rising ? charged(pack, charging.at_rest, resistance, added) : Charged{};
-    Drawn taken =
-        rising ? drawn(pack, demand, source) : drawn(pack, demand, mean.at_rest, resistance);
+[[nodiscard, gnu::always_inline]] inline MeanOfTrial mean_of_trial(const Prepared& pack,
+                                                                   const WellState& state,
+                                                                   Demand demand,
+                                                                   const Decay& decayed,
+                                                                   double time) {
+    MeanOfTrial of{.rested = mean_voltage(pack, state, decayed, time)};
+    of.arriving = demand.amount < 0.0 ? coulombic(pack, state) : 1.0;
+    of.rising = rises(pack, demand);
+    of.charging = of.rested;
+    if (of.rising) of.added = added_at(pack, state.removed);
+    if (of.rising && pack.stands_above)
+        of.charging = mean_voltage(charging_on(pack.open_circuit->piece(state.available_piece)),
+                                   pack, state, decayed, time);
+    of.resistance = step::resistance_of_step(step::Ohms<double>{pack.resistance}, of.arriving,
+                                             step::Ohms<double>{of.charging.per_ampere})
+                        .value;
+    return of;
+}
+
+// The current of a trial, and by how much what it charges against lags behind. (63a)
+struct TrialCurrent {
+    Drawn drawn;
     step::Volts<double> lag{};
-    if (rising && pack.resists) {
-        lag = lag_at(pack, taken.current, arriving, added, time);
-        taken = lagging(pack, demand, taken, source, lag);
+};
+
+template <class Demand>
+[[nodiscard, gnu::always_inline]] inline TrialCurrent current_of_trial(const Prepared& pack,
+                                                                       Demand demand,
+                                                                       const MeanOfTrial& of,
+                                                                       double time) {
+    if (!of.rising) return {.drawn = drawn(pack, demand, of.rested.at_rest, of.resistance)};
+    Charged source = charged(pack, of.charging.at_rest, of.resistance, of.added);
+    TrialCurrent flows{.drawn = drawn(pack, demand, source)};
+    if (pack.resists) {
+        flows.lag = lag_at(pack, flows.drawn.current, of.arriving, of.added, time);
+        flows.drawn = lagging(pack, demand, flows.drawn, source, flows.lag);
     }
-    if (rising && pack.stands_above) {
-        source.taking = step::higher(source.taking, lag);
-        taken.current =
-            not_past_absorption(pack, taken.current, source, arriving * charging.per_ampere);
+    if (pack.stands_above) {
+        source.taking = step::higher(source.taking, flows.lag);
+        flows.drawn.current = not_past_absorption(pack, flows.drawn.current, source,
+                                                  of.arriving * of.charging.per_ampere);
     }
-    trial.possible = taken.possible;
-    trial.root = taken.root;
-    trial.at_rest = mean.at_rest;
-    trial.current = taken.current;
-    trial.into = arriving * taken.current;
-    trial.mean_rested =
-        step::mean_rested(step::Volts<double>{mean.at_rest}, step::Ohms<double>{mean.per_ampere},
-                          step::Amperes<double>{trial.into})
-            .value;
+    return flows;
+}
+
+// Where the current of the trial leads the wells.
+[[gnu::always_inline]] inline void lead_wells(Trial& trial, const Prepared& pack,
+                                              const WellState& state) {
     const auto to = step::stand_after<of_any_kind, double>(
-        standing(state), {trial.into}, constants_of(pack), step::Seconds<double>{time},
+        standing(state), {trial.into}, constants_of(pack), step::Seconds<double>{trial.time},
         trial.decayed.left, trial.decayed.once);
     trial.removed = to.removed.value;
     trial.head = to.head.value;
     trial.available = to.available;
     trial.bound = to.bound;
-    if (!rising) return trial;
+}
+
+// How far charging stands above the rested voltage, and how far that moves within the trial.
+template <class Demand>
+[[gnu::always_inline]] inline void rise_above(Trial& trial, const Prepared& pack, Demand demand,
+                                              const MeanOfTrial& of, const TrialCurrent& flows) {
     if (pack.resists)
-        trial.drift =
-            std::max(2.0 * lag.value, step::charging_drift(added.up_to_knee,
-                                                           added_at(pack, trial.removed).up_to_knee,
-                                                           step::Amperes<double>{-trial.current})
-                                          .value);
-    if (taken.free < 0.0 && trial.current == taken.free)  // all that is offered, and no hair more
+        trial.drift = std::max(
+            2.0 * flows.lag.value,
+            step::charging_drift(of.added.up_to_knee, added_at(pack, trial.removed).up_to_knee,
+                                 step::Amperes<double>{-trial.current})
+                .value);
+    const double free = flows.drawn.free;
+    if (free < 0.0 && trial.current == free)  // all that is offered, and no hair more
         trial.rise =
             demand.amount / trial.current - trial.mean_rested + trial.current * pack.resistance;
     else
-        trial.rise = risen(pack, trial.current, added) + lag.value +
-                     ((charging.at_rest - mean.at_rest) -
-                      (charging.per_ampere - mean.per_ampere) * trial.into);
+        trial.rise = risen(pack, trial.current, of.added) + flows.lag.value +
+                     ((of.charging.at_rest - of.rested.at_rest) -
+                      (of.charging.per_ampere - of.rested.per_ampere) * trial.into);
+}
+
+template <class Demand>
+[[nodiscard, gnu::always_inline]] inline Trial try_for(const Prepared& pack, const WellState& state,
+                                                       Demand demand, double time) {
+    Trial trial{.time = time, .decayed = decay(pack.rate * time)};
+    const MeanOfTrial of = mean_of_trial(pack, state, demand, trial.decayed, time);
+    const TrialCurrent flows = current_of_trial(pack, demand, of, time);
+    trial.possible = flows.drawn.possible;
+    trial.root = flows.drawn.root;
+    trial.at_rest = of.rested.at_rest;
+    trial.current = flows.drawn.current;
+    trial.into = of.arriving * flows.drawn.current;
+    trial.mean_rested = step::mean_rested(step::Volts<double>{of.rested.at_rest},
+                                          step::Ohms<double>{of.rested.per_ampere},
+                                          step::Amperes<double>{trial.into})
+                            .value;
+    lead_wells(trial, pack, state);
+    if (of.rising) rise_above(trial, pack, demand, of, flows);
     return trial;
 }
 

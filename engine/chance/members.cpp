@@ -6,7 +6,7 @@
 
 #include "chance/one_year.hpp"
 #include "chance/open_end.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/clock.hpp"
 #include "outage/in_threads.hpp"
 
 namespace chance {

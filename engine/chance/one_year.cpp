@@ -6,7 +6,7 @@
 #include <map>
 #include <optional>
 
-#include "solar/start_dates.hpp"
+#include "solar/weather/start_dates.hpp"
 
 namespace chance {
 

@@ -6,7 +6,7 @@
 
 #include <boost/math/distributions/normal.hpp>
 
-#include "scenario/open_end.hpp"
+#include "scenario/file/open_end.hpp"
 
 namespace chance {
 

@@ -10,20 +10,20 @@
 
 #include <fmt/format.h>
 
-#include "battery/percent.hpp"
+#include "battery/cell/percent.hpp"
 #include "battery/softness.hpp"
 #include "demand/demand.hpp"
 #include "handling/gauge.hpp"
 #include "inverter/model.hpp"
-#include "motor/appliances.hpp"
+#include "motor/appliances/appliances.hpp"
 #include "outage/demand_pattern.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/sky.hpp"
 #include "outage/warmth.hpp"
 #include "outage/weathers.hpp"
-#include "solar/drawn_days.hpp"
 #include "solar/recharge.hpp"
-#include "solar/weather_file.hpp"
+#include "solar/weather/drawn_days.hpp"
+#include "solar/weather/weather_file.hpp"
 #include "unit/built.hpp"
 
 namespace chance {
@@ -214,6 +214,24 @@ outage::SunChange scaled(const solar::SunStep& step, const solar::ControllerMode
     return change;
 }
 
+// What so many panels offer of what one gives before the controller.
+solar::SunSeries of_panels(const solar::SunTrack& track, const std::vector<Power>& one, int panels,
+                           const solar::ControllerModel& controller) {
+    solar::SunSeries series;
+    series.reserve(one.size());
+    for (std::size_t i = 0; i < one.size(); ++i) {
+        const auto offer = solar::through_controller(
+            controller, {.power = double(panels) * one[i], .current = {}});
+        series.push_back({.start = track.steps()[i].start,
+                          .duration = track.steps()[i].duration,
+                          .on_plane = {},
+                          .offered = offer.power,
+                          .clipped = offer.clipped,
+                          .current = offer.current});
+    }
+    return series;
+}
+
 solar::ControllerModel limits_over(solar::ControllerModel controller, double scale) {
     if (controller.input_limit) *controller.input_limit /= scale;
     if (controller.output_limit) *controller.output_limit /= scale;
@@ -268,10 +286,26 @@ class PatternsByLoads {
         return found;
     }
 
+    // Whether no fuse of a 12 V circuit opens with these draws, nor with some of them off: looked at
+    // once, with draws that hardly a member passes. False where that does not tell.
+    //   much   gives the loads with such draws
+    bool fuses_stand(std::span<const Power> drawn, const std::function<demand::Demand()>& much) {
+        const std::scoped_lock lock(making_);
+        if (!borne_) {
+            borne_.emplace();
+            const demand::Demand most = much();
+            if (!outage::guarded_loads(*ready_, most, outage::End::likely))
+                for (const auto& load : most.loads)
+                    borne_->push_back(load.power.likely);
+        }
+        return std::ranges::equal(drawn, *borne_, std::less_equal<>());
+    }
+
   private:
     std::shared_ptr<const outage::Ready> ready_;
     std::mutex making_;
     std::map<SwitchedOff, std::shared_ptr<const outage::DemandPattern>> made_;
+    std::optional<std::vector<Power>> borne_;  // empty: a fuse may open with so much
 };
 
 // What any number of panels stands under, each made when it is first asked for.
@@ -312,7 +346,16 @@ Result<World> World::of(const scenario::Scenario& written, const std::string& fo
     world.kinds_ =
         std::make_shared<KindsByWarmth>(world.scenario_, warmth, world.ready_->kinds, world.packs_);
     world.take_sun();
+    world.note_parts();
     return world;
+}
+
+void World::note_parts() {
+    for (const std::string& name : names_.all())
+        part_of_.push_back(name.starts_with("load/") || name.starts_with("day/") ? Part::loads
+                           : name.starts_with("inverter/")                       ? Part::inverter
+                           : name.starts_with("pack/")                           ? Part::packs
+                                                                                 : Part::light);
 }
 
 void World::take_loads() {
@@ -515,6 +558,12 @@ std::optional<int> World::start_date(Values values) const {
 
 Light World::light(Values values) const {
     if (!lit_) return {};
+    Light light = sky_of(values);
+    light.one_panel = of_one_panel(light.sky);
+    return light;
+}
+
+Light World::sky_of(Values values) const {
     Light light{.scale = std::exp(-panels_deviation * score_of(values[panels_]) -
                                   0.5 * panels_deviation * panels_deviation)};
     std::vector<solar::SnowDraw> snow;
@@ -536,10 +585,30 @@ Light World::light(Values values) const {
     return light;
 }
 
+// So many panels that stand alike behind a controller that seeks their best voltage give so many
+// times one of them, to the last bit; a drawn sky is one sky a step.
+std::vector<Power> World::of_one_panel(const solar::Sky& sky) const {
+    const bool alike = ready_->sky->groups.size() == 1 &&
+                       ready_->sky->controller.kind == scenario::ControllerKind::mppt;
+    if (!alike || !std::holds_alternative<solar::GivenSky>(sky)) return {};
+    std::vector<Power> watts;
+    const auto one = lit_->with(1);
+    for (const auto& step :
+         one->track.under(sky, {.kind = one->controller.kind, .efficiency = Efficiency(1.0)}))
+        watts.push_back(step.offered);
+    return watts;
+}
+
 std::vector<outage::SunChange> World::sun(const Light& light, int panels) const {
-    const auto models = lit_ ? lit_->with(panels) : nullptr;
+    const auto models =
+        lit_ ? lit_->with(light.one_panel.empty() ? panels : std::min(panels, 1)) : nullptr;
     if (!models) return {};
-    const auto lit = models->track.under(light.sky, limits_over(models->controller, light.scale));
+    const auto controller = limits_over(models->controller, light.scale);
+    solar::SunSeries lit;
+    if (light.one_panel.empty())
+        lit = models->track.under(light.sky, controller);
+    else
+        lit = of_panels(models->track, light.one_panel, panels, controller);
     std::vector<outage::SunChange> changes;
     changes.reserve(lit.size());
     for (const auto& step : lit)
@@ -563,24 +632,73 @@ int World::panels() const {
     return panels;
 }
 
-Lived World::lived(Values values, const SwitchedOff& off) const {
-    assert(values.size() == names().size());
-    Lived made{.kinds = varied_kinds(values),
-               .inverter = ready_->units[likely].inverter,
-               .steps = {},
-               .light = light(values),
-               .sun = {}};
+bool World::alike(Part part, Values one, Values other) const {
+    for (std::size_t i = 0; i < part_of_.size(); ++i)
+        if (part_of_[i] == part && one[i] != other[i]) return false;
+    return true;
+}
+
+std::optional<inverter::Model> World::inverter_of(Values values) const {
+    auto inverter = ready_->units[likely].inverter;
+    if (inverter)
+        inverter = inverter::with_idle(
+            *inverter, std::exp(idle_deviation_ * score_of(values[idle_])) * inverter->losses.idle);
+    return inverter;
+}
+
+void World::take_steps(Lived& made, Values values, const SwitchedOff& off) const {
     auto steps = steps_by_pattern(values, off);
-    if (!steps || outage::has_fuses(*ready_)) {
+    const auto fuses_stand = [&] {
+        constexpr double hardly_passed = 3.5;  // deviations
+        std::vector<Power> loads;
+        for (std::size_t i = 0; i < by_day_.draws.size(); ++i)
+            loads.push_back(drawn(by_day_.draws[i], by_day_.demand.loads[i].power.likely, values));
+        return patterns_->fuses_stand(loads, [&] {
+            demand::Demand most = by_day_.demand;
+            for (std::size_t i = 0; i < most.loads.size(); ++i) {
+                const DayDraw& draw = by_day_.draws[i];
+                most.loads[i].power.likely *= factor_at(draws_[draw.load], hardly_passed) *
+                                              std::exp(draw.day_deviation * hardly_passed);
+            }
+            return most;
+        });
+    };
+    if (!steps || (outage::has_fuses(*ready_) && !fuses_stand())) {
         const demand::Demand drawn = demand(values, off);
         if (!steps) steps = outage::steps_of(*ready_, drawn, outage::End::likely);
         made.guarded = outage::guarded_loads(*ready_, drawn, outage::End::likely);
     }
     made.steps = std::move(*steps);
+}
+
+Lived World::lived(Values values, const SwitchedOff& off) const {
+    assert(values.size() == names().size());
+    Lived made{.kinds = varied_kinds(values),
+               .inverter = inverter_of(values),
+               .steps = {},
+               .light = light(values),
+               .sun = {}};
+    take_steps(made, values, off);
     made.sun = sun(made.light, panels());
-    if (auto& inverter = made.inverter)
-        inverter = inverter::with_idle(
-            *inverter, std::exp(idle_deviation_ * score_of(values[idle_])) * inverter->losses.idle);
+    return made;
+}
+
+Lived World::lived(Values values, const SwitchedOff& off, const LivedBefore& before) const {
+    const auto same = [&](Part part) { return alike(part, values, before.values); };
+    Lived made{
+        .kinds = same(Part::packs) ? before.lived.kinds : varied_kinds(values),
+        .inverter = same(Part::inverter) ? before.lived.inverter : inverter_of(values),
+        .steps = {},
+        .light = same(Part::light) ? before.lived.light : light(values),
+        .sun = {},
+    };
+    if (off == before.off && same(Part::loads)) {
+        made.steps = before.lived.steps;
+        made.guarded = before.lived.guarded;
+    } else {
+        take_steps(made, values, off);
+    }
+    made.sun = sun(made.light, panels());
     return made;
 }
 

@@ -80,10 +80,13 @@ struct PackUnknowns {
 using SwitchedOff = std::vector<bool>;
 
 // What falls on the panels.
-//   scale   of what they make of it
+//   scale       of what they make of it
+//   one_panel   at each step, before the controller, where any number gives so many times that;
+//               else empty
 struct Light {
     double scale = 1.0;
     solar::Sky sky = {};
+    std::vector<units::Power> one_panel = {};
 };
 
 // The outage of one value of everything, with the scenario's panels.
@@ -96,6 +99,14 @@ struct Lived {
     Light light;
     std::vector<outage::SunChange> sun;
     std::optional<outage::Parts> guarded = {};  // where a fuse of a 12 V circuit may open
+};
+
+// What was worked out of other values, to take from it what they have in common.
+//   off   as it was asked for with
+struct LivedBefore {
+    const Lived& lived;
+    Values values;
+    const SwitchedOff& off;
 };
 
 class PanelsLit;
@@ -128,6 +139,9 @@ class World {
     [[nodiscard]] int panels() const;
 
     [[nodiscard]] Lived lived(Values values, const SwitchedOff& off = {}) const;
+    // The same, to the last bit.
+    [[nodiscard]] Lived lived(Values values, const SwitchedOff& off,
+                              const LivedBefore& before) const;
 
     // The same for any number of panels.
     [[nodiscard]] Light light(Values values) const;
@@ -179,7 +193,14 @@ class World {
     std::size_t file_start_ = 0;
     std::vector<int> dates_;  // of a weather file, brightest first
     std::shared_ptr<PanelsLit> lit_;
+    // What an unknown has a part in, by place.
+    enum class Part : char { loads, inverter, packs, light };
+    std::vector<Part> part_of_;
 
+    [[nodiscard]] bool alike(Part part, Values one, Values other) const;
+    [[nodiscard]] std::optional<inverter::Model> inverter_of(Values values) const;
+    void take_steps(Lived& made, Values values, const SwitchedOff& off) const;
+    void note_parts();
     void take_loads();
     void take_phases();
     [[nodiscard]] ByDay by_day(const demand::Demand& demand) const;
@@ -187,6 +208,8 @@ class World {
     void take_packs();
     void take_sun();
     void take_snow(bool falls_are_drawn);
+    [[nodiscard]] Light sky_of(Values values) const;
+    [[nodiscard]] std::vector<units::Power> of_one_panel(const solar::Sky& sky) const;
     [[nodiscard]] int warmth_level(Values values) const;
     [[nodiscard]] outage::PackKinds varied_kinds(Values values) const;
     [[nodiscard]] units::Power drawn(const DayDraw& draw, units::Power likely, Values values) const;

@@ -3,25 +3,32 @@
 #include <algorithm>
 #include <charconv>
 #include <map>
+#include <optional>
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
 
-#include "command_line/answer_schema.hpp"
-#include "command_line/file_schema.hpp"
-#include "command_line/keys_manual.hpp"
-#include "command_line/keys_text.hpp"
-#include "command_line/places_text.hpp"
+#include "command_line/help_page.hpp"
 #include "command_line/questions.hpp"
+#include "command_line/reference/answer_schema.hpp"
+#include "command_line/reference/file_schema.hpp"
+#include "command_line/reference/keys_manual.hpp"
+#include "command_line/reference/keys_text.hpp"
+#include "command_line/reference/places_text.hpp"
+#include "command_line/reference/sayings_text.hpp"
 #include "command_line/version.hpp"
-#include "scenario/reading.hpp"
+#include "scenario/file/reading.hpp"
 #include "units/quote.hpp"
 
 namespace command_line {
 
 namespace {
 
+using words::said;
+// Each paragraph is broken where the page ends.
 constexpr const char* about =
-    "Plans a hand-built emergency power unit before the lights go out: a battery in a case, an\n"
+    "Plans a hand-built emergency power unit before the lights go out: a battery in a case, an "
     "inverter, packs that plug in, a few panels. Describe yours in a text file and ask.\n";
 
 constexpr const char* example =
@@ -29,9 +36,8 @@ constexpr const char* example =
     "  candlemark outage storm.toml\n"
     "  candlemark outage storm.toml --set pack.expansion.count=4\n"
     "  candlemark outage storm.toml --as csv > hours.csv\n"
-    "\nExit status: 0 answered; 1 answered, and something must be mended first (STOP);\n"
-    "2 the file or the command cannot be used; 3 a fault of this program, or\n"
-    "not enough memory.\n"
+    "\nExit status: 0 answered; 1 answered, and something must be mended first (STOP); 2 the file "
+    "or the command cannot be used; 3 a fault of this program, or not enough memory.\n"
     "\nArithmetic, not approval. Local codes and licensed practice decide.";
 
 const std::map<std::string, Face> faces{{"text", Face::text},   {"json", Face::json},
@@ -53,6 +59,45 @@ std::uint64_t seed_of(const std::string& text) {
     return seed;
 }
 
+// As a person is told of them: "en, de".
+std::string codes_of_languages() {
+    return fmt::format("{}", fmt::join(words::language_codes(), ", "));
+}
+
+words::Language language_of(const std::string& code) {
+    const auto language = words::language(code);
+    if (!language || code.empty()) {
+        throw CLI::ValidationError(
+            "--language",
+            "found '" + code + "', which no catalogue is of; give one of " + codes_of_languages());
+    }
+    return *language;
+}
+
+// How the reader likes it said.
+void add_options_of_words(CLI::App& command, Request& request) {
+    command
+        .add_option_function<std::string>(
+            "--language",
+            [&request](const std::string& code) { request.asked_language = language_of(code); },
+            "Language of text, csv, html and svg: " + codes_of_languages() +
+                "; without it that of the locale")
+        ->type_name("CODE");
+    command
+        .add_option_function<std::string>(
+            "--units", [&request](const std::string& units) { request.us_units = units == "us"; },
+            "us adds degrees Fahrenheit, pounds and feet")
+        ->check(CLI::IsMember({"metric", "us"}).description(""))
+        ->type_name("metric|us");
+    command
+        .add_option_function<std::string>(
+            "--clock",
+            [&request](const std::string& hours) { request.twelve_hours = hours == "12"; },
+            "12 tells the time as 3:00 PM")
+        ->check(CLI::IsMember({"12", "24"}).description(""))
+        ->type_name("12|24");
+}
+
 void add_common_options(CLI::App& command, Request& request) {
     command.add_option("FILE", request.file, "The scenario file; - reads standard input");
     command
@@ -62,21 +107,21 @@ void add_common_options(CLI::App& command, Request& request) {
                 request.face = faces.at(face);
                 request.face_given = true;
             },
-            "text for people, json for programs, jsonl for a line of\n"
-            "JSON a file, csv for spreadsheets, html to print, svg for\n"
+            "text for people, json for programs, jsonl for a line of "
+            "JSON a file, csv for spreadsheets, html to print, svg for "
             "the pictures where there are any")
-        ->check(CLI::IsMember({"text", "json", "jsonl", "csv", "html", "svg"}))
+        ->check(CLI::IsMember({"text", "json", "jsonl", "csv", "html", "svg"}).description(""))
         ->type_name("text|json|jsonl|csv|html|svg");
     command.add_flag("--quiet", request.quiet, "Tells no progress and no counts");
     command
         .add_option("--set", request.set,
-                    "Takes this value instead of the file's, such as\n"
+                    "Takes this value instead of the file's, such as "
                     "load.refrigerator.count=2 or 'outage.lasts=\"3 d\"'; may be given again")
         ->type_name("KEY=VALUE")
         ->allow_extra_args(false);
     command
         .add_option("--weather-from", request.weather_from,
-                    "Folder in which the weather file of a scenario may lie, besides the\n"
+                    "Folder in which the weather file of a scenario may lie, besides the "
                     "scenario's own; may be given again")
         ->type_name("FOLDER")
         ->allow_extra_args(false);
@@ -88,6 +133,7 @@ void add_common_options(CLI::App& command, Request& request) {
     command.add_flag("--full", request.full,
                      "Prints everything: findings with remedies, the working, what was assumed");
     command.add_flag("--ascii", request.ascii, "Draws with plain ASCII characters only");
+    add_options_of_words(command, request);
 }
 
 // Each is answered by a line of its own.
@@ -96,13 +142,13 @@ void add_options_of_many(CLI::App& command, Request& request) {
                        "Further files: then each is answered by one line of JSON");
     command
         .add_option("--files-from", request.files_from,
-                    "Reads the names of the files from this one, a line each; - reads\n"
+                    "Reads the names of the files from this one, a line each; - reads "
                     "them from standard input")
         ->type_name("FILE");
     command
         .add_option("--resume", request.resume,
-                    "Leaves out what this file of lines has already: the same content\n"
-                    "asked the same; what is written to it goes on behind its last\n"
+                    "Leaves out what this file of lines has already: the same content "
+                    "asked the same; what is written to it goes on behind its last "
                     "whole line")
         ->type_name("LINES");
 }
@@ -121,7 +167,7 @@ std::optional<std::string> lacking(const Request& request) {
 }
 
 void add_command(CLI::App& program, Request& request, const Question& question) {
-    CLI::App* command = program.add_subcommand(question.name, question.asks);
+    CLI::App* command = program.add_subcommand(question.name, std::string(question.asks));
     add_common_options(*command, request);
     if (!question.of_one_file) add_options_of_many(*command, request);
     if (question.add_options) {
@@ -142,19 +188,20 @@ std::string together(const std::vector<std::string>& asked) {
 
 Notice notice_of(const units::Result<std::string>& text) {
     if (text) return Notice{.text = *text};
-    Notice refused{.is_error = true};
+    Notice refused{.text = {}, .is_error = true};
     for (const auto& error : text.error()) {
         refused.text += units::print(error) + "\n";
     }
     return refused;
 }
 
-units::Result<std::string> keys_as(const std::string& face, const std::string& key, int columns) {
-    if (face == "text") return keys_text(key, columns);
+units::Result<std::string> keys_as(const std::string& face, const std::string& key, int columns,
+                                   const words::Language& language) {
+    if (face == "text") return keys_text(key, columns, language);
     if (!key.empty()) {
         return units::fail({.where = "--as " + face,
-                            .found = "tells all keys, and one is named",
-                            .remedy = "leave the name out, or ask for text"});
+                            .found = said<"tells all keys, and one is named">(),
+                            .remedy = said<"leave the name out, or ask for text">()});
     }
     if (face == "manual") return keys_manual();
     return face == "schema" ? file_schema() : answer_schema();
@@ -162,7 +209,7 @@ units::Result<std::string> keys_as(const std::string& face, const std::string& k
 
 // What an unknown first word may have meant, as an addition to the complaint.
 std::string meant(const std::string& word) {
-    std::vector<std::string_view> known{"places", "keys", "help"};
+    std::vector<std::string_view> known{"places", "keys", "sayings", "help"};
     for (const auto& question : questions())
         known.emplace_back(question.name);
     if (std::ranges::find(known, word) != known.end()) return {};
@@ -170,49 +217,60 @@ std::string meant(const std::string& word) {
     return nearest.empty() ? std::string() : "\nDid you mean " + std::string(nearest) + "?";
 }
 
-}  // namespace
+Notice complaint(const std::string& words) {
+    return {.text = "candlemark: " + words + "\nAsk candlemark --help for what can be asked.\n",
+            .is_error = true};
+}
 
-std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arguments,
-                                             int columns) {
-    Request request;
-    // "help" and "help QUESTION" are --help, wherever people expect it.
-    if (!arguments.empty() && arguments.front() == "help") {
-        std::vector<std::string> asked(arguments.begin() + 1, arguments.end());
-        asked.emplace_back("--help");
-        return read_arguments(asked, columns);
-    }
-    CLI::App program(about, "candlemark");
-    program.footer(example);
-    program.set_version_flag("-V,--version", "candlemark " + std::string(version));
-    program.require_subcommand(1);
-    for (const auto& question : questions()) {
-        add_command(program, request, question);
-    }
-    std::vector<std::string> asked;
+CLI::App* add_places(CLI::App& program, std::vector<std::string>& where) {
     CLI::App* places =
         program.add_subcommand("places", "Which places are built in, and which lie nearest?");
-    places->add_option("WHERE", asked,
-                       "A name or the beginning of some, or latitude and longitude in degrees,\n"
+    places->add_option("WHERE", where,
+                       "A name or the beginning of some, or latitude and longitude in degrees, "
                        "north and east positive; without it all are listed");
     places->footer("\nExample:\n  candlemark places Golden\n  candlemark places 40.0 -105.3");
-    std::vector<std::string> key;
+    return places;
+}
+
+CLI::App* add_keys(CLI::App& program, std::vector<std::string>& key, std::string& as,
+                   words::Language& language) {
     CLI::App* keys =
         program.add_subcommand("keys", "What does a key of the file mean, and what does it take?");
     keys->add_option("NAME", key,
-                     "A key such as pack.capacity or capacity, or a table such as pack;\n"
-                     "without it all are listed");
-    std::string as = "text";
+                     "A key such as pack.capacity or capacity, or a table such as pack; without "
+                     "it all are listed");
     keys->add_option("--as", as,
-                     "text to read, manual for man(1), schema for editors of the\n"
-                     "file, answer-schema for programs that read --as json")
-        ->check(CLI::IsMember({"text", "manual", "schema", "answer-schema"}))
+                     "text to read, manual for man(1), schema for editors of the file, "
+                     "answer-schema for programs that read --as json")
+        ->check(CLI::IsMember({"text", "manual", "schema", "answer-schema"}).description(""))
         ->type_name("text|manual|schema|answer-schema");
+    keys->add_option_function<std::string>(
+            "--language", [&language](const std::string& code) { language = language_of(code); },
+            "Language of the text: " + codes_of_languages() + "; without it that of the locale")
+        ->type_name("CODE");
     keys->footer(
         "\nExample:\n  candlemark keys pack\n  candlemark keys rated_over\n"
         "  candlemark keys --as schema > scenario.schema.json");
-    if (arguments.empty()) {
-        return Notice{.text = program.help(), .is_error = true};
-    }
+    return keys;
+}
+
+CLI::App* add_sayings(CLI::App& program, std::string& code) {
+    CLI::App* sayings =
+        program.add_subcommand("sayings", "What can the program say, for those who translate it?");
+    sayings
+        ->add_option_function<std::string>(
+            "--language",
+            [&code](const std::string& given) { code = std::string(language_of(given).code()); },
+            "With what this language says: " + codes_of_languages() +
+                "; without it everything is still to be translated")
+        ->type_name("CODE");
+    sayings->footer("\nExample:\n  candlemark sayings --language de > de.toml");
+    return sayings;
+}
+
+// What is said in the place of an answer: help, the version, or what cannot be understood.
+std::optional<Notice> parsed(CLI::App& program, const std::vector<std::string>& arguments) {
+    if (arguments.empty()) return Notice{.text = program.help(), .is_error = true};
     try {
         program.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
     } catch (const CLI::CallForHelp&) {
@@ -221,22 +279,42 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
     } catch (const CLI::CallForVersion&) {
         return Notice{.text = "candlemark " + std::string(version) + "\n"};
     } catch (const CLI::ParseError& error) {
-        return Notice{.text = "candlemark: " + units::quote(error.what(), longest_complaint) +
-                              meant(arguments.front()) +
-                              "\nAsk candlemark --help for what can be asked.\n",
-                      .is_error = true};
+        return complaint(units::quote(error.what(), longest_complaint) + meant(arguments.front()));
     }
-    if (places->parsed()) {
-        return notice_of(places_text(together(asked), columns));
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arguments, int columns,
+                                             const words::Language& locale) {
+    // "help" and "help QUESTION" are --help, wherever people expect it.
+    if (!arguments.empty() && arguments.front() == "help") {
+        std::vector<std::string> asked(arguments.begin() + 1, arguments.end());
+        asked.emplace_back("--help");
+        return read_arguments(asked, columns, locale);
     }
-    if (keys->parsed()) {
-        return notice_of(keys_as(as, together(key), columns));
-    }
-    if (const auto lack = lacking(request)) {
-        return Notice{
-            .text = "candlemark: " + *lack + "\nAsk candlemark --help for what can be asked.\n",
-            .is_error = true};
-    }
+    Request request;
+    CLI::App program(about, "candlemark");
+    program.formatter(help_page(columns));
+    program.footer(example);
+    program.set_version_flag("-V,--version", "candlemark " + std::string(version));
+    program.require_subcommand(1);
+    for (const auto& question : questions())
+        add_command(program, request, question);
+    std::vector<std::string> where;
+    const CLI::App* places = add_places(program, where);
+    std::vector<std::string> key;
+    std::string as = "text";
+    words::Language language = locale;
+    const CLI::App* keys = add_keys(program, key, as, language);
+    std::string code = "en";
+    const CLI::App* sayings = add_sayings(program, code);
+    if (auto notice = parsed(program, arguments)) return std::move(*notice);
+    if (places->parsed()) return notice_of(places_text(together(where), columns));
+    if (keys->parsed()) return notice_of(keys_as(as, together(key), columns, language));
+    if (sayings->parsed()) return Notice{.text = sayings_text(code)};
+    if (const auto lack = lacking(request)) return complaint(*lack);
     return request;
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "command_line/request.hpp"
+#include "words/language.hpp"
 
 namespace command_line {
 
@@ -16,6 +17,7 @@ struct Notice {
 };
 
 [[nodiscard]] std::variant<Request, Notice> read_arguments(
-    const std::vector<std::string>& arguments, int columns = 80);
+    const std::vector<std::string>& arguments, int columns = 80,
+    const words::Language& locale = words::english());
 
 }  // namespace command_line

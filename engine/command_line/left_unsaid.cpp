@@ -2,18 +2,19 @@
 
 #include <algorithm>
 
-#include "scenario/placed.hpp"
-#include "solar/places.hpp"
+#include "scenario/file/placed.hpp"
+#include "solar/places/places.hpp"
 
 namespace command_line {
 
+using words::said;
 void warn_of_what_is_left_unsaid(scenario::ReadScenario& read) {
     const auto& scenario = read.scenario;
     units::Errors warnings;
     if (scenario.loads.empty()) {
         warnings.push_back({.where = "load",
-                            .found = "no load is described, so nothing is drawn",
-                            .remedy = "add a [[load]] for each appliance that is to run"});
+                            .found = said<"no load is described, so nothing is drawn">(),
+                            .remedy = said<"add a [[load]] for each appliance that is to run">()});
     }
     const auto& place = scenario.place;
     const bool name_alone = place.name && !place.latitude && !place.weather_file;

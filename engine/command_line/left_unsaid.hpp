@@ -1,7 +1,7 @@
 // What a scenario lacks without being wrong, so that an answer does not pass over it.
 #pragma once
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace command_line {
 

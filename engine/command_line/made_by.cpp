@@ -5,8 +5,8 @@
 #include <sha2.h>
 
 #include "command_line/version.hpp"
-#include "scenario/file.hpp"
-#include "solar/weather_file.hpp"
+#include "scenario/file/file.hpp"
+#include "solar/weather/weather_file.hpp"
 
 namespace command_line {
 

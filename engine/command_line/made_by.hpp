@@ -7,7 +7,7 @@
 
 #include "answers/made_by.hpp"
 #include "command_line/request.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace command_line {
 

@@ -6,7 +6,7 @@
 #include "answers/answer.hpp"
 #include "command_line/request.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "units/result.hpp"
 
 namespace CLI {
@@ -17,7 +17,7 @@ namespace command_line {
 
 struct Question {
     const char* name;      // the word on the command line
-    const char* asks;      // the question in plain words
+    words::Said asks;      // the question in plain words
     const char* examples;  // whole lines to type
     // Adds the options that only this question has; may be nothing.
     void (*add_options)(CLI::App& command, Request& request) = nullptr;

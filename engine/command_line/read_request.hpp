@@ -3,7 +3,7 @@
 
 #include "command_line/request.hpp"
 #include "command_line/run.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "units/result.hpp"
 
 namespace command_line {

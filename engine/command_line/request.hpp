@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "units/time.hpp"
+#include "words/language.hpp"
 
 namespace command_line {
 
@@ -23,6 +24,10 @@ struct Request {
     bool face_given = false;
     bool full = false;
     bool ascii = false;
+    std::optional<words::Language> asked_language;  // absent: the locale's
+    bool us_units = false;
+    bool twelve_hours = false;
+    words::Language language;  // of all that is printed for people
     std::uint64_t seed = 1;
     std::vector<std::string> set;           // KEY=VALUE as written
     std::vector<std::string> weather_from;  // folders a weather file may lie in besides FILE's own

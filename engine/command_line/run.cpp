@@ -8,18 +8,18 @@
 #include <fmt/format.h>
 
 #include "command_line/arguments.hpp"
+#include "command_line/ask/many.hpp"
 #include "command_line/left_unsaid.hpp"
 #include "command_line/made_by.hpp"
-#include "command_line/many.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/read_request.hpp"
 #include "faces/csv.hpp"
 #include "faces/json.hpp"
-#include "faces/pictures.hpp"
+#include "faces/pictures/pictures.hpp"
 #include "faces/sheet.hpp"
 #include "faces/text.hpp"
-#include "scenario/named_file.hpp"
-#include "scenario/placed.hpp"
+#include "scenario/file/named_file.hpp"
+#include "scenario/file/placed.hpp"
 #include "units/quote.hpp"
 
 namespace command_line {
@@ -28,6 +28,7 @@ namespace {
 
 using answers::Answer;
 using scenario::ReadScenario;
+using words::said;
 
 // In words beside the answer; a program that asked for JSON finds them in its place too.
 Outcome unusable(const units::Errors& errors, const Request& request) {
@@ -36,7 +37,7 @@ Outcome unusable(const units::Errors& errors, const Request& request) {
         outcome.output = faces::in_json(request.file, errors);
     }
     for (const auto& error : errors) {
-        outcome.errors += units::print(error) + "\n";
+        outcome.errors += units::print(error, request.language) + "\n";
     }
     return outcome;
 }
@@ -47,11 +48,11 @@ std::string in_face(const Answer& answer, const ReadScenario& read, const Reques
         case Face::json:
             return faces::in_json(answer, made_by(read, request));
         case Face::csv:
-            return faces::in_csv(answer);
+            return faces::in_csv(answer, request.language);
         case Face::html:
-            return faces::in_html(answer);
+            return faces::in_html(answer, request.language);
         case Face::svg:
-            return faces::in_svg(answer);
+            return faces::in_svg(answer, request.language);
         case Face::jsonl:
         case Face::text:
             break;
@@ -59,14 +60,16 @@ std::string in_face(const Answer& answer, const ReadScenario& read, const Reques
     return faces::in_text(answer, {.width = around.columns,
                                    .ascii = request.ascii || !around.utf8,
                                    .colour = around.colour,
-                                   .full = request.full});
+                                   .full = request.full,
+                                   .language = request.language});
 }
 
 // Warnings are findings of `read`; elsewhere they must not be lost either.
-std::string warnings_of(const ReadScenario& read) {
+std::string warnings_of(const ReadScenario& read, const words::Language& language) {
     std::string text;
     for (const auto& warning : read.warnings) {
-        text += "warning: " + units::print(warning) + "\n";
+        text +=
+            words::in(language, said<"warning: {what}">(units::print(warning, language))) + "\n";
     }
     return text;
 }
@@ -79,8 +82,8 @@ units::Errors no_folders(const std::vector<std::string>& named) {
         if (!std::filesystem::is_directory(folder, failed)) {
             errors.push_back(
                 {.where = "--weather-from",
-                 .found = fmt::format("there is no folder \"{}\"", units::quote(folder, 80)),
-                 .remedy = "give the folder in which the weather file lies"});
+                 .found = said<"there is no folder \"{folder}\"">(units::quote(folder, 80)),
+                 .remedy = said<"give the folder in which the weather file lies">()});
         }
     }
     return errors;
@@ -104,6 +107,15 @@ units::Result<std::vector<std::string>> lines_of(const Request& request,
     return lines;
 }
 
+// What was asked for, or the locale's; English where there is no catalogue of that.
+words::Language language_of(const Request& request, const Surroundings& around) {
+    words::Language language =
+        request.asked_language.value_or(words::language(around.locale).value_or(words::english()));
+    language.us_units = request.us_units;
+    language.twelve_hours = request.twelve_hours;
+    return language;
+}
+
 Outcome answer(Request request, const Surroundings& around) {
     auto lines = lines_of(request, around);
     if (!lines) return unusable(lines.error(), request);
@@ -119,16 +131,18 @@ Outcome answer(Request request, const Surroundings& around) {
     }
     if (request.face == Face::svg && faces::in_svg(*answer).empty()) {
         return unusable({{.where = "--as",
-                          .found = "this answer has no picture",
-                          .remedy = "ask for it as text, json, csv or html"}},
+                          .found = said<"this answer has no picture">(),
+                          .remedy = said<"ask for it as text, json, csv or html">()}},
                         request);
     }
-    Outcome outcome{.status = answers::holds_a_stop(*answer) ? Status::stop : Status::answered,
-                    .output = in_face(*answer, *read, request, around),
-                    .errors = request.question->tells_warnings ? "" : warnings_of(*read)};
+    Outcome outcome{
+        .status = answers::holds_a_stop(*answer) ? Status::stop : Status::answered,
+        .output = in_face(*answer, *read, request, around),
+        .errors = request.question->tells_warnings ? "" : warnings_of(*read, request.language)};
     if (answer->defect) {
         outcome.status = Status::defect;
-        outcome.errors += "candlemark: " + *answer->defect + ".\n";
+        outcome.errors +=
+            "candlemark: " + words::in(request.language, said<"{defect}.">(*answer->defect)) + "\n";
     }
     return outcome;
 }
@@ -137,7 +151,8 @@ Outcome answer(Request request, const Surroundings& around) {
 
 Outcome run(const std::vector<std::string>& arguments, const Surroundings& around) {
     try {
-        const auto asked = read_arguments(arguments, around.columns);
+        const auto asked = read_arguments(
+            arguments, around.columns, words::language(around.locale).value_or(words::english()));
         if (const auto* notice = std::get_if<Notice>(&asked)) {
             return notice->is_error ? Outcome{.status = Status::unusable, .errors = notice->text}
                                     : Outcome{.output = notice->text};
@@ -146,6 +161,7 @@ Outcome run(const std::vector<std::string>& arguments, const Surroundings& aroun
         request.progress = around.progress;
         request.arguments = arguments;
         request.clock = around.clock;
+        request.language = language_of(request, around);
         if (const auto errors = no_folders(request.weather_from); !errors.empty()) {
             return unusable(errors, request);
         }

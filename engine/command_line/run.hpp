@@ -23,9 +23,10 @@ enum class Status {
 // What the program finds around it.
 struct Surroundings {
     std::function<units::Result<std::string>()> standard_input;
-    int columns = 80;     // of the terminal
-    bool utf8 = false;    // the locale's characters
-    bool colour = false;  // standard output is a terminal and NO_COLOR is not set
+    int columns = 80;         // of the terminal
+    bool utf8 = false;        // the locale's characters
+    std::string locale = {};  // of messages, such as "de_AT.UTF-8"
+    bool colour = false;      // standard output is a terminal and NO_COLOR is not set
     std::function<bool(double)> progress = {};  // told the share done; false stops it
     // Takes each line of many answers as it comes; false where nobody reads on. Without it they
     // are kept for the end.

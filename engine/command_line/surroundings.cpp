@@ -14,6 +14,7 @@ namespace command_line {
 
 namespace {
 
+using words::said;
 std::string_view environment(const char* name) {
     const char* value = std::getenv(name);
     return value == nullptr ? std::string_view() : std::string_view(value);
@@ -31,6 +32,15 @@ bool locale_is_utf8() {
         }
     }
     return false;
+}
+
+// The first of these that is set decides. [POSIX] 8.2
+std::string locale_of_messages() {
+    for (const char* name : {"LC_ALL", "LC_MESSAGES", "LANG"}) {
+        const auto value = environment(name);
+        if (!value.empty()) return std::string(value);
+    }
+    return {};
 }
 
 int terminal_columns() {
@@ -57,15 +67,15 @@ units::Result<std::string> all_of_standard_input() {
                 continue;
             }
             return units::fail({.where = "",
-                                .found = std::string("cannot be read: ") + std::strerror(errno),
-                                .remedy = "give a scenario file",
+                                .found = said<"cannot be read: {reason}">(std::strerror(errno)),
+                                .remedy = said<"give a scenario file">(),
                                 .file = "standard input"});
         }
         text.append(chunk.data(), static_cast<std::size_t>(count));
         if (text.size() > largest_input) {
             return units::fail({.where = "",
-                                .found = "is larger than 16 MB",
-                                .remedy = "give a scenario file, which is a few kB of text",
+                                .found = said<"is larger than 16 MB">(),
+                                .remedy = said<"give a scenario file, which is a few kB of text">(),
                                 .file = "standard input"});
         }
     }
@@ -89,6 +99,7 @@ Surroundings surroundings_of_this_process() {
     return {.standard_input = all_of_standard_input,
             .columns = terminal_columns(),
             .utf8 = locale_is_utf8(),
+            .locale = locale_of_messages(),
             .colour = isatty(STDOUT_FILENO) == 1 && environment("NO_COLOR").empty() &&
                       environment("TERM") != "dumb",
             .clock = standard_time()};

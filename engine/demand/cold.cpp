@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace demand {
 
@@ -14,8 +12,12 @@ namespace {
 using scenario::KeepsCold;
 using units::Duration;
 using units::Temperature;
+using words::Said;
+using words::said;
 
-const char* const practice = "common practice, no source";
+Said practice() {
+    return said<"common practice, no source">();
+}
 
 constexpr Temperature usual_room = units::celsius(22.0);
 
@@ -23,17 +25,19 @@ constexpr Temperature usual_room = units::celsius(22.0);
 // the time [DOE appliances].
 constexpr double usual_capacity = 3.0;
 
-const char* words_of(KeepsCold kind) {
+Said by_its_name(KeepsCold kind) {
     switch (kind) {
         case KeepsCold::freezer:
-            return "a freezer";
+            return said<"a freezer, by its name or its compressor's motor">();
         case KeepsCold::refrigerator:
-            return "a refrigerator without a freezer";
+            return said<
+                "a refrigerator without a freezer, by its name or its compressor's "
+                "motor">();
         case KeepsCold::refrigerator_freezer:
         case KeepsCold::nothing:
             break;
     }
-    return "a refrigerator with a freezer";
+    return said<"a refrigerator with a freezer, by its name or its compressor's motor">();
 }
 
 Temperature room_of(const scenario::Load& load, const scenario::Outage& outage,
@@ -44,7 +48,8 @@ Temperature room_of(const scenario::Load& load, const scenario::Outage& outage,
     if (outage.room_temperature) {
         return *outage.room_temperature;
     }
-    assumed.push_back({where + ".room", "it is in a room of " + units::show(usual_room), practice});
+    assumed.push_back(
+        {where + ".room", said<"it is in a room of {temperature}">(usual_room), practice()});
     return usual_room;
 }
 
@@ -60,7 +65,8 @@ Temperature reference_of(const scenario::Load& load, const std::string& where,
     }
     if (metered) {
         assumed.push_back({where + ".metered.room",
-                           "the meter ran in a room of " + units::show(usual_room), practice});
+                           said<"the meter ran in a room of {temperature}">(usual_room),
+                           practice()});
     }
     return usual_room;
 }
@@ -99,10 +105,11 @@ void tell_of_room(const units::Range<DrawRatio>& by_room, Temperature room, Temp
     }
     assumed.push_back(
         {where + ".room",
-         fmt::format("in a room of {} it draws {:.3g} times what it does at {} ({:.3g} to {:.3g})",
-                     units::show(room), by_room.likely().value(), units::show(reference),
-                     by_room.low().value(), by_room.high().value()),
-         "demand method.md (5), (6); [ICC 301]"});
+         said<"in a room of {room} it draws {times} times what it does at {reference} ({low} to "
+              "{high})">(room, words::Number{.value = by_room.likely().value()}, reference,
+                         words::Number{.value = by_room.low().value()},
+                         words::Number{.value = by_room.high().value()}),
+         said<"demand method.md (5), (6); [ICC 301]">()});
 }
 
 }  // namespace
@@ -114,9 +121,7 @@ std::optional<ColdPlan> cold_plan(const scenario::Load& load, const scenario::Ou
         return std::nullopt;
     }
     if (!load.keeps_cold) {
-        assumed.push_back({where + ".keeps_cold",
-                           fmt::format("{}, by its name or its compressor's motor", words_of(kind)),
-                           practice});
+        assumed.push_back({where + ".keeps_cold", by_its_name(kind), practice()});
     }
     const Temperature room = room_of(load, outage, where, assumed);
     units::Range<DrawRatio> by_room = units::exactly(DrawRatio(1.0));

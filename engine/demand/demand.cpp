@@ -9,9 +9,9 @@
 
 #include "demand/search_mode.hpp"
 #include "demand/size.hpp"
-#include "motor/appliances.hpp"
-#include "scenario/set_aside.hpp"
-#include "units/text.hpp"
+#include "motor/appliances/appliances.hpp"
+#include "scenario/file/set_aside.hpp"
+#include "units/said.hpp"
 
 namespace demand {
 
@@ -19,19 +19,20 @@ namespace {
 
 using units::Duration;
 using units::Power;
+using words::said;
 
 units::Errors unusable(const scenario::Load& load, const std::string& where) {
     units::Errors errors;
     if (load.count < 1) {
-        errors.push_back({where + ".count", fmt::format("{}", load.count), "give 1 or more"});
+        errors.push_back({where + ".count", said<"{n}">(load.count), said<"give 1 or more">()});
     }
     if (std::ranges::any_of(load.days, [](int day) { return day < 1; })) {
-        errors.push_back(
-            {where + ".days", "a day below 1", "count from 1, the day on which the outage starts"});
+        errors.push_back({where + ".days", said<"a day below 1">(),
+                          said<"count from 1, the day on which the outage starts">()});
     }
     if (load.runs && load.runs->every < units::second) {
-        errors.push_back({where + ".runs.every", units::show(load.runs->every),
-                          "give a cycle of a second or more"});
+        errors.push_back({where + ".runs.every", said<"{cycle}">(load.runs->every),
+                          said<"give a cycle of a second or more">()});
     }
     return errors;
 }
@@ -65,9 +66,9 @@ Duration phase_of(const scenario::Load& load, const LoadPower& power, Phases& ph
     }
     const Duration phase = phases.usual(load, power);
     assumed.push_back({where + ".runs.starts_at",
-                       "its cycle starts " + units::show(phase) +
-                           " into the outage, so that like cycles do not all start together",
-                       "common practice, no source"});
+                       said<"its cycle starts {time} into the outage, so that like cycles do not "
+                            "all start together">(phase),
+                       said<"common practice, no source">()});
     return phase;
 }
 
@@ -86,9 +87,9 @@ Cycles cycles_of(const scenario::Load& load, const LoadPower& power, Phases& pha
     const int groups = std::min(load.count, most_strands);
     if (groups < load.count) {
         assumed.push_back({where + ".count",
-                           fmt::format("its {} items switch in {} groups, evenly over the cycle",
-                                       load.count, groups),
-                           "common practice, no source"});
+                           said<"its {n} items switch in {groups} groups, evenly over the cycle">(
+                               load.count, groups),
+                           said<"common practice, no source">()});
     }
     return {.phase = phase, .groups = groups};
 }
@@ -192,7 +193,8 @@ Power chosen(const LoadPower& power, Case which) {
     return power.likely;
 }
 
-struct Draw {
+// What is drawn together.
+struct Powers {
     Power ac{};
     Power reactive{};
     Power direct{};
@@ -202,7 +204,7 @@ struct Draw {
 // What one strand adds to a step while it is on.
 struct Share {
     const Strand* strand = nullptr;
-    Draw draw;
+    Powers draw;
 };
 
 Share share_of(const PlannedLoad& load, const Strand& strand, Case which) {
@@ -216,7 +218,7 @@ Share share_of(const PlannedLoad& load, const Strand& strand, Case which) {
     return {&strand, {.ac = useful, .reactive = useful * std::sqrt(1.0 / (factor * factor) - 1.0)}};
 }
 
-// In an order of their own, so that sums do not hang on the order of the file.
+// In an order of their own, so that sums do not depend on the order of the file.
 std::vector<Share> shares_of(const Demand& demand, Case which) {
     std::vector<Share> shares;
     for (const PlannedLoad& load : demand.loads) {
@@ -254,7 +256,7 @@ class Walk {
     std::size_t passed_ = 0;
 };
 
-Draw& operator+=(Draw& sum, const Draw& draw) {
+Powers& operator+=(Powers& sum, const Powers& draw) {
     sum.ac += draw.ac;
     sum.reactive += draw.reactive;
     sum.direct += draw.direct;
@@ -280,12 +282,12 @@ class Switchboard {
     [[nodiscard]] Duration first_of(std::size_t of) const { return first_of_[of]; }
     [[nodiscard]] Duration next(std::size_t strand) const { return next_[strand]; }
 
-    void set(std::size_t strand, Duration next, const Draw& drawn) {
+    void set(std::size_t strand, Duration next, const Powers& drawn) {
         next_[strand] = next;
         drawn_[strand] = drawn;
     }
     void changed(std::size_t of) {
-        Draw sum;
+        Powers sum;
         Duration first = next_[begin(of)];
         for (std::size_t i = begin(of); i < end(of); ++i) {
             sum += drawn_[i];
@@ -294,9 +296,9 @@ class Switchboard {
         sum_of_[of] = sum;
         first_of_[of] = first;
     }
-    [[nodiscard]] Draw sum() const {
-        Draw sum;
-        for (const Draw& of_block : sum_of_) {
+    [[nodiscard]] Powers sum() const {
+        Powers sum;
+        for (const Powers& of_block : sum_of_) {
             sum += of_block;
         }
         return sum;
@@ -306,13 +308,13 @@ class Switchboard {
   private:
     static constexpr std::size_t block = 64;
 
-    std::vector<Draw> drawn_;     // nothing while a strand is off
+    std::vector<Powers> drawn_;   // nothing while a strand is off
     std::vector<Duration> next_;  // zero: each is looked at when the outage starts
-    std::vector<Draw> sum_of_;    // of each block
+    std::vector<Powers> sum_of_;  // of each block
     std::vector<Duration> first_of_;
 };
 
-void append(std::vector<DemandStep>& steps, Duration from, const Draw& sum, bool inverter_on) {
+void append(std::vector<DemandStep>& steps, Duration from, const Powers& sum, bool inverter_on) {
     const DemandStep step{.from = from,
                           .ac = sum.ac,
                           .ac_reactive = units::ReactivePower(sum.reactive),
@@ -339,6 +341,40 @@ std::size_t most_steps(const Demand& demand, Case which) {
     return 2 * spans + 1;
 }
 
+units::Errors faults_of_outage(const scenario::Scenario& scenario) {
+    if (scenario.outage.lasts > Duration()) {
+        return too_many_switchings(scenario);
+    }
+    return {
+        {"outage.lasts", said<"no time">(), said<"give how long the outage lasts, such as 3 d">()}};
+}
+
+void add_all(const units::Errors& more, units::Errors& errors) {
+    errors.insert(errors.end(), more.begin(), more.end());
+}
+
+// Plans one load into the demand, or says what is wrong with it.
+void plan_load(const scenario::Scenario& scenario, std::size_t place, Phases& phases,
+               Demand& demand, units::Errors& errors) {
+    const scenario::Load& load = scenario.loads[place];
+    const std::string where = scenario::key_of(load, place);
+    units::Result<LoadPower> power = load_power(load, where, demand.assumptions);
+    const units::Errors unusable_times = unusable(load, where);
+    if (!power) {
+        add_all(power.error(), errors);
+    }
+    add_all(unusable_times, errors);
+    if (load.from == scenario::Outlet::ac && !scenario.inverter) {
+        errors.push_back({"inverter", said<"{load} needs one and there is none">(load.name),
+                          said<"describe the inverter, or give the load {first} or {second}">(
+                              "from = \"12V\"", "\"usb\"")});
+    }
+    if (power && unusable_times.empty()) {
+        demand.loads.push_back(
+            planned(load, std::move(*power), where, scenario.outage, phases, demand));
+    }
+}
+
 }  // namespace
 
 units::Result<Demand> plan_demand(const scenario::Scenario& written) {
@@ -353,38 +389,13 @@ units::Result<Demand> plan_demand(const scenario::Scenario& written) {
         .search_threshold = scenario.inverter ? scenario.inverter->search_threshold : std::nullopt,
         .loads = {},
         .assumptions = std::move(likened->assumptions)};
-    units::Errors errors;
-    if (!(scenario.outage.lasts > Duration())) {
-        errors.push_back(
-            {"outage.lasts", "no time", "give how long the outage lasts, such as 3 d"});
-    }
-    if (errors.empty()) {
-        errors = too_many_switchings(scenario);
-    }
+    units::Errors errors = faults_of_outage(scenario);
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto collect = [&errors](const units::Errors& more) {
-        errors.insert(errors.end(), more.begin(), more.end());
-    };
     Phases phases;
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
-        const scenario::Load& load = scenario.loads[i];
-        const std::string where = scenario::key_of(load, i);
-        units::Result<LoadPower> power = load_power(load, where, demand.assumptions);
-        const units::Errors unusable_times = unusable(load, where);
-        if (!power) {
-            collect(power.error());
-        }
-        collect(unusable_times);
-        if (load.from == scenario::Outlet::ac && !scenario.inverter) {
-            errors.push_back({"inverter", load.name + " needs one and there is none",
-                              "describe the inverter, or give the load from = \"12V\" or \"usb\""});
-        }
-        if (power && unusable_times.empty()) {
-            demand.loads.push_back(
-                planned(load, std::move(*power), where, scenario.outage, phases, demand));
-        }
+        plan_load(scenario, i, phases, demand, errors);
     }
     if (!errors.empty()) {
         return units::fail(std::move(errors));
@@ -416,7 +427,7 @@ std::vector<DemandStep> demand_steps(const Demand& demand, Case which) {
                     walks[i].pass();
                 }
                 const bool draws = i < shares.size() && walks[i].on();
-                board.set(i, walks[i].next(demand.lasts), draws ? shares[i].draw : Draw{});
+                board.set(i, walks[i].next(demand.lasts), draws ? shares[i].draw : Powers{});
             }
             board.changed(block);
         }

@@ -82,7 +82,7 @@ struct Demand {
 [[nodiscard]] units::Result<Demand> plan_demand(const scenario::Scenario& scenario);
 
 // Sorted, the first at 0; changes at one instant are one step; equal neighbours are joined.
-// The order of the loads is of no account, to the last bit.
+// The order of the loads does not matter, to the last bit.
 [[nodiscard]] std::vector<DemandStep> demand_steps(const Demand& demand, Case which);
 
 // What the load draws at this end; nothing where its `strands` were taken away.

@@ -2,14 +2,10 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include "demand/cold_findings.hpp"
 #include "demand/search_mode.hpp"
 #include "motor/supply_voltage.hpp"
-#include "units/clock.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace demand {
 
@@ -20,18 +16,22 @@ using scenario::Findings;
 using scenario::Outlet;
 using scenario::Severity;
 using units::Duration;
+using words::Said;
+using words::said;
 
-const char* const practice = "common practice, no source";
+Said practice() {
+    return said<"common practice, no source">();
+}
 
 // The shortest reading that a cycling load's mean may rest on: common practice, no source.
 constexpr Duration shortest_reading = 12.0 * units::hour;
 
-std::string of_load(const std::string& name) {
-    return "load " + name;
+Said of_load(const std::string& name) {
+    return said<"load {load}">(name);
 }
 
-std::string names(const std::vector<std::string>& list) {
-    return fmt::format("{}", fmt::join(list, ", "));
+words::Moment on_the_clock(units::LocalTime time) {
+    return units::moment(time, words::Moment::Form::weekday_date_clock);
 }
 
 // Loads that would run at hours in which the inverter is switched off.
@@ -48,13 +48,12 @@ void find_refused(const scenario::Scenario& scenario, const Demand& demand, Find
         findings.push_back(
             {.severity = medical ? Severity::stop : Severity::caution,
              .where = of_load(load.name),
-             .text = fmt::format(
-                 "may run for {} in which the inverter is switched off, first from {} "
-                 "to {}; it gets nothing then",
-                 units::show(total(load.refused)), units::show_clock(starts + first.from),
-                 units::show_clock(starts + first.until)),
-             .mend = "change its hours or the inverter's, or run it from 12 V",
-             .source = practice});
+             .text = said<"may run for {time} in which the inverter is switched off, first from "
+                          "{from} to {until}; it gets nothing then">(
+                 total(load.refused), on_the_clock(starts + first.from),
+                 on_the_clock(starts + first.until)),
+             .mend = said<"change its hours or the inverter's, or run it from 12 V">(),
+             .source = practice()});
     }
 }
 
@@ -71,12 +70,12 @@ void find_waveform(const scenario::Load& load, Findings& findings) {
     findings.push_back(
         {.severity = medical ? Severity::stop : Severity::caution,
          .where = of_load(load.name),
-         .text = medical
-                     ? "a medical device on a quasi-square wave: makers warn that it may fail"
-                     : "a compressor or capacitor motor on a quasi-square wave: it runs hotter, "
-                       "with less torque, and may not start",
-         .mend = "use a sine-wave inverter, or the device's own 12 V lead",
-         .source = "[Inverter manuals] waveform warnings"});
+         .text = medical ? said<"a medical device on a quasi-square wave: makers warn that it may "
+                                "fail">()
+                         : said<"a compressor or capacitor motor on a quasi-square wave: it runs "
+                                "hotter, with less torque, and may not start">(),
+         .mend = said<"use a sine-wave inverter, or the device's own 12 V lead">(),
+         .source = said<"[Inverter manuals] waveform warnings">()});
 }
 
 // Draws that are known less well than they look.
@@ -89,10 +88,10 @@ void find_doubtful_draw(const scenario::Load& load, Findings& findings) {
         findings.push_back(
             {.severity = Severity::caution,
              .where = of_load(load.name),
-             .text = fmt::format("metered over {} only: its cycles and defrosting may be missed",
-                                 units::show(metered->over)),
-             .mend = "run the meter for 24 h, defrosting included",
-             .source = practice});
+             .text = said<"metered over {time} only: its cycles and defrosting may be missed">(
+                 metered->over),
+             .mend = said<"run the meter for 24 h, defrosting included">(),
+             .source = practice()});
     }
     if (!std::holds_alternative<scenario::Nameplate>(*load.draw)) {
         return;
@@ -102,16 +101,18 @@ void find_doubtful_draw(const scenario::Load& load, Findings& findings) {
             {.severity = Severity::caution,
              .where = of_load(load.name),
              .text =
-                 "the nameplate is counted at all hours, though it cycles: far more than it uses",
-             .mend = "meter it for 24 h, or give its cycle; refrigerators run about a third of the "
-                     "time",
-             .source = "[DOE appliances] refrigerator rule"});
+                 said<"the nameplate is counted at all hours, though it cycles: far more than it "
+                      "uses">(),
+             .mend = said<"meter it for 24 h, or give its cycle; refrigerators run about a third "
+                          "of the time">(),
+             .source = said<"[DOE appliances] refrigerator rule">()});
     } else {
-        findings.push_back({.severity = Severity::note,
-                            .where = of_load(load.name),
-                            .text = "the nameplate tells the most it takes, not what it uses",
-                            .mend = "meter it to narrow the range",
-                            .source = practice});
+        findings.push_back(
+            {.severity = Severity::note,
+             .where = of_load(load.name),
+             .text = said<"the nameplate tells the most it takes, not what it uses">(),
+             .mend = said<"meter it to narrow the range">(),
+             .source = practice()});
     }
 }
 
@@ -141,9 +142,9 @@ void find_other_voltage(const scenario::Load& load, const inverter::Model& inver
     if (!refused) return;
     findings.push_back({.severity = Severity::stop,
                         .where = of_load(load.name),
-                        .text = refused->found + "; its draw is counted as if it ran",
+                        .text = said<"{fault}; its draw is counted as if it ran">(refused->found),
                         .mend = refused->remedy,
-                        .source = "motor method.md, Demand"});
+                        .source = said<"motor method.md, Demand">()});
 }
 
 void find_coincident_peak(const scenario::Scenario& scenario, const Demand& demand,
@@ -157,33 +158,34 @@ void find_coincident_peak(const scenario::Scenario& scenario, const Demand& dema
     if (peak == steps.end() || inverter::carries(inverter, peak->ac, apparent(*peak))) {
         return;
     }
-    std::vector<std::string> together;
+    std::vector<Said> together;
     for (const PlannedLoad& load : worst.loads) {
         const Spans now{{.from = peak->from, .until = peak->from + units::second}};
         if (load.from == Outlet::ac && !common(load.strands.front().on, now).empty()) {
-            together.push_back(load.name);
+            together.emplace_back(load.name);
         }
     }
     const bool one_alone = together.size() == 1;
+    const Said where = one_alone ? said<"load {load}">(together.front()) : said<"inverter">();
     findings.push_back(
         {.severity = one_alone ? Severity::stop : Severity::caution,
-         .where = one_alone ? of_load(together.front()) : "inverter",
-         .text = fmt::format(
-             "{} may run together at {}: {}, {}; it carries {} and {}", names(together),
-             units::show_clock(scenario.outage.starts + peak->from), units::show(peak->ac),
-             units::show(apparent(*peak)), units::show(inverter.continuous),
-             units::show(inverter.continuous_apparent)),
-         .mend = "run them one after another, or use a larger inverter",
-         .source = "the inverter's continuous rating"});
+         .where = where,
+         .text = said<"{loads} may run together at {time}: {power}, {apparent_power}; it carries "
+                      "{rating} and {apparent_rating}">(
+             words::joined(std::move(together), words::List::Joint::comma),
+             on_the_clock(scenario.outage.starts + peak->from), peak->ac, apparent(*peak),
+             inverter.continuous, inverter.continuous_apparent),
+         .mend = said<"run them one after another, or use a larger inverter">(),
+         .source = said<"the inverter's continuous rating">()});
 }
 
 void find_never_running(const PlannedLoad& load, Findings& findings) {
     if (load.may_run.empty()) {
         findings.push_back({.severity = Severity::note,
                             .where = of_load(load.name),
-                            .text = "never runs in this outage",
-                            .mend = "check its hours and days",
-                            .source = practice});
+                            .text = said<"never runs in this outage">(),
+                            .mend = said<"check its hours and days">(),
+                            .source = practice()});
     }
 }
 

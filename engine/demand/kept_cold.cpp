@@ -5,7 +5,7 @@
 #include <cmath>
 #include <limits>
 
-#include "motor/appliances.hpp"
+#include "motor/appliances/appliances.hpp"
 
 namespace demand {
 

@@ -3,21 +3,27 @@
 #include <algorithm>
 #include <array>
 
-#include <fmt/format.h>
-
 #include "demand/kept_cold.hpp"
-#include "motor/appliances.hpp"
+#include "motor/appliances/appliances.hpp"
 #include "motor/kind.hpp"
 #include "units/range.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace demand {
 
 namespace {
 
 using units::watt;
+using words::Said;
+using words::said;
 
-const char* const practice = "common practice, no source";
+Said practice() {
+    return said<"common practice, no source">();
+}
+
+words::Number factor_shown(const units::PowerFactor& factor) {
+    return {.value = factor.value()};
+}
 
 template <class... Cases>
 struct Overloaded : Cases... {
@@ -54,13 +60,13 @@ Factors power_factor(const scenario::Load& load, const std::string& where,
         return units::exactly(*stated);
     }
     const Factors range = load.motor ? factor_of(load.motor->kind) : plate ? unknown_factor : unity;
-    assumed.push_back(
-        {where + ".power_factor",
-         range.low() == range.high()
-             ? fmt::format("power factor {:.3g}", range.likely().value())
-             : fmt::format("power factor {:.3g}, between {:.3g} and {:.3g}", range.likely().value(),
-                           range.low().value(), range.high().value()),
-         load.motor ? "method.md of motor, Kinds" : practice});
+    assumed.push_back({where + ".power_factor",
+                       range.low() == range.high()
+                           ? said<"power factor {factor}">(factor_shown(range.likely()))
+                           : said<"power factor {factor}, between {low} and {high}">(
+                                 factor_shown(range.likely()), factor_shown(range.low()),
+                                 factor_shown(range.high())),
+                       load.motor ? said<"method.md of motor, Kinds">() : practice()});
     return range;
 }
 
@@ -86,9 +92,10 @@ double width(const scenario::Load& load, const std::string& where, scenario::Ass
     const double share =
         width_of(metered ? scenario::Evidence::metered : scenario::Evidence::label);
     assumed.push_back({where + ".evidence",
-                       metered ? "a plug-in meter's reading: within 10 %"
-                               : "a figure from a label: within 25 %; a meter narrows it to 10 %",
-                       practice});
+                       metered ? said<"a plug-in meter's reading: within 10 %">()
+                               : said<"a figure from a label: within 25 %; a meter narrows it to "
+                                      "10 %">(),
+                       practice()});
     return share;
 }
 
@@ -102,59 +109,65 @@ units::Efficiency converter(const scenario::Load& load, const std::string& where
     }
     if (load.from == scenario::Outlet::usb) {
         assumed.push_back(
-            {where + ".converter_efficiency", "a USB adaptor passes on 90 %", practice});
+            {where + ".converter_efficiency", said<"a USB adaptor passes on 90 %">(), practice()});
         return units::Efficiency(0.90);
     }
-    assumed.push_back(
-        {where + ".converter_efficiency", "runs on 12 V as it comes, with no adaptor", practice});
+    assumed.push_back({where + ".converter_efficiency",
+                       said<"runs on 12 V as it comes, with no adaptor">(), practice()});
     return units::Efficiency(1.0);
 }
 
 void must_be_part_of_one(double value, const std::string& where, units::Errors& errors) {
     if (!(value > 0.0 && value <= 1.0)) {
-        errors.push_back({where, fmt::format("{:.4g}", value),
-                          "give a value above 0 and at most 1, such as 0.9"});
+        errors.push_back({where, said<"{value}">(words::Number{.value = value, .digits = 4}),
+                          said<"give a value above 0 and at most 1, such as 0.9">()});
     }
 }
 
 template <class Quantity>
 void must_not_be_negative(Quantity value, const std::string& where, units::Errors& errors) {
     if (value < Quantity()) {
-        errors.push_back({where, units::show(value) + " is below zero", "give zero or more"});
+        errors.push_back(
+            {where, said<"{value} is below zero">(value), said<"give zero or more">()});
     }
 }
+
+// Of one way to say what a load takes.
+struct UnusableDraw {
+    const std::string& where;
+    units::Errors& errors;
+
+    void operator()(const scenario::StatedPower& stated) const {
+        must_not_be_negative(stated.power, where + ".power", errors);
+    }
+    void operator()(const scenario::MeteredUse& metered) const {
+        must_not_be_negative(metered.energy, where + ".metered.energy", errors);
+        if (!(metered.over > units::Duration())) {
+            errors.push_back({where + ".metered.over", said<"no time passed">(),
+                              said<"give how long the meter ran, such as 24 h">()});
+        }
+    }
+    void operator()(const scenario::YearlyLabel& label) const {
+        must_not_be_negative(label.average, where + ".label", errors);
+    }
+    void operator()(const scenario::Nameplate& plate) const {
+        must_not_be_negative(plate.voltage, where + ".nameplate.voltage", errors);
+        must_not_be_negative(plate.current, where + ".nameplate.current", errors);
+        if (plate.power_factor) {
+            must_be_part_of_one(plate.power_factor->value(), where + ".nameplate.power_factor",
+                                errors);
+        }
+    }
+};
 
 units::Errors unusable(const scenario::Load& load, const std::string& where) {
     units::Errors errors;
     if (!load.draw) {
-        errors.push_back(
-            {where, "nothing says how much it takes", "give power, metered, label or nameplate"});
+        errors.push_back({where, said<"nothing says how much it takes">(),
+                          said<"give power, metered, label or nameplate">()});
         return errors;
     }
-    std::visit(Overloaded{
-                   [&](const scenario::StatedPower& stated) {
-                       must_not_be_negative(stated.power, where + ".power", errors);
-                   },
-                   [&](const scenario::MeteredUse& metered) {
-                       must_not_be_negative(metered.energy, where + ".metered.energy", errors);
-                       if (!(metered.over > units::Duration())) {
-                           errors.push_back({where + ".metered.over", "no time passed",
-                                             "give how long the meter ran, such as 24 h"});
-                       }
-                   },
-                   [&](const scenario::YearlyLabel& label) {
-                       must_not_be_negative(label.average, where + ".label", errors);
-                   },
-                   [&](const scenario::Nameplate& plate) {
-                       must_not_be_negative(plate.voltage, where + ".nameplate.voltage", errors);
-                       must_not_be_negative(plate.current, where + ".nameplate.current", errors);
-                       if (plate.power_factor) {
-                           must_be_part_of_one(plate.power_factor->value(),
-                                               where + ".nameplate.power_factor", errors);
-                       }
-                   },
-               },
-               *load.draw);
+    std::visit(UnusableDraw{where, errors}, *load.draw);
     if (load.power_factor) {
         must_be_part_of_one(load.power_factor->value(), where + ".power_factor", errors);
     }
@@ -164,8 +177,9 @@ units::Errors unusable(const scenario::Load& load, const std::string& where) {
     }
     if (load.runs && !(load.runs->on > units::Duration() && load.runs->every >= load.runs->on)) {
         errors.push_back({where + ".runs",
-                          units::show(load.runs->on) + " of every " + units::show(load.runs->every),
-                          "give a time above zero of every longer time, such as 15 min of 45 min"});
+                          said<"{time} of every {cycle}">(load.runs->on, load.runs->every),
+                          said<"give a time above zero of every longer time, such as 15 min of 45 "
+                               "min">()});
     }
     return errors;
 }
@@ -180,19 +194,19 @@ units::Power aged(units::Power label, const scenario::Load& load, const std::str
     }
     if (keeps_cold(load) != scenario::KeepsCold::nothing) {
         assumed.push_back(
-            {where + ".age", "new; each year adds 1.7 % to its label", "[Paul 2021]"});
+            {where + ".age", said<"new; each year adds 1.7 % to its label">(), "[Paul 2021]"});
     }
     return label;
 }
 
-LoadPower running(const units::Range<units::Power>& range, std::string from_what) {
+LoadPower running(const units::Range<units::Power>& range, Said from_what) {
     return {.low = range.low(),
             .likely = range.likely(),
             .high = range.high(),
             .from_what = std::move(from_what)};
 }
 
-LoadPower around(units::Power likely, double width, std::string from_what) {
+LoadPower around(units::Power likely, double width, Said from_what) {
     return running(
         units::spanning<units::Power>((1.0 - width) * likely, likely, (1.0 + width) * likely),
         std::move(from_what));
@@ -203,8 +217,7 @@ LoadPower from_nameplate(const scenario::Nameplate& plate, const Factors& factor
     return running(
         units::spanning<units::Power>((1.0 - width) * factor.low().value() * most,
                                       factor.likely().value() * most, factor.high().value() * most),
-        "nameplate " + units::show(plate.voltage) + ", " + units::show(plate.current) +
-            ": the most it takes");
+        said<"nameplate {voltage}, {current}: the most it takes">(plate.voltage, plate.current));
 }
 
 }  // namespace
@@ -225,19 +238,18 @@ units::Result<LoadPower> load_power(const scenario::Load& load, const std::strin
                 if (load.listed_power) {
                     return running(units::spanning(load.listed_power->low(), stated.power,
                                                    load.listed_power->high()),
-                                   "list of appliances: " + load.like.value_or(""));
+                                   said<"list of appliances: {appliance}">(load.like.value_or("")));
                 }
-                return around(stated.power, share, "stated " + units::show(stated.power));
+                return around(stated.power, share, said<"stated {power}">(stated.power));
             },
             [&](const scenario::MeteredUse& metered) {
                 return around(running_over_mean * (metered.energy / metered.over), share,
-                              "metered " + units::show(metered.energy) + " over " +
-                                  units::show(metered.over));
+                              said<"metered {energy} over {time}">(metered.energy, metered.over));
             },
             [&](const scenario::YearlyLabel& label) {
                 const units::Power mean = aged(label.average, load, where, assumed);
                 return around(running_over_mean * mean, share,
-                              "yearly label, " + units::show(mean) + " on average");
+                              said<"yearly label, {power} on average">(mean));
             },
             [&](const scenario::Nameplate& plate) { return from_nameplate(plate, factor, share); },
         },

@@ -7,6 +7,7 @@
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"
+#include "words/said.hpp"
 
 namespace demand {
 
@@ -17,14 +18,14 @@ struct LoadPower {
     units::Power high{};
     units::PowerFactor factor{1.0};    // lagging
     units::Efficiency converter{1.0};  // of a 12 V or USB adaptor; 1 behind the inverter
-    std::string from_what;             // "metered 1.9 kWh over 31 h", in words
+    words::Said from_what;             // "metered 1.9 kWh over 31 h"
 };
 
 //   takes      where, the load's key, such as "load[0]"
 //   gives      running power. A meter and a yearly label tell a mean: with a duty cycle the running
 //              power is mean x every / on. A nameplate is an upper bound: `high` is volts x amperes
 //              x the highest power factor
-//   fails      at keys below `where`: nothing known of the draw, a time or power factor of nought
+//   fails      at keys below `where`: nothing known of the draw, a time or power factor of zero
 //   assumes    evidence, power factor and adaptor efficiency where the file is silent
 //   source     widths of 10, 25 and 50 %: method.md, Assumptions; a label by its age:
 //              [Paul 2021]

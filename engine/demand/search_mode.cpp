@@ -2,14 +2,12 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
-#include "units/clock.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace demand {
 
 using namespace units;
+using words::said;
 
 namespace {
 
@@ -73,18 +71,24 @@ scenario::Findings search_mode_findings(const scenario::Scenario& scenario, cons
         const Span& first = load.unwoken.front();
         const double count = load.count;
         const bool may_wake = count * load.power.high >= *demand.search_threshold;
+        const Power draw = count * load.power.likely;
+        const auto from = moment(starts + first.from, words::Moment::Form::weekday_date_clock);
+        const auto until = moment(starts + first.until, words::Moment::Form::weekday_date_clock);
         findings.push_back(
             {.severity = is_medical(scenario.loads[i]) ? scenario::Severity::stop
                                                        : scenario::Severity::caution,
-             .where = "load " + load.name,
-             .text = fmt::format(
-                 "in search mode the inverter wakes from {} on and {} for the {} of this load "
-                 "alone: it gets nothing for {} in all, first from {} to {}",
-                 show(*demand.search_threshold), may_wake ? "may not wake" : "does not wake",
-                 show(count * load.power.likely), show(total(load.unwoken)),
-                 show_clock(starts + first.from), show_clock(starts + first.until)),
-             .mend = "switch search mode off, or feed it from a 12 V or USB outlet",
-             .source = "[Inverter manuals]"});
+             .where = said<"load {load}">(load.name),
+             .text = may_wake
+                         ? said<"in search mode the inverter wakes from {threshold} on and may not "
+                                "wake for the {draw} of this load alone: it gets nothing for "
+                                "{time} in all, first from {from} to {until}">(
+                               *demand.search_threshold, draw, total(load.unwoken), from, until)
+                         : said<"in search mode the inverter wakes from {threshold} on and does "
+                                "not wake for the {draw} of this load alone: it gets nothing for "
+                                "{time} in all, first from {from} to {until}">(
+                               *demand.search_threshold, draw, total(load.unwoken), from, until),
+             .mend = said<"switch search mode off, or feed it from a 12 V or USB outlet">(),
+             .source = said<"{source}">("[Inverter manuals]")});
     }
     return findings;
 }

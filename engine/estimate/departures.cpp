@@ -11,6 +11,8 @@
 namespace estimate {
 
 using chance::score_of;
+using words::Said;
+using words::said;
 
 namespace {
 
@@ -23,7 +25,7 @@ constexpr double as_much = 0.4;       // of what moved most: it may as well be t
 // An unknown and what its score does to the value that a person knows.
 //   at   logarithm of the factor at a score; more is a greater value
 struct Unknown {
-    std::string what;
+    Said what;
     std::size_t place = 0;
     double above = 0.0;  // logarithm of the factor for a score of 1
     double below = 0.0;  // for a score of -1, as a positive number
@@ -46,7 +48,7 @@ std::vector<Unknown> unknowns_of(const scenario::Scenario& scenario, const chanc
     for (std::size_t i = 0; i < scenario.loads.size(); ++i)
         if (const auto place =
                 place_of(members.names, fmt::format("load/{}/draw", scenario.loads[i].name)))
-            all.push_back({.what = "what " + scenario.loads[i].name + " draws",
+            all.push_back({.what = said<"what {load} draws">(scenario.loads[i].name),
                            .place = *place,
                            .above = world.draw_of(i).above,
                            .below = world.draw_of(i).below,
@@ -56,18 +58,20 @@ std::vector<Unknown> unknowns_of(const scenario::Scenario& scenario, const chanc
         const auto place = place_of(members.names, fmt::format("pack/{}/capacity", kind.name));
         if (named == scenario.packs.end() || !place) continue;
         const double held = -chance::capacity_deviation(*named);
-        all.push_back({.what = "what " + kind.name + " holds",
+        all.push_back({.what = said<"what {pack} holds">(kind.name),
                        .place = *place,
                        .above = held,
                        .below = held});
     }
     if (const auto place = place_of(members.names, "inverter/idle"); place && scenario.inverter) {
         const double idle = chance::idle_deviation(*scenario.inverter);
-        all.push_back(
-            {.what = "the inverter's idle draw", .place = *place, .above = idle, .below = idle});
+        all.push_back({.what = said<"the inverter's idle draw">(),
+                       .place = *place,
+                       .above = idle,
+                       .below = idle});
     }
     if (const auto place = place_of(members.names, "sun/scale"))
-        all.push_back({.what = "what the panels give",
+        all.push_back({.what = said<"what the panels give">(),
                        .place = *place,
                        .above = -chance::panels_deviation,
                        .below = -chance::panels_deviation});
@@ -94,6 +98,20 @@ Moved moved(const Unknown& unknown, const Members& members) {
     }
     found.deviation = std::sqrt(std::max(0.0, squares - found.mean * found.mean));
     return found;
+}
+
+// How far the meters' own errors moved, the one that moved most: they may as well be what a reading
+// tells.
+double moved_of_meters(const Members& members) {
+    double most = 0.0;
+    for (const auto of :
+         {&OwnErrors::meter, &OwnErrors::table, &OwnErrors::display, &OwnErrors::sun}) {
+        double mean = 0.0;
+        for (std::size_t i = 0; i < members.own.size(); ++i)
+            mean += members.weights[i] * (members.own[i].*of);
+        most = std::max(most, std::abs(mean));
+    }
+    return most;
 }
 
 Departure departure_of(const Unknown& unknown, const Moved& where) {
@@ -141,6 +159,7 @@ void tell_mixed(Outlook& found, const std::vector<Unknown>& unknowns, const Post
     double most = 0.0;
     for (const Candidate& one : candidates)
         most = std::max(most, std::abs(one.where.mean));
+    const double of_meters = moved_of_meters(posterior.members);
     std::erase_if(candidates,
                   [&](const Candidate& one) { return std::abs(one.where.mean) < as_much * most; });
     std::ranges::stable_sort(candidates, [](const Candidate& a, const Candidate& b) {
@@ -150,8 +169,10 @@ void tell_mixed(Outlook& found, const std::vector<Unknown>& unknowns, const Post
         auto made = departure_of(*one.unknown, one.where);
         for (const Candidate& other : candidates)
             if (other.unknown != one.unknown) made.or_else.push_back(other.unknown->what);
-        // One reading of a store never tells alone what is drawn from what is held.
-        made.sure = made.or_else.empty() ? std::min(made.sure, Sure::probably) : Sure::perhaps;
+        // One reading of a store never tells alone what is drawn from what is held, nor that the
+        // meter is right.
+        const bool alone = made.or_else.empty() && of_meters < as_much * most;
+        made.sure = alone ? std::min(made.sure, Sure::probably) : Sure::perhaps;
         made.because = because;
         found.departures.push_back(std::move(made));
     }

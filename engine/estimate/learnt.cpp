@@ -48,9 +48,9 @@ Spread spread_of(const Members& members, const std::string& name, double above, 
 }
 
 // Three digits are all that is known.
-std::string in_unit(double amount, std::string_view unit) {
+InFile in_unit(double amount, std::string_view unit) {
     const double digits = std::pow(10.0, 2.0 - std::floor(std::log10(std::max(amount, 1e-9))));
-    return fmt::format("{:.6g} {}", std::round(amount * digits) / digits, unit);
+    return {.number = std::round(amount * digits) / digits, .unit = std::string(unit)};
 }
 
 LearntValue value_of(std::string key, std::string of, double amount, std::string_view unit,
@@ -109,16 +109,21 @@ void add_packs(Learnt& learnt, const scenario::Scenario& scenario, const chance:
 
 }  // namespace
 
+std::string InFile::text() const {
+    return fmt::format("{:.6g} {}", number, unit);
+}
+
 Result<Learnt> learnt_of(const scenario::Scenario& scenario, const std::string& folder,
                          std::shared_ptr<const outage::Ready> ready, std::uint64_t seed,
                          unsigned threads) {
     const auto places = scenario::standing(scenario.log);
     const LocalTime end = scenario.outage.starts + scenario.outage.lasts;
     if (places.empty())
-        return fail({.where = "log",
-                     .found = "nothing was written down in this file",
-                     .remedy = "write down what is read while the power is out, as candlemark note "
-                               "FILE \"21:30 main 12.9 V\""});
+        return fail(
+            {.where = "log",
+             .found = words::said<"nothing was written down in this file">(),
+             .remedy = words::said<"write down what is read while the power is out, as "
+                                   "{example}">("candlemark note FILE \"21:30 main 12.9 V\"")});
     Learnt learnt{.until = std::min(end, scenario.log[places.back()].at)};
     const Story story = story_of(scenario, learnt.until);
     if (story.supply_back) learnt.until = std::min(learnt.until, *story.supply_back);

@@ -14,16 +14,24 @@
 
 namespace estimate {
 
-// A value offered for a key of the file; texts as they stand behind the =, without quotes.
+// A value as it may stand in the file.
+struct InFile {
+    double number = 0.0;  // three digits
+    std::string unit;     // "Wh"
+
+    [[nodiscard]] std::string text() const;  // what stands behind the =, without quotes: "1200 Wh"
+};
+
+// A value offered for a key of the file.
 //   low, high   as four times in five
 //   factor      of the file's value
 struct LearntValue {
     std::string key;
     std::string of;  // the load, pack or "inverter" that it is about
-    std::string in_file;
-    std::string low;
-    std::string likely;
-    std::string high;
+    InFile in_file;
+    InFile low;
+    InFile likely;
+    InFile high;
     double factor = 1.0;
 };
 

@@ -9,11 +9,17 @@
 
 namespace estimate {
 
-// The meter's own error, and how far the packs' table is off: each one value for the whole log, in
-// standard deviations. A voltmeter that reads high does so each time.
+// Errors of the meters' own, and how far the packs' table is off: each one value for the whole log,
+// in standard deviations. A voltmeter that reads high does so each time.
+//   meter     of the voltmeter
+//   table     of the packs' rested voltages
+//   display   of the packs' own displays
+//   sun       of the controller's counter
 struct OwnErrors {
     double meter = 0.0;
     double table = 0.0;
+    double display = 0.0;
+    double sun = 0.0;
 };
 
 // What a reading shows and a member expects, in volts, shares of the charge or watt-hours.
@@ -37,12 +43,23 @@ struct PacksRead {
                                 const PacksRead& packs, const OwnErrors& own,
                                 units::Duration since_start);
 
-// Of the logarithm, without its constant.
+// How far what is read lies above what is expected, over the error; 0 where that is infinite.
+[[nodiscard]] double distance(const Compared& compared);
+
+// Logarithm, without its constant; 0 with an infinite error.
 [[nodiscard]] double log_likelihood(const Compared& compared);
 
-// Of a plug-in meter: standard deviation of the logarithm of the mean draw that it tells.
+// Of a plug-in meter, of the logarithm of the mean draw that it tells: standard deviations.
+//   own     the meter's, the same each time
+//   fresh   of what the load did while it was metered
+struct MeterError {
+    double own = 0.0;
+    double fresh = 0.0;
+    [[nodiscard]] double both() const;
+};
+
 //   mean   that it shows
-[[nodiscard]] double meter_deviation(units::Power mean, double power_factor, bool compressor,
+[[nodiscard]] MeterError meter_error(units::Power mean, double power_factor, bool compressor,
                                      units::Duration over, double day_deviation);
 
 }  // namespace estimate

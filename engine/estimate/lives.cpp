@@ -6,10 +6,11 @@
 #include <optional>
 
 #include "abreast/own.hpp"
-#include "battery/percent.hpp"
+#include "abreast/watch.hpp"
+#include "battery/cell/percent.hpp"
+#include "estimate/ahead/switched_off.hpp"
 #include "estimate/stretches.hpp"
-#include "estimate/switched_off.hpp"
-#include "outage/banks.hpp"
+#include "outage/clock/banks.hpp"
 #include "outage/in_threads.hpp"
 #include "outage/warmth.hpp"
 #include "unit/built.hpp"
@@ -157,62 +158,140 @@ Result<Lives> Lives::of(const scenario::Scenario& scenario, const std::string& f
 
 namespace {
 
+// Moments at which a member is looked at: those that are asked about, and the midnight before each,
+// in order, each once.
+std::vector<Duration> with_midnights(std::span<const Duration> at, LocalTime starts) {
+    std::vector<Duration> moments;
+    for (const Duration& time : at) {
+        moments.push_back(time);
+        moments.push_back(std::max(Duration{}, time - time_of_day(starts + time)));
+    }
+    std::ranges::sort(moments);
+    moments.erase(std::ranges::unique(moments).begin(), moments.end());
+    return moments;
+}
+
 // What packs have at a moment of a stretch.
-//   at   after the stretch begins; since_midnight, or since the start of the outage
-State state_at(const outage::Course& course, const outage::PackKinds& kinds, const Ways& ways,
-               Duration at, Duration since_midnight) {
-    const auto& point = point_at(course, at);
+State state_of(const outage::Look& look, const outage::PackKinds& kinds, const Ways& ways) {
     const auto& model = *kinds.front().model;
-    return {.charge = point.charge,
+    return {.charge = look.charge,
             .rested = model.at_rest.voltage(
-                battery::fill_with(model.kinetics, model.capacity, point.charge)),
-            .unloaded = point.rested,
-            .loaded = point.voltage,
+                battery::fill_with(model.kinetics, model.capacity, look.charge)),
+            .unloaded = look.rested,
+            .loaded = look.voltage,
             .resistance = ways.all,
-            .inside = ways.inside,
-            .sun_taken = taken_between(course, at - since_midnight, at)};
+            .inside = ways.inside};
 }
 
 }  // namespace
 
 std::vector<State> Lives::states(Values values, std::span<const Duration> at) const {
-    const auto& ready = world_->ready();
-    const Lived lived = world_->lived(values);
+    return states_of(world_->lived(values), at);
+}
+
+// At each of these moments, in order; sun since the start of the outage.
+std::vector<State> Lives::seen_at(const Lived& lived, const std::vector<Duration>& moments) const {
     std::vector<State> states;
     Walk walk(*this, lived);
-    StateOfCharge charge;
-    while (states.size() < at.size()) {
+    State last;
+    while (true) {
         const Stretch stretch = walk.stretch();
-        std::vector<Duration> looked;
-        for (const Duration& time : at)
-            if (time >= stretch.from) looked.push_back(time - stretch.from);
-        const Duration until = std::min(walk.until(), at.back());
-        std::optional<outage::Course> course;
-        if (!stretch.kinds.empty()) {
-            course = run_stretch(*world_, lived, stretch.kinds, stretch.from,
-                                 std::max(until - stretch.from, as_good_as_at_once), looked, {});
-            charge = course->trace.back().charge;
+        std::vector<Duration> looks;
+        const Energy sun_before = last.sun_taken;
+        for (std::size_t i = states.size();
+             i < moments.size() && (moments[i] < walk.until() || walk.is_last()); ++i)
+            looks.push_back(moments[i] - stretch.from);
+        const std::size_t asked = looks.size();
+        if (!walk.is_last()) looks.push_back(walk.until() - stretch.from);
+        if (stretch.kinds.empty()) {
+            states.insert(states.end(), asked,
+                          {.charge = last.charge, .sun_taken = last.sun_taken});
+        } else {
+            const auto ways = ways_of(stretch.kinds);
+            const auto found = looked_at(*world_, lived, stretch.kinds, stretch.from, looks);
+            for (std::size_t i = 0; i < found.size(); ++i) {
+                last = state_of(found[i], stretch.kinds, ways);
+                last.sun_taken = sun_before + found[i].sun_taken;
+                if (i < asked) states.push_back(last);
+            }
         }
-        const Ways ways = ways_of(stretch.kinds);
-        while (states.size() < at.size() && (at[states.size()] < walk.until() || walk.is_last())) {
-            const Duration here = at[states.size()];
-            states.push_back(course ? state_at(*course, stretch.kinds, ways, here - stretch.from,
-                                               time_of_day(ready.outage.starts + here))
-                                    : State{.charge = charge});
-        }
-        if (walk.is_last()) break;
-        walk.pass(charge);
+        if (states.size() == moments.size()) return states;
+        walk.pass(last.charge);
+    }
+}
+
+std::vector<State> Lives::states_of(const Lived& lived, std::span<const Duration> at) const {
+    const LocalTime starts = world_->ready().outage.starts;
+    const auto moments = with_midnights(at, starts);
+    const auto seen = seen_at(lived, moments);
+    const auto at_moment = [&](Duration time) -> const State& {
+        return seen[std::size_t(std::ranges::lower_bound(moments, time) - moments.begin())];
+    };
+    std::vector<State> states;
+    for (const Duration& time : at) {
+        states.push_back(at_moment(time));
+        states.back().sun_taken -=
+            at_moment(std::max(Duration{}, time - time_of_day(starts + time))).sun_taken;
     }
     return states;
 }
 
-MemberEnd Lives::end_with_changes(Values values) const {
+namespace {
+
+// What a stretch tells, as a part of the whole outage.
+void append(outage::Course& whole, const outage::Course& part, Duration from) {
+    for (outage::Interval interval : part.intervals) {
+        interval.from += from;
+        interval.to += from;
+        whole.intervals.push_back(interval);
+    }
+    for (outage::Event event : part.events) {
+        event.at += from;
+        whole.events.push_back(event);
+    }
+}
+
+// A stretch without any pack: nothing is stored, nothing flows.
+outage::Course nothing_joined(Duration length, Duration every) {
+    outage::Course part;
+    for (Duration at{}; at < length; at += every)
+        part.intervals.push_back(
+            {.from = at, .to = std::min(length, at + every), .flows = {}, .charge = {}});
+    return part;
+}
+
+}  // namespace
+
+outage::Course Lives::account(Values values, Duration every) const {
     const Lived lived = world_->lived(values);
+    outage::Course whole;
+    Walk walk(*this, lived);
+    StateOfCharge charge;
+    while (true) {
+        const Stretch stretch = walk.stretch();
+        const Duration length = std::max(walk.until() - stretch.from, as_good_as_at_once);
+        if (stretch.kinds.empty()) {
+            append(whole, nothing_joined(length, every), stretch.from);
+        } else {
+            const auto part = run_stretch(*world_, lived, stretch.kinds, stretch.from, length,
+                                          {.every = every, .intervals = every});
+            append(whole, part, stretch.from);
+            charge = part.intervals.back().charge;
+            whole.survives = part.survives;
+            whole.limited_by = part.limited_by;
+            whole.lasts = stretch.from + part.lasts;
+        }
+        if (walk.is_last()) return whole;
+        walk.pass(charge);
+    }
+}
+
+MemberEnd Lives::end_with_changes(const Lived& lived) const {
     // How full they are at each change.
     std::vector<Duration> changes;
     for (const PackChange& change : story_.pack_changes)
         changes.push_back(std::max(Duration{}, change.at - as_good_as_at_once));
-    const auto there = states(values, changes);
+    const auto there = states_of(lived, changes);
     Walk walk(*this, lived);
     std::size_t passed = 0;
     while (!walk.is_last()) {
@@ -225,47 +304,153 @@ MemberEnd Lives::end_with_changes(Values values) const {
     if (stretch.kinds.empty())
         return {.lasts = stretch.from, .survives = false, .limited_by = outage::LimitedBy::charge};
     MemberEnd end = chance::end_in(run_stretch(*world_, lived, stretch.kinds, stretch.from,
-                                               world_->ready().outage.lasts - stretch.from, {},
+                                               world_->ready().outage.lasts - stretch.from,
                                                {.trace = false, .after_failure = false}));
     end.lasts += stretch.from;
     return end;
 }
 
-void Lives::ends_of_block(const std::vector<std::vector<double>>& values, std::size_t first,
-                          std::span<MemberEnd> ends) const {
-    const auto& ready = world_->ready();
-    std::vector<Lived> lived;
+namespace {
+
+// Members as they are run side by side.
+struct SideBySide {
     std::vector<outage::PackKinds> kinds;
     std::vector<outage::Unit> units;
     std::vector<abreast::Outage> outages;
-    lived.reserve(ends.size());
-    kinds.reserve(ends.size());
-    units.reserve(ends.size());
-    for (std::size_t i = 0; i < ends.size(); ++i) {
-        lived.push_back(world_->lived(values[first + i]));
-        kinds.push_back(outage::with_count(lived.back().kinds, world_->packs()));
-        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.main_path));
-        unit.inverter = lived.back().inverter;
-        unit.main_fuse = ready.units[likely].main_fuse;
-        outages.push_back({.unit = &unit,
-                           .demand = lived.back().steps,
-                           .sun = lived.back().sun,
-                           .guarded = outage::or_none(lived.back().guarded)});
+
+    SideBySide(const chance::World& world, std::span<const Lived> lived) {
+        const auto& ready = world.ready();
+        kinds.reserve(lived.size());
+        units.reserve(lived.size());
+        for (const Lived& one : lived) {
+            kinds.push_back(outage::with_count(one.kinds, world.packs()));
+            auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.main_path));
+            unit.inverter = one.inverter;
+            unit.main_fuse = ready.units[likely].main_fuse;
+            outages.push_back({.unit = &unit,
+                               .demand = one.steps,
+                               .sun = one.sun,
+                               .guarded = outage::or_none(one.guarded)});
+        }
     }
-    std::vector<abreast::OwnEnding> endings(ends.size());
-    abreast::run_own(outages, ready.outage.lasts, ready.midnight, endings);
-    for (std::size_t i = 0; i < ends.size(); ++i)
-        ends[i] = {.lasts = endings[i].lasts,
-                   .survives = endings[i].survives,
-                   .limited_by = endings[i].limited_by};
+};
+
+MemberEnd end_of(const abreast::OwnEnding& ending) {
+    return {.lasts = ending.lasts, .survives = ending.survives, .limited_by = ending.limited_by};
 }
 
-std::vector<MemberEnd> Lives::ends(const std::vector<std::vector<double>>& values,
-                                   unsigned threads) const {
-    std::vector<MemberEnd> ends(values.size());
+// The step that holds at a moment, from the beginning.
+template <class Step>
+std::vector<Step> holding_at(const std::vector<Step>& steps, Duration at) {
+    if (steps.empty()) return {};
+    const auto next = std::ranges::upper_bound(steps, at, {}, &Step::from);
+    std::vector<Step> one{next == steps.begin() ? *next : *std::prev(next)};
+    one.front().from = {};
+    return one;
+}
+
+// What packs whose wells stand so have at a moment.
+outage::Look look_at(outage::Unit unit, const Lived& lived, const abreast::Seen& seen,
+                     Duration at) {
+    for (std::size_t bank = 0; bank < seen.wells.size(); ++bank)
+        (bank == 0 ? unit.bank : unit.others[bank - 1]).at_start = seen.wells[bank];
+    unit.days = from_then_on(unit.days, at);
+    const Duration now{};
+    auto look = outage::look(unit, holding_at(lived.steps, at), holding_at(lived.sun, at), day,
+                             std::span(&now, 1))
+                    .front();
+    look.sun_taken = seen.sun_taken;
+    return look;
+}
+
+}  // namespace
+
+void Lives::ends_of_block(std::span<const Lived> lived, std::span<MemberEnd> ends) const {
+    const auto& ready = world_->ready();
+    const SideBySide all(*world_, lived);
+    std::vector<abreast::OwnEnding> endings(ends.size());
+    abreast::run_own(all.outages, ready.outage.lasts, ready.midnight, endings);
+    std::ranges::transform(endings, ends.begin(), end_of);
+}
+
+void Lives::whole_of_block(std::span<const Lived> lived, std::span<const Duration> at,
+                           std::span<Life> whole) const {
+    const auto& ready = world_->ready();
+    const LocalTime starts = ready.outage.starts;
+    const SideBySide all(*world_, lived);
+    const auto moments = with_midnights(at, starts);
+    std::vector<abreast::OwnEnding> endings(whole.size());
+    const auto seen =
+        abreast::run_watched(all.outages, ready.outage.lasts, ready.midnight, moments, endings);
+    const auto place_of = [&](Duration time) {
+        return std::size_t(std::ranges::lower_bound(moments, time) - moments.begin());
+    };
+    for (std::size_t i = 0; i < whole.size(); ++i) {
+        whole[i].end = end_of(endings[i]);
+        // Who has failed before then is run by the clock, which goes on.
+        if (seen[i].size() < moments.size()) {
+            whole[i].states = states_of(lived[i], at);
+            continue;
+        }
+        const Ways ways = ways_of(all.kinds[i]);
+        for (const Duration& time : at) {
+            const std::size_t place = place_of(time);
+            const Duration midnight = std::max(Duration{}, time - time_of_day(starts + time));
+            auto& state = whole[i].states.emplace_back(state_of(
+                look_at(all.units[i], lived[i], seen[i][place], time), all.kinds[i], ways));
+            state.sun_taken = seen[i][place].sun_taken - seen[i][place_of(midnight)].sun_taken;
+        }
+    }
+}
+
+std::vector<Lives::Life> Lives::whole(const std::vector<std::vector<double>>& values,
+                                      std::span<const Duration> at, unsigned threads) const {
+    std::vector<Life> whole(values.size());
     if (!story_.pack_changes.empty()) {
         outage::for_each_number(static_cast<int>(values.size()), threads, [&](int i) {
-            ends[std::size_t(i)] = end_with_changes(values[std::size_t(i)]);
+            const Lived lived = world_->lived(values[std::size_t(i)]);
+            whole[std::size_t(i)] = {.states = states_of(lived, at),
+                                     .end = end_with_changes(lived)};
+        });
+        return whole;
+    }
+    constexpr std::size_t block = chance::lanes;
+    const std::size_t blocks = (values.size() + block - 1) / block;
+    outage::for_each_number(static_cast<int>(blocks), threads, [&](int number) {
+        const std::size_t first = std::size_t(number) * block;
+        const std::size_t count = std::min(block, values.size() - first);
+        std::vector<Lived> of_block;
+        of_block.reserve(count);
+        for (std::size_t i = 0; i < count; ++i)
+            of_block.push_back(world_->lived(values[first + i]));
+        whole_of_block(of_block, at, std::span(whole).subspan(first, count));
+    });
+    return whole;
+}
+
+std::vector<Lived> Lives::lived(const std::vector<std::vector<double>>& values,
+                                unsigned threads) const {
+    std::vector<Lived> made(values.size());
+    outage::for_each_number(static_cast<int>(values.size()), threads, [&](int i) {
+        made[std::size_t(i)] = world_->lived(values[std::size_t(i)]);
+    });
+    return made;
+}
+
+std::vector<MemberEnd> Lives::ends(const std::vector<std::vector<double>>& values, unsigned threads,
+                                   std::span<const Lived> before) const {
+    std::vector<MemberEnd> ends(values.size());
+    // Loads are always worked out anew: these are switched off otherwise.
+    const chance::SwitchedOff other_loads{true};
+    const auto lived = [&](std::size_t i) {
+        return before.empty()
+                   ? world_->lived(values[i])
+                   : world_->lived(values[i], {},
+                                   {.lived = before[i], .values = values[i], .off = other_loads});
+    };
+    if (!story_.pack_changes.empty()) {
+        outage::for_each_number(static_cast<int>(values.size()), threads, [&](int i) {
+            ends[std::size_t(i)] = end_with_changes(lived(std::size_t(i)));
         });
         return ends;
     }
@@ -274,7 +459,11 @@ std::vector<MemberEnd> Lives::ends(const std::vector<std::vector<double>>& value
     outage::for_each_number(static_cast<int>(blocks), threads, [&](int number) {
         const std::size_t first = std::size_t(number) * block;
         const std::size_t count = std::min(block, values.size() - first);
-        ends_of_block(values, first, std::span(ends).subspan(first, count));
+        std::vector<Lived> of_block;
+        of_block.reserve(count);
+        for (std::size_t i = 0; i < count; ++i)
+            of_block.push_back(lived(first + i));
+        ends_of_block(of_block, std::span(ends).subspan(first, count));
     });
     return ends;
 }

@@ -10,6 +10,7 @@
 #include "chance/members.hpp"
 #include "chance/world.hpp"
 #include "estimate/story.hpp"
+#include "outage/course.hpp"
 #include "outage/ready.hpp"
 #include "scenario/scenario.hpp"
 #include "units/result.hpp"
@@ -50,11 +51,34 @@ class Lives {
     [[nodiscard]] std::vector<State> states(chance::Values values,
                                             std::span<const units::Duration> at) const;
 
+    // The whole outage of one member by the clock's own account, through every change of the packs.
+    //   every   length of an interval, above 0; one that ends at a change may be shorter
+    //   gives   intervals that follow one another; events and the first failure of each stretch
+    [[nodiscard]] outage::Course account(chance::Values values, units::Duration every) const;
+
     // After the last change of the packs, how it ends: times after the start of the outage.
     //   values   one a member; each has a value for every name of the world
+    //   before   likewise, of the same members by name, where they were worked out for other loads
+    //            of the same scenario; empty: not yet
     //   gives    one a member, the same for any number of threads
     [[nodiscard]] std::vector<chance::MemberEnd> ends(
-        const std::vector<std::vector<double>>& values, unsigned threads = 0) const;
+        const std::vector<std::vector<double>>& values, unsigned threads = 0,
+        std::span<const chance::Lived> before = {}) const;
+
+    // Both of so many members at once.
+    //   states   one at each of the times
+    //   end      as `ends` gives it, but for rounding: the times are changes of their own
+    struct Life {
+        std::vector<State> states;
+        chance::MemberEnd end;
+    };
+    [[nodiscard]] std::vector<Life> whole(const std::vector<std::vector<double>>& values,
+                                          std::span<const units::Duration> at,
+                                          unsigned threads = 0) const;
+
+    // What these values make of the unit, its loads and its sun, one a member.
+    [[nodiscard]] std::vector<chance::Lived> lived(const std::vector<std::vector<double>>& values,
+                                                   unsigned threads = 0) const;
 
   private:
     // Packs of one kind that have stood alike so far.
@@ -72,9 +96,15 @@ class Lives {
     std::vector<std::size_t> kind_of_;  // of each pack of the scenario; empty without changes
     Story story_;
 
-    [[nodiscard]] chance::MemberEnd end_with_changes(chance::Values values) const;
-    void ends_of_block(const std::vector<std::vector<double>>& values, std::size_t first,
+    [[nodiscard]] std::vector<State> seen_at(const chance::Lived& lived,
+                                             const std::vector<units::Duration>& moments) const;
+    [[nodiscard]] std::vector<State> states_of(const chance::Lived& lived,
+                                               std::span<const units::Duration> at) const;
+    [[nodiscard]] chance::MemberEnd end_with_changes(const chance::Lived& lived) const;
+    void ends_of_block(std::span<const chance::Lived> lived,
                        std::span<chance::MemberEnd> ends) const;
+    void whole_of_block(std::span<const chance::Lived> lived, std::span<const units::Duration> at,
+                        std::span<Life> whole) const;
 };
 
 }  // namespace estimate

@@ -5,10 +5,10 @@
 
 #include "chance/one_year.hpp"
 #include "chance/open_end.hpp"
+#include "estimate/ahead/narrowing.hpp"
 #include "estimate/departures.hpp"
-#include "estimate/narrowing.hpp"
 #include "estimate/weights.hpp"
-#include "sizing/builds.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/members_of.hpp"
 
 namespace estimate {
@@ -22,7 +22,6 @@ namespace {
 
 constexpr std::size_t members_of_a_step = 128;  // for each step of switching off
 constexpr std::size_t most_steps = 6;
-constexpr int blocks_before = 4;  // of members, for what it was before the last reading
 
 // How long it lasts from now on; of a length that nobody knows, given that it is not over yet.
 std::vector<Outcome> outcomes_from(const std::vector<MemberEnd>& ends,
@@ -94,7 +93,11 @@ class Estimator {
         found.story = story_of(scenario_, wanted_.now);
         auto lives = Lives::of(scenario_, folder_, ready_, found.story);
         if (!lives) return fail(std::move(lives.error()));
-        const Estimated made = estimated(*lives, found.story);
+        auto posteriors =
+            wanted_.steps
+                ? posteriors_of(scenario_, found.story, *lives, asked(found.story))
+                : Posteriors{posterior_of(scenario_, found.story, *lives, asked(found.story)), {}};
+        const Estimated made = estimated(lives->world(), std::move(posteriors.after));
         found.figures = made.figures;
         found.limited_by = made.limited_by;
         found.out_already = made.out_already;
@@ -110,11 +113,15 @@ class Estimator {
             found.to_expected = Probability(std::min(1.0, share));
         }
         tell_departures(found, scenario_, lives->world(), made.posterior);
+        if (wanted_.fan)
+            found.fan =
+                stored_fan(*lives, made.posterior.members, scenario_.outage.lasts, wanted_.threads);
         if (!wanted_.steps) return found;
         found.read_next =
             narrowings(scenario_, found.story, lives->world(), made.posterior, made.outcomes, now_);
-        found.was = before_the_last(found.story);
-        found.next_off = steps(found.story, made.posterior.members);
+        if (posteriors.before)
+            found.was = estimated(lives->world(), std::move(*posteriors.before)).figures;
+        found.next_off = steps(found.story, few_of(*lives, made.posterior.members));
         return found;
     }
 
@@ -135,39 +142,19 @@ class Estimator {
                 .threads = wanted_.threads};
     }
 
-    //   most   blocks of members
-    [[nodiscard]] Estimated estimated(const Lives& lives, const Story& story,
-                                      int most = blocks_with_readings * 8) const {
-        Asked of = asked(story);
-        of.blocks = std::min(of.blocks, most);
-        Estimated made{.posterior = posterior_of(scenario_, story, lives, of)};
+    [[nodiscard]] Estimated estimated(const chance::World& world, Posterior&& posterior) const {
+        Estimated made;
+        made.posterior = std::move(posterior);
         const Members& members = made.posterior.members;
-        const auto ends = lives.ends(members.values, wanted_.threads);
+        const auto& ends = made.posterior.ends;
         made.outcomes = outcomes_from(ends, members.weights, now_, scenario_.outage);
-        made.figures = figures_from(made.outcomes, members, lives.world(), goal_);
+        made.figures = figures_from(made.outcomes, members, world, goal_);
         made.limited_by = mostly_limited_by(ends, members.weights);
         double out = 0.0;
         for (std::size_t i = 0; i < ends.size(); ++i)
             if (!ends[i].survives && ends[i].lasts <= now_) out += members.weights[i];
         made.out_already = Probability(std::min(1.0, out));
         return made;
-    }
-
-    // Without what was read last, at the same moment.
-    [[nodiscard]] std::optional<Figures> before_the_last(const Story& story) const {
-        if (story.readings.empty() && story.meters.empty()) return std::nullopt;
-        Story earlier = story;
-        const auto at = [&](const std::vector<std::size_t>& places) {
-            return places.empty() ? scenario_.outage.starts : scenario_.log[places.back()].at;
-        };
-        auto& later = !earlier.meters.empty() && (earlier.readings.empty() ||
-                                                  at(earlier.meters) > at(earlier.readings))
-                          ? earlier.meters
-                          : earlier.readings;
-        later.pop_back();
-        const auto lives = Lives::of(scenario_, folder_, ready_, earlier);
-        if (!lives) return std::nullopt;
-        return estimated(*lives, earlier, blocks_before).figures;
     }
 
     static void tell_charge(Outlook& found, const Posterior& posterior) {
@@ -215,23 +202,37 @@ class Estimator {
         return loads;
     }
 
-    [[nodiscard]] Figures with_off(const Story& story, const Members& few,
+    // A few members that were worked out with what is on now.
+    struct Few {
+        Members members;
+        std::vector<chance::Lived> lived;
+    };
+
+    [[nodiscard]] Figures with_off(const Story& story, const Few& few,
                                    const std::vector<std::size_t>& off) const {
         std::vector<demand::Spans> spans(scenario_.loads.size());
         for (const std::size_t load : off)
             spans[load] = {{.from = now_, .until = scenario_.outage.lasts}};
         const auto lives = Lives::of(scenario_, folder_, ready_, story, spans);
         if (!lives) return {};
-        const auto ends = lives->ends(values_for(lives->world(), few), wanted_.threads);
-        return weighted_figures(outcomes_from(ends, few.weights, now_, scenario_.outage), goal_);
+        const auto ends =
+            lives->ends(values_for(lives->world(), few.members), wanted_.threads, few.lived);
+        return weighted_figures(outcomes_from(ends, few.members.weights, now_, scenario_.outage),
+                                goal_);
     }
 
-    [[nodiscard]] std::vector<OffStep> steps(const Story& story, const Members& members) const {
+    [[nodiscard]] Few few_of(const Lives& lives, const Members& members) const {
         const auto places = drawn_again(members.weights, members_of_a_step);
-        Members few{.names = members.names, .values = {}, .own = {}, .weights = {}};
+        Few few;
+        few.members.names = members.names;
         for (const std::size_t place : places)
-            few.values.push_back(members.values[place]);
-        few.weights.assign(places.size(), 1.0 / double(places.size()));
+            few.members.values.push_back(members.values[place]);
+        few.members.weights.assign(places.size(), 1.0 / double(places.size()));
+        few.lived = lives.lived(few.members.values, wanted_.threads);
+        return few;
+    }
+
+    [[nodiscard]] std::vector<OffStep> steps(const Story& story, const Few& few) const {
         const Figures on = with_off(story, few, {});
         std::vector<OffStep> steps;
         std::vector<std::size_t> off;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "chance/figures.hpp"
+#include "estimate/ahead/stored_fan.hpp"
 #include "estimate/posterior.hpp"
 #include "outage/course.hpp"
 #include "outage/ready.hpp"
@@ -44,13 +45,13 @@ enum class Sure { perhaps, probably, surely };
 //   because   places in the log
 //   or_else   others that would explain the same readings; then it is never more than perhaps
 struct Departure {
-    std::string what;
+    words::Said what;
     double low = 1.0;
     double likely = 1.0;
     double high = 1.0;
     Sure sure = Sure::perhaps;
     std::vector<std::size_t> because;
-    std::vector<std::string> or_else;
+    std::vector<words::Said> or_else;
 };
 
 //   from_now      times after `now`
@@ -79,6 +80,7 @@ struct Outlook {
     bool more_left = false;  // the packs have more than the plan expected: something may be off
     int readings = 0;
     Story story;
+    std::optional<StoredFan> fan = {};  // where it was wanted
 };
 
 struct Wanted {
@@ -86,6 +88,7 @@ struct Wanted {
     std::uint64_t seed = 1;
     unsigned threads = 0;
     bool steps = true;  // what switching off buys, what to read next, what it was before
+    bool fan = false;   // what is stored, over the whole outage
 };
 
 //   fails   where the outage cannot be planned

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <memory>
 
-#include "battery/percent.hpp"
-#include "outage/clock.hpp"
+#include "battery/cell/percent.hpp"
+#include "outage/clock/clock.hpp"
 #include "outage/ready.hpp"
 
 namespace estimate {
@@ -15,33 +15,49 @@ using namespace units;
 
 namespace {
 
-// With a step of its own at each of these times, so that the clock looks there.
-std::vector<demand::DemandStep> looked_at(std::vector<demand::DemandStep> steps,
-                                          std::span<const Duration> at) {
-    for (const Duration& time : at) {
-        const auto next = std::ranges::upper_bound(steps, time, {}, &demand::DemandStep::from);
-        if (next == steps.begin() || std::prev(next)->from == time) continue;
-        demand::DemandStep step = *std::prev(next);
-        step.from = time;
-        steps.insert(next, step);
+// What a stretch is run with; what begins with the outage is not copied.
+struct Parts {
+    outage::Unit unit;
+    std::vector<demand::DemandStep> steps;
+    std::vector<outage::SunChange> sun;
+    Duration midnight{};
+    bool from_start = false;
+};
+
+Parts parts_of(const chance::World& world, const chance::Lived& lived,
+               const outage::PackKinds& kinds, Duration from) {
+    const auto& ready = world.ready();
+    Parts made{.unit = outage::unit_of(kinds, ready.main_path),
+               .steps = {},
+               .sun = {},
+               .from_start = !(from > Duration{})};
+    made.unit.inverter = lived.inverter;
+    made.unit.main_fuse = ready.units[static_cast<std::size_t>(outage::End::likely)].main_fuse;
+    if (!made.from_start) {
+        made.steps = from_then_on(lived.steps, from);
+        made.sun = from_then_on(lived.sun, from);
     }
-    return steps;
+    const double since = (ready.midnight - from + 400.0 * day) / second;
+    made.midnight = std::fmod(since, 86'400.0) * second;
+    return made;
 }
 
 }  // namespace
 
 outage::Course run_stretch(const chance::World& world, const chance::Lived& lived,
                            const outage::PackKinds& kinds, Duration from, Duration length,
-                           std::span<const Duration> looked, outage::Keep keep) {
-    const auto& ready = world.ready();
-    auto unit = outage::unit_of(kinds, ready.main_path);
-    unit.inverter = lived.inverter;
-    unit.main_fuse = ready.units[static_cast<std::size_t>(outage::End::likely)].main_fuse;
-    const auto steps = looked_at(from_then_on(lived.steps, from), looked);
-    const auto sun = from_then_on(lived.sun, from);
-    const double since = (ready.midnight - from + 400.0 * day) / second;
-    const Duration midnight = std::fmod(since, 86'400.0) * second;
-    return outage::run(unit, steps, sun, length, midnight, keep);
+                           outage::Keep keep) {
+    const Parts parts = parts_of(world, lived, kinds, from);
+    return outage::run(parts.unit, parts.from_start ? lived.steps : parts.steps,
+                       parts.from_start ? lived.sun : parts.sun, length, parts.midnight, keep);
+}
+
+std::vector<outage::Look> looked_at(const chance::World& world, const chance::Lived& lived,
+                                    const outage::PackKinds& kinds, Duration from,
+                                    std::span<const Duration> at) {
+    const Parts parts = parts_of(world, lived, kinds, from);
+    return outage::look(parts.unit, parts.from_start ? lived.steps : parts.steps,
+                        parts.from_start ? lived.sun : parts.sun, parts.midnight, at);
 }
 
 outage::PackKind with_charge(outage::PackKind kind, std::optional<StateOfCharge> charge) {
@@ -55,23 +71,6 @@ outage::PackKind with_charge(outage::PackKind kind, std::optional<StateOfCharge>
     for (auto& of_day : kind.days)
         of_day.model = at(*of_day.model);
     return kind;
-}
-
-Energy taken_between(const outage::Course& course, Duration from, Duration until) {
-    Energy taken{};
-    for (std::size_t i = 0; i + 1 < course.trace.size(); ++i) {
-        const Duration begins = std::max(from, course.trace[i].at);
-        const Duration ends = std::min(until, course.trace[i + 1].at);
-        if (ends > begins) taken += course.trace[i].sun_taken * (ends - begins);
-    }
-    return taken;
-}
-
-const outage::TracePoint& point_at(const outage::Course& course, Duration at) {
-    assert(!course.trace.empty());
-    const auto next = std::ranges::upper_bound(course.trace, at + as_good_as_at_once, {},
-                                               &outage::TracePoint::at);
-    return next == course.trace.begin() ? course.trace.front() : *std::prev(next);
 }
 
 Ways ways_of(const outage::PackKinds& kinds) {

@@ -8,8 +8,9 @@
 
 #include "chance/world.hpp"
 #include "demand/demand.hpp"
-#include "outage/banks.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/banks.hpp"
+#include "outage/clock/clock.hpp"
+#include "outage/clock/looks.hpp"
 #include "outage/course.hpp"
 #include "units/quantities.hpp"
 
@@ -34,19 +35,18 @@ template <class Step>
                                            std::optional<units::StateOfCharge> charge);
 
 // These packs from a moment of the outage on, for a length.
-//   looked   times after that moment at which the trace has a point
 [[nodiscard]] outage::Course run_stretch(const chance::World& world, const chance::Lived& lived,
                                          const outage::PackKinds& kinds, units::Duration from,
-                                         units::Duration length,
-                                         std::span<const units::Duration> looked,
-                                         outage::Keep keep);
+                                         units::Duration length, outage::Keep keep);
 
-// What panels gave between two moments of a course with its trace.
-[[nodiscard]] units::Energy taken_between(const outage::Course& course, units::Duration from,
-                                          units::Duration until);
-
-// The point of the trace that holds at a moment, the later of two at one instant.
-[[nodiscard]] const outage::TracePoint& point_at(const outage::Course& course, units::Duration at);
+// The same, looked at.
+//   at      after that moment, in rising order; it goes on to the last of them
+//   gives   one for each
+[[nodiscard]] std::vector<outage::Look> looked_at(const chance::World& world,
+                                                  const chance::Lived& lived,
+                                                  const outage::PackKinds& kinds,
+                                                  units::Duration from,
+                                                  std::span<const units::Duration> at);
 
 // The ways of all packs side by side to the bus; of it inside the packs.
 struct Ways {

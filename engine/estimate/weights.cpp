@@ -29,18 +29,6 @@ double effective(std::span<const double> weights) {
     return squares > 0.0 ? 1.0 / squares : 0.0;
 }
 
-double exponent_for(std::span<const double> log_likelihood, double most,
-                    double effective_at_least) {
-    if (effective(weights_of(log_likelihood, most)) >= effective_at_least) return most;
-    double low = 0.0;
-    double high = most;
-    for (int halved = 0; halved < 50; ++halved) {
-        const double middle = 0.5 * (low + high);
-        (effective(weights_of(log_likelihood, middle)) >= effective_at_least ? low : high) = middle;
-    }
-    return low;
-}
-
 std::vector<std::size_t> drawn_again(std::span<const double> weights, std::size_t count) {
     std::vector<std::size_t> places;
     places.reserve(count);
@@ -53,11 +41,6 @@ std::vector<std::size_t> drawn_again(std::span<const double> weights, std::size_
         places.push_back(at);
     }
     return places;
-}
-
-Pull pull_of(double discount) {
-    const double kept = (3.0 * discount - 1.0) / (2.0 * discount);
-    return {.kept = kept, .moved = std::sqrt(1.0 - kept * kept)};
 }
 
 }  // namespace estimate

@@ -1,5 +1,4 @@
-// Weights of members by what was read, and members drawn together where too few of them count.
-// method.md (5) to (7)
+// Weights of members by what was read, and members drawn by their weight. method.md (5) and (6)
 #pragma once
 
 #include <cstddef>
@@ -17,21 +16,9 @@ namespace estimate {
 // So many members of equal weight would say as much.
 [[nodiscard]] double effective(std::span<const double> weights);
 
-// The largest exponent, up to `most`, with which at least so many count.
-[[nodiscard]] double exponent_for(std::span<const double> log_likelihood, double most,
-                                  double effective_at_least);
-
 // Places of members, as many as there are, each as often as its weight is of all: at even steps
 // from half a step on, so that it is the same each time.
 [[nodiscard]] std::vector<std::size_t> drawn_again(std::span<const double> weights,
                                                    std::size_t count);
-
-// What is left of a member's own place, and how wide it is moved, for a discount of 0.98.
-// [Liu 2001]
-struct Pull {
-    double kept = 1.0;
-    double moved = 0.0;  // of the standard deviation
-};
-[[nodiscard]] Pull pull_of(double discount);
 
 }  // namespace estimate

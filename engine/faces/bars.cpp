@@ -10,6 +10,8 @@ namespace faces {
 
 namespace {
 
+using words::said;
+
 struct Signs {
     std::string_view sure;
     std::string_view likely;
@@ -51,10 +53,10 @@ std::string strip(const answers::Bar& bar, double top, int cells, const Signs& s
 std::vector<std::string> drawn_bars(const answers::BarChart& chart, const Look& look) {
     const Signs& signs = signs_for(look);
     std::vector<std::string> lines;
-    std::string heading = chart.title;
+    std::string heading = plain(chart.title);
     if (has_range(chart)) {
-        const std::string key = fmt::format("{} at least  {} likely  {} at best", signs.sure,
-                                            signs.likely, signs.at_best);
+        const std::string key = in(look, said<"{sure} at least  {likely} likely  {best} at best">(
+                                             signs.sure, signs.likely, signs.at_best));
         const int gap = look.width - width_of(heading) - width_of(key);
         heading += gap >= 2 ? std::string(static_cast<std::size_t>(gap), ' ') + key : "";
     }
@@ -73,7 +75,7 @@ std::vector<std::string> drawn_bars(const answers::BarChart& chart, const Look& 
     for (const auto& bar : chart.bars) {
         lines.push_back(fmt::format("{}{} {}{} {}", bar.chosen ? signs.chosen : " ",
                                     padded(shortened(bar.label, label), label), signs.side,
-                                    strip(bar, top, cells, signs), bar.words));
+                                    strip(bar, top, cells, signs), plain(bar.words)));
     }
     return lines;
 }
@@ -106,7 +108,7 @@ std::vector<std::string> drawn_curves(const answers::DayCurves& curves, const Lo
             const double eighth = top > 0.0 ? 8.0 * curve.values[point] / top : 0.0;
             line += steps[static_cast<std::size_t>(std::ceil(std::clamp(eighth, 0.0, 8.0)))];
         }
-        lines.push_back(line + std::string(signs.side) + " " + curve.words);
+        lines.push_back(line + std::string(signs.side) + " " + plain(curve.words));
     }
     std::string hours(points / stride + 2, ' ');
     for (std::size_t point = 0; point < points; point += stride) {

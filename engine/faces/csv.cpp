@@ -3,8 +3,14 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include <fmt/format.h>
+
+#include "answers/exhibits.hpp"
+#include "faces/page.hpp"
+#include "faces/spoken.hpp"
 
 namespace faces {
 
@@ -46,6 +52,14 @@ std::string line(const std::vector<std::string>& fields) {
     return fmt::format("{}\r\n", fmt::join(fields, ","));
 }
 
+std::string field_of(double value) {
+    return field(value);
+}
+
+std::string field_of(const words::Said& said) {
+    return field(plain(said));
+}
+
 std::size_t length(const answers::Column& column) {
     return std::visit([](const auto& points) { return points.size(); }, column.points);
 }
@@ -55,8 +69,8 @@ std::string table(const answers::Series& series) {
     std::size_t rows = 0;
     for (const auto& column : series.columns) {
         fields.push_back(field(column.unit.empty()
-                                   ? column.heading
-                                   : fmt::format("{} [{}]", column.heading, column.unit)));
+                                   ? plain(column.heading)
+                                   : fmt::format("{} [{}]", plain(column.heading), column.unit)));
         rows = std::max(rows, length(column));
     }
     std::string text = line(fields);
@@ -65,7 +79,7 @@ std::string table(const answers::Series& series) {
         for (const auto& column : series.columns) {
             fields.push_back(std::visit(
                 [row](const auto& points) {
-                    return row < points.size() ? field(points[row]) : std::string();
+                    return row < points.size() ? field_of(points[row]) : std::string();
                 },
                 column.points));
         }
@@ -81,12 +95,14 @@ struct LinesOf {
     const std::string& key;
 
     void operator()(const answers::Absent& absent) const {
-        text += line({field(key), "", field(absent.reason)});
+        text += line({field(key), "", field(plain(absent.reason))});
     }
     void operator()(bool yes) const { text += line({field(key), yes ? "true" : "false", ""}); }
     void operator()(std::int64_t count) const {
         text += line({field(key), std::to_string(count), ""});
     }
+    void operator()(const answers::Code& code) const { (*this)(code.code); }
+    void operator()(const words::Said& said) const { (*this)(plain(said)); }
     void operator()(const std::string& words) const {
         text += line({field(key), field(words), ""});
     }
@@ -109,13 +125,30 @@ void add_lines(std::string& text, const std::string& key, const answers::Value& 
     std::visit(LinesOf{text, key}, value.held);
 }
 
+// One overload a kind of exhibit: what of it is the one table that this face prints. Pictures are
+// none, and have their numbers in tables and figures of the answer.
+struct TableOf {
+    using Table = std::optional<std::string>;
+
+    Table operator()(const answers::DaysChart*) const { return {}; }
+    Table operator()(const answers::BuildsView*) const { return {}; }
+    Table operator()(const answers::BarChart*) const { return {}; }
+    Table operator()(const answers::DayCurves*) const { return {}; }
+    Table operator()(const answers::StartChart*) const { return {}; }
+    Table operator()(const answers::WiringDiagram*) const { return {}; }
+    Table operator()(const answers::Account*) const { return {}; }
+    Table operator()(const answers::Series* one) const { return table(*one); }
+};
+
 }  // namespace
 
-std::string in_csv(const answers::Answer& answer) {
-    if (!answer.series.empty()) {
-        return table(answer.series.front());
-    }
-    std::string text = line({"key", "value", "unit"});
+std::string in_csv(const answers::Answer& unspoken, const words::Language& language) {
+    const answers::Answer answer = spoken(unspoken, language);
+    for (const auto& exhibit : answers::exhibits_of(answer))
+        if (auto found = std::visit(TableOf{}, exhibit)) return std::move(*found);
+    std::string text = line({field(words::in(language, words::said<"key">())),
+                             field(words::in(language, words::said<"value">())),
+                             field(words::in(language, words::said<"{?measure}unit">()))});
     LinesOf{text, ""}(answer.values);
     return text;
 }

@@ -8,11 +8,14 @@
 #include <fmt/format.h>
 
 #include "answers/clock_words.hpp"
-#include "units/text.hpp"
+#include "units/quantities.hpp"
+#include "units/said.hpp"
 
 namespace faces {
 
 namespace {
+
+using words::said;
 
 constexpr int label_width = 9;
 
@@ -94,9 +97,9 @@ std::string_view cell(const Slice& slice, double bottom, double top, bool band, 
     return middle <= slice.latest && band ? signs.at_best : empty;
 }
 
-std::string side_label(int row, int rows, double top) {
-    const auto energy = [](double watt_hours) {
-        return units::show(watt_hours * units::watt_hour, 2);
+std::string side_label(int row, int rows, double top, const Look& look) {
+    const auto energy = [&](double watt_hours) {
+        return words::in(look.language, units::amount(watt_hours * units::watt_hour, 2));
     };
     if (row == 0) {
         return energy(top);
@@ -129,13 +132,13 @@ DayAxis day_axis(const answers::DaysChart& chart, int columns, const Look& look)
     const units::LocalTime end = chart.starts + chart.lasts * units::hour;
     const double first_midnight = 24.0 - units::time_of_day(chart.starts) / units::hour;
     if (first_midnight / chart.lasts * columns >= 4.0) {
-        write(0, answers::short_weekday(chart.starts));
+        write(0, in(look, answers::short_weekday(chart.starts)));
     }
     for (units::LocalTime day = units::midnight_before(chart.starts) + units::day; day < end;
          day = day + units::day) {
         const int column = column_of((day - chart.starts) / units::hour, chart.lasts, columns);
         foot[static_cast<std::size_t>(column)] = signs.midnight;
-        write(column, answers::short_weekday(day));
+        write(column, in(look, answers::short_weekday(day)));
     }
     return {.foot = fmt::format("{}", fmt::join(foot, "")), .names = names};
 }
@@ -183,7 +186,7 @@ std::vector<std::string> days_plot(const answers::DaysChart& chart, int width, i
     const double top = chart.top > 0.0 ? chart.top : 1.0;
     std::vector<std::string> lines;
     for (int row = 0; row < rows; ++row) {
-        std::string line = right_aligned(side_label(row, rows, top), label_width - 1) + " " +
+        std::string line = right_aligned(side_label(row, rows, top, look), label_width - 1) + " " +
                            std::string(signs.side);
         for (const auto& slice : parts) {
             line +=
@@ -196,7 +199,7 @@ std::vector<std::string> days_plot(const answers::DaysChart& chart, int width, i
                     axis.foot);
     lines.push_back(std::string(label_width + 1, ' ') + axis.names);
     if (const auto out = still_out_line(chart, columns)) {
-        lines.push_back(right_aligned("out, %", label_width - 1) + "  " + *out);
+        lines.push_back(right_aligned(in(look, said<"out, %">()), label_width - 1) + "  " + *out);
     }
     if (!chart.markers.empty()) {
         lines.push_back(std::string(label_width + 1, ' ') + marker_line(chart, columns));
@@ -207,19 +210,21 @@ std::vector<std::string> days_plot(const answers::DaysChart& chart, int width, i
 std::string plot_key(const answers::DaysChart& chart, const Look& look) {
     const Signs& signs = signs_for(look);
     const bool roomy = look.width >= 80;
+    const bool band = has_band(chart);
+    std::vector<std::string> entries;
+    if (band) {
+        entries.push_back(in(look, said<"{sign} 9 in 10">(signs.sure)));
+        entries.push_back(in(look, said<"{sign} likely">(signs.likely)));
+        entries.push_back(in(look, said<"{sign} 1 in 10">(signs.at_best)));
+    }
+    if (!chart.nights.empty()) entries.push_back(in(look, said<"{sign} night">(signs.night)));
+    const bool explains = !entries.empty();
+    if (!chart.still_out.empty()) entries.push_back(in(look, said<"out: still out">()));
     const std::string_view gap = roomy ? "  " : " ";
-    std::string key = roomy ? "Stored in the packs" : "Stored";
-    if (has_band(chart)) {
-        key = fmt::format("{}{} 9 in 10{}{} likely{}{} 1 in 10", roomy ? key + ": " : "",
-                          signs.sure, gap, signs.likely, gap, signs.at_best);
-    }
-    if (!chart.nights.empty()) {
-        key += fmt::format("{}{} night", has_band(chart) ? gap : ": ", signs.night);
-    }
-    if (!chart.still_out.empty()) {
-        key += fmt::format("{}out: still out", gap);
-    }
-    return key;
+    std::string key = in(look, roomy ? said<"Stored in the packs">() : said<"Stored">());
+    if (band && !roomy) key.clear();
+    if (!key.empty() && !entries.empty()) key += explains ? ": " : gap;
+    return key + fmt::format("{}", fmt::join(entries, gap));
 }
 
 }  // namespace faces

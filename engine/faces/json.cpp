@@ -6,6 +6,10 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include "answers/exhibits.hpp"
+#include "faces/page.hpp"
+#include "units/text.hpp"
+
 namespace faces {
 
 namespace {
@@ -24,6 +28,47 @@ Json json_of(const answers::Quantity& quantity) {
     return {{"value", number(quantity.value)}, {"unit", quantity.unit}};
 }
 
+Json said_of(const words::Said& said);
+
+Json json_of(units::Dimension dimension, double si) {
+    const auto printed = units::customary_si(dimension, si);
+    return {{"value", number(printed.value)}, {"unit", printed.unit}};
+}
+
+// One overload a kind of part.
+struct PartOf {
+    Json operator()(const words::Name& name) const { return name.text; }
+    Json operator()(const words::Amount& amount) const {
+        return json_of(amount.dimension, amount.si);
+    }
+    Json operator()(const words::Between& between) const {
+        return {{"low", json_of(between.dimension, between.low)},
+                {"high", json_of(between.dimension, between.high)}};
+    }
+    Json operator()(const words::Moment& moment) const {
+        return words::in(words::english(),
+                         words::Moment{moment.since_1970, words::Moment::Form::iso});
+    }
+    Json operator()(const words::Count& count) const { return count.number; }
+    Json operator()(const words::Number& one) const { return number(one.value); }
+    Json operator()(const words::Said& said) const { return said_of(said); }
+    Json operator()(const words::List& list) const {
+        Json items = Json::array();
+        for (const words::Said& item : list.items)
+            items.push_back(said_of(item));
+        return items;
+    }
+};
+
+// The saying's key and its parts as values.
+Json said_of(const words::Said& said) {
+    Json parts = Json::object();
+    for (std::size_t i = 0; i < said.parts.size(); ++i)
+        parts[std::string(said.saying->parts.names[i])] =
+            std::visit(PartOf{}, said.parts[i].held());
+    return {{"saying", said.saying->english}, {"parts", std::move(parts)}};
+}
+
 Json json_of(const answers::Value& value);
 
 Json json_of(const answers::Members& members) {
@@ -32,7 +77,7 @@ Json json_of(const answers::Members& members) {
     for (const auto& member : members) {
         result[member.key] = json_of(member.value);
         if (const auto* absent = std::get_if<answers::Absent>(&member.value.held)) {
-            reasons[member.key] = absent->reason;
+            reasons[member.key] = plain(absent->reason);
         }
     }
     if (!reasons.empty()) {
@@ -54,6 +99,8 @@ struct JsonOf {
     Json operator()(bool yes) const { return yes; }
     Json operator()(std::int64_t count) const { return count; }
     Json operator()(const std::string& words) const { return words; }
+    Json operator()(const answers::Code& code) const { return code.code; }
+    Json operator()(const words::Said& said) const { return plain(said); }
     Json operator()(const answers::Quantity& quantity) const { return json_of(quantity); }
     Json operator()(const answers::List& list) const { return json_of(list); }
     Json operator()(const answers::Members& members) const { return json_of(members); }
@@ -66,10 +113,12 @@ Json json_of(const answers::Value& value) {
 Json json_of(const answers::PinnedFinding& pinned) {
     const auto& finding = pinned.finding;
     Json result{{"severity", answers::word_for(finding.severity)},
-                {"where", finding.where},
-                {"text", finding.text},
-                {"mend", finding.mend},
-                {"source", finding.source}};
+                {"where", plain(finding.where)},
+                {"text", plain(finding.text)},
+                {"said", said_of(finding.text)},
+                {"mend", plain(finding.mend)},
+                {"mend_said", said_of(finding.mend)},
+                {"source", plain(finding.source)}};
     if (pinned.at) {
         result["at"] = {{"value", number(*pinned.at / units::hour)}, {"unit", "h"}};
     }
@@ -77,13 +126,13 @@ Json json_of(const answers::PinnedFinding& pinned) {
 }
 
 Json json_of(const answers::WorkingRow& row) {
-    return {{"section", row.section},           {"quantity", row.quantity},
+    return {{"section", plain(row.section)},    {"quantity", plain(row.quantity)},
             {"value", number(row.value.value)}, {"unit", row.value.unit},
-            {"formula", row.formula},           {"source", row.source}};
+            {"formula", row.formula},           {"source", plain(row.source)}};
 }
 
 Json json_of(const answers::Column& column) {
-    Json result{{"name", column.name}, {"heading", column.heading}};
+    Json result{{"name", column.name}, {"heading", plain(column.heading)}};
     if (const auto* numbers = std::get_if<std::vector<double>>(&column.points)) {
         result["unit"] = column.unit;
         Json points = Json::array();
@@ -92,7 +141,9 @@ Json json_of(const answers::Column& column) {
         }
         result["points"] = std::move(points);
     } else {
-        result["points"] = std::get<std::vector<std::string>>(column.points);
+        result["points"] = Json::array();
+        for (const auto& said : std::get<std::vector<words::Said>>(column.points))
+            result["points"].push_back(plain(said));
     }
     return result;
 }
@@ -102,21 +153,27 @@ Json json_of(const answers::Series& series) {
     for (const auto& column : series.columns) {
         columns.push_back(json_of(column));
     }
-    return {{"name", series.name}, {"title", series.title}, {"columns", std::move(columns)}};
+    return {{"name", series.name}, {"title", plain(series.title)}, {"columns", std::move(columns)}};
 }
 
 Json json_of(const scenario::Assumption& assumption) {
-    return {{"where", assumption.where}, {"text", assumption.text}, {"source", assumption.source}};
+    return {{"where", plain(scenario::place_of(assumption))},
+            {"text", plain(assumption.text)},
+            {"said", said_of(assumption.text)},
+            {"source", plain(assumption.source)}};
 }
 
 Json json_of(const answers::Caution& caution) {
-    return {{"hazard", caution.hazard}, {"text", caution.text}, {"source", caution.source}};
+    return {{"hazard", plain(caution.hazard)},
+            {"text", plain(caution.text)},
+            {"said", said_of(caution.text)},
+            {"source", plain(caution.source)}};
 }
 
 Json json_of(const units::Error& error) {
     return {{"where", error.where},
-            {"found", error.found},
-            {"remedy", error.remedy},
+            {"found", plain(error.found)},
+            {"remedy", plain(error.remedy)},
             {"line", error.line}};
 }
 
@@ -132,9 +189,14 @@ Json array_of(const std::vector<Entry>& entries) {
 Json answer_of(const answers::Answer& answer) {
     Json values = Json::object();
     values["title"] = answer.title;
-    values["sentences"] = answer.sentences;
+    values["sentences"] = Json::array();
+    values["sentences_said"] = Json::array();
+    for (const words::Said& sentence : answer.sentences) {
+        values["sentences"].push_back(plain(sentence));
+        values["sentences_said"].push_back(said_of(sentence));
+    }
     values.update(json_of(answer.values));
-    values["closing"] = answer.closing;
+    values["closing"] = plain(answer.closing);
     return values;
 }
 
@@ -148,6 +210,28 @@ Json json_of(const answers::MadeBy& made) {
             {"arguments", made.arguments},
             {"seed", made.seed},
             {"files", std::move(files)}};
+}
+
+// One overload a kind of exhibit. Pictures are of people: what they draw stands in the tables and
+// in the answer's figures.
+struct IntoSeries {
+    Json& series;
+
+    void operator()(const answers::DaysChart*) const {}
+    void operator()(const answers::BuildsView*) const {}
+    void operator()(const answers::BarChart*) const {}
+    void operator()(const answers::DayCurves*) const {}
+    void operator()(const answers::StartChart*) const {}
+    void operator()(const answers::WiringDiagram*) const {}
+    void operator()(const answers::Account*) const {}
+    void operator()(const answers::Series* one) const { series.push_back(json_of(*one)); }
+};
+
+Json series_of(const answers::Answer& answer) {
+    Json series = Json::array();
+    for (const auto& exhibit : answers::exhibits_of(answer))
+        std::visit(IntoSeries{series}, exhibit);
+    return series;
 }
 
 // What every answer begins with.
@@ -192,7 +276,7 @@ std::string in_json(const answers::Answer& answer, const std::optional<answers::
     whole["working"] = array_of(answer.working);
     whole["assumptions"] = array_of(answer.assumptions);
     whole["cautions"] = array_of(answer.cautions);
-    whole["series"] = array_of(answer.series);
+    whole["series"] = series_of(answer);
     return text_of(whole, 1);
 }
 

@@ -2,6 +2,11 @@
 //   {"candlemark":1,"made_by":{…},"question":…,"answer":{…},"findings":[…],"working":[…],
 //    "assumptions":[…],"cautions":[…],"series":[…]}
 // A quantity is {"value":26.8,"unit":"h"} with a UCUM unit, to ten significant digits.
+// Beside the English text of sentences, findings, assumptions and cautions is what was said, for a
+// program that says it in another language: "said": {"saying": the English template, "parts": {its
+// names}}. An amount is {"value","unit"}, a range {"low","high"} of two, a moment a text as
+// 2026-01-15T03:00:00, a count or number a number, a name a text, a saying the same again, a list
+// an array of sayings.
 // A key without a value is null, and "why_null" beside it holds the reason under the same key.
 #pragma once
 

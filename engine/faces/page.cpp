@@ -4,6 +4,7 @@
 #include <array>
 
 #include "units/quote.hpp"
+#include "units/written/plain_number.hpp"
 
 namespace faces {
 
@@ -38,21 +39,26 @@ std::string_view code_of(Ink ink) {
 }
 
 std::string_view ascii_for(std::string_view character) {
-    constexpr std::array<std::array<std::string_view, 2>, 12> pairs{{{"°", "deg "},
-                                                                     {"−", "-"},
-                                                                     {"–", "-"},
-                                                                     {"—", "-"},
-                                                                     {"…", "..."},
-                                                                     {"²", "2"},
-                                                                     {"³", "3"},
-                                                                     {"µ", "u"},
-                                                                     {"Ω", "ohm"},
-                                                                     {"×", "x"},
-                                                                     {"±", "+/-"},
-                                                                     {"’", "'"}}};
+    using Pair = std::array<std::string_view, 2>;
+    // Letters as German and Spanish write them where there is no key for them.
+    static constexpr auto pairs = std::to_array<Pair>(
+        {{"−", "-"},  {"–", "-"},   {"—", "-"},  {"…", "..."}, {"²", "2"},  {"³", "3"},
+         {"µ", "u"},  {"Ω", "ohm"}, {"×", "x"},  {"±", "+/-"}, {"≥", ">="}, {"≤", "<="},
+         {"→", "->"}, {"·", "."},   {"’", "'"},  {"„", "\""},  {"“", "\""}, {"”", "\""},
+         {"«", "\""}, {"»", "\""},  {"ä", "ae"}, {"ö", "oe"},  {"ü", "ue"}, {"Ä", "Ae"},
+         {"Ö", "Oe"}, {"Ü", "Ue"},  {"ß", "ss"}, {"á", "a"},   {"é", "e"},  {"í", "i"},
+         {"ó", "o"},  {"ú", "u"},   {"ñ", "n"},  {"Á", "A"},   {"É", "E"},  {"Í", "I"},
+         {"Ó", "O"},  {"Ú", "U"},   {"Ñ", "N"},  {"¿", ""},    {"¡", ""}});
     const auto found =
         std::ranges::find(pairs, character, [](const auto& pair) { return pair[0]; });
     return found == pairs.end() ? "?" : (*found)[1];
+}
+
+// A word of its own: "60 deg facing" for "60° facing", "5 deg C" for "5 °C".
+std::string degrees_between(std::string_view before, std::string_view after) {
+    const bool apart = !before.empty() && before.back() != ' ';
+    const bool of_a_scale = after.starts_with('C') || after.starts_with('F');
+    return std::string(apart ? " " : "") + (of_a_scale ? "deg " : "deg");
 }
 
 // Control characters of a scenario's names must not act on a terminal.
@@ -142,16 +148,55 @@ std::vector<std::string> wrapped(std::string_view text, int width, std::string_v
     return lines;
 }
 
+std::string fitted(std::string_view lines, int width) {
+    std::string text;
+    while (!lines.empty()) {
+        const auto end = std::min(lines.find('\n'), lines.size());
+        const auto line = lines.substr(0, end);
+        lines.remove_prefix(std::min(end + 1, lines.size()));
+        const auto begin = std::min(line.find_first_not_of(' '), line.size());
+        const std::string first(begin, ' ');
+        const int further = begin == 0 ? 0 : 4;
+        const auto fitting = width_of(line) <= width
+                                 ? std::vector{std::string(line)}
+                                 : wrapped(line.substr(begin), width - further, first);
+        for (std::size_t place = 0; place < fitting.size(); ++place)
+            text += (place == 0 ? "" : std::string(static_cast<std::size_t>(further), ' ')) +
+                    fitting[place] + "\n";
+    }
+    return text;
+}
+
 std::string in_ascii(std::string_view text) {
     std::string result;
     while (!text.empty()) {
         const auto length = static_cast<std::size_t>(std::max(units::utf8_length(text), 1));
         const auto character = text.substr(0, length);
         const bool plain = length == 1 && static_cast<unsigned char>(character[0]) < 0x80;
-        result += plain ? character : ascii_for(character);
         text.remove_prefix(length);
+        if (character == "°")
+            result += degrees_between(result, text);
+        else
+            result += plain ? character : ascii_for(character);
     }
     return result;
+}
+
+std::string number_shown(double number, const words::Language& language) {
+    std::string text = units::plain_number(number);
+    const auto point = text.find('.');
+    if (point != std::string::npos) text.replace(point, 1, language.decimal_mark());
+    return text;
+}
+
+std::string unit_shown(std::string_view ucum) {
+    constexpr std::array<std::array<std::string_view, 2>, 4> others{
+        {{"1", ""}, {"Cel", "°C"}, {"Ohm", "Ω"}, {"deg", "°"}}};
+    const auto found = std::ranges::find(others, ucum, [](const auto& pair) { return pair[0]; });
+    if (found != others.end()) return std::string((*found)[1]);
+    std::string unit(ucum);
+    std::erase(unit, '.');
+    return unit;
 }
 
 }  // namespace faces

@@ -5,11 +5,13 @@
 #include <string>
 
 #include "answers/answer.hpp"
+#include "words/language.hpp"
 
 namespace faces {
 
 // The sentences, the diagram, the tables that are brief and "links", findings, what was assumed,
 // cautions and the closing line.
-[[nodiscard]] std::string in_html(const answers::Answer& answer);
+[[nodiscard]] std::string in_html(const answers::Answer& answer,
+                                  const words::Language& language = words::english());
 
 }  // namespace faces

@@ -11,8 +11,12 @@ namespace faces {
 
 namespace {
 
+using words::Amount;
+using words::Dimension;
+using words::said;
+
 constexpr double end_of_bar = 1.5;  // of the limit
-constexpr int label_width = 33;
+constexpr int least_label_width = 33;
 constexpr int figure_width = 13;
 
 // Sure, likely and possible use, with the limit drawn across.
@@ -83,7 +87,37 @@ std::vector<answers::StartBar> chosen(const answers::StartChart& chart, std::siz
     return bars;
 }
 
-void add_course(const answers::StartChart& chart, const Look& look,
+Amount share(double value) {
+    return {.dimension = Dimension::fraction, .si = value, .unit = "%", .decimals = 0};
+}
+Amount amperes(double value, int decimals) {
+    return {.dimension = Dimension::current, .si = value, .unit = "A", .decimals = decimals};
+}
+Amount volts(double value) {
+    return {.dimension = Dimension::voltage, .si = value, .unit = "V", .decimals = 2};
+}
+
+std::string current_label(const answers::StartChart& chart, const Look& look) {
+    return in(look, said<"current, {current} at first">(amperes(chart.current.front(), 0)));
+}
+std::string voltage_label(const answers::StartChart& chart, const Look& look) {
+    return in(look, said<"voltage at inverter, {voltage}">(
+                        volts(std::ranges::min(chart.direct_voltage))));
+}
+
+// Room for the longest label, up to half of the page.
+int label_width_of(const std::vector<answers::StartBar>& bars, const answers::StartChart& chart,
+                   const Look& look) {
+    int widest = 0;
+    for (const auto& each : bars)
+        widest = std::max(widest, width_of(plain(each.label)));
+    if (!chart.time.empty())
+        widest = std::max(
+            {widest, width_of(current_label(chart, look)), width_of(voltage_label(chart, look))});
+    return std::clamp(widest + 3, least_label_width, std::max(least_label_width, look.width / 2));
+}
+
+void add_course(const answers::StartChart& chart, const Look& look, int label_width,
                 std::vector<std::string>& lines) {
     if (chart.time.empty()) return;
     const int width = std::clamp(look.width - label_width - figure_width - 2, 16, 60);
@@ -93,17 +127,21 @@ void add_course(const answers::StartChart& chart, const Look& look,
                         trace_of(chart, value, bottom, top, width, look) + "  " + end);
     };
     const double most = std::ranges::max(chart.current);
-    row("speed", chart.speed, 0.0, 1.0,
-        chart.comes_up ? fmt::format("{:.0f} %", 100.0 * chart.speed.back())
-                       : fmt::format("stalls at {:.0f} %", 100.0 * chart.speed.back()));
-    row(fmt::format("current, {:.0f} A at first", chart.current.front()), chart.current, 0.0, most,
-        fmt::format("{:.1f} A", chart.current.back()));
+    row(in(look, said<"speed">()), chart.speed, 0.0, 1.0,
+        chart.comes_up ? words::in(look.language, share(chart.speed.back()))
+                       : in(look, said<"stalls at {speed}">(share(chart.speed.back()))));
+    row(current_label(chart, look), chart.current, 0.0, most,
+        words::in(look.language, amperes(chart.current.back(), 1)));
     const double lowest = std::ranges::min(chart.direct_voltage);
     const double highest = std::ranges::max(chart.direct_voltage);
-    row(fmt::format("voltage at inverter, {:.2f} V", lowest), chart.direct_voltage,
-        lowest - 0.3 * (highest - lowest), highest, fmt::format("{:.2f} V", highest));
+    row(voltage_label(chart, look), chart.direct_voltage, lowest - 0.3 * (highest - lowest),
+        highest, words::in(look.language, volts(highest)));
     lines.push_back(padded("", label_width) + padded("0 s", width - 6) +
-                    right_aligned(fmt::format("{:.2g} s", chart.time.back()), 6));
+                    right_aligned(words::in(look.language, Amount{.dimension = Dimension::duration,
+                                                                  .si = chart.time.back(),
+                                                                  .digits = 2,
+                                                                  .unit = "s"}),
+                                  6));
 }
 
 }  // namespace
@@ -114,12 +152,16 @@ std::vector<std::string> start_plot(const answers::StartChart& chart, std::size_
     const Ink ink = chart.verdict == "will_not_start" ? Ink::stop
                     : chart.verdict == "marginal"     ? Ink::caution
                                                       : Ink::strong;
-    lines.push_back(inked(chart.name + " " + chart.words, ink, look));
+    lines.push_back(inked(in(look, said<"{load} {verdict}">(chart.name, chart.words)), ink, look));
+    const auto shown = chosen(chart, bars);
+    const int label_width = label_width_of(shown, chart, look);
     const int width = std::clamp(look.width - label_width - figure_width - 2, 16, 60);
-    for (const auto& each : chosen(chart, bars))
-        lines.push_back(padded((each.binding ? "> " : "  ") + each.label, label_width) +
-                        inked(bar(each, width, look), ink_of(each), look) + "  " + each.shown);
-    add_course(chart, look, lines);
+    for (const auto& each : shown)
+        lines.push_back(
+            padded(shortened((each.binding ? "> " : "  ") + plain(each.label), label_width - 1),
+                   label_width) +
+            inked(bar(each, width, look), ink_of(each), look) + "  " + plain(each.shown));
+    add_course(chart, look, label_width, lines);
     return lines;
 }
 

@@ -1,19 +1,17 @@
 #include "faces/text.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <vector>
 
 #include <fmt/format.h>
 
-#include "answers/clock_words.hpp"
+#include "answers/exhibits.hpp"
 #include "faces/bars.hpp"
 #include "faces/candle.hpp"
 #include "faces/days_plot.hpp"
+#include "faces/spoken.hpp"
 #include "faces/start_plot.hpp"
-#include "units/clock.hpp"
-#include "units/plain_number.hpp"
 #include "units/quote.hpp"
 
 namespace faces {
@@ -21,6 +19,8 @@ namespace faces {
 namespace {
 
 using scenario::Severity;
+using words::said;
+using words::said_of;
 
 // Lines gathered for one look; nothing is written before all of it is there.
 struct Page {
@@ -59,11 +59,9 @@ struct Page {
         line();
         line(inked(words, Ink::strong, look));
     }
+    // A face's own words.
+    [[nodiscard]] std::string own(const words::Said& said) const { return in(look, said); }
 };
-
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-    return fmt::format("{} {}", count, count == 1 ? one : many);
-}
 
 // ---- The first lines and the picture.
 
@@ -73,13 +71,13 @@ void write_top(Page& page, const answers::Answer& answer) {
     }
     bool first = true;
     for (const auto& sentence : answer.sentences) {
-        page.paragraph(sentence, "", first ? Ink::strong : Ink::plain);
+        page.paragraph(plain(sentence), "", first ? Ink::strong : Ink::plain);
         first = false;
     }
 }
 
-void write_picture(Page& page, const answers::Answer& answer, int rows) {
-    const answers::DaysChart& chart = *answer.days;
+void write_picture(Page& page, const answers::DaysChart& chart) {
+    const int rows = page.look.full ? 12 : 8;
     if (chart.at.empty() || chart.lasts <= 0.0) {
         return;
     }
@@ -93,7 +91,8 @@ void write_picture(Page& page, const answers::Answer& answer, int rows) {
     }
     std::string labels;
     for (const auto& marker : chart.markers) {
-        labels += fmt::format("{}{} {}", labels.empty() ? "" : "; ", marker.sign, marker.label);
+        labels +=
+            fmt::format("{}{} {}", labels.empty() ? "" : "; ", marker.sign, plain(marker.label));
     }
     if (!labels.empty()) {
         page.paragraph(labels, "", Ink::plain, page.look.full ? 100 : 2);
@@ -102,32 +101,40 @@ void write_picture(Page& page, const answers::Answer& answer, int rows) {
 
 // ---- Values.
 
-std::string words_of(const answers::Value& value) {
+std::string words_of(const answers::Value& value, const Look& look) {
     struct WordsOf {
+        const Look& look;
         std::string operator()(const answers::Absent& absent) const {
-            return "- (" + absent.reason + ")";
+            return "- (" + plain(absent.reason) + ")";
         }
-        std::string operator()(bool yes) const { return yes ? "yes" : "no"; }
+        std::string operator()(bool yes) const {
+            return in(look, yes ? said<"yes">() : said<"no">());
+        }
         std::string operator()(std::int64_t count) const { return std::to_string(count); }
-        std::string operator()(const answers::Quantity& quantity) const { return quantity.shown; }
+        std::string operator()(const answers::Quantity& quantity) const {
+            return plain(quantity.shown);
+        }
         std::string operator()(const std::string& text) const { return text; }
+        std::string operator()(const answers::Code& code) const { return plain(code.said); }
+        std::string operator()(const words::Said& text) const { return plain(text); }
         std::string operator()(const answers::List& list) const {
             std::string words;
             for (const auto& entry : list) {
-                words += (words.empty() ? "" : "; ") + words_of(entry);
+                words += (words.empty() ? "" : "; ") + words_of(entry, look);
             }
             return words;
         }
         std::string operator()(const answers::Members& members) const {
             std::string words;
             for (const auto& member : members) {
-                words += fmt::format("{}{}{}{}", words.empty() ? "" : ", ", member.label,
-                                     member.label.empty() ? "" : " ", words_of(member.value));
+                if (answers::is_for_programs(member)) continue;
+                words += fmt::format("{}{}{}{}", words.empty() ? "" : ", ", plain(member.label),
+                                     member.label.empty() ? "" : " ", words_of(member.value, look));
             }
             return words;
         }
     };
-    return std::visit(WordsOf{}, value.held);
+    return std::visit(WordsOf{look}, value.held);
 }
 
 // At least, likely and at most of one quantity, which go on one line.
@@ -148,56 +155,70 @@ bool holds_more(const answers::Members& members) {
 
 constexpr std::size_t most_entries_in_text = 24;
 
-void write_values(Page& page, const answers::Members& members, int indent) {
-    for (const auto& member : members) {
-        if (member.aside && !page.look.full) {
-            continue;
-        }
-        const std::string first =
-            std::string(static_cast<std::size_t>(indent), ' ') +
-            padded(member.label.empty() ? member.key : member.label, 42 - indent) + " ";
-        const auto* inner = std::get_if<answers::Members>(&member.value.held);
-        if (inner != nullptr && is_range(*inner)) {
-            page.paragraph(fmt::format("{}, likely {}, at most {}", words_of((*inner)[0].value),
-                                       words_of((*inner)[1].value), words_of((*inner)[2].value)),
-                           first);
-        } else if (inner != nullptr) {
-            page.line(first);
-            write_values(page, *inner, indent + 2);
-        } else if (const auto* list = std::get_if<answers::List>(&member.value.held)) {
-            if (list->size() > most_entries_in_text) {
-                page.paragraph(fmt::format("{} entries: see --as json", list->size()), first);
-                continue;
-            }
-            page.line(first);
-            for (const auto& entry : *list) {
-                const auto* fields = std::get_if<answers::Members>(&entry.held);
-                if (fields != nullptr && holds_more(*fields)) {
-                    write_values(page, *fields, indent + 2);
-                    continue;
-                }
-                std::string words;
-                for (const auto& field : fields == nullptr ? answers::Members{} : *fields) {
-                    words += fmt::format("{}{} {}", words.empty() ? "" : ", ",
-                                         field.label.empty() ? field.key : field.label,
-                                         words_of(field.value));
-                }
-                page.paragraph(fields == nullptr ? words_of(entry) : words,
-                               std::string(static_cast<std::size_t>(indent) + 2, ' '));
-            }
-        } else {
-            page.paragraph(words_of(member.value), first);
-        }
-    }
+std::string spaces(int count) {
+    return std::string(static_cast<std::size_t>(count), ' ');
 }
 
-std::vector<std::string> cells_of(const answers::Column& column) {
-    if (const auto* words = std::get_if<std::vector<std::string>>(&column.points)) {
-        return *words;
+std::string name_of(const answers::Member& member) {
+    return member.label.empty() ? member.key : plain(member.label);
+}
+
+std::string on_one_line(const answers::Members& fields, const Look& look) {
+    std::string words;
+    for (const auto& field : fields)
+        if (!answers::is_for_programs(field))
+            words += fmt::format("{}{} {}", words.empty() ? "" : ", ", name_of(field),
+                                 words_of(field.value, look));
+    return words;
+}
+
+void write_values(Page& page, const answers::Members& members, int indent);
+
+void write_entry(Page& page, const answers::Value& entry, int indent) {
+    const auto* fields = std::get_if<answers::Members>(&entry.held);
+    if (fields != nullptr && holds_more(*fields)) return write_values(page, *fields, indent);
+    page.paragraph(fields == nullptr ? words_of(entry, page.look) : on_one_line(*fields, page.look),
+                   spaces(indent));
+}
+
+// The value behind `first`, which is its label; what does not go on that line follows below.
+void write_value(Page& page, const std::string& first, const answers::Value& value, int indent) {
+    if (const auto* members = std::get_if<answers::Members>(&value.held)) {
+        if (is_range(*members))
+            return page.paragraph(page.own(said<"{low}, likely {likely}, at most {high}">(
+                                      words_of((*members)[0].value, page.look),
+                                      words_of((*members)[1].value, page.look),
+                                      words_of((*members)[2].value, page.look))),
+                                  first);
+        page.line(first);
+        return write_values(page, *members, indent + 2);
+    }
+    const auto* list = std::get_if<answers::List>(&value.held);
+    if (list == nullptr) return page.paragraph(words_of(value, page.look), first);
+    if (list->size() > most_entries_in_text)
+        return page.paragraph(page.own(said<"{n} entries: see --as json">(list->size())), first);
+    page.line(first);
+    for (const auto& entry : *list)
+        write_entry(page, entry, indent + 2);
+}
+
+void write_values(Page& page, const answers::Members& members, int indent) {
+    for (const auto& member : members)
+        if ((!member.aside || page.look.full) && !answers::is_for_programs(member))
+            write_value(page, spaces(indent) + padded(name_of(member), 42 - indent) + " ",
+                        member.value, indent);
+}
+
+std::vector<std::string> cells_of(const answers::Column& column, const words::Language& language) {
+    if (const auto* said_ones = std::get_if<std::vector<words::Said>>(&column.points)) {
+        std::vector<std::string> cells;
+        for (const words::Said& one : *said_ones)
+            cells.push_back(plain(one));
+        return cells;
     }
     std::vector<std::string> cells;
     for (const double number : std::get<std::vector<double>>(column.points)) {
-        cells.push_back(units::plain_number(std::abs(number) < 1e-6 ? 0.0 : number));
+        cells.push_back(number_shown(std::abs(number) < 1e-6 ? 0.0 : number, language));
     }
     return cells;
 }
@@ -208,13 +229,16 @@ struct Printed {
     std::vector<std::string> cells;
 };
 
-std::vector<Printed> printed(const answers::Series& series) {
+// "stored in the packs [Wh]"
+std::string heading_of(const answers::Column& column) {
+    const std::string unit = unit_shown(column.unit);
+    return plain(column.heading) + (unit.empty() ? "" : " [" + unit + "]");
+}
+
+std::vector<Printed> printed(const answers::Series& series, const words::Language& language) {
     std::vector<Printed> columns;
     for (const auto& column : series.columns)
-        columns.push_back({column.unit.empty() || column.unit == "1"
-                               ? column.heading
-                               : fmt::format("{} [{}]", column.heading, column.unit),
-                           cells_of(column)});
+        columns.push_back({heading_of(column), cells_of(column, language)});
     return columns;
 }
 
@@ -308,15 +332,15 @@ void write_in_words(Page& page, const std::vector<Printed>& columns) {
 
 // The columns side by side; the last takes what room is left and wraps.
 void write_table(Page& page, const answers::Series& series) {
-    page.heading(series.title);
-    const auto columns = printed(series);
+    page.heading(plain(series.title));
+    const auto columns = printed(series, page.look.language);
     if (columns.empty()) return;
     const auto widths = widths_on(page.look.width, columns);
     if (widths.empty() && series.brief) return write_in_words(page, columns);
     if (widths.empty()) {
         page.paragraph(
-            "This table is wider than the page; --as json has it, and --as csv the first "
-            "table of an answer.");
+            page.own(said<"This table is wider than the page; --as json has it, and --as csv the "
+                          "first table of an answer.">()));
         return;
     }
     write_headings(page, columns, widths);
@@ -329,28 +353,11 @@ void write_table(Page& page, const answers::Series& series) {
     }
 }
 
-void write_bars(Page& page, const answers::Answer& answer) {
-    for (const auto& chart : answer.bars) {
-        page.line();
-        for (const auto& line : drawn_bars(chart, page.look)) {
-            page.line(line);
-        }
-    }
-    if (!answer.curves) {
-        return;
-    }
+// A picture made of lines, below a blank one.
+void write_drawn(Page& page, const std::vector<std::string>& drawn) {
     page.line();
-    for (const auto& line : drawn_curves(*answer.curves, page.look)) {
+    for (const auto& line : drawn)
         page.line(line);
-    }
-}
-
-void write_tables(Page& page, const answers::Answer& answer) {
-    for (const auto& series : answer.series) {
-        if (series.brief || page.look.full) {
-            write_table(page, series);
-        }
-    }
 }
 
 // Side by side, or below each other on a narrow page.
@@ -371,34 +378,70 @@ void write_account(Page& page, const answers::Account& account) {
             page.line(entry(*column, row));
 }
 
-// One block a start: its bars, and the course of the motor.
-void write_starts(Page& page, const answers::Answer& answer) {
-    constexpr std::size_t bars_on_a_screen = 4;
-    if (!answer.starts.empty()) {
-        page.line();
-        page.line("Share of each limit that a start uses: " +
-                  std::string(page.look.ascii ? "# surely  = likely  - at most, | limit"
-                                              : "█ surely  ▓ likely  ░ at most, │ the limit"));
+void write_key_of_starts(Page& page) {
+    page.line();
+    page.line(page.own(
+        page.look.ascii
+            ? said<"Share of each limit that a start uses: # surely  = likely  - at most, | "
+                   "limit">()
+            : said<"Share of each limit that a start uses: █ surely  ▓ likely  ░ at most, │ the "
+                   "limit">()));
+}
+
+// ---- The exhibits.
+
+// One overload a kind of exhibit.
+struct Written {
+    Page& page;
+    const answers::Answer& answer;
+
+    void operator()(const answers::DaysChart* one) const { write_picture(page, *one); }
+    void operator()(const answers::BuildsView*) const {}  // sentences and tables have the chances
+    void operator()(const answers::BarChart* one) const {
+        write_drawn(page, drawn_bars(*one, page.look));
     }
-    for (const auto& chart : answer.starts) {
-        page.line();
-        for (const auto& each : start_plot(chart, page.look.full ? 0 : bars_on_a_screen, page.look))
-            page.line(each);
+    void operator()(const answers::DayCurves* one) const {
+        write_drawn(page, drawn_curves(*one, page.look));
     }
+    // A block for each: its bars, and the course of the motor. The first tells what bars mean.
+    void operator()(const answers::StartChart* one) const {
+        constexpr std::size_t bars_on_a_screen = 4;
+        if (one == &answer.starts.front()) write_key_of_starts(page);
+        write_drawn(page, start_plot(*one, page.look.full ? 0 : bars_on_a_screen, page.look));
+    }
+    void operator()(const answers::WiringDiagram*) const {}  // its tables have every link
+    void operator()(const answers::Account* one) const { write_account(page, *one); }
+    void operator()(const answers::Series* one) const {
+        const bool picture_says_it = answer.days.has_value();
+        if (!picture_says_it && (one->brief || page.look.full)) write_table(page, *one);
+    }
+};
+
+// Where no picture and no table says them better.
+bool has_values_on_a_screen(const answers::Answer& answer) {
+    return !answer.days && !answer.wiring && answer.bars.empty() && answer.question != "start";
 }
 
 // ---- Findings and what stands behind the answer.
 
-std::string sign_of(Severity severity) {
+words::Said sign_of(Severity severity) {
     switch (severity) {
         case Severity::stop:
-            return "STOP    ";
+            return said<"STOP">();
         case Severity::caution:
-            return "Caution ";
+            return said<"Caution">();
         case Severity::note:
-            return "Note    ";
+            return said<"Note">();
     }
-    return "";
+    return {};
+}
+
+// As wide as its widest word and a space, so that the words behind it begin below each other.
+int signs_width(const Look& look) {
+    int widest = 0;
+    for (const auto severity : {Severity::stop, Severity::caution, Severity::note})
+        widest = std::max(widest, width_of(in(look, sign_of(severity))));
+    return widest + 1;
 }
 
 Ink ink_of(Severity severity) {
@@ -408,80 +451,127 @@ Ink ink_of(Severity severity) {
 }
 
 std::string place_and_time(const answers::PinnedFinding& pinned) {
-    const std::string& where = pinned.finding.where;
-    if (pinned.when.empty() || where.empty()) {
-        return pinned.when + where;
-    }
-    return pinned.when + ", " + where;
+    const std::string where = plain(pinned.finding.where);
+    const std::string when = plain(pinned.when);
+    return when.empty() || where.empty() ? when + where : when + ", " + where;
+}
+
+// Nobody may have to ask for more to learn what is dangerous or fails.
+bool is_urgent(const answers::PinnedFinding& pinned) {
+    return pinned.finding.severity != Severity::note;
 }
 
 void write_finding(Page& page, const answers::PinnedFinding& pinned) {
     const auto& finding = pinned.finding;
     const std::string where = place_and_time(pinned);
-    page.paragraph((where.empty() ? "" : where + ": ") + finding.text, sign_of(finding.severity),
-                   ink_of(finding.severity), page.look.full ? 100 : 2);
-    if (!page.look.full) {
-        return;
+    const int sign = signs_width(page.look);
+    const bool whole = page.look.full || is_urgent(pinned);
+    page.paragraph((where.empty() ? "" : where + ": ") + plain(finding.text),
+                   padded(page.own(sign_of(finding.severity)), sign), ink_of(finding.severity),
+                   whole ? 1000 : 2);
+    const std::string indent = spaces(sign);
+    if (whole && !finding.mend.empty()) {
+        page.paragraph(plain(finding.mend), indent + "-> ");
     }
-    const std::string indent(8, ' ');
-    if (!finding.mend.empty()) {
-        page.paragraph(finding.mend, indent + "-> ");
-    }
-    if (!finding.source.empty()) {
-        page.paragraph("source: " + finding.source, indent, Ink::faint);
+    if (page.look.full && !finding.source.empty()) {
+        page.paragraph(page.own(said<"source: {source}">(finding.source)), indent, Ink::faint);
     }
 }
 
-constexpr std::size_t most_findings_on_a_screen = 3;
+// What a screen shows of the findings: each stop, and a few of the rest.
+constexpr std::size_t most_cautions_on_a_screen = 5;
+constexpr std::size_t most_notes_on_a_screen = 3;
 
-void write_findings(Page& page, const answers::Answer& answer) {
-    if (answer.findings.empty()) {
-        return;
+struct Findings {
+    std::vector<const answers::PinnedFinding*> urgent;
+    std::vector<const answers::PinnedFinding*> notes;
+    std::size_t left_out = 0;
+};
+
+Findings findings_of(const answers::Answer& answer, bool full) {
+    Findings shown;
+    std::size_t cautions = 0;
+    for (const auto& each : answer.findings) {
+        const bool urgent = is_urgent(each);
+        if (each.finding.severity == Severity::caution) ++cautions;
+        const bool too_many = urgent ? cautions > most_cautions_on_a_screen &&
+                                           each.finding.severity == Severity::caution
+                                     : shown.notes.size() >= most_notes_on_a_screen;
+        if (!full && too_many)
+            ++shown.left_out;
+        else
+            (urgent ? shown.urgent : shown.notes).push_back(&each);
     }
+    return shown;
+}
+
+void write_findings(Page& page, const std::vector<const answers::PinnedFinding*>& findings) {
+    if (findings.empty()) return;
     page.line();
-    const std::size_t shown = page.look.full
-                                  ? answer.findings.size()
-                                  : std::min(answer.findings.size(), most_findings_on_a_screen);
-    for (std::size_t place = 0; place < shown; ++place) {
-        write_finding(page, answer.findings[place]);
-    }
+    for (const auto* each : findings)
+        write_finding(page, *each);
 }
 
-void write_counts(Page& page, const answers::Answer& answer) {
-    const std::size_t more =
-        answer.findings.size() - std::min(answer.findings.size(), most_findings_on_a_screen);
-    std::vector<std::string> rest;
-    if (more > 0) {
-        rest.push_back(counted(more, "more finding", "more findings"));
+// Pictures, what is urgent, the figures, the tables.
+void write_exhibits(Page& page, const answers::Answer& answer, const Findings& findings) {
+    const auto exhibits = answers::exhibits_of(answer);
+    const auto is_drawn = [](const answers::Exhibit& exhibit) {
+        return !std::holds_alternative<const answers::Account*>(exhibit) &&
+               !std::holds_alternative<const answers::Series*>(exhibit);
+    };
+    const auto is_table = [](const answers::Exhibit& exhibit) {
+        return std::holds_alternative<const answers::Series*>(exhibit);
+    };
+    const Written write{page, answer};
+    const auto figures = std::ranges::find_if_not(exhibits, is_drawn);
+    const auto tables = std::ranges::find_if(exhibits, is_table);
+    for (auto one = exhibits.begin(); one != figures; ++one)
+        std::visit(write, *one);
+    write_findings(page, findings.urgent);
+    for (auto one = figures; one != tables; ++one)
+        std::visit(write, *one);
+    if (!page.look.full && has_values_on_a_screen(answer)) {
+        page.line();
+        write_values(page, answer.values, 0);
+    }
+    for (auto one = tables; one != exhibits.end(); ++one)
+        std::visit(write, *one);
+}
+
+void write_counts(Page& page, const answers::Answer& answer, std::size_t findings_left_out) {
+    std::vector<words::Said> rest;
+    if (findings_left_out > 0) {
+        rest.push_back(said_of<"{n} more finding", "{n} more findings">(findings_left_out));
     }
     if (!answer.assumptions.empty()) {
-        rest.push_back(counted(answer.assumptions.size(), "assumption", "assumptions"));
+        rest.push_back(said_of<"{n} assumption", "{n} assumptions">(answer.assumptions.size()));
     }
     if (!answer.working.empty()) {
-        rest.push_back("the working");
+        rest.push_back(said<"the working">());
     }
     page.line();
-    page.paragraph(rest.empty() ? "Add --full to see everything."
-                                : fmt::format("Add --full to see {}.", fmt::join(rest, ", ")));
-    std::string hazards;
-    for (const auto& caution : answer.cautions) {
-        hazards += (hazards.empty() ? "" : ", ") + caution.hazard;
-    }
-    if (!hazards.empty()) {
-        page.paragraph("Beware: " + hazards + ".");
-    }
+    using words::List;
+    page.paragraph(page.own(rest.empty() ? said<"Add --full to see everything.">()
+                                         : said<"Add --full to see {what}.">(
+                                               words::joined(std::move(rest), List::Joint::all))));
+    std::vector<words::Said> hazards;
+    for (const auto& caution : answer.cautions)
+        hazards.push_back(caution.hazard);
+    if (hazards.empty()) return;
+    page.paragraph(page.own(
+        said<"Beware: {hazards}.">(words::joined(std::move(hazards), List::Joint::comma))));
 }
 
 void write_working(Page& page, const answers::Answer& answer) {
-    std::string section;
+    words::Said section;
     for (const auto& row : answer.working) {
         if (row.section != section) {
             section = row.section;
-            page.heading("Working: " + section);
+            page.heading(page.own(said<"Working: {section}">(section)));
         }
         std::string behind = row.formula;
         if (!row.source.empty()) {
-            behind += (behind.empty() ? "" : "; ") + row.source;
+            behind += (behind.empty() ? "" : "; ") + plain(row.source);
         }
         const int label = std::max(page.look.width - 42, 30);
         const auto lines = wrapped(row.quantity, label);
@@ -495,54 +585,45 @@ void write_working(Page& page, const answers::Answer& answer) {
 
 void write_the_rest(Page& page, const answers::Answer& answer) {
     if (!answer.values.empty()) {
-        page.heading("All figures");
+        page.heading(page.own(said<"All figures">()));
         write_values(page, answer.values, 0);
     }
     write_working(page, answer);
     if (!answer.assumptions.empty()) {
-        page.heading("Assumed, because the file is silent");
+        page.heading(page.own(said<"Assumed, because the file is silent">()));
     }
     for (const auto& assumption : answer.assumptions) {
-        page.paragraph(
-            fmt::format("{}: {} ({})", assumption.where, assumption.text, assumption.source), "- ");
+        page.paragraph(fmt::format("{}: {} ({})", plain(scenario::place_of(assumption)),
+                                   plain(assumption.text), plain(assumption.source)),
+                       "- ");
     }
     if (!answer.cautions.empty()) {
-        page.heading("Beware");
+        page.heading(page.own(said<"Beware">()));
     }
     for (const auto& caution : answer.cautions) {
-        page.paragraph(fmt::format("{}: {} ({})", caution.hazard, caution.text, caution.source),
+        page.paragraph(fmt::format("{}: {} ({})", plain(caution.hazard), plain(caution.text),
+                                   plain(caution.source)),
                        "- ");
     }
 }
 
 }  // namespace
 
-std::string in_text(const answers::Answer& answer, const Look& look) {
+std::string in_text(const answers::Answer& unspoken, const Look& look) {
+    const answers::Answer answer = spoken(unspoken, look);
     Page page{.look = look};
     page.look.width = std::max(look.width, narrowest_page);
     write_top(page, answer);
-    if (answer.days) {
-        write_picture(page, answer, look.full ? 12 : 8);
-        if (answer.account) write_account(page, *answer.account);
-    } else if (answer.question == "start") {
-        write_starts(page, answer);
-        if (look.full) write_tables(page, answer);
-    } else {
-        write_bars(page, answer);
-        if (!look.full && !answer.wiring && answer.bars.empty()) {  // their tables say it better
-            page.line();
-            write_values(page, answer.values, 0);
-        }
-        write_tables(page, answer);
-    }
-    write_findings(page, answer);
+    const auto findings = findings_of(answer, look.full);
+    write_exhibits(page, answer, findings);
+    write_findings(page, findings.notes);
     if (look.full) {
         write_the_rest(page, answer);
     } else {
-        write_counts(page, answer);
+        write_counts(page, answer, findings.left_out);
     }
     page.line();
-    page.paragraph(answer.closing);
+    page.paragraph(plain(answer.closing));
     return look.ascii ? in_ascii(page.text) : page.text;
 }
 

@@ -8,6 +8,7 @@
 
 namespace faces {
 
+// In the language of the look, whatever the answer is spoken in.
 [[nodiscard]] std::string in_text(const answers::Answer& answer, const Look& look);
 
 }  // namespace faces

@@ -31,7 +31,7 @@ struct Around {
     units::Voltage output{};                     // of the inverter's outlets
     std::optional<units::Power> inverter_power;  // continuous
     std::optional<units::Current> pack_fuse;     // of a pack lead, by the pack's own key
-    std::string far_source = {};                 // "the vehicle's battery"; empty: there is none
+    words::Said far_source = {};                 // "the battery of the vehicle"; empty: none
 };
 
 [[nodiscard]] CircuitState circuit_state(const scenario::Circuit& circuit, const Burden& burden,
@@ -47,7 +47,8 @@ struct Around {
                                                     std::size_t fuse);
 [[nodiscard]] bool is_at_pack(const scenario::Circuit& circuit, Role role, std::size_t fuse);
 
-[[nodiscard]] std::string amperes(units::Current current);       // "12.5 A"
-[[nodiscard]] std::string title_of(const scenario::Link& link);  // "5 A switch"
+[[nodiscard]] words::Amount amperes(units::Current current);     // to four digits: "12.5 A"
+[[nodiscard]] words::Said title_of(const scenario::Link& link);  // "5 A switch"
+[[nodiscard]] words::Said kind_of(const LinkState& link);        // "switch"
 
 }  // namespace fitting

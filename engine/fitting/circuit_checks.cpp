@@ -1,9 +1,9 @@
 // The checks that look at one circuit alone; method.md, "The checks".
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "fitting/circuit.hpp"
+#include "units/said.hpp"
+#include "units/size_said.hpp"
 #include "units/text.hpp"
 #include "wiring/conductor.hpp"
 #include "wiring/connector.hpp"
@@ -14,15 +14,17 @@ namespace {
 
 using scenario::Circuit;
 using units::Current;
+using words::Said;
+using words::said;
 
-constexpr const char* fuse_rule =
-    "fitting method.md (1): a fuse no larger than the weakest part behind it";
-constexpr const char* continuous_rule = "[NEC] 210.20(A), 215.3: 125 % of what runs for 3 h";
+const Said fuse_rule =
+    said<"fitting method.md (1): a fuse no larger than the weakest part behind it">();
+const Said continuous_rule = said<"[NEC] 210.20(A), 215.3: 125 % of what runs for 3 h">();
 constexpr units::Length unfused_bare = 7.0 * 0.0254 * units::metre;       // [33 CFR 183.455]
 constexpr units::Length unfused_sheathed = 40.0 * 0.0254 * units::metre;  // [33 CFR 183.455]
 
-std::string volts(units::Voltage voltage) {
-    return units::show(voltage, 4);
+words::Amount volts(units::Voltage voltage) {
+    return units::amount(voltage, 4);
 }
 
 struct Checker {
@@ -31,8 +33,7 @@ struct Checker {
     const Around& around;
     std::vector<Check> checks = {};
 
-    void add(std::string id, std::string about, Verdict verdict, std::string text, std::string mend,
-             std::string source) {
+    void add(std::string id, Said about, Verdict verdict, Said text, Said mend, Said source) {
         checks.push_back({.id = std::move(id),
                           .circuit = circuit.name,
                           .about = std::move(about),
@@ -46,8 +47,14 @@ struct Checker {
     units::Voltage highest() const { return alternating() ? around.output : around.top; }
 };
 
-std::string each_run(const CircuitState& state) {
-    return state.runs > 1.0 ? " in each run" : "";
+// Where it lies in parallel.
+bool in_runs(const CircuitState& state) {
+    return state.runs > 1.0;
+}
+
+// What takes some of a part's rating behind it: "(0.91 for 35 degC)".
+Said with_why(Said what, const Said& why) {
+    return why.empty() ? what : said<"{what} ({reason})">(std::move(what), why);
 }
 
 // ---- C1: no fuse above the weakest part behind it; nothing without a fuse.
@@ -59,9 +66,10 @@ void check_fuse_against_links(Checker& checker, const FuseState& fuse) {
         if (!checker.link(i).derated) {
             checker.add(
                 "C1", checker.link(i).title, Verdict::fails,
-                fmt::format("How much the {} carries here is not known: {}.", checker.link(i).title,
-                            checker.link(i).why),
-                "Give a part that is rated for this use, or its rating from the data sheet.",
+                said<"How much the {part} carries here is not known: {reason}.">(
+                    checker.link(i).title, checker.link(i).why),
+                said<
+                    "Give a part that is rated for this use, or its rating from the data sheet.">(),
                 fuse_rule);
         }
     }
@@ -71,100 +79,132 @@ void check_fuse_against_links(Checker& checker, const FuseState& fuse) {
     const LinkState& weakest = checker.link(*fuse.weakest);
     const Current rating = *own.rating;
     const bool holds = rating <= (1.0 + 1e-12) * *fuse.window.most;
-    const std::string limit = fmt::format("the {}{} carries {}{}", weakest.title, each_run(state),
-                                          amperes(*fuse.window.most),
-                                          weakest.why.empty() ? "" : " (" + weakest.why + ")");
+    const auto most = amperes(*fuse.window.most);
+    const Said limit = with_why(
+        in_runs(state) ? said<"the {part} in each run carries {current}">(weakest.title, most)
+                       : said<"the {part} carries {current}">(weakest.title, most),
+        weakest.why);
     checker.add("C1", own.title, holds ? Verdict::fits : Verdict::fails,
-                holds ? fmt::format("The {} stands guard: {}.", own.title, limit)
-                      : fmt::format("The {} is larger than what stands behind it: {}. It would let "
-                                    "that part burn before it opens.",
-                                    own.title, limit),
+                holds ? said<"The {fuse} guards it: {limit}.">(own.title, limit)
+                      : said<"The {fuse} is larger than what it guards: {limit}. It would let "
+                             "that part burn before it opens.">(own.title, limit),
                 holds || !fuse.window.largest
-                    ? ""
-                    : fmt::format("Fit a {} fuse, or a {} that carries {}.",
-                                  amperes(*fuse.window.largest), weakest.kind, amperes(rating)),
+                    ? Said()
+                    : said<"Fit a {largest} fuse, or a {part} that carries {current}.">(
+                          amperes(*fuse.window.largest), kind_of(weakest), amperes(rating)),
                 fuse_rule);
 }
 
-void check_unfused(Checker& checker) {
-    const auto& links = checker.circuit.links;
-    const bool lead = checker.state.role == Role::pack_lead;
-    if (checker.alternating()) {
-        return;  // C11 looks at the inverter's side
-    }
+// What lies between one end of a circuit and the first fuse from there.
+struct Unguarded {
     units::Length bare{};
     bool sheathed = true;
-    const auto count = [&](std::size_t i) {
-        if (const auto* wire = std::get_if<scenario::Wire>(&links[i])) {
+    bool fused = false;  // a fuse ends it
+
+    void pass(const scenario::Link& link) {
+        if (const auto* wire = std::get_if<scenario::Wire>(&link)) {
             bare += wiring::run_of(*wire).supply;
             sheathed = sheathed && wire->sheathed.value_or(false);
         }
-        return std::holds_alternative<scenario::Fuse>(links[i]);
-    };
-    bool found = false;
-    if (lead) {
-        for (std::size_t i = links.size(); i-- > 0 && !found;) {
-            found = count(i);
-        }
-    } else {
-        for (std::size_t i = 0; i < links.size() && !found; ++i) {
-            found = count(i);
-        }
+        fused = std::holds_alternative<scenario::Fuse>(link);
     }
-    found = found || (lead && checker.around.pack_fuse);
-    const units::Length allowed = sheathed ? unfused_sheathed : unfused_bare;
-    const std::string from = lead ? "the pack" : "the bus";
-    // A circuit that begins at another one is guarded by that one's fuse; compared there.
-    if (!found) {
+    units::Length allowed() const { return sheathed ? unfused_sheathed : unfused_bare; }
+};
+
+Unguarded unguarded_from_begin(const std::vector<scenario::Link>& links) {
+    Unguarded wire;
+    for (std::size_t i = 0; i < links.size() && !wire.fused; ++i) {
+        wire.pass(links[i]);
+    }
+    return wire;
+}
+
+Unguarded unguarded_from_end(const std::vector<scenario::Link>& links) {
+    Unguarded wire;
+    for (std::size_t i = links.size(); i-- > 0 && !wire.fused;) {
+        wire.pass(links[i]);
+    }
+    return wire;
+}
+
+void check_unfused(Checker& checker) {
+    if (checker.alternating()) {
+        return;  // C11 looks at the inverter's side
+    }
+    const bool lead = checker.state.role == Role::pack_lead;
+    const auto& links = checker.circuit.links;
+    const Unguarded wire = lead ? unguarded_from_end(links) : unguarded_from_begin(links);
+    const bool at_the_pack = lead && checker.around.pack_fuse;
+    const auto bare = units::amount(wire.bare, 2);
+    const auto allowed = units::amount(wire.allowed(), 2);
+    if (!wire.fused && !at_the_pack) {
+        // A circuit that begins at another one is guarded by that one's fuse; compared there.
         if (checker.circuit.from && checker.circuit.from != "bus") {
             return;
         }
-        checker.add("C1", "", Verdict::fails,
-                    fmt::format("No fuse stands between {} and this circuit.", from),
-                    fmt::format("Fit a fuse at {}, before anything else.", from),
+        checker.add("C1", Said(), Verdict::fails,
+                    lead ? said<"There is no fuse between the pack and this circuit.">()
+                         : said<"There is no fuse between the bus and this circuit.">(),
+                    lead ? said<"Fit a fuse at the pack, before anything else.">()
+                         : said<"Fit a fuse at the bus, before anything else.">(),
                     "[33 CFR 183.455]");
-    } else if (bare > allowed && !(lead && checker.around.pack_fuse)) {
+    } else if (wire.bare > wire.allowed() && !at_the_pack) {
         checker.add(
-            "C1", "", Verdict::fails,
-            fmt::format("{} of wire lies between {} and its fuse; a short there meets none.",
-                        units::show(bare, 2), from),
-            fmt::format("Put the fuse within {} of {}.", units::show(allowed, 2), from),
-            "[33 CFR 183.455] 7 in, or 40 in of sheathed wire");
+            "C1", Said(), Verdict::fails,
+            lead ? said<"{length} of wire lies between the pack and its fuse; a short there meets "
+                        "none.">(bare)
+                 : said<"{length} of wire lies between the bus and its fuse; a short there meets "
+                        "none.">(bare),
+            lead ? said<"Put the fuse within {length} of the pack.">(allowed)
+                 : said<"Put the fuse within {length} of the bus.">(allowed),
+            said<"[33 CFR 183.455] 7 in, or 40 in of sheathed wire">());
     }
 }
 
 // A source at the far end, such as the battery of a vehicle, feeds a short on the wire just as the
 // packs do: it needs a fuse at its own end.
 void check_far_source(Checker& checker) {
-    const std::string& source = checker.around.far_source;
+    const Said& source = checker.around.far_source;
     if (source.empty()) {
         return;
     }
-    const auto& links = checker.circuit.links;
-    units::Length bare{};
-    bool sheathed = true;
-    bool found = false;
-    for (std::size_t i = links.size(); i-- > 0 && !found;) {
-        if (const auto* wire = std::get_if<scenario::Wire>(&links[i])) {
-            bare += wiring::run_of(*wire).supply;
-            sheathed = sheathed && wire->sheathed.value_or(false);
-        }
-        found = std::holds_alternative<scenario::Fuse>(links[i]);
-    }
-    const units::Length allowed = sheathed ? unfused_sheathed : unfused_bare;
-    const bool holds = found && bare <= allowed;
+    const Unguarded wire = unguarded_from_end(checker.circuit.links);
+    const bool holds = wire.fused && wire.bare <= wire.allowed();
     checker.add(
-        "C1", "far end", holds ? Verdict::fits : Verdict::fails,
-        holds ? fmt::format("A fuse guards the wire at {} too.", source)
-              : fmt::format("{} of wire lies between {} and the first fuse; a short there "
-                            "is fed from that end and meets none.",
-                            units::show(bare, 2), source),
-        holds ? ""
-              : fmt::format("Fit a second fuse within {} of {}.", units::show(allowed, 2), source),
-        "[33 CFR 183.455] 7 in, or 40 in of sheathed wire");
+        "C1", said<"far end">(), holds ? Verdict::fits : Verdict::fails,
+        holds ? said<"A fuse guards the wire at {source} too.">(source)
+              : said<"{length} of wire lies between {source} and the first fuse; a short there "
+                     "is fed from that end and meets none.">(units::amount(wire.bare, 2), source),
+        holds ? Said()
+              : said<"Fit a second fuse within {length} of {source}.">(
+                    units::amount(wire.allowed(), 2), source),
+        said<"[33 CFR 183.455] 7 in, or 40 in of sheathed wire">());
 }
 
 // ---- C2: the fuse carries what is drawn.
+
+// "12.5 A for hours and 3 A for shorter", of which one may be nothing.
+Said drawn_in_words(const CircuitState& state, const wiring::Asked& asked) {
+    const bool charging = state.charging > Current();
+    const auto lasting = amperes(asked.continuous);
+    const auto further = amperes(asked.further);
+    if (!(asked.continuous > Current())) {
+        return asked.further > Current() ? said<"{current} for shorter">(further) : Said();
+    }
+    const Said for_hours = charging ? said<"{current} for hours while charging">(lasting)
+                                    : said<"{current} for hours">(lasting);
+    if (!(asked.further > Current())) return for_hours;
+    return said<"{for_hours} and {current} for shorter">(for_hours, further);
+}
+
+Said asked_in_words(const CircuitState& state, const wiring::Asked& asked, Current least) {
+    const Said drawn = drawn_in_words(state, asked);
+    const Said each = in_runs(state) ? said<"{drawn} in each run">(drawn) : drawn;
+    return asked.hot < 1.0
+               ? said<"{drawn}, which asks for at least {current} in this heat">(each,
+                                                                                 amperes(least))
+               : said<"{drawn}, which asks for at least {current}">(each, amperes(least));
+}
 
 void check_fuse_against_load(Checker& checker, const FuseState& fuse) {
     const LinkState& own = checker.link(fuse.link);
@@ -173,26 +213,16 @@ void check_fuse_against_load(Checker& checker, const FuseState& fuse) {
         return;
     }
     const bool holds = *own.rating >= (1.0 - 1e-12) * least;
-    const std::string drawn = fmt::format(
-        "{}{}",
-        fuse.asked.continuous > Current()
-            ? fmt::format("{} for hours{}", amperes(fuse.asked.continuous),
-                          checker.state.charging > Current() ? " while charging" : "")
-            : "",
-        fuse.asked.further > Current()
-            ? fmt::format("{}{} for shorter", fuse.asked.continuous > Current() ? " and " : "",
-                          amperes(fuse.asked.further))
-            : "");
+    const Said asks = asked_in_words(checker.state, fuse.asked, least);
     checker.add("C2", own.title, holds ? Verdict::fits : Verdict::fails,
-                fmt::format("{}{}, which asks for at least {}{}; the {} {}.", drawn,
-                            each_run(checker.state), amperes(least),
-                            fuse.asked.hot < 1.0 ? " in this heat" : "", own.title,
-                            holds ? "carries it" : "would open or age"),
-                holds || !fuse.window.smallest || fuse.window.empty()
-                    ? ""
-                    : fmt::format("Fit a {} fuse; the parts behind it allow up to {}.",
-                                  amperes(*fuse.window.smallest),
-                                  fuse.window.largest ? amperes(*fuse.window.largest) : "any"),
+                holds ? said<"{asks}; the {fuse} carries it.">(asks, own.title)
+                      : said<"{asks}; the {fuse} would open or age.">(asks, own.title),
+                holds || !fuse.window.smallest || fuse.window.empty() ? Said()
+                : fuse.window.largest
+                    ? said<"Fit a {fuse} fuse; the parts behind it allow up to {current}.">(
+                          amperes(*fuse.window.smallest), amperes(*fuse.window.largest))
+                    : said<"Fit a {fuse} fuse; the parts behind it allow any.">(
+                          amperes(*fuse.window.smallest)),
                 continuous_rule);
 }
 
@@ -202,16 +232,20 @@ void check_window(Checker& checker, const FuseState& fuse) {
     if (!window.empty() || !window.most || window.least <= Current()) {
         return;
     }
-    const std::string weakest =
-        fuse.weakest ? checker.link(*fuse.weakest).title : std::string("weakest part");
-    checker.add("C1", "window", Verdict::fails,
-                fmt::format("No fuse fits{}: the load asks for at least {}{}, the {} allows {} at "
-                            "most. No standard size lies between.",
-                            each_run(checker.state),
-                            window.smallest ? amperes(*window.smallest) : amperes(window.least),
-                            window.surge_sets_least ? " (its surge does)" : "", weakest,
-                            window.largest ? amperes(*window.largest) : amperes(*window.most)),
-                "", "fitting method.md (1), (2)");
+    const Said weakest = fuse.weakest ? checker.link(*fuse.weakest).title : said<"weakest part">();
+    const auto asked = amperes(window.smallest ? *window.smallest : window.least);
+    const Said least = window.surge_sets_least
+                           ? said<"the load asks for at least {current} (its surge does)">(asked)
+                           : said<"the load asks for at least {current}">(asked);
+    const auto most = amperes(window.largest ? *window.largest : *window.most);
+    checker.add(
+        "C1", about_window(), Verdict::fails,
+        in_runs(checker.state)
+            ? said<"No fuse fits in each run: {least}, the {part} allows {current} at most. "
+                   "No standard size lies between.">(least, weakest, most)
+            : said<"No fuse fits: {least}, the {part} allows {current} at most. No standard "
+                   "size lies between.">(least, weakest, most),
+        Said(), "fitting method.md (1), (2)");
 }
 
 // ---- C3: a surge on the fuse.
@@ -226,30 +260,32 @@ void check_surge(Checker& checker, const FuseState& fuse) {
     const auto answer =
         wiring::stands(envelope, part->rating, fuse.asked.surge, fuse.asked.surge_lasts);
     const LinkState& own = checker.link(fuse.link);
-    const std::string surge =
-        fmt::format("{} for {} is {:.0f} % of the {}", amperes(fuse.asked.surge),
-                    units::show(fuse.asked.surge_lasts, 2),
-                    100.0 * (fuse.asked.surge / part->rating), own.title);
-    const std::string source =
-        family != nullptr ? family->source : "fitting method.md, opening times unknown";
+    const Said surge = said<"{current} for {time} is {percent} % of the {fuse}">(
+        amperes(fuse.asked.surge), units::amount(fuse.asked.surge_lasts, 2),
+        words::with_decimals(100.0 * (fuse.asked.surge / part->rating), 0), own.title);
+    const Said source = family != nullptr ? Said(family->source)
+                                          : said<"fitting method.md, opening times unknown">();
     // A breaker is closed again by hand; a fuse leaves all dark until another is found.
     const Verdict opened = own.kind == "breaker" ? Verdict::may_not : Verdict::fails;
     switch (answer) {
         case wiring::Surge::holds:
-            checker.add("C3", own.title, Verdict::fits, surge + ", which it holds.", "", source);
+            checker.add("C3", own.title, Verdict::fits, said<"{surge}, which it holds.">(surge),
+                        Said(), source);
             break;
         case wiring::Surge::may_open:
-            checker.add("C3", own.title, opened,
-                        fmt::format("{}: it may open{}.", surge,
-                                    envelope.empty() ? ", its opening times are not known" : ""),
-                        "Ask the maker for its time-current curve, or give it as opens = [...].",
-                        source);
+            checker.add(
+                "C3", own.title, opened,
+                envelope.empty()
+                    ? said<"{surge}: it may open, its opening times are not known.">(surge)
+                    : said<"{surge}: it may open.">(surge),
+                said<"Ask the maker for its time-current curve, or give it as opens = [...].">(),
+                source);
             checker.checks.back().best = Verdict::fits;
             break;
         case wiring::Surge::opens:
-            checker.add("C3", own.title, opened, surge + ": it opens.",
-                        "Start such loads one by one, or fit a slower family where the parts "
-                        "behind it allow.",
+            checker.add("C3", own.title, opened, said<"{surge}: it opens.">(surge),
+                        said<"Start such loads one by one, or fit a slower family where the parts "
+                             "behind it allow.">(),
                         source);
             break;
     }
@@ -259,22 +295,23 @@ void check_surge(Checker& checker, const FuseState& fuse) {
 
 void check_voltage(Checker& checker, std::size_t i) {
     const units::Voltage highest = checker.highest();
-    const auto tell = [&](std::optional<units::Voltage> rated, const std::string& source) {
+    const auto tell = [&](std::optional<units::Voltage> rated, const Said& source) {
         if (!rated) {
             // Below the lowest rating in common use nothing needs asking; common practice.
             if (!checker.alternating() && highest > 30.0 * units::volt) {
                 checker.add("C5", checker.link(i).title, Verdict::unknown,
-                            fmt::format("Its direct-voltage rating is not known; the bus reaches "
-                                        "{} while charging.",
-                                        volts(highest)),
-                            "Read its data sheet and give voltage.", "fitting method.md");
+                            said<"Its direct-voltage rating is not known; the bus reaches "
+                                 "{voltage} while charging.">(volts(highest)),
+                            said<"Read its data sheet and give voltage.">(),
+                            said<"fitting method.md">());
             }
             return;
         }
         const bool holds = *rated >= highest;
-        checker.add("C5", checker.link(i).title, holds ? Verdict::fits : Verdict::fails,
-                    fmt::format("Rated {}; up to {} stands at it.", volts(*rated), volts(highest)),
-                    holds ? "" : "Fit a part rated for that voltage.", source);
+        checker.add(
+            "C5", checker.link(i).title, holds ? Verdict::fits : Verdict::fails,
+            said<"Rated {rated}; up to {highest} is across it.">(volts(*rated), volts(highest)),
+            holds ? Said() : said<"Fit a part rated for that voltage.">(), source);
     };
     const scenario::Link& link = checker.circuit.links[i];
     if (const auto* fuse = std::get_if<scenario::Fuse>(&link)) {
@@ -283,20 +320,33 @@ void check_voltage(Checker& checker, std::size_t i) {
         if (!rated && family != nullptr && !family->breaks.empty() && !checker.alternating()) {
             rated = family->breaks.back().voltage;
         }
-        tell(rated, family != nullptr ? family->source : "circuit.links");
+        tell(rated, family != nullptr ? Said(family->source) : "circuit.links");
     } else if (const auto* part = std::get_if<scenario::Switch>(&link)) {
         tell(part->voltage, "circuit.links");
     } else if (const auto* connector = std::get_if<scenario::Connector>(&link)) {
         const auto* row = connector->part ? wiring::find_connector(*connector->part) : nullptr;
         tell(connector->voltage ? connector->voltage
                                 : (row != nullptr ? row->voltage : std::nullopt),
-             row != nullptr ? row->source : "circuit.links");
+             row != nullptr ? Said(row->source) : "circuit.links");
     } else if (const auto* outlet = std::get_if<scenario::SocketOutlet>(&link)) {
         tell(outlet->voltage, "circuit.links");
     }
 }
 
 // ---- C6, C7: each part against what flows, fuse or no fuse.
+
+Said carried_in_words(const Checker& checker, const LinkState& part) {
+    if (*part.derated <= Current()) {
+        return said<"The {part} is not usable here: {reason}.">(part.title, part.why);
+    }
+    const auto may = amperes(*part.derated);
+    const auto flows = amperes(checker.state.carries());
+    const Said allowed =
+        with_why(said<"the {part} may carry {current} here">(part.title, may), part.why);
+    return checker.state.charging > Current()
+               ? said<"{^allowed}; {current} flows while charging.">(allowed, flows)
+               : said<"{^allowed}; {current} flows.">(allowed, flows);
+}
 
 void check_part(Checker& checker, std::size_t i) {
     const LinkState& part = checker.link(i);
@@ -308,20 +358,14 @@ void check_part(Checker& checker, std::size_t i) {
     const std::string id = part.kind == "wire" ? "C6" : "C7";
     const auto* wire = std::get_if<scenario::Wire>(&checker.circuit.links[i]);
     const auto thicker = wire != nullptr ? wiring::next_thicker(wire->size) : std::nullopt;
-    checker.add(id, part.title, holds ? Verdict::fits : Verdict::fails,
-                *part.derated <= Current()
-                    ? fmt::format("The {} is not usable here: {}.", part.title, part.why)
-                    : fmt::format("The {} may carry {} here{}; {} flows{}.", part.title,
-                                  amperes(*part.derated),
-                                  part.why.empty() ? "" : " (" + part.why + ")", amperes(carries),
-                                  checker.state.charging > Current() ? " while charging" : ""),
-                holds ? ""
-                : wire == nullptr
-                    ? fmt::format("Fit a {} rated for {} or more.", part.kind, amperes(carries))
-                : thicker
-                    ? fmt::format("Fit a thicker wire: {} is the next.", units::show(*thicker))
-                    : "Lay two runs in parallel, each with its own fuse.",
-                part.source);
+    checker.add(
+        id, part.title, holds ? Verdict::fits : Verdict::fails, carried_in_words(checker, part),
+        holds ? Said()
+        : wire == nullptr
+            ? said<"Fit a {part} rated for {current} or more.">(kind_of(part), amperes(carries))
+        : thicker ? said<"Fit a thicker wire: {size} is the next.">(units::amount(*thicker))
+                  : said<"Lay two runs in parallel, each with its own fuse.">(),
+        part.source);
 }
 
 // A part that says nothing of this kind of current.
@@ -331,10 +375,11 @@ void check_unrated(Checker& checker, std::size_t i) {
     if (fuse || part.derated) {
         return;
     }
-    checker.add(part.kind == "wire" ? "C6" : "C7", part.title, Verdict::fails,
-                fmt::format("How much the {} carries here is not known: {}.", part.title, part.why),
-                "Give a part that is rated for this use, or its rating from the data sheet.",
-                fuse_rule);
+    checker.add(
+        part.kind == "wire" ? "C6" : "C7", part.title, Verdict::fails,
+        said<"How much the {part} carries here is not known: {reason}.">(part.title, part.why),
+        said<"Give a part that is rated for this use, or its rating from the data sheet.">(),
+        fuse_rule);
 }
 
 // Wires in parallel share a current only as well as their ends do; thin ones are not made so.
@@ -345,15 +390,17 @@ void check_parallel(Checker& checker, std::size_t i) {
         return;
     }
     const bool holds = !wiring::thicker(thinnest_in_parallel, wire->size);
-    checker.add("C6", checker.link(i).title + ", parallel",
+    checker.add("C6", said<"{part}, parallel">(checker.link(i).title),
                 holds                   ? Verdict::fits
                 : checker.alternating() ? Verdict::fails
                                         : Verdict::may_not,
-                holds ? "Wires of this size may lie in parallel."
-                      : fmt::format("{} wires in parallel: when one end loosens the others carry "
-                                    "its part. Building wire is laid so from 1/0 AWG on only.",
-                                    units::show(wire->size)),
-                holds ? "" : "Lay one thicker wire, or feed two circuits.", "[NEC] 310.10(G)");
+                holds ? said<"Wires of this size may lie in parallel.">()
+                      : said<"{size} wires in parallel: when one end loosens the others carry "
+                             "its part. Building wire is laid so from 1/0 AWG on only.">(
+                            units::amount(wire->size)),
+                holds ? Said() : said<"Lay one thicker wire, or feed two circuits.">(),
+                said<"[NEC] 310.10(G)">());
+    checker.checks.back().part = checker.link(i).title;
 }
 
 void check_connector_life(Checker& checker, std::size_t i) {
@@ -366,18 +413,19 @@ void check_connector_life(Checker& checker, std::size_t i) {
         return;
     }
     if (row->hot_plug && checker.state.carries() > *row->hot_plug) {
-        checker.add("C7", checker.link(i).title + ", parted live", Verdict::may_not,
-                    fmt::format("{} can flow here; parted under current it is made for {}, {} "
-                                "times.",
-                                amperes(checker.state.carries()), amperes(*row->hot_plug),
-                                row->hot_cycles.value_or(0)),
-                    "Switch the loads off before plugging or unplugging.", row->source);
+        checker.add("C7", said<"{part}, parted live">(checker.link(i).title), Verdict::may_not,
+                    said<"{current} can flow here; parted under current it is made for {rated}, "
+                         "{times} times.">(amperes(checker.state.carries()),
+                                           amperes(*row->hot_plug), row->hot_cycles.value_or(0)),
+                    said<"Switch the loads off before plugging or unplugging.">(), row->source);
+        checker.checks.back().part = checker.link(i).title;
     }
     if (part->cycles_used && row->cycles && *part->cycles_used >= *row->cycles) {
-        checker.add("C7", checker.link(i).title + ", worn", Verdict::fails,
-                    fmt::format("It has been mated {} times; it is made for {}.",
-                                *part->cycles_used, *row->cycles),
-                    "Replace both halves.", row->source);
+        checker.add("C7", said<"{part}, worn">(checker.link(i).title), Verdict::fails,
+                    said<"It has been mated {times} times; it is made for {most}.">(
+                        *part->cycles_used, *row->cycles),
+                    said<"Replace both halves.">(), row->source);
+        checker.checks.back().part = checker.link(i).title;
     }
 }
 
@@ -392,99 +440,125 @@ void check_drop(Checker& checker) {
     const bool holds = share <= state.drop_limit;
     const LinkState& worst = checker.link(*state.worst_drop);
     checker.add(
-        "C8", "drop", holds ? Verdict::fits : Verdict::may_not,
-        fmt::format("{} of {} is lost on the way ({:.1f} %, {}); the {} takes most of it, {}.",
-                    volts(state.drop), volts(state.nominal), 100.0 * share, units::show(state.loss),
-                    worst.title, volts(worst.drop)),
-        holds
-            ? ""
-            : fmt::format("Shorten the way or fit thicker wire: {:.0f} % is the usual limit here.",
-                          100.0 * state.drop_limit),
-        "[ABYC E-11] as quoted: 3 % for feeders and critical loads, 10 % else; [NEC] 210.19");
+        "C8", about_drop(), holds ? Verdict::fits : Verdict::may_not,
+        said<"{drop} of {voltage} is lost on the way ({percent} %, {loss}); the {part} takes most "
+             "of it, {its_drop}.">(volts(state.drop), volts(state.nominal),
+                                   words::with_decimals(100.0 * share, 1), state.loss, worst.title,
+                                   volts(worst.drop)),
+        holds ? Said()
+              : said<"Shorten the way or fit thicker wire: {percent} % is the usual limit here.">(
+                    words::with_decimals(100.0 * state.drop_limit, 0)),
+        said<"[ABYC E-11] as quoted: 3 % for feeders and critical loads, 10 % else; [NEC] "
+             "210.19">());
 }
 
 // ---- C11: the inverter's side.
+
+// The smallest breaker of a circuit at the inverter.
+std::optional<Current> breaker_of(const Circuit& circuit) {
+    std::optional<Current> smallest;
+    for (const scenario::Link& link : circuit.links) {
+        if (const auto* fuse = std::get_if<scenario::Fuse>(&link)) {
+            smallest = smallest ? std::min(*smallest, fuse->rating) : fuse->rating;
+        }
+    }
+    return smallest;
+}
+
+// What the inverter can give against what the parts are made for; that heat takes some of it is for
+// C1 and C6 to say.
+void check_inverter_against_circuit(Checker& checker) {
+    const auto& around = checker.around;
+    Around cool = around;
+    cool.inside = units::celsius(30.0);
+    const CircuitState made_for =
+        circuit_state(checker.circuit, {.role = Role::ac, .nominal = around.output}, cool);
+    if (!around.inverter_power || !made_for.weakest) {
+        return;
+    }
+    const auto breaker = breaker_of(checker.circuit);
+    const Current whole = *around.inverter_power / around.output;
+    const Current carries = *made_for.links[*made_for.weakest].carries_at_most();
+    const Current limit = breaker ? std::min(*breaker, carries) : carries;
+    if (whole <= limit) {
+        checker.add("C11", said<"inverter">(), Verdict::fits,
+                    said<"The inverter gives at most {current}; this circuit passes {passes}.">(
+                        amperes(whole), amperes(limit)),
+                    Said(), said<"[NEC] 240.4(D)">());
+        return;
+    }
+    const Said gives = said<
+        "The inverter can give {current} ({power}); this circuit passes {passes}: {passed}, "
+        "{for_hours} for hours.">(amperes(whole), units::amount(*around.inverter_power, 4),
+                                  amperes(limit), units::amount(limit * around.output, 4),
+                                  units::amount(0.8 * limit * around.output, 4));
+    const bool open_to_all = !breaker || *breaker > carries;
+    checker.add("C11", said<"inverter">(), open_to_all ? Verdict::fails : Verdict::may_not,
+                breaker ? gives : said<"{gives} No breaker keeps it within that.">(gives),
+                open_to_all
+                    ? said<"Fit a breaker of at most {current}.">(amperes(carries))
+                    : said<"Spread the loads over several circuits, each with its own breaker.">(),
+                said<"[NEC] 240.4(D), 210.20(A)">());
+}
+
+// A ground-fault outlet opens on a first fault only where the neutral is bonded in one place.
+void check_neutral(Checker& checker) {
+    const auto& neutral = checker.circuit.neutral;
+    if (!neutral || *neutral == "unknown") {
+        checker.add(
+            "C11", said<"neutral">(), Verdict::may_not,
+            said<"Whether the inverter bonds its neutral is not given; without one bond a "
+                 "ground-fault outlet does not open on a first fault, and its test button does "
+                 "not prove otherwise.">(),
+            said<"Read the inverter's grounding page and give neutral. Never add a bond by hand: "
+                 "on a split output it destroys the inverter.">(),
+            said<"[UL 943]; [Inverter manuals] grounding pages">());
+        checker.checks.back().best = Verdict::fits;
+    } else if (neutral == "split") {
+        checker.add(
+            "C11", said<"neutral">(), Verdict::may_not,
+            said<"Both legs of the output are live against the case: a ground-fault outlet does "
+                 "not find its one bonded neutral, so whether it opens on a first fault is for "
+                 "the inverter's maker to say.">(),
+            said<"Use only an outlet that the inverter's maker names for a split output. Never "
+                 "add a bond: it shorts a leg and destroys the inverter.">(),
+            said<"[UL 943]; [Inverter manuals] grounding pages">());
+    } else if (neutral == "floating") {
+        checker.add(
+            "C11", said<"neutral">(), Verdict::may_not,
+            said<"The neutral floats: a ground-fault outlet does not open on a first fault.">(),
+            said<"Leave the bonding to the inverter's maker and to whoever is licensed for it.">(),
+            said<"[UL 943]">());
+    }
+}
+
+void check_ground_fault(Checker& checker) {
+    bool outlet = false;
+    bool guarded = false;
+    for (const scenario::Link& link : checker.circuit.links) {
+        if (const auto* socket = std::get_if<scenario::SocketOutlet>(&link)) {
+            outlet = true;
+            guarded = guarded || socket->ground_fault.value_or(false);
+        }
+    }
+    if (guarded) {
+        check_neutral(checker);
+    } else if (outlet) {
+        checker.add(
+            "C11", said<"ground fault">(), Verdict::unknown,
+            said<"No ground-fault outlet is named.">(),
+            said<"Use one where it is damp or outdoors; it must be one the inverter's maker "
+                 "names, for it needs the neutral bonded in exactly one place.">(),
+            said<"[NEC] 210.8; [Inverter manuals] grounding pages">());
+    }
+}
 
 void check_outlets(Checker& checker) {
     if (!checker.alternating()) {
         return;
     }
-    const auto& around = checker.around;
-    std::optional<Current> breaker;
-    std::optional<std::size_t> outlet;
-    bool guarded = false;
-    for (std::size_t i = 0; i < checker.circuit.links.size(); ++i) {
-        if (const auto* fuse = std::get_if<scenario::Fuse>(&checker.circuit.links[i])) {
-            breaker = breaker ? std::min(*breaker, fuse->rating) : fuse->rating;
-        }
-        if (const auto* socket = std::get_if<scenario::SocketOutlet>(&checker.circuit.links[i])) {
-            outlet = i;
-            guarded = guarded || socket->ground_fault.value_or(false);
-        }
-    }
-    // What the parts are made for; that heat takes some of it is for C1 and C6 to say.
-    Around cool = around;
-    cool.inside = units::celsius(30.0);
-    const CircuitState made_for =
-        circuit_state(checker.circuit, {.role = Role::ac, .nominal = around.output}, cool);
-    if (around.inverter_power && made_for.weakest) {
-        const Current whole = *around.inverter_power / around.output;
-        const LinkState& weakest = made_for.links[*made_for.weakest];
-        const Current limit =
-            breaker ? std::min(*breaker, *weakest.carries_at_most()) : *weakest.carries_at_most();
-        const bool open_to_all = !breaker || *breaker > *weakest.carries_at_most();
-        if (whole > limit) {
-            checker.add(
-                "C11", "inverter", open_to_all ? Verdict::fails : Verdict::may_not,
-                fmt::format("The inverter can give {} ({}); this circuit passes {}: {}, {} for "
-                            "hours.{}",
-                            amperes(whole), units::show(*around.inverter_power, 4), amperes(limit),
-                            units::show(limit * around.output, 4),
-                            units::show(0.8 * limit * around.output, 4),
-                            breaker ? "" : " No breaker keeps it within that."),
-                open_to_all ? fmt::format("Fit a breaker of at most {}.",
-                                          amperes(*weakest.carries_at_most()))
-                            : "Spread the loads over several circuits, each with its own breaker.",
-                "[NEC] 240.4(D), 210.20(A)");
-        } else {
-            checker.add("C11", "inverter", Verdict::fits,
-                        fmt::format("The inverter gives at most {}; this circuit passes {}.",
-                                    amperes(whole), amperes(limit)),
-                        "", "[NEC] 240.4(D)");
-        }
-    }
-    if (outlet && !guarded) {
-        checker.add("C11", "ground fault", Verdict::unknown, "No ground-fault outlet is named.",
-                    "Use one where it is damp or outdoors; it must be one the inverter's maker "
-                    "names, for it needs the neutral bonded in exactly one place.",
-                    "[NEC] 210.8; [Inverter manuals] grounding pages");
-    }
-    if (outlet && guarded && (!checker.circuit.neutral || *checker.circuit.neutral == "unknown")) {
-        checker.add(
-            "C11", "neutral", Verdict::may_not,
-            "Whether the inverter bonds its neutral is not told; without one bond a "
-            "ground-fault outlet does not open on a first fault, and its test button does "
-            "not prove otherwise.",
-            "Read the inverter's grounding page and give neutral. Never add a bond by hand: "
-            "on a split output it destroys the inverter.",
-            "[UL 943]; [Inverter manuals] grounding pages");
-        checker.checks.back().best = Verdict::fits;
-    }
-    if (checker.circuit.neutral == "split" && guarded) {
-        checker.add("C11", "neutral", Verdict::may_not,
-                    "Both legs of the output are live against the case: a ground-fault outlet does "
-                    "not find its one bonded neutral, so whether it opens on a first fault is for "
-                    "the inverter's maker to say.",
-                    "Use only an outlet that the inverter's maker names for a split output. Never "
-                    "add a bond: it shorts a leg and destroys the inverter.",
-                    "[UL 943]; [Inverter manuals] grounding pages");
-    }
-    if (checker.circuit.neutral == "floating" && guarded) {
-        checker.add("C11", "neutral", Verdict::may_not,
-                    "The neutral floats: a ground-fault outlet does not open on a first fault.",
-                    "Leave the bonding to the inverter's maker and to whoever is licensed for it.",
-                    "[UL 943]");
-    }
+    check_inverter_against_circuit(checker);
+    check_ground_fault(checker);
 }
 
 // ---- C14: does the wire go into its terminals?
@@ -516,12 +590,12 @@ void check_terminals(Checker& checker) {
                 continue;
             }
             const bool holds = !wiring::thicker(wire->size, *thickest);
-            checker.add("C14", checker.link(other).title, holds ? Verdict::fits : Verdict::fails,
-                        fmt::format("The {} takes wire up to {}; {} comes to it.",
-                                    checker.link(other).title, units::show(*thickest),
-                                    units::show(wire->size)),
-                        holds ? "" : "Fit a part that takes this wire; never cut strands off.",
-                        "circuit.links.takes or wiring/connectors.toml");
+            checker.add(
+                "C14", checker.link(other).title, holds ? Verdict::fits : Verdict::fails,
+                said<"The {part} takes wire up to {largest}; {size} comes to it.">(
+                    checker.link(other).title, units::amount(*thickest), units::amount(wire->size)),
+                holds ? Said() : said<"Fit a part that takes this wire; never cut strands off.">(),
+                said<"circuit.links.takes or wiring/connectors.toml">());
         }
     }
 }

@@ -3,12 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 #include "fitting/circuit.hpp"
 #include "fitting/unit.hpp"
 #include "unit/derating.hpp"
+#include "units/said.hpp"
 #include "units/text.hpp"
 #include "wiring/conductor.hpp"
 #include "wiring/connector.hpp"
@@ -24,8 +23,10 @@ using scenario::Pack;
 using scenario::Scenario;
 using units::Current;
 using units::Voltage;
+using words::Said;
+using words::said;
 
-constexpr const char* practice = "common practice, no source";
+const Said practice = said<"common practice, no source">();
 
 template <class Quantity>
 Quantity between(Quantity low, Quantity high, double along) {
@@ -42,8 +43,8 @@ units::Efficiency between(units::Efficiency low, units::Efficiency high, double 
 }
 
 template <class Quantity>
-std::string span(Quantity low, Quantity high) {
-    return fmt::format("{} to {}, for the file does not say", units::show(low), units::show(high));
+Said span(Quantity low, Quantity high) {
+    return said<"{low} to {high}, for the file does not say">(low, high);
 }
 
 // How a figure's table is found again in a scenario that was copied.
@@ -64,22 +65,21 @@ struct ListLink {
     Role role;
     std::size_t circuit_index;
     std::size_t link_index;
-    const std::string title;
+    const Said title;
 
     template <class Part, class Value>
     void add(const char* key, std::optional<Value> Part::*member, Value low, Value high, Harm harm,
-             const std::string& source) const {
+             const Said& source) const {
         add_set(
             key, span(low, high), source, harm,
             [=](Part& part, double along) { part.*member = between(low, high, along); },
             static_cast<Part*>(nullptr));
     }
     template <class Part, class Set>
-    void add_set(const char* key, std::string text, const std::string& source, Harm harm, Set set,
-                 Part*) const {
+    void add_set(const char* key, Said text, const Said& source, Harm harm, Set set, Part*) const {
         const std::size_t c = circuit_index;
         const std::size_t l = link_index;
-        listing.add({.where = fmt::format("circuit.{}, {}", circuit.name, title),
+        listing.add({.where = said<"circuit.{circuit}, {part}">(circuit.name, title),
                      .key = key,
                      .circuit = circuit.name,
                      .text = std::move(text),
@@ -106,19 +106,19 @@ struct ListLink {
         if (!fuse.interrupts && !breaks && !alternating()) {
             add("interrupts", &scenario::Fuse::interrupts, 1000.0 * units::ampere,
                 20'000.0 * units::ampere, Harm::low,
-                "wiring/fuses.toml: the least and the most of all families there");
+                said<"wiring/fuses.toml: the least and the most of all families there">());
         }
         voltage_of(fuse, breaks, 32.0 * units::volt);
         if (!fuse.derate_per_kelvin) {
             add("derate_per_kelvin", &scenario::Fuse::derate_per_kelvin,
                 unit::least_derating_per_kelvin, unit::most_derating_per_kelvin, Harm::high,
-                "unit method.md (3)");
+                said<"unit method.md (3)">());
         }
         if (!fuse.resistance) {
             const auto drop =
                 family != nullptr && family->drop ? *family->drop : 0.08 * units::volt;
             add("resistance", &scenario::Fuse::resistance, units::Resistance(), drop / fuse.rating,
-                Harm::either, "wiring/fuses.toml, drop at its rating");
+                Harm::either, said<"wiring/fuses.toml, drop at its rating">());
         }
     }
 
@@ -127,8 +127,10 @@ struct ListLink {
             const std::string wrong = alternating() ? "dc" : "ac";
             add_set(
                 "rated_for",
-                fmt::format("its stamp may be for {} alone, for the file does not say",
-                            alternating() ? "direct current" : "alternating current"),
+                alternating()
+                    ? said<"its stamp may be for direct current alone, for the file does not say">()
+                    : said<"its stamp may be for alternating current alone, for the file does not "
+                           "say">(),
                 practice, Harm::low,
                 [wrong](scenario::Switch& then, double along) {
                     then.rated_for = along < 0.5 ? wrong : std::string("both");
@@ -147,29 +149,16 @@ struct ListLink {
         if (!wire.insulation && wire.table != "cord") {
             add("insulation", &scenario::Wire::insulation, units::celsius(60.0),
                 units::celsius(building ? 90.0 : 105.0), Harm::low,
-                "wiring/ampacity.toml: the lowest column, as of plain PVC");
+                said<"wiring/ampacity.toml: the lowest column, as of plain PVC">());
         }
-        if (alternating() && !wire.terminals) {
-            // [NEC] 110.14(C)(1): terminals of circuits up to 100 A, or for 14 to 1 AWG, count as
-            // made for 60 degC unless marked, others for 75 degC.
-            const bool thick = wiring::thicker(wire.size, units::AmericanGauge{1});
-            const auto unmarked = units::celsius(thick ? 75.0 : 60.0);
-            add_set(
-                "terminals",
-                fmt::format("made for {} unless they are marked for more", units::show(unmarked)),
-                "[NEC] 110.14(C)(1)", Harm::low,
-                [unmarked](scenario::Wire& then, double along) {
-                    then.terminals = between(unmarked, units::celsius(90.0), along);
-                },
-                static_cast<scenario::Wire*>(nullptr));
-        }
+        if (alternating() && !wire.terminals) terminals_of(wire);
         const bool gauge = std::holds_alternative<units::AmericanGauge>(wire.size);
         if (!wire.built_to && gauge && !alternating()) {
             add_set(
                 "built_to",
-                "the metal of building wire or the 11 % less of vehicle cable, for the file "
-                "does not say",
-                "[Marine catalogue]", Harm::either,
+                said<"the metal of building wire or the 11 % less of vehicle cable, for the file "
+                     "does not say">(),
+                said<"[Marine catalogue]">(), Harm::either,
                 [](scenario::Wire& then, double along) {
                     then.built_to = along < 0.5 ? "nec" : "sae";
                 },
@@ -177,11 +166,25 @@ struct ListLink {
         }
         if (!wire.tinned) {
             add_set(
-                "tinned", "tinned or plain, for the file does not say", "wiring/conductors.toml",
-                Harm::either,
+                "tinned", said<"tinned or plain, for the file does not say">(),
+                "wiring/conductors.toml", Harm::either,
                 [](scenario::Wire& then, double along) { then.tinned = along >= 0.5; },
                 static_cast<scenario::Wire*>(nullptr));
         }
+    }
+
+    // [NEC] 110.14(C)(1): terminals of circuits up to 100 A, or for 14 to 1 AWG, count as made for
+    // 60 degC unless marked, others for 75 degC.
+    void terminals_of(const scenario::Wire& wire) const {
+        const bool thick = wiring::thicker(wire.size, units::AmericanGauge{1});
+        const auto unmarked = units::celsius(thick ? 75.0 : 60.0);
+        add_set(
+            "terminals", said<"made for {temperature} unless they are marked for more">(unmarked),
+            said<"[NEC] 110.14(C)(1)">(), Harm::low,
+            [unmarked](scenario::Wire& then, double along) {
+                then.terminals = between(unmarked, units::celsius(90.0), along);
+            },
+            static_cast<scenario::Wire*>(nullptr));
     }
 
     void operator()(const scenario::Connector& part) const {
@@ -234,20 +237,20 @@ void list_circuits(Listing& listing) {
 struct Charged {
     double least;
     double most;  // V of a 12 V pack while it is charged
-    const char* source;
+    Said source;
 };
 Charged charged_to(scenario::Chemistry chemistry) {
     switch (chemistry) {
         case scenario::Chemistry::flooded:
-            return {14.4, 15.5, "[T-105 sheet]; boost charge [Deep-cycle guide]"};
+            return {14.4, 15.5, said<"[Flooded 225 Ah sheet]; boost charge [Deep-cycle guide]">()};
         case scenario::Chemistry::agm:
-            return {14.4, 15.0, "[MA12-100 sheet], 14.4 to 15.0 V"};
+            return {14.4, 15.0, said<"[AGM 100 Ah sheet], 14.4 to 15.0 V">()};
         case scenario::Chemistry::gel:
-            return {14.1, 14.4, "[Gel regimen] 14.1 V, [Deep-cycle guide] 14.4 V"};
+            return {14.1, 14.4, said<"[Gel regimen] 14.1 V, [Deep-cycle guide] 14.4 V">()};
         case scenario::Chemistry::lifepo4:
             break;
     }
-    return {14.0, 14.6, "[LFP 100 sheet], up to 14.6 V: 3.65 V for each cell"};
+    return {14.0, 14.6, said<"[LFP 100 sheet], up to 14.6 V: 3.65 V for each cell">()};
 }
 
 // Packs of one make: what is not said of them is the same for all.
@@ -283,7 +286,7 @@ std::vector<std::size_t> silent_alike(const Scenario& scenario, std::size_t inde
 template <class Value>
 void add_of_pack(Listing& listing, std::size_t index, const char* key,
                  std::optional<Value> Pack::*of, Value low, Value high, Harm harm,
-                 const char* source) {
+                 const Said& source) {
     const auto alike = silent_alike(listing.scenario, index, of);
     if (alike.empty()) {
         return;
@@ -301,55 +304,76 @@ void add_of_pack(Listing& listing, std::size_t index, const char* key,
                  }});
 }
 
+// What it has inside and on its way to the bus.
+void list_resistances(Listing& listing, std::size_t index) {
+    const Pack& pack = listing.scenario.packs[index];
+    const auto inner = usual_inside(pack);
+    // Up to half again: what a new pack may have at most, for the wear that `age` brings comes on
+    // top, and both together are as much as sheets of 100 Ah packs allow, 20 mohm.
+    add_of_pack(listing, index, "resistance", &Pack::resistance, 0.4 * inner, 1.5 * inner,
+                Harm::either,
+                said<"two fifths to half again of the usual one; common practice, no source; [LFP "
+                     "100 sheet], at most 20 mohm with all wear">());
+    if (!unit::circuit_feeding(listing.scenario, pack.name)) {
+        add_of_pack(listing, index, "lead_resistance", &Pack::lead_resistance, 0.001 * units::ohm,
+                    0.004 * units::ohm, Harm::either, practice);
+    }
+}
+
+void list_current_limit(Listing& listing, std::size_t index) {
+    const Pack& pack = listing.scenario.packs[index];
+    if (pack.chemistry != scenario::Chemistry::lifepo4) {
+        return;
+    }
+    add_of_pack(listing, index, "current_limit", &Pack::current_limit,
+                0.5 / units::hour * pack.capacity, 1.0 / units::hour * pack.capacity, Harm::low,
+                said<"half the capacity in an hour to all of it; common practice, no source">());
+}
+
+void list_absorption(Listing& listing, std::size_t index) {
+    const Pack& pack = listing.scenario.packs[index];
+    const auto& usual = battery::defaults_of(pack.chemistry);
+    const double series =
+        std::max(1.0, std::round(pack.voltage.value_or(usual.nominal) / usual.nominal));
+    const Charged charged = charged_to(pack.chemistry);
+    add_of_pack(listing, index, "absorption_voltage", &Pack::absorption_voltage,
+                series * charged.least * units::volt, series * charged.most * units::volt,
+                Harm::high, charged.source);
+}
+
+void list_age(Listing& listing, std::size_t index) {
+    const auto ages = silent_alike(listing.scenario, index, &Pack::age);
+    if (ages.empty()) {
+        return;
+    }
+    const auto at = [](double along) {
+        return along < 1.0 / 3.0   ? scenario::Age::fresh
+               : along < 2.0 / 3.0 ? scenario::Age::mid_life
+                                   : scenario::Age::end_of_life;
+    };
+    listing.add({.where = "pack." + listing.scenario.packs[index].name,
+                 .key = "age",
+                 .circuit = "",
+                 .text = said<"new to worn, for the file does not say">(),
+                 .source = said<"battery method.md">(),
+                 .harm = Harm::either,
+                 .set = [ages, at](Scenario& scenario, double along) {
+                     for (const std::size_t each : ages) {
+                         scenario.packs[each].age = at(along);
+                     }
+                 }});
+}
+
 void list_packs(Listing& listing) {
     for (std::size_t i = 0; i < listing.scenario.packs.size(); ++i) {
         const Pack& pack = listing.scenario.packs[i];
         if (pack.count == 0 || pack.capacity <= units::Charge()) {
             continue;
         }
-        const auto& usual = battery::defaults_of(pack.chemistry);
-        const double series =
-            std::max(1.0, std::round(pack.voltage.value_or(usual.nominal) / usual.nominal));
-        const auto inner = usual_inside(pack);
-        // Up to half again: what a new pack may have at most, for the wear that `age` brings comes
-        // on top, and both together are as much as sheets of 100 Ah packs allow, 20 mohm.
-        add_of_pack(listing, i, "resistance", &Pack::resistance, 0.4 * inner, 1.5 * inner,
-                    Harm::either,
-                    "two fifths to half again of the usual one; common practice, no source; [LFP "
-                    "100 sheet], at most 20 mohm with all wear");
-        if (!unit::circuit_feeding(listing.scenario, pack.name)) {
-            add_of_pack(listing, i, "lead_resistance", &Pack::lead_resistance, 0.001 * units::ohm,
-                        0.004 * units::ohm, Harm::either, practice);
-        }
-        const bool lithium = pack.chemistry == scenario::Chemistry::lifepo4;
-        if (lithium) {
-            add_of_pack(listing, i, "current_limit", &Pack::current_limit,
-                        0.5 / units::hour * pack.capacity, 1.0 / units::hour * pack.capacity,
-                        Harm::low,
-                        "half the capacity in an hour to all of it; common practice, "
-                        "no source");
-        }
-        const Charged charged = charged_to(pack.chemistry);
-        add_of_pack(listing, i, "absorption_voltage", &Pack::absorption_voltage,
-                    series * charged.least * units::volt, series * charged.most * units::volt,
-                    Harm::high, charged.source);
-        const auto ages = silent_alike(listing.scenario, i, &Pack::age);
-        if (!ages.empty()) {
-            listing.add({.where = "pack." + pack.name,
-                         .key = "age",
-                         .circuit = "",
-                         .text = "new to worn, for the file does not say",
-                         .source = "battery method.md",
-                         .harm = Harm::either,
-                         .set = [ages](Scenario& scenario, double along) {
-                             for (const std::size_t each : ages) {
-                                 scenario.packs[each].age = along < 1.0 / 3.0 ? scenario::Age::fresh
-                                                            : along < 2.0 / 3.0
-                                                                ? scenario::Age::mid_life
-                                                                : scenario::Age::end_of_life;
-                             }
-                         }});
-        }
+        list_resistances(listing, i);
+        list_current_limit(listing, i);
+        list_absorption(listing, i);
+        list_age(listing, i);
     }
 }
 
@@ -357,7 +381,7 @@ void list_packs(Listing& listing) {
 
 template <class Value>
 void add_of_inverter(Listing& listing, const char* key, std::optional<Value> Inverter::*of,
-                     Value low, Value high, Harm harm, const char* source) {
+                     Value low, Value high, Harm harm, const Said& source) {
     if ((*listing.scenario.inverter).*of) {
         return;
     }
@@ -385,7 +409,7 @@ void list_inverter(Listing& listing) {
     }
     add_of_inverter(listing, "cutoff_voltage", &Inverter::cutoff_voltage,
                     steps * 10.0 * units::volt, steps * 11.0 * units::volt, Harm::either,
-                    "[Inverter manuals] low-voltage tables");
+                    said<"[Inverter manuals] low-voltage tables">());
     add_of_inverter(listing, "surge", &Inverter::surge, inverter.continuous,
                     2.0 * inverter.continuous, Harm::high, practice);
     add_of_inverter(listing, "surge_lasts", &Inverter::surge_lasts, 0.02 * units::second,
@@ -401,7 +425,7 @@ void list_inverter(Listing& listing) {
             {.where = "inverter",
              .key = "efficiency",
              .circuit = "",
-             .text = "84 to 93 % at its rating, for the file does not say",
+             .text = said<"84 to 93 % at its rating, for the file does not say">(),
              .source = practice,
              .harm = Harm::low,
              .set = [low, high](Scenario& scenario, double along) {
@@ -423,7 +447,7 @@ void list_panels(Listing& listing) {
         // Panels for 12 V work at 17 to 20 V, and their short-circuit current is a tenth more.
         const Current low = panel.power / (20.0 * units::volt);
         const Current high = 1.1 * panel.power / (17.0 * units::volt);
-        listing.add({.where = fmt::format("panel[{}]", i),
+        listing.add({.where = "panel[" + std::to_string(i) + "]",
                      .key = "short_circuit_current",
                      .circuit = "",
                      .text = span(low, high),
@@ -440,7 +464,7 @@ void list_case(Listing& listing) {
         return;  // no case is described, so none is judged
     }
     const Case& enclosure = *listing.scenario.enclosure;
-    const auto add = [&listing](const char* key, std::string text, auto set) {
+    const auto add = [&listing](const char* key, Said text, auto set) {
         listing.add(
             {.where = "case",
              .key = key,
@@ -451,7 +475,7 @@ void list_case(Listing& listing) {
              .set = [set](Scenario& scenario, double along) { set(*scenario.enclosure, along); }});
     };
     if (!enclosure.lid) {
-        add("lid", "shut or open while the inverter works, for the file does not say",
+        add("lid", said<"shut or open while the inverter works, for the file does not say">(),
             [](Case& then, double along) { then.lid = along < 0.5 ? "closed" : "open"; });
     }
     const bool sides = enclosure.length && enclosure.width && enclosure.height;
@@ -462,7 +486,7 @@ void list_case(Listing& listing) {
             [low, high](Case& then, double along) { then.surface = between(low, high, along); });
     }
     if (!enclosure.material) {
-        add("material", "plastic or steel, for the file does not say",
+        add("material", said<"plastic or steel, for the file does not say">(),
             [](Case& then, double along) { then.material = along < 0.5 ? "plastic" : "steel"; });
     }
 }
@@ -483,7 +507,7 @@ Scenario completed(Scenario scenario, const std::vector<SilentFigure>& silent,
                    const Completion& how) {
     for (const SilentFigure& figure : silent) {
         if (figure.harm == Harm::either) {
-            if (how.cutoff_high && figure.key == "cutoff_voltage" && figure.where == "inverter") {
+            if (how.cutoff_high && figure.key == "cutoff_voltage") {
                 figure.set(scenario, *how.cutoff_high ? 1.0 : 0.0);
             } else if (how.others != Completion::Other::likely) {
                 figure.set(scenario, how.others == Completion::Other::low ? 0.0 : 1.0);

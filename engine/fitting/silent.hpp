@@ -16,11 +16,11 @@ namespace fitting {
 enum class Harm { low, high, either };
 
 struct SilentFigure {
-    std::string where;    // "circuit.lamps, 16 AWG wire"
+    words::Said where;    // "circuit.lamps, 16 AWG wire"
     std::string key;      // "insulation"
     std::string circuit;  // whose checks it bears on; empty: every one's
-    std::string text;     // "60 to 105 degC, as the file does not say"
-    std::string source;
+    words::Said text;     // "60 to 105 degC, as the file does not say"
+    words::Said source;
     Harm harm = Harm::low;
     // Puts a point of the range in, from its low end, 0, to its high end, 1. The scenario may have
     // been completed elsewhere meanwhile; its tables and links must be those it was made for.

@@ -5,14 +5,13 @@
 #include <cassert>
 #include <map>
 
-#include <fmt/format.h>
-
 #include "fitting/circuit.hpp"
 #include "fitting/swaps_text.hpp"
 #include "fitting/unit.hpp"
 #include "scenario/differences.hpp"
+#include "units/said.hpp"
 #include "units/text.hpp"
-#include "units/toml.hpp"
+#include "words/toml.hpp"
 
 namespace fitting {
 
@@ -21,6 +20,9 @@ namespace {
 using scenario::Circuit;
 using scenario::Link;
 using scenario::Scenario;
+using words::Said;
+using words::said;
+using Joint = words::List::Joint;
 
 // ---- The rows of swaps.toml.
 
@@ -30,7 +32,6 @@ struct SwapRow {
     std::vector<std::string> everywhere;
     std::vector<std::string> of_trunk;
     std::vector<std::string> ask;
-    std::string say;
 };
 
 const std::map<std::string, SwapRow, std::less<>>& swap_rows() {
@@ -52,8 +53,7 @@ const std::map<std::string, SwapRow, std::less<>>& swap_rows() {
                                                          .trunk = names("trunk"),
                                                          .everywhere = names("everywhere"),
                                                          .of_trunk = names("of_trunk"),
-                                                         .ask = names("ask"),
-                                                         .say = row["say"].value_or(std::string())};
+                                                         .ask = names("ask")};
         }
         return read;
     }();
@@ -64,6 +64,53 @@ const SwapRow& row_of(const Change& change) {
     const auto found = swap_rows().find(change.kind);
     assert(found != swap_rows().end());
     return found->second;
+}
+
+// What else a change asks for, by its row.
+Said advice_of(std::string_view kind) {
+    if (kind == "inverter") {
+        return said<
+            "Its efficiency and cut-off move the smallest main fuse; every pack sees the new "
+            "current.">();
+    }
+    if (kind == "switch") {
+        return said<"A weaker switch lowers the largest fuse, and the load with it.">();
+    }
+    if (kind == "pack added") {
+        return said<
+            "Every fuse must break the larger fault current; top voltages must be equal.">();
+    }
+    if (kind == "pack removed") {
+        return said<"The others carry its part.">();
+    }
+    if (kind == "chemistry") {
+        return said<"Set every charger anew before the first charge.">();
+    }
+    if (kind == "wire") {
+        return said<"A longer or thinner wire lowers the fault current; that is not counted on.">();
+    }
+    if (kind == "connector") {
+        return said<"Both halves must be of one kind.">();
+    }
+    if (kind == "neutral") {
+        return said<
+            "Leave the bonding of the neutral to the inverter's maker and to whoever is licensed "
+            "for it.">();
+    }
+    if (kind == "voltage") {
+        return said<
+            "Look at C5 first: parts for 12 V are not for 48 V. Every 12 V load needs a "
+            "converter.">();
+    }
+    if (kind == "case") {
+        return said<"Warmth lowers what wires, contacts and fuses may carry.">();
+    }
+    if (kind == "fuse") {
+        return said<
+            "What lies behind another circuit's fuse is guarded by that one: look at its branches "
+            "too.">();
+    }
+    return {};
 }
 
 // A part of the main path or of a pack's lead: what it changes, every pack and the inverter see.
@@ -83,18 +130,46 @@ std::string without_quotes(const std::string& value) {
     return quoted ? value.substr(1, value.size() - 2) : value;
 }
 
-std::string value_words(const std::string& value) {
-    return value.empty() ? "nothing given" : without_quotes(value);
+Said value_words(const std::string& value) {
+    return value.empty() ? said<"nothing given">() : Said(without_quotes(value));
 }
 
-// "the lamp has power 40 W instead of 30 W and priority 2 instead of 3"
-std::string words_of(const std::string& what, const scenario::KeyDifferences& differences) {
-    std::string words;
+// "power 40 W instead of 30 W and priority 2 instead of 3"
+Said differences_in_words(const scenario::KeyDifferences& differences) {
+    std::vector<Said> each;
     for (const auto& [key, before, after] : differences) {
-        words += fmt::format("{}{} {} instead of {}", words.empty() ? what + " has " : " and ", key,
-                             value_words(after), value_words(before));
+        each.push_back(said<"{key} {after} instead of {before}">(key, value_words(after),
+                                                                 value_words(before)));
     }
-    return words;
+    // Each with its own "and": "power 40 W instead of 30 W and priority 2 instead of 3 and ..."
+    Said all;
+    for (Said& one : each)
+        all = all.empty() ? std::move(one)
+                          : said<"{one} and {other}">(std::move(all), std::move(one));
+    return all;
+}
+
+// "the lamp has power 40 W instead of 30 W"
+Said words_of(const Said& what, const scenario::KeyDifferences& differences) {
+    return differences.empty()
+               ? Said()
+               : said<"{what} has {differences}">(what, differences_in_words(differences));
+}
+
+// A part of a circuit, of which nothing but its kind is said.
+Said the_kind(std::size_t index) {
+    switch (index) {
+        case 0:
+            return said<"the fuse">();
+        case 1:
+            return said<"the switch">();
+        case 2:
+            return said<"the wire">();
+        case 3:
+            return said<"the connector">();
+        default:
+            return said<"the outlet">();
+    }
 }
 
 // ---- Parts of circuits.
@@ -110,15 +185,15 @@ Change changed_link(const Link& before, const Link& after, const std::string& ci
             return scenario::differences(std::get<std::decay_t<decltype(now)>>(before), now);
         },
         after);
-    std::string words;
+    Said rated;
     if (!differences.empty() && differences.front().key == kind) {
-        words = fmt::format("the {} is {} instead of {}", kind,
-                            without_quotes(differences.front().after),
-                            without_quotes(differences.front().before));
+        rated = said<"{part} is {after} instead of {before}">(
+            the_kind(after.index()), without_quotes(differences.front().after),
+            without_quotes(differences.front().before));
         differences.erase(differences.begin());
-        words += differences.empty() ? "" : "; ";
     }
-    return {kind, circuit, words + words_of("the " + title_of(after), differences)};
+    const Said others = words_of(said<"the {part}">(title_of(after)), differences);
+    return {kind, circuit, words::joined({rated, others}, Joint::semicolon)};
 }
 
 void compare_links(std::vector<Change>& changes, const Circuit& before, const Circuit& after) {
@@ -138,10 +213,10 @@ void compare_links(std::vector<Change>& changes, const Circuit& before, const Ci
         for (std::size_t i = 0; i < std::max(olds.size(), news.size()); ++i) {
             if (i >= olds.size()) {
                 changes.push_back(
-                    {"circuit", after.name, fmt::format("a {} is new", title_of(*news[i]))});
+                    {"circuit", after.name, said<"a {part} is new">(title_of(*news[i]))});
             } else if (i >= news.size()) {
                 changes.push_back(
-                    {"circuit", after.name, fmt::format("the {} is gone", title_of(*olds[i]))});
+                    {"circuit", after.name, said<"the {part} is gone">(title_of(*olds[i]))});
             } else if (!scenario::same(*olds[i], *news[i])) {
                 changes.push_back(changed_link(*olds[i], *news[i], after.name));
             }
@@ -155,7 +230,7 @@ void compare_links(std::vector<Change>& changes, const Circuit& before, const Ci
         return kinds;
     };
     if (before.links.size() == after.links.size() && order(before) != order(after)) {
-        changes.push_back({"circuit", after.name, "its parts stand in another order"});
+        changes.push_back({"circuit", after.name, said<"its parts are in another order">()});
     }
 }
 
@@ -172,7 +247,7 @@ void compare_circuit(std::vector<Change>& changes, const Circuit& before, const 
                                  : difference.key == "weight" || difference.key == "price"
                                      ? "burden"
                                      : "circuit";
-        changes.push_back({kind, after.name, words_of("it", {difference})});
+        changes.push_back({kind, after.name, words_of(said<"it">(), {difference})});
     }
 }
 
@@ -183,21 +258,28 @@ const Table* named(const std::vector<Table>& tables, const std::string& name) {
 }
 
 // New, gone, and for those in both `both`.
+// Of a kind of table: one that is new, and one that is gone.
+struct ComesAndGoes {
+    Said (*is_new)(const std::string& name);
+    Said (*is_gone)(const std::string& name);
+};
+
 template <class Table, class Both>
 void pair_by_name(std::vector<Change>& changes, const std::vector<Table>& before,
-                  const std::vector<Table>& after, const std::string& kind, Both both) {
+                  const std::vector<Table>& after, const std::string& kind,
+                  const ComesAndGoes& in_words, Both both) {
     for (const Table& now : after) {
         if (const Table* then = named(before, now.name)) {
             if (!scenario::same(*then, now)) {
                 both(*then, now);
             }
         } else {
-            changes.push_back({kind, "", fmt::format("the {} {} is new", kind, now.name)});
+            changes.push_back({kind, "", in_words.is_new(now.name)});
         }
     }
     for (const Table& then : before) {
         if (named(after, then.name) == nullptr) {
-            changes.push_back({kind, "", fmt::format("the {} {} is gone", kind, then.name)});
+            changes.push_back({kind, "", in_words.is_gone(then.name)});
         }
     }
 }
@@ -206,14 +288,14 @@ void compare_circuits(std::vector<Change>& changes, const Scenario& before, cons
     for (const Circuit& circuit : after.circuits) {
         const Circuit* old = named(before.circuits, circuit.name);
         if (old == nullptr) {
-            changes.push_back({"circuit", circuit.name, "the circuit is new"});
+            changes.push_back({"circuit", circuit.name, said<"the circuit is new">()});
         } else {
             compare_circuit(changes, *old, circuit);
         }
     }
     for (const Circuit& circuit : before.circuits) {
         if (named(after.circuits, circuit.name) == nullptr) {
-            changes.push_back({"circuit", circuit.name, "the circuit is gone"});
+            changes.push_back({"circuit", circuit.name, said<"the circuit is gone">()});
         }
     }
 }
@@ -241,10 +323,14 @@ void compare_packs(std::vector<Change>& changes, const Scenario& before, const S
     const int old_count = count_of(before);
     const int new_count = count_of(after);
     if (new_count != old_count) {
-        changes.push_back({new_count > old_count ? "pack added" : "pack removed", "",
-                           fmt::format("{} packs instead of {}", new_count, old_count)});
+        changes.push_back(
+            {new_count > old_count ? "pack added" : "pack removed", "",
+             words::said_of<"{n} pack instead of {before}", "{n} packs instead of {before}">(
+                 new_count, old_count)});
     }
     pair_by_name(changes, before.packs, after.packs, "pack",
+                 {[](const std::string& pack) { return said<"the pack {pack} is new">(pack); },
+                  [](const std::string& pack) { return said<"the pack {pack} is gone">(pack); }},
                  [&](const scenario::Pack& then, const scenario::Pack& now) {
                      std::map<std::string_view, scenario::KeyDifferences> by_row;
                      for (const auto& difference : scenario::differences(then, now)) {
@@ -254,8 +340,8 @@ void compare_packs(std::vector<Change>& changes, const Scenario& before, const S
                          }
                      }
                      for (const auto& [row, differences] : by_row) {
-                         changes.push_back(
-                             {std::string(row), "", words_of("pack " + now.name, differences)});
+                         changes.push_back({std::string(row), "",
+                                            words_of(said<"pack {pack}">(now.name), differences)});
                      }
                  });
 }
@@ -264,12 +350,12 @@ void compare_packs(std::vector<Change>& changes, const Scenario& before, const S
 
 template <class Table>
 void compare_one(std::vector<Change>& changes, const std::optional<Table>& before,
-                 const std::optional<Table>& after, const std::string& kind,
-                 const std::string& what) {
+                 const std::optional<Table>& after, const std::string& kind, const Said& what) {
     if (before && after && !scenario::same(*before, *after)) {
         changes.push_back({kind, "", words_of(what, scenario::differences(*before, *after))});
     } else if (before.has_value() != after.has_value()) {
-        changes.push_back({kind, "", what + (after ? " is new" : " is gone")});
+        changes.push_back(
+            {kind, "", after ? said<"{what} is new">(what) : said<"{what} is gone">(what)});
     }
 }
 
@@ -278,26 +364,26 @@ void compare_inverters(std::vector<Change>& changes, const Scenario& before,
     const auto& then = before.inverter;
     const auto& now = after.inverter;
     if (!then || !now || then->continuous == now->continuous) {
-        compare_one(changes, then, now, "inverter", "the inverter");
+        compare_one(changes, then, now, "inverter", said<"the inverter">());
         return;
     }
     auto others = scenario::differences(*then, *now);
     std::erase_if(others, [](const auto& one) { return one.key == "continuous"; });
-    const std::string further = words_of("it", others);
+    const Said power = said<"the inverter is {power} instead of {before}">(
+        units::amount(now->continuous, 4), units::amount(then->continuous, 4));
     changes.push_back(
-        {"inverter", "",
-         fmt::format("the inverter is {} instead of {}{}{}", units::show(now->continuous, 4),
-                     units::show(then->continuous, 4), others.empty() ? "" : "; ", further)});
+        {"inverter", "", words::joined({power, words_of(said<"it">(), others)}, Joint::semicolon)});
 }
 
 void compare_panels(std::vector<Change>& changes, const Scenario& before, const Scenario& after) {
     const std::size_t olds = before.panels.size();
     const std::size_t news = after.panels.size();
     for (std::size_t i = 0; i < std::max(olds, news); ++i) {
-        const std::string what =
-            std::max(olds, news) > 1 ? fmt::format("panel {}", i + 1) : std::string("the panel");
+        const Said what = std::max(olds, news) > 1 ? said<"panel {n}">(i + 1) : said<"the panel">();
         if (i >= olds || i >= news) {
-            changes.push_back({"charging", "", what + (i >= olds ? " is new" : " is gone")});
+            changes.push_back(
+                {"charging", "",
+                 i >= olds ? said<"{what} is new">(what) : said<"{what} is gone">(what)});
         } else if (!scenario::same(before.panels[i], after.panels[i])) {
             changes.push_back(
                 {"charging", "",
@@ -342,34 +428,39 @@ std::vector<Change> changes_between(const Scenario& old_build, const Scenario& n
     compare_circuits(changes, old_build, new_build);
     compare_packs(changes, old_build, new_build);
     compare_inverters(changes, old_build, new_build);
-    compare_one(changes, old_build.enclosure, new_build.enclosure, "case", "the case");
-    pair_by_name(
-        changes, old_build.loads, new_build.loads, "load",
-        [&](const scenario::Load& then, const scenario::Load& now) {
-            changes.push_back(
-                {"load", "", words_of("the load " + now.name, scenario::differences(then, now))});
-        });
-    pair_by_name(changes, old_build.chargers, new_build.chargers, "charger",
-                 [&](const scenario::Charger& then, const scenario::Charger& now) {
-                     changes.push_back(
-                         {"charger", "",
-                          words_of("the charger " + now.name, scenario::differences(then, now))});
+    compare_one(changes, old_build.enclosure, new_build.enclosure, "case", said<"the case">());
+    pair_by_name(changes, old_build.loads, new_build.loads, "load",
+                 {[](const std::string& load) { return said<"the load {load} is new">(load); },
+                  [](const std::string& load) { return said<"the load {load} is gone">(load); }},
+                 [&](const scenario::Load& then, const scenario::Load& now) {
+                     changes.push_back({"load", "",
+                                        words_of(said<"the load {load}">(now.name),
+                                                 scenario::differences(then, now))});
                  });
+    pair_by_name(
+        changes, old_build.chargers, new_build.chargers, "charger",
+        {[](const std::string& charger) { return said<"the charger {charger} is new">(charger); },
+         [](const std::string& charger) { return said<"the charger {charger} is gone">(charger); }},
+        [&](const scenario::Charger& then, const scenario::Charger& now) {
+            changes.push_back({"charger", "",
+                               words_of(said<"the charger {charger}">(now.name),
+                                        scenario::differences(then, now))});
+        });
     compare_one(changes, old_build.controller, new_build.controller, "charging",
-                "the charge controller");
+                said<"the charge controller">());
     compare_panels(changes, old_build, new_build);
     if (!scenario::same(old_build.outage, new_build.outage)) {
-        changes.push_back(
-            {"outage", "",
-             words_of("the outage", scenario::differences(old_build.outage, new_build.outage))});
+        changes.push_back({"outage", "",
+                           words_of(said<"the outage">(),
+                                    scenario::differences(old_build.outage, new_build.outage))});
     }
     if (!scenario::same(old_build.place, new_build.place)) {
-        changes.push_back(
-            {"place", "",
-             words_of("the place", scenario::differences(old_build.place, new_build.place))});
+        changes.push_back({"place", "",
+                           words_of(said<"the place">(),
+                                    scenario::differences(old_build.place, new_build.place))});
     }
-    compare_one(changes, old_build.storage, new_build.storage, "storage", "storage");
-    compare_one(changes, old_build.goal, new_build.goal, "goal", "the goal");
+    compare_one(changes, old_build.storage, new_build.storage, "storage", said<"storage">());
+    compare_one(changes, old_build.goal, new_build.goal, "goal", said<"the goal">());
     for (Change& change : changes) {
         change.trunk =
             lies_in_trunk(old_build, change.circuit) || lies_in_trunk(new_build, change.circuit);
@@ -397,8 +488,8 @@ std::set<Dirty> dirtied_by(const Change& change) {
     return dirty;
 }
 
-std::string_view advice_for(const Change& change) {
-    return row_of(change).say;
+Said advice_for(const Change& change) {
+    return advice_of(change.kind);
 }
 
 std::span<const std::string> questions_of(const Change& change) {
@@ -426,7 +517,7 @@ std::vector<Moved> moved_verdicts(const Fit& old_fit, const Fit& new_fit) {
     for (const auto& [place, check] : before) {
         if (!after.contains(place)) {
             moved.push_back(
-                {place.first, place.second, check->verdict, std::nullopt, check->text, ""});
+                {place.first, place.second, check->verdict, std::nullopt, check->text, Said()});
         }
     }
     std::ranges::stable_sort(moved, {}, [](const Moved& one) {

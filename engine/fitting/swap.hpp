@@ -16,7 +16,7 @@ namespace fitting {
 struct Change {
     std::string kind;     // a row of swaps.toml
     std::string circuit;  // its name; empty: the unit
-    std::string words;    // "the switch is 5 A instead of 10 A"
+    words::Said words;    // "the switch is 5 A instead of 10 A"
     bool trunk = false;   // it lies in the main path or a pack's lead
 };
 
@@ -37,8 +37,8 @@ struct Dirty {
 
 // What the row of swaps.toml names for this change.
 [[nodiscard]] std::set<Dirty> dirtied_by(const Change& change);
-// What else that row says; may be empty.
-[[nodiscard]] std::string_view advice_for(const Change& change);
+// What else such a change asks for; may be empty.
+[[nodiscard]] words::Said advice_for(const Change& change);
 // The questions beside `wiring` whose answers this change may move.
 [[nodiscard]] std::span<const std::string> questions_of(const Change& change);
 
@@ -48,8 +48,8 @@ struct Moved {
     std::string circuit;
     std::optional<Verdict> before;
     std::optional<Verdict> after;
-    std::string text;  // of the new build, else of the old one
-    std::string mend;
+    words::Said text;  // of the new build, else of the old one
+    words::Said mend;
 };
 
 [[nodiscard]] bool is_worse(const Moved& moved);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace fitting {
 
@@ -11,6 +11,7 @@ namespace {
 
 using scenario::Assumptions;
 using scenario::Scenario;
+using words::said;
 
 // Packs are looked at half full, or as empty as the file says; common practice, no source.
 constexpr units::StateOfCharge half_full = units::StateOfCharge(0.5);
@@ -31,6 +32,40 @@ PackKind kind_of(const Scenario& scenario, const unit::Packs& packs) {
         .takes = unit::limits_of(packs, unit::Flow::into_pack)};
     if (packs.lead.circuit) kind.lead = &scenario.circuits[*packs.lead.circuit];
     return kind;
+}
+
+BuildUnit view_of(const Scenario& scenario, const unit::Unit& built) {
+    BuildUnit view{.count = built.count(),
+                   .inverter = built.inverter,
+                   .nominal = built.nominal(),
+                   .main_path = built.main.resistance.value,
+                   .inside = built.surroundings.inside,
+                   .shut = built.surroundings.shut,
+                   .shed = built.surroundings.shed,
+                   .differs = built.findings};
+    for (const unit::Packs& packs : built.packs) {
+        if (packs.count == 0) {
+            continue;
+        }
+        view.packs.push_back(kind_of(scenario, packs));
+        view.top = std::max({view.top, packs.rested_full(),
+                             packs.model->charging.absorption.value_or(units::Voltage())});
+    }
+    return view;
+}
+
+void tell_assumptions(const unit::Unit& built, Assumptions& assumptions) {
+    const auto append = [&assumptions](const Assumptions& more) {
+        assumptions.insert(assumptions.end(), more.begin(), more.end());
+    };
+    append(unit::assumptions_of(built));
+    assumptions.push_back(
+        {.where = "pack.charge",
+         .text = said<"packs half full where the file has them fuller, for currents "
+                      "and drops; full ones for shorts">(),
+         .source = said<"common practice, no source">()});
+    append(built.of_inverter);
+    append(built.surroundings.assumptions);
 }
 
 }  // namespace
@@ -65,37 +100,13 @@ units::Result<BuildUnit> build_unit(const Scenario& scenario, Assumptions& assum
     if (!built->inverter_refused.empty()) {
         return units::fail(built->inverter_refused);
     }
-    BuildUnit view{.count = built->count(),
-                   .inverter = built->inverter,
-                   .nominal = built->nominal(),
-                   .main_path = built->main.resistance.value,
-                   .inside = built->surroundings.inside,
-                   .shut = built->surroundings.shut,
-                   .shed = built->surroundings.shed,
-                   .differs = built->findings};
-    for (const unit::Packs& packs : built->packs) {
-        if (packs.count == 0) {
-            continue;
-        }
-        view.packs.push_back(kind_of(scenario, packs));
-        view.top = std::max({view.top, packs.rested_full(),
-                             packs.model->charging.absorption.value_or(units::Voltage())});
-    }
+    BuildUnit view = view_of(scenario, *built);
     if (view.packs.empty()) {
         return units::fail({.where = "pack.count",
-                            .found = "there is no pack: every count is 0",
-                            .remedy = "give at least one [[pack]] a count of 1"});
+                            .found = said<"there is no pack: every count is 0">(),
+                            .remedy = said<"give at least one [[pack]] a count of 1">()});
     }
-    const auto append = [&assumptions](const Assumptions& more) {
-        assumptions.insert(assumptions.end(), more.begin(), more.end());
-    };
-    append(unit::assumptions_of(*built));
-    assumptions.push_back({.where = "pack.charge",
-                           .text = "packs half full where the file has them fuller, for currents "
-                                   "and drops; full ones for shorts",
-                           .source = "common practice, no source"});
-    append(built->of_inverter);
-    append(built->surroundings.assumptions);
+    tell_assumptions(*built, assumptions);
     return view;
 }
 

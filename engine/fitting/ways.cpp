@@ -7,9 +7,9 @@
 #include <map>
 #include <set>
 
-#include <fmt/format.h>
-
 #include "fitting/circuit.hpp"
+#include "units/said.hpp"
+#include "units/size_said.hpp"
 #include "units/text.hpp"
 #include "wiring/conductor.hpp"
 
@@ -20,6 +20,9 @@ namespace {
 using scenario::Circuit;
 using scenario::Scenario;
 using units::Current;
+using words::Said;
+using words::said;
+using Joint = words::List::Joint;
 
 // Checks that a change of parts can mend.
 constexpr std::array<std::string_view, 7> mendable{"C1", "C2", "C3", "C6", "C7", "C11", "C14"};
@@ -45,14 +48,39 @@ std::map<std::pair<std::string, std::string>, int> ranks_of(const Fit& fit) {
 }
 
 // Checks of a circuit that fail and that no change tried here mends.
-std::string left_over(const Fit& fit, const std::string& circuit) {
-    std::set<std::string> ids;
-    for (const Check& check : fit.checks) {
-        if (check.circuit == circuit && check.verdict == Verdict::fails) {
-            ids.insert(check.id);
+Said left_over(const Fit& fit, const std::string& circuit) {
+    const std::set<std::string> ids = [&] {
+        std::set<std::string> failing;
+        for (const Check& check : fit.checks) {
+            if (check.circuit == circuit && check.verdict == Verdict::fails) {
+                failing.insert(check.id);
+            }
         }
+        return failing;
+    }();
+    if (ids.empty()) return {};
+    return said<"{checks} is still to be mended">(
+        words::joined({ids.begin(), ids.end()}, Joint::comma));
+}
+
+// Gives every fuse so many sizes more than the smallest of its window; false where one has none.
+bool choose_fuses(Circuit& circuit, const CircuitState& asked, std::size_t larger) {
+    for (const FuseState& fuse : asked.fuses) {
+        if (fuse.window.empty()) {
+            return false;
+        }
+        auto& part = std::get<scenario::Fuse>(circuit.links[fuse.link]);
+        const auto* family = part.family ? wiring::find_fuse_family(*part.family) : nullptr;
+        const auto& sizes = family == nullptr ? wiring::standard_sizes() : family->sizes;
+        const auto smallest = std::ranges::find(sizes, *fuse.window.smallest);
+        const auto room = static_cast<std::size_t>(sizes.end() - smallest);
+        if (larger >= room ||
+            smallest[static_cast<std::ptrdiff_t>(larger)] > *fuse.window.largest) {
+            return false;
+        }
+        part.rating = smallest[static_cast<std::ptrdiff_t>(larger)];
     }
-    return ids.empty() ? "" : fmt::format("; {} is still to be mended", fmt::join(ids, ", "));
+    return true;
 }
 
 struct Trial {
@@ -79,14 +107,14 @@ struct Trial {
             }
         }
         return std::ranges::none_of(tried.checks, [this](const Check& check) {
-            return check.circuit == name() && check.id == "C8" && check.about == "drop" &&
+            return check.circuit == name() && check.id == "C8" && check.about == about_drop() &&
                    rank_of(check.verdict) > 0;
         });
     }
 
     std::optional<Fit> passing(const Scenario& changed) const {
         auto tried =
-            fitting::fit_if(changed, draws, [this](const Fit& fit) { return passes(fit); });
+            fitting::fit_if(changed, draws, [this](const Fit& then) { return passes(then); });
         return tried ? std::move(*tried) : std::nullopt;
     }
 
@@ -100,21 +128,10 @@ struct Trial {
         if (!asked) {
             return std::nullopt;
         }
-        for (std::size_t larger = 0; larger < 4; ++larger) {
-            for (const FuseState& fuse : asked->circuits[index].fuses) {
-                if (fuse.window.empty()) {
-                    return std::nullopt;
-                }
-                auto& part = std::get<scenario::Fuse>(changed.circuits[index].links[fuse.link]);
-                const auto* family = part.family ? wiring::find_fuse_family(*part.family) : nullptr;
-                const auto& sizes = family == nullptr ? wiring::standard_sizes() : family->sizes;
-                const auto smallest = std::ranges::find(sizes, *fuse.window.smallest);
-                const auto room = static_cast<std::size_t>(sizes.end() - smallest);
-                if (larger >= room ||
-                    smallest[static_cast<std::ptrdiff_t>(larger)] > *fuse.window.largest) {
-                    return std::nullopt;
-                }
-                part.rating = smallest[static_cast<std::ptrdiff_t>(larger)];
+        constexpr std::size_t sizes_tried = 4;
+        for (std::size_t larger = 0; larger < sizes_tried; ++larger) {
+            if (!choose_fuses(changed.circuits[index], asked->circuits[index], larger)) {
+                return std::nullopt;
             }
             if (auto tried = passing(changed)) {
                 return tried;
@@ -123,30 +140,30 @@ struct Trial {
         return std::nullopt;
     }
 
-    std::string result_of(const Fit& then) const {
+    Said result_of(const Fit& then) const {
         const CircuitState& circuit = then.circuits[index];
-        std::string fuses;
+        std::vector<Said> fuses;
         for (const FuseState& fuse : circuit.fuses) {
-            fuses +=
-                fmt::format("{}{}{}", fuses.empty() ? "" : ", ", circuit.links[fuse.link].title,
-                            circuit.runs > 1.0 ? " in each run" : "");
+            const Said& title = circuit.links[fuse.link].title;
+            fuses.push_back(circuit.runs > 1.0 ? said<"{fuse} in each run">(title) : title);
         }
-        const std::string weakest =
-            circuit.weakest
-                ? fmt::format("; the weakest part, the {}, carries {} of {}",
-                              circuit.links[*circuit.weakest].title, amperes(circuit.carries()),
-                              amperes(*circuit.links[*circuit.weakest].derated))
-                : "";
+        const Said fits =
+            fuses.empty()
+                ? said<"then it passes">()
+                : said<"then {fuses} fits">(words::joined(std::move(fuses), Joint::comma));
+        const Said weakest =
+            circuit.weakest ? said<"the weakest part, the {part}, carries {current} of {most}">(
+                                  circuit.links[*circuit.weakest].title, amperes(circuit.carries()),
+                                  amperes(*circuit.links[*circuit.weakest].derated))
+                            : Said();
         const bool one = circuit.fuses.size() == 1 && circuit.role == Role::branch;
-        const std::string held =
-            one ? fmt::format("; at most {} of it for hours",
-                              amperes(0.8 * *circuit.links[circuit.fuses.front().link].derated))
-                : "";
-        return fmt::format("then {}{}{}{}", fuses.empty() ? "it passes" : fuses + " fits", weakest,
-                           held, left_over(then, name()));
+        const Said held = one ? said<"at most {current} of it for hours">(amperes(
+                                    0.8 * *circuit.links[circuit.fuses.front().link].derated))
+                              : Said();
+        return words::joined({fits, weakest, held, left_over(then, name())}, Joint::semicolon);
     }
 
-    bool keep(std::string change, const std::optional<Fit>& then) {
+    bool keep(Said change, const std::optional<Fit>& then) {
         if (then) {
             found.push_back(
                 {.circuit = name(), .change = std::move(change), .result = result_of(*then)});
@@ -163,7 +180,7 @@ bool is_wire(const scenario::Link& link) {
 
 void try_fuses(Trial& trial) {
     Scenario changed = trial.scenario;
-    std::string words;
+    std::vector<Said> others;
     for (const FuseState& fuse : trial.state().fuses) {
         auto& part = std::get<scenario::Fuse>(changed.circuits[trial.index].links[fuse.link]);
         if (fuse.window.empty()) {
@@ -171,15 +188,13 @@ void try_fuses(Trial& trial) {
         }
         const Current chosen = std::clamp(part.rating, *fuse.window.smallest, *fuse.window.largest);
         if (chosen != part.rating) {
-            words +=
-                fmt::format("{}a {} fuse instead of {}", words.empty() ? "" : ", ",
-                            amperes(chosen == *fuse.window.largest ? *fuse.window.largest : chosen),
-                            amperes(part.rating));
+            others.push_back(
+                said<"a {fuse} fuse instead of {given}">(amperes(chosen), amperes(part.rating)));
             part.rating = chosen;
         }
     }
-    if (!words.empty()) {
-        trial.keep(words, trial.passing(changed, false));
+    if (!others.empty()) {
+        trial.keep(words::joined(std::move(others), Joint::comma), trial.passing(changed, false));
     }
 }
 
@@ -205,12 +220,12 @@ void raise(scenario::Link& link, Current least) {
 }
 
 // Every such part that carries less than the smallest fuse, replaced; told in words.
-std::string raise_all(const CircuitState& state, Circuit& circuit) {
+Said raise_all(const CircuitState& state, Circuit& circuit) {
     Current least{};
     for (const FuseState& fuse : state.fuses) {
         least = std::max(least, state.runs * fuse.window.smallest.value_or(fuse.window.least));
     }
-    std::string words;
+    std::vector<Said> stronger;
     for (std::size_t i = 0; i < state.links.size(); ++i) {
         const LinkState& link = state.links[i];
         const bool replaceable =
@@ -222,56 +237,65 @@ std::string raise_all(const CircuitState& state, Circuit& circuit) {
         const auto rating = std::ranges::find_if(
             wiring::standard_sizes(), [&](const Current& size) { return size >= 1.1 * least; });
         if (rating == wiring::standard_sizes().end()) {
-            return "";
+            return {};
         }
         raise(circuit.links[i], *rating);
-        words += fmt::format("{}a {} rated {}", words.empty() ? "" : " and ", link.kind,
-                             amperes(*rating));
+        stronger.push_back(said<"a {part} rated {current}">(kind_of(link), amperes(*rating)));
     }
-    return words;
+    return words::joined(std::move(stronger), Joint::all);
 }
 
 // ---- Thicker wire, one size after another, in so many runs.
 
+// No wire thinner than this, each in at least so many runs.
+void lay(Circuit& circuit, const units::WireSize& size, int runs) {
+    for (auto& link : circuit.links) {
+        if (auto* wire = std::get_if<scenario::Wire>(&link)) {
+            if (wiring::thicker(size, wire->size)) {
+                wire->size = size;
+                wire->return_size.reset();
+            }
+            wire->runs = std::max(runs, wire->runs.value_or(1));
+        }
+    }
+}
+
+// "two runs of 4 AWG wire in parallel, each with its own fuse and a switch rated 10 A"; empty where
+// nothing is another than it was.
+//   in_runs   more of them than there were
+Said laid_in_words(const units::WireSize& size, const units::WireSize& given, int runs,
+                   bool in_runs, const Said& stronger) {
+    if (!in_runs && !wiring::thicker(size, given)) {
+        return stronger;
+    }
+    const Said laid =
+        in_runs ? said<"{n} runs of {size} wire in parallel, each with its own fuse">(
+                      words::in_words(runs), units::amount(size))
+                : said<"{size} wire instead of {given}">(units::amount(size), units::amount(given));
+    return words::joined({laid, stronger}, Joint::all);
+}
+
 void try_wires(Trial& trial, int runs, bool with_stronger_parts) {
     Scenario changed = trial.scenario;
-    auto& links = changed.circuits[trial.index].links;
-    const std::string stronger =
-        with_stronger_parts ? raise_all(trial.state(), changed.circuits[trial.index]) : "";
-    const auto first = std::ranges::find_if(links, is_wire);
-    if (first == links.end()) {
+    Circuit& circuit = changed.circuits[trial.index];
+    const Said stronger = with_stronger_parts ? raise_all(trial.state(), circuit) : Said();
+    const auto first = std::ranges::find_if(circuit.links, is_wire);
+    if (first == circuit.links.end()) {
         return;
     }
-    units::WireSize size = std::get<scenario::Wire>(*first).size;
-    const units::WireSize given = size;
+    const units::WireSize given = std::get<scenario::Wire>(*first).size;
     const bool in_runs = runs > std::get<scenario::Wire>(*first).runs.value_or(1);
-    for (int step = 0; step < 16; ++step) {
-        for (auto& link : links) {
-            if (auto* wire = std::get_if<scenario::Wire>(&link)) {
-                if (wiring::thicker(size, wire->size)) {
-                    wire->size = size;
-                    wire->return_size.reset();
-                }
-                wire->runs = std::max(runs, wire->runs.value_or(1));
-            }
-        }
+    constexpr int sizes_tried = 16;
+    std::optional<units::WireSize> size = given;
+    for (int step = 0; step < sizes_tried && size; ++step) {
+        lay(circuit, *size, runs);
         // Thinner ones are not laid in parallel; [NEC] 310.10(G).
-        const bool laid_so = runs < 2 || !wiring::thicker(units::AmericanGauge{0}, size);
-        const bool changed_at_all = in_runs || wiring::thicker(size, given);
-        const std::string words =
-            in_runs ? fmt::format("{} runs of {} wire in parallel, each with its own fuse",
-                                  runs == 2 ? "two" : fmt::format("{}", runs), units::show(size))
-                    : fmt::format("{} wire instead of {}", units::show(size), units::show(given));
-        if (laid_so && (changed_at_all || !stronger.empty()) &&
-            trial.keep((changed_at_all ? words + (stronger.empty() ? "" : " and ") : "") + stronger,
-                       trial.passing(changed, true))) {
+        const bool laid_so = runs < 2 || !wiring::thicker(units::AmericanGauge{0}, *size);
+        const Said laid = laid_in_words(*size, given, runs, in_runs, stronger);
+        if (laid_so && !laid.empty() && trial.keep(laid, trial.passing(changed, true))) {
             return;
         }
-        const auto next = wiring::next_thicker(size);
-        if (!next) {
-            return;
-        }
-        size = *next;
+        size = wiring::next_thicker(*size);
     }
 }
 
@@ -293,10 +317,12 @@ void try_stronger_part(Trial& trial) {
             // With the fuse that is there, else with the one that then fits.
             auto then = trial.passing(changed, false);
             then = then ? std::move(then) : trial.passing(changed, true);
-            if (trial.keep(fmt::format("a {} rated {}{}", link.kind, amperes(rating),
-                                       link.rating ? " instead of " + amperes(*link.rating)
-                                                   : " for this kind of current"),
-                           then)) {
+            const Said change = link.rating
+                                    ? said<"a {part} rated {current} instead of {given}">(
+                                          kind_of(link), amperes(rating), amperes(*link.rating))
+                                    : said<"a {part} rated {current} for this kind of current">(
+                                          kind_of(link), amperes(rating));
+            if (trial.keep(change, then)) {
                 return;
             }
         }
@@ -324,9 +350,8 @@ void try_twice_the_voltage(Trial& trial) {
     changed.inverter->cutoff_voltage = 2.0 * trial.fit.cutoff;
     changed.inverter->restart_voltage.reset();
     trial.keep(
-        fmt::format("{} instead of {}: half the current, but every 12 V load then needs a "
-                    "converter",
-                    units::show(2.0 * trial.fit.nominal, 3), units::show(trial.fit.nominal, 3)),
+        said<"{voltage} instead of {given}: half the current, but every 12 V load then needs a "
+             "converter">(2.0 * trial.fit.nominal, trial.fit.nominal),
         trial.passing(changed, true));
 }
 
@@ -353,9 +378,8 @@ void try_less_power(Trial& trial) {
         }
         const auto then = trial.passing(changed, true);
         if (then) {
-            trial.keep(fmt::format("no more than {} drawn for hours, held by the inverter's own "
-                                   "limit or by a smaller inverter",
-                                   units::show(power, 4)),
+            trial.keep(said<"no more than {power} drawn for hours, held by the inverter's own "
+                            "limit or by a smaller inverter">(units::amount(power, 4)),
                        then);
             return;
         }
@@ -383,14 +407,14 @@ void try_less_load(Trial& trial) {
     }
     trial.found.push_back(
         {.circuit = state.name,
-         .change = fmt::format("a load of at most {} ({} at {}) for hours, behind a {} fuse",
-                               amperes(held), units::show(held * state.design, 3),
-                               units::show(state.design, 3), amperes(*most)),
+         .change = said<
+             "a load of at most {current} ({power} at {voltage}) for hours, behind a {fuse} fuse">(
+             amperes(held), held * state.design, state.design, amperes(*most)),
          .result =
-             fmt::format("125 % of {} is {}, and {} of the drop's {:.0f} % are used", amperes(held),
-                         amperes(1.25 * held),
-                         fmt::format("{:.1f} %", 100.0 * (held * state.resistance / state.nominal)),
-                         100.0 * state.drop_limit)});
+             said<"125 % of {current} is {fuse}, and {percent} % of the drop's {limit} % are used">(
+                 amperes(held), amperes(1.25 * held),
+                 words::with_decimals(100.0 * (held * state.resistance / state.nominal), 1),
+                 words::with_decimals(100.0 * state.drop_limit, 0))});
 }
 
 }  // namespace

@@ -11,8 +11,8 @@ namespace fitting {
 
 struct WayOut {
     std::string circuit;
-    std::string change;  // "a 5 A fuse instead of 10 A"
-    std::string result;  // what the checks find then, in numbers
+    words::Said change;  // "a 5 A fuse instead of 10 A"
+    words::Said result;  // what the checks find then, in numbers
 };
 
 // For each circuit that fails: those of the next fuse, the next wire, a stronger part, two runs,

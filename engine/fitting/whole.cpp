@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "motor/supply_voltage.hpp"
+#include "units/said.hpp"
 #include "units/text.hpp"
 #include "wiring/heat.hpp"
 
@@ -15,13 +14,12 @@ namespace {
 
 using scenario::Scenario;
 using units::Current;
+using words::Said;
+using words::said;
+using words::said_of;
 
-std::string kiloamperes(Current current) {
-    return units::show(current, 3);
-}
-
-void add(Fit& fit, std::string id, std::string circuit, std::string about, Verdict verdict,
-         std::string text, std::string mend, std::string source) {
+void add(Fit& fit, std::string id, std::string circuit, Said about, Verdict verdict, Said text,
+         Said mend, Said source) {
     fit.checks.push_back({.id = std::move(id),
                           .circuit = std::move(circuit),
                           .about = std::move(about),
@@ -45,7 +43,7 @@ Current fault_of(const BuildUnit& unit, const PackKind* without) {
 
 struct Breaking {
     std::optional<Current> breaks;
-    std::string source;
+    Said source;
 };
 
 Breaking breaking_of(const scenario::Fuse& fuse, units::Voltage top) {
@@ -73,28 +71,77 @@ const scenario::Fuse* fuse_before(const Scenario& scenario, const Fit& fit,
         scenario.circuits[before->index].links[before->fuses.back().link]);
 }
 
-void check_fault(Fit& fit, const std::string& circuit, const std::string& title,
-                 const Breaking& breaking, const Breaking& before, Current prospective,
-                 std::string_view from) {
-    constexpr const char* mend =
+struct Fault {
+    Current prospective{};
+    Said from;  // "all packs together"
+};
+
+// What a short behind this fuse draws at most, and out of what.
+Fault fault_at(const BuildUnit& unit, const CircuitState& state, const scenario::Circuit& circuit,
+               std::size_t fuse) {
+    const auto kind = std::ranges::find_if(
+        unit.packs, [&](const PackKind& candidate) { return candidate.lead == &circuit; });
+    if (is_at_pack(circuit, state.role, fuse) && kind != unit.packs.end() && unit.count > 1) {
+        // Its own pack feeds a short on the bus side, the others one at the pack.
+        return {std::max(fault_of(unit, &*kind),
+                         wiring::prospective_current(kind->full, kind->bare, 1)),
+                said<"the other packs">()};
+    }
+    return {fault_of(unit, nullptr),
+            unit.count == 1 ? said<"the pack">() : said<"all packs together">()};
+}
+
+void check_fault(Fit& fit, const std::string& circuit, const Said& title, const Breaking& breaking,
+                 const Breaking& before, const Fault& fault) {
+    const Said mend = said<
         "Fit a fuse that breaks it, such as class T, which breaks 20 kA at 125 V; or let the "
-        "circuit begin behind one.";
-    const bool holds = breaking.breaks && *breaking.breaks >= prospective;
+        "circuit begin behind one.">();
+    const bool holds = breaking.breaks && *breaking.breaks >= fault.prospective;
     // A fuse in front that breaks it opens too, but the two were not tested as a pair.
-    const bool backed = !holds && before.breaks && *before.breaks >= prospective;
+    const bool backed = !holds && before.breaks && *before.breaks >= fault.prospective;
+    const Said draws =
+        breaking.breaks
+            ? said<"A short draws {current} from {packs} here; the fuse breaks {most}.">(
+                  fault.prospective, fault.from, *breaking.breaks)
+            : said<
+                  "A short draws {current} from {packs} here; the fuse breaks nothing that is "
+                  "known at {voltage}.">(fault.prospective, fault.from, fit.top);
     add(fit, "C4", circuit, title,
         holds    ? Verdict::fits
         : backed ? Verdict::may_not
                  : Verdict::fails,
-        fmt::format(
-            "A short draws {} from {} here; the fuse breaks {}.{}", kiloamperes(prospective), from,
-            breaking.breaks ? kiloamperes(*breaking.breaks)
-                            : std::string("nothing that is known at ") + units::show(fit.top),
-            backed ? fmt::format(" The fuse before it breaks {}: what it lets through until "
-                                 "then is not known.",
-                                 kiloamperes(*before.breaks))
-                   : ""),
-        holds ? "" : mend, "[ABYC E-11] as quoted; " + breaking.source);
+        backed ? said<"{finding} The fuse before it breaks {current}: what it lets through until "
+                      "then is not known.">(draws, *before.breaks)
+               : draws,
+        holds ? Said() : mend, said<"[ABYC E-11] as quoted; {source}">(breaking.source));
+}
+
+void check_faults_of(const Scenario& scenario, const BuildUnit& unit, CircuitState& state,
+                     Fit& fit) {
+    const auto& circuit = scenario.circuits[state.index];
+    const scenario::Fuse* before = fuse_before(scenario, fit, circuit);
+    for (FuseState& fuse : state.fuses) {
+        const Fault fault = fault_at(unit, state, circuit, fuse.link);
+        fuse.prospective = fault.prospective;
+        check_fault(fit, state.name, state.links[fuse.link].title,
+                    breaking_of(std::get<scenario::Fuse>(circuit.links[fuse.link]), fit.top),
+                    before == nullptr ? Breaking{} : breaking_of(*before, fit.top), fault);
+    }
+}
+
+// A fuse of the pack's own key, with no circuit to say of which family it is.
+void check_fuse_of_key(const Scenario& scenario, const PackKind& kind, Fit& fit) {
+    const bool in_circuit = kind.lead != nullptr &&
+                            std::ranges::any_of(kind.lead->links, [](const scenario::Link& link) {
+                                return std::holds_alternative<scenario::Fuse>(link);
+                            });
+    if (kind.fuse && !in_circuit) {
+        add(fit, "C4", "", said<"pack {pack} fuse">(scenario.packs[kind.index].name),
+            Verdict::unknown,
+            said<"Its family is not given by the pack's key, so what it breaks is not known.">(),
+            said<"Describe the pack's lead as a [[circuit]] that feeds it.">(),
+            "fitting method.md");
+    }
 }
 
 }  // namespace
@@ -102,42 +149,12 @@ void check_fault(Fit& fit, const std::string& circuit, const std::string& title,
 void check_faults(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
     fit.prospective = fault_of(unit, nullptr);
     for (CircuitState& state : fit.circuits) {
-        if (state.role == Role::ac) {
-            continue;
-        }
-        const auto& circuit = scenario.circuits[state.index];
-        const auto kind = std::ranges::find_if(
-            unit.packs, [&](const PackKind& candidate) { return candidate.lead == &circuit; });
-        const scenario::Fuse* before = fuse_before(scenario, fit, circuit);
-        for (FuseState& fuse : state.fuses) {
-            const bool at_pack = is_at_pack(circuit, state.role, fuse.link);
-            Current prospective = *fit.prospective;
-            std::string from = unit.count == 1 ? "the pack" : "all packs together";
-            if (at_pack && kind != unit.packs.end() && unit.count > 1) {
-                // Its own pack feeds a short on the bus side, the others one at the pack.
-                prospective = std::max(fault_of(unit, &*kind),
-                                       wiring::prospective_current(kind->full, kind->bare, 1));
-                from = "the other packs";
-            }
-            fuse.prospective = prospective;
-            check_fault(fit, state.name, state.links[fuse.link].title,
-                        breaking_of(std::get<scenario::Fuse>(circuit.links[fuse.link]), fit.top),
-                        before == nullptr ? Breaking{} : breaking_of(*before, fit.top), prospective,
-                        from);
+        if (state.role != Role::ac) {
+            check_faults_of(scenario, unit, state, fit);
         }
     }
     for (const PackKind& kind : unit.packs) {
-        const bool in_circuit =
-            kind.lead != nullptr &&
-            std::ranges::any_of(kind.lead->links, [](const scenario::Link& link) {
-                return std::holds_alternative<scenario::Fuse>(link);
-            });
-        if (kind.fuse && !in_circuit) {
-            add(fit, "C4", "", "pack " + scenario.packs[kind.index].name + " fuse",
-                Verdict::unknown,
-                "Its family is not told by the pack's key, so what it breaks is not known.",
-                "Describe the pack's lead as a [[circuit]] that feeds it.", "fitting method.md");
-        }
+        check_fuse_of_key(scenario, kind, fit);
     }
 }
 
@@ -147,35 +164,39 @@ void check_inverter_voltage(const Scenario& scenario, Fit& fit) {
     }
     const auto main = std::ranges::find(fit.circuits, Role::main, &CircuitState::role);
     const std::string where = main == fit.circuits.end() ? "" : main->name;
-    const auto tell = [&](const Operating& at, units::Power output, const std::string& when,
+    const auto tell = [&](const Operating& at, units::Power output, const Said& about,
                           Verdict failing) {
         const auto& state = at.state;
         if (state.how != wiring::Feeding::carries) {
-            add(fit, "C8", where, "inverter, " + when, failing,
-                fmt::format("{} at the outlets asks {} of the packs; the voltage collapses beyond "
-                            "{}.",
-                            units::show(output, 4), units::show(at.feed.drawn, 4),
-                            units::show(state.largest, 4)),
-                "Add a pack in parallel, thicken or shorten the main cable, or draw less.",
+            add(fit, "C8", where, about, failing,
+                said<"{power} at the outlets asks {drawn} of the packs; the voltage collapses "
+                     "beyond "
+                     "{largest}.">(units::amount(output, 4), units::amount(at.feed.drawn, 4),
+                                   units::amount(state.largest, 4)),
+                said<"Add a pack in parallel, thicken or shorten the main cable, or draw less.">(),
                 "wiring method.md (17)");
             return;
         }
         const bool holds = state.at_load >= fit.cutoff;
         const auto usable = wiring::power_at_voltage(at.feed, fit.cutoff);
-        add(fit, "C8", where, "inverter, " + when, holds ? Verdict::fits : failing,
-            fmt::format("At {} the inverter sees {} and draws {}; it switches off below {}{}.",
-                        units::show(output, 4), units::show(state.at_load, 4), amperes(state.main),
-                        units::show(fit.cutoff, 4),
-                        holds ? ""
-                              : fmt::format(", so at most {} can be drawn from the packs",
-                                            units::show(usable, 3))),
-            holds ? "" : "Add a pack in parallel, thicken or shorten the main cable, or draw less.",
+        const Said sees = said<
+            "At {power} the inverter sees {voltage} and draws {current}; it switches off below "
+            "{cutoff}">(units::amount(output, 4), units::amount(state.at_load, 4),
+                        amperes(state.main), units::amount(fit.cutoff, 4));
+        add(fit, "C8", where, about, holds ? Verdict::fits : failing,
+            holds ? said<"{sees}.">(sees)
+                  : said<"{sees}, so at most {power} can be drawn from the packs.">(sees, usable),
+            holds
+                ? Said()
+                : said<
+                      "Add a pack in parallel, thicken or shorten the main cable, or draw less.">(),
             "wiring method.md (16)");
     };
-    tell(*fit.continuous, scenario.inverter->continuous, "at its rating", Verdict::fails);
+    tell(*fit.continuous, scenario.inverter->continuous, said<"inverter, at its rating">(),
+         Verdict::fails);
     if (fit.surge) {
         tell(*fit.surge, scenario.inverter->surge.value_or(scenario.inverter->continuous),
-             "at its surge", Verdict::may_not);
+             said<"inverter, at its surge">(), Verdict::may_not);
     }
 }
 
@@ -291,25 +312,45 @@ void check_cascade(const BuildUnit& unit, Fit& fit) {
     if (opened > 1) {
         Check check = packs_open_in_turn();
         check.text =
-            fmt::format("At the inverter's rating {} of {} packs open one after another{}.", opened,
-                        unit.count, left.sources.empty() ? ", and all goes dark" : "");
+            left.sources.empty()
+                ? said<
+                      "At the inverter's rating {opened} of {all} packs open one after another, "
+                      "and "
+                      "all goes dark.">(opened, unit.count)
+                : said<"At the inverter's rating {opened} of {all} packs open one after another.">(
+                      opened, unit.count);
         fit.checks.push_back(std::move(check));
     }
 }
 
 // One kind of pack while it is looked at.
-//   when, missing   "At the inverter's rating"; " with one pack missing", or nothing
+//   rated      at the inverter's rating; else with all loads on
+//   missing    with one pack missing
 struct PackLook {
     const BuildUnit& unit;
     const PackKind& kind;
     PackCurrents currents;
     std::string lead;
-    std::string about;
-    std::string when;
-    std::string missing;
+    std::string name;
+    bool rated = false;
+    bool missing = false;
 
-    [[nodiscard]] std::string missing_while_charging() const {
-        return unit.count > 1 ? " with one pack missing" : "";
+    // "At the inverter's rating a pack gives 62.5 A with one pack missing", as a clause.
+    [[nodiscard]] Said gives(Current given) const {
+        const auto current = amperes(given);
+        if (rated && missing) {
+            return said<"At the inverter's rating a pack gives {current} with one pack missing">(
+                current);
+        }
+        if (rated) return said<"At the inverter's rating a pack gives {current}">(current);
+        return missing
+                   ? said<"With all loads on a pack gives {current} with one pack missing">(current)
+                   : said<"With all loads on a pack gives {current}">(current);
+    }
+    [[nodiscard]] Said charges(Current taken) const {
+        const auto current = amperes(taken);
+        return unit.count > 1 ? said<"{current} may charge a pack with one pack missing">(current)
+                              : said<"{current} may charge a pack">(current);
     }
 };
 
@@ -320,12 +361,13 @@ void check_what_it_gives(const PackLook& look, Fit& fit) {
     }
     const auto& given = look.currents.given;
     const bool holds = given.current <= limit->most.value;
-    add(fit, "C9", look.lead, look.about, holds ? Verdict::fits : Verdict::fails,
-        fmt::format("{} a pack gives {}{}; its limit is {}.", look.when, amperes(given.current),
-                    look.missing, amperes(limit->most.value)),
-        holds ? ""
-              : "Add packs in parallel, or hold the loads below what the packs give: when "
-                "one opens the others follow.",
+    add(fit, "C9", look.lead, said<"pack {pack}">(look.name),
+        holds ? Verdict::fits : Verdict::fails,
+        said<"{gives}; its limit is {most}.">(look.gives(given.current),
+                                              amperes(limit->most.value)),
+        holds ? Said()
+              : said<"Add packs in parallel, or hold the loads below what the packs give: when "
+                     "one opens the others follow.">(),
         "wiring method.md (18)");
 }
 
@@ -337,10 +379,11 @@ void check_what_it_takes(const PackLook& look, Fit& fit) {
         return;
     }
     const bool holds = taken <= limit->most.value;
-    add(fit, "C9", look.lead, look.about + " charging", holds ? Verdict::fits : Verdict::fails,
-        fmt::format("{} may charge a pack{}; it bears {}.", amperes(taken),
-                    look.missing_while_charging(), amperes(limit->most.value)),
-        holds ? "" : "Charge with less, or add packs in parallel: a pack may switch itself off.",
+    add(fit, "C9", look.lead, said<"pack {pack} charging">(look.name),
+        holds ? Verdict::fits : Verdict::fails,
+        said<"{charges}; it bears {most}.">(look.charges(taken), amperes(limit->most.value)),
+        holds ? Said()
+              : said<"Charge with less, or add packs in parallel: a pack may switch itself off.">(),
         "fitting method.md");
 }
 
@@ -354,14 +397,14 @@ void check_its_connector(const PackLook& look, Fit& fit) {
     const bool charging = look.currents.taken > given;
     const Current carries = std::max(given, look.currents.taken);
     const bool holds = carries <= limit->most.value;
-    add(fit, "C9", look.lead, look.about + " connector", holds ? Verdict::fits : Verdict::fails,
-        charging
-            ? fmt::format("{} may charge a pack{}; its connector is rated {}.", amperes(carries),
-                          look.missing_while_charging(), amperes(limit->most.value))
-            : fmt::format("{} a pack gives {}{}; its connector is rated {}.", look.when,
-                          amperes(carries), look.missing, amperes(limit->most.value)),
-        holds ? "" : "Take a larger connector, add packs in parallel, or hold the currents lower.",
-        "pack.connector, the maker's rating");
+    add(fit, "C9", look.lead, said<"pack {pack} connector">(look.name),
+        holds ? Verdict::fits : Verdict::fails,
+        said<"{flows}; its connector is rated {rating}.">(
+            charging ? look.charges(carries) : look.gives(carries), amperes(limit->most.value)),
+        holds
+            ? Said()
+            : said<"Take a larger connector, add packs in parallel, or hold the currents lower.">(),
+        said<"pack.connector, the maker's rating">());
 }
 
 void check_its_fuse(const PackLook& look, Fit& fit) {
@@ -376,25 +419,23 @@ void check_its_fuse(const PackLook& look, Fit& fit) {
     const bool charging = taken > given;
     const Current least = std::max(given, taken);
     const bool holds = fuse >= least;
-    add(fit, "C9", look.lead, look.about + " fuse", holds ? Verdict::fits : Verdict::fails,
-        charging ? fmt::format("{} may charge a pack{}, which asks for a fuse of at least {}; the "
-                               "pack has {}.",
-                               amperes(currents.taken), look.missing_while_charging(),
-                               amperes(least), amperes(fuse))
-                 : fmt::format("{} a pack gives {}{}, which asks for a fuse of at least {}; the "
-                               "pack has {}.",
-                               look.when, amperes(currents.for_hours + currents.further),
-                               look.missing, amperes(least), amperes(fuse)),
-        holds ? ""
-              : "Add packs in parallel or hold the currents lower, before any larger fuse: its "
-                "cable and connector must carry that too.",
-        "[NEC] 210.20(A); wiring method.md (18)");
+    add(fit, "C9", look.lead, said<"pack {pack} fuse">(look.name),
+        holds ? Verdict::fits : Verdict::fails,
+        said<"{flows}, which asks for a fuse of at least {least}; the pack has {fuse}.">(
+            charging ? look.charges(currents.taken)
+                     : look.gives(currents.for_hours + currents.further),
+            amperes(least), amperes(fuse)),
+        holds
+            ? Said()
+            : said<"Add packs in parallel or hold the currents lower, before any larger fuse: its "
+                   "cable and connector must carry that too.">(),
+        said<"[NEC] 210.20(A); wiring method.md (18)">());
     const auto* limit = unit::find(look.kind.gives, unit::Limiter::protection);
     if (limit != nullptr && fuse > limit->most.value) {
-        add(fit, "C1", look.lead, look.about + " fuse", Verdict::may_not,
-            fmt::format("The pack's fuse, {}, is above what the pack may give, {}.", amperes(fuse),
-                        amperes(limit->most.value)),
-            "Take the pack's limit as the largest fuse.", "fitting method.md (1)");
+        add(fit, "C1", look.lead, said<"pack {pack} fuse">(look.name), Verdict::may_not,
+            said<"The pack's fuse, {fuse}, is above what the pack may give, {most}.">(
+                amperes(fuse), amperes(limit->most.value)),
+            said<"Take the pack's limit as the largest fuse.">(), "fitting method.md (1)");
     }
 }
 
@@ -405,13 +446,68 @@ void check_pack(const Scenario& scenario, const BuildUnit& unit, std::size_t k, 
                         .kind = kind,
                         .currents = currents,
                         .lead = kind.lead == nullptr ? "" : kind.lead->name,
-                        .about = "pack " + scenario.packs[kind.index].name,
-                        .when = fit.continuous ? "At the inverter's rating" : "With all loads on",
-                        .missing = currents.given.one_missing ? " with one pack missing" : ""};
+                        .name = scenario.packs[kind.index].name,
+                        .rated = fit.continuous.has_value(),
+                        .missing = currents.given.one_missing};
     check_what_it_gives(look, fit);
     check_what_it_takes(look, fit);
     check_its_fuse(look, fit);
     check_its_connector(look, fit);
+}
+
+// The smaller of the key's fuse and those of its circuit.
+std::optional<Current> smallest_fuse(const PackKind& kind) {
+    std::optional<Current> smallest = kind.fuse;
+    if (kind.lead == nullptr) {
+        return smallest;
+    }
+    for (const scenario::Link& link : kind.lead->links) {
+        if (const auto* part = std::get_if<scenario::Fuse>(&link)) {
+            smallest = smallest ? std::min(*smallest, part->rating) : part->rating;
+        }
+    }
+    return smallest;
+}
+
+// What the fuses of all packs but one of this kind let through; nothing where one has none.
+std::optional<Current> fuses_of_others(const BuildUnit& unit, const PackKind& kind) {
+    Current others{};
+    for (const PackKind& other : unit.packs) {
+        const int count = other.count - (&other == &kind ? 1 : 0);
+        if (count == 0) {
+            continue;
+        }
+        const auto fuse = smallest_fuse(other);
+        if (!fuse) {
+            return std::nullopt;
+        }
+        others += static_cast<double>(count) * *fuse;
+    }
+    return others;
+}
+
+// A lead is fed from its own pack and, over the bus, from all others.
+void check_lead(const BuildUnit& unit, const PackKind& kind, Fit& fit) {
+    const auto state = std::ranges::find(fit.circuits, kind.lead->name, &CircuitState::name);
+    if (!state->weakest) {
+        return;
+    }
+    const LinkState& weakest = state->links[*state->weakest];
+    const bool bus_end = std::ranges::any_of(state->fuses, [&](const FuseState& fuse) {
+        return !is_at_pack(*kind.lead, Role::pack_lead, fuse.link);
+    });
+    const auto others = fuses_of_others(unit, kind);
+    const bool covered = bus_end || (others && *others <= *weakest.carries_at_most());
+    add(fit, "C10", kind.lead->name, said<"both ends">(), covered ? Verdict::fits : Verdict::fails,
+        bus_end ? said<"A fuse at the bus end guards the lead from the other packs.">()
+        : others
+            ? said<"A short at this pack is fed by the others through {fuses} of fuses; the {part} "
+                   "carries {current}.">(amperes(*others), weakest.title,
+                                         amperes(*weakest.carries_at_most()))
+            : said<"The other packs' fuses are not given, so what may flow back into this lead is "
+                   "not known.">(),
+        covered ? Said() : said<"Fit a second fuse where the lead meets the bus.">(),
+        "wiring method.md, \"Leads with two ends\"");
 }
 
 }  // namespace
@@ -438,10 +534,10 @@ PackCurrents pack_currents(const BuildUnit& unit, const Fit& fit, std::size_t ki
 Check packs_open_in_turn() {
     return {.id = "C9",
             .circuit = "",
-            .about = "cascade",
+            .about = said<"cascade">(),
             .verdict = Verdict::fails,
-            .text = "At the inverter's rating several packs open one after another.",
-            .mend = "Hold the loads below what the packs give together, or add packs.",
+            .text = said<"At the inverter's rating several packs open one after another.">(),
+            .mend = said<"Hold the loads below what the packs give together, or add packs.">(),
             .source = "wiring method.md (18)"};
 }
 
@@ -450,46 +546,10 @@ void check_packs(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
         check_pack(scenario, unit, k, fit);
     }
     check_cascade(unit, fit);
-    // A lead is fed from its own pack and, over the bus, from all others.
     for (const PackKind& kind : unit.packs) {
-        if (kind.lead == nullptr || unit.count < 2) {
-            continue;
+        if (kind.lead != nullptr && unit.count > 1) {
+            check_lead(unit, kind, fit);
         }
-        const auto state = std::ranges::find(fit.circuits, kind.lead->name, &CircuitState::name);
-        Current others{};
-        bool told = true;
-        for (const PackKind& other : unit.packs) {
-            const int count = other.count - (&other == &kind ? 1 : 0);
-            std::optional<Current> fuse = other.fuse;
-            for (const scenario::Link& link :
-                 other.lead == nullptr ? std::vector<scenario::Link>{} : other.lead->links) {
-                if (const auto* part = std::get_if<scenario::Fuse>(&link)) {
-                    fuse = fuse ? std::min(*fuse, part->rating) : part->rating;
-                }
-            }
-            told = told && (count == 0 || fuse.has_value());
-            if (count > 0 && fuse) {
-                others += static_cast<double>(count) * *fuse;
-            }
-        }
-        if (!state->weakest) {
-            continue;
-        }
-        const LinkState& weakest = state->links[*state->weakest];
-        const bool bus_end = std::ranges::any_of(state->fuses, [&](const FuseState& fuse) {
-            return !is_at_pack(*kind.lead, Role::pack_lead, fuse.link);
-        });
-        const bool covered = bus_end || (told && others <= *weakest.carries_at_most());
-        add(fit, "C10", kind.lead->name, "both ends", covered ? Verdict::fits : Verdict::fails,
-            bus_end ? "A fuse at the bus end guards the lead from the other packs."
-            : told
-                ? fmt::format("A short at this pack is fed by the others through {} of fuses; "
-                              "the {} carries {}.",
-                              amperes(others), weakest.title, amperes(*weakest.carries_at_most()))
-                : "The other packs' fuses are not told, so what may flow back into this lead is "
-                  "not known.",
-            covered ? "" : "Fit a second fuse where the lead meets the bus.",
-            "wiring method.md, \"Leads with two ends\"");
     }
 }
 
@@ -506,12 +566,13 @@ void check_guards_from_before(const Scenario& scenario, Fit& fit) {
         const LinkState& guard = before->links[before->fuses.back().link];
         const LinkState& weakest = state.links[*state.weakest];
         const bool holds = *guard.rating <= *weakest.carries_at_most();
-        add(fit, "C1", state.name, guard.title + " of " + before->name,
+        add(fit, "C1", state.name, said<"{fuse} of {circuit}">(guard.title, before->name),
             holds ? Verdict::fits : Verdict::fails,
-            fmt::format("Without a fuse of its own it depends on the {} of {}; the {} carries {}.",
-                        guard.title, before->name, weakest.title,
-                        amperes(*weakest.carries_at_most())),
-            holds ? "" : "Fit a fuse where this circuit begins.", "fitting method.md (1)");
+            said<"Without a fuse of its own it depends on the {fuse} of {circuit}; the {part} "
+                 "carries {current}.">(guard.title, before->name, weakest.title,
+                                       amperes(*weakest.carries_at_most())),
+            holds ? Said() : said<"Fit a fuse where this circuit begins.">(),
+            "fitting method.md (1)");
     }
 }
 
@@ -521,12 +582,12 @@ namespace {
 
 // A fuse as it stands before others, or several alike in parallel.
 struct Guard {
-    std::string title;
+    Said title;
     Current rating{};
     wiring::Envelope envelope;
 };
 
-Guard guard_of(const scenario::Fuse& fuse, std::string title, double parallel = 1.0) {
+Guard guard_of(const scenario::Fuse& fuse, Said title, double parallel = 1.0) {
     const auto* family = fuse.family ? wiring::find_fuse_family(*fuse.family) : nullptr;
     return {std::move(title), parallel * fuse.rating, wiring::envelope_of(fuse, family)};
 }
@@ -564,21 +625,21 @@ Order order_of(const Guard& nearer, const Guard& farther) {
 
 void tell_order(Fit& fit, const std::string& circuit, const Guard& nearer, const Guard& farther) {
     const Order order = order_of(nearer, farther);
-    add(fit, "C3", circuit, nearer.title + " behind " + farther.title,
+    add(fit, "C3", circuit, said<"{fuse} behind {farther}">(nearer.title, farther.title),
         order == Order::holds ? Verdict::fits : Verdict::may_not,
         order == Order::holds
-            ? fmt::format("On a fault the {} opens before the {}.", nearer.title, farther.title)
+            ? said<"On a fault the {fuse} opens before the {farther}.">(nearer.title, farther.title)
         : order == Order::overlaps
-            ? fmt::format("On a fault the {} may open before or with the {}: then more goes dark "
-                          "than need be.",
-                          farther.title, nearer.title)
-            : fmt::format("Whether the {} opens before the {} is not known, for an opening time "
-                          "is not.",
-                          nearer.title, farther.title),
-        order == Order::holds ? ""
-                              : "Take the nearer fuse of half the rating or less and of one "
-                                "family, or give opens = [...] of both from their sheets.",
-        "wiring method.md (7); twice the rating within a family: from memory");
+            ? said<"On a fault the {farther} may open before or with the {fuse}: then more goes "
+                   "dark "
+                   "than need be.">(farther.title, nearer.title)
+            : said<
+                  "Whether the {fuse} opens before the {farther} is not known, for an opening time "
+                  "is not.">(nearer.title, farther.title),
+        order == Order::holds ? Said()
+                              : said<"Take the nearer fuse of half the rating or less and of one "
+                                     "family, or give opens = [...] of both from their sheets.">(),
+        said<"wiring method.md (7); twice the rating within a family: from memory">());
 }
 
 // The smallest fuse of every pack's lead, together; nothing where one pack has none.
@@ -599,7 +660,7 @@ std::optional<Guard> guard_of_packs(const Scenario& scenario, const Fit& fit) {
         if (smallest == nullptr) {
             return std::nullopt;
         }
-        Guard one = guard_of(*smallest, "packs' fuses", state.alike);
+        Guard one = guard_of(*smallest, said<"packs' fuses">(), state.alike);
         if (!all) {
             all = std::move(one);
         } else {
@@ -624,7 +685,9 @@ void check_order_of_fuses(const Scenario& scenario, Fit& fit) {
         const auto guard = [&](const CircuitState& of, std::size_t fuse) {
             const std::size_t link = of.fuses[fuse].link;
             return guard_of(std::get<scenario::Fuse>(scenario.circuits[of.index].links[link]),
-                            of.links[link].title + (&of == &state ? "" : " of " + of.name),
+                            &of == &state
+                                ? of.links[link].title
+                                : said<"{fuse} of {circuit}">(of.links[link].title, of.name),
                             of.runs);
         };
         const auto before = circuit.from
@@ -665,12 +728,42 @@ void check_voltage_of(const scenario::Load& load, const BuildUnit& unit, Fit& fi
     if (fits_voltage(*made, given, wall)) {
         return;
     }
-    add(fit, "C11", "", "load " + load.name, Verdict::fails,
-        fmt::format("{} is made for {}; the {} gives {}.", load.name, units::show(*made, 4),
-                    wall ? "inverter" : "bus", units::show(given, 4)),
-        *made > given ? "Use a load made for this voltage, or an inverter that gives the load's."
-                      : "Do not connect it: it burns. Use a load made for this voltage.",
-        wall ? "[NEMA MG 1] 12.44, 10 % either way" : "common practice, no source");
+    add(fit, "C11", "", said<"load {load}">(load.name), Verdict::fails,
+        wall ? said<"{load} is made for {voltage}; the inverter gives {given}.">(
+                   load.name, units::amount(*made, 4), units::amount(given, 4))
+             : said<"{load} is made for {voltage}; the bus gives {given}.">(
+                   load.name, units::amount(*made, 4), units::amount(given, 4)),
+        *made > given
+            ? said<"Use a load made for this voltage, or an inverter that gives the load's.">()
+            : said<"Do not connect it: it burns. Use a load made for this voltage.">(),
+        wall ? said<"[NEMA MG 1] 12.44, 10 % either way">() : said<"common practice, no source">());
+}
+
+enum class Mixed { wall_on_bus, bus_on_wall, no_inverter };
+
+Said needs(const std::vector<Said>& loads, Mixed how) {
+    const Said named = words::joined(loads, words::List::Joint::comma);
+    const bool one = loads.size() == 1;
+    switch (how) {
+        case Mixed::wall_on_bus:
+            return one ? said<
+                             "It carries the bus's direct current, and {load} needs the inverter's "
+                             "alternating current.">(named)
+                       : said<
+                             "It carries the bus's direct current, and {loads} need the inverter's "
+                             "alternating current.">(named);
+        case Mixed::bus_on_wall:
+            return one ? said<
+                             "It begins behind the inverter, and {load} needs the bus's direct "
+                             "current.">(named)
+                       : said<
+                             "It begins behind the inverter, and {loads} need the bus's direct "
+                             "current.">(named);
+        case Mixed::no_inverter:
+            break;
+    }
+    return one ? said<"{load} needs alternating current, and the unit has no inverter.">(named)
+               : said<"{loads} need alternating current, and the unit has no inverter.">(named);
 }
 
 }  // namespace
@@ -681,8 +774,8 @@ void check_loads(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
     }
     for (const CircuitState& state : fit.circuits) {
         const auto& circuit = scenario.circuits[state.index];
-        std::vector<std::string> wall;
-        std::vector<std::string> bus;
+        std::vector<Said> wall;
+        std::vector<Said> bus;
         for (const scenario::Load& load : scenario.loads) {
             if (std::ranges::find(circuit.feeds, load.name) != circuit.feeds.end()) {
                 (load.from == scenario::Outlet::ac ? wall : bus).push_back(load.name);
@@ -691,135 +784,172 @@ void check_loads(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
         const bool from_bus = circuit.from == "bus" || state.role == Role::main ||
                               state.role == Role::pack_lead || state.role == Role::charging ||
                               (state.role == Role::branch && !bus.empty());
-        const auto refuse = [&](std::string text, std::string mend) {
-            add(fit, "C1", state.name, "mixed", Verdict::fails, std::move(text), std::move(mend),
-                "fitting method.md: a circuit carries one kind of current");
+        const auto refuse = [&](Said text, Said mend) {
+            add(fit, "C1", state.name, said<"{?current}mixed">(), Verdict::fails, std::move(text),
+                std::move(mend),
+                said<"fitting method.md: a circuit carries one kind of current">());
         };
         if (!wall.empty() && from_bus) {
-            refuse(fmt::format("It carries the bus's direct current, and {} {} the inverter's "
-                               "alternating current.",
-                               fmt::join(wall, ", "), wall.size() == 1 ? "needs" : "need"),
-                   "Feed them by a circuit with from = \"inverter\".");
+            refuse(needs(wall, Mixed::wall_on_bus),
+                   said<"Feed them by a circuit with from = \"inverter\".">());
         } else if (!bus.empty() && state.role == Role::ac) {
-            refuse(fmt::format("It begins behind the inverter, and {} {} the bus's direct current.",
-                               fmt::join(bus, ", "), bus.size() == 1 ? "needs" : "need"),
-                   "Feed them by a circuit that begins at the bus.");
+            refuse(needs(bus, Mixed::bus_on_wall),
+                   said<"Feed them by a circuit that begins at the bus.">());
         } else if (!wall.empty() && !unit.inverter) {
-            refuse(fmt::format("{} {} alternating current, and the unit has no inverter.",
-                               fmt::join(wall, ", "), wall.size() == 1 ? "needs" : "need"),
-                   "Describe the [inverter], or give the load from = \"12V\" if that is what it "
-                   "is.");
+            refuse(
+                needs(wall, Mixed::no_inverter),
+                said<"Describe the [inverter], or give the load from = \"12V\" if that is what it "
+                     "is.">());
         }
     }
 }
 
-void check_case(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
-    const scenario::Case enclosure = scenario.enclosure.value_or(scenario::Case{});
-    const bool shut = enclosure.lid == "closed";
+// ---- C12, C13: the case.
+
+namespace {
+
+void check_heat(const Scenario& scenario, const BuildUnit& unit, bool shut, Fit& fit) {
     if (unit.shut && unit.inverter) {
         const auto loss =
             direct_power(*unit.inverter, unit.inverter->continuous) - unit.inverter->continuous;
         const auto air = wiring::air_for(loss, 20.0 * units::kelvin);
         // 60 degC: as warm as common terminals and cells may become; common practice, no source.
         const bool holds = *unit.shut <= units::celsius(60.0);
-        add(fit, "C12", "", "heat",
+        add(fit, "C12", "", said<"heat">(),
             holds ? Verdict::fits : (shut ? Verdict::fails : Verdict::may_not),
-            fmt::format(
-                "Shut, at the inverter's rating, {} of heat would bring the inside to {}; a "
-                "shut case sheds {} within 20 K.",
-                units::show(loss), units::show(*unit.shut), units::show(*unit.shed)),
-            holds
-                ? ""
-                : fmt::format("Open the lid while the inverter works hard, or move {:.0f} m³/h of "
-                              "air through it with a fan.",
-                              air / wiring::cubic_metre_per_hour),
-            "wiring method.md (12), (13); an estimate");
+            said<"Shut, at the inverter's rating, {loss} of heat would bring the inside to "
+                 "{temperature}; a "
+                 "shut case sheds {shed} within {rise}.">(loss, *unit.shut, *unit.shed,
+                                                          20.0 * units::kelvin),
+            holds ? Said()
+                  : said<"Open the lid while the inverter works hard, or move {air} m³/h of "
+                         "air through it with a fan.">(
+                        words::with_decimals(air / wiring::cubic_metre_per_hour, 0)),
+            said<"wiring method.md (12), (13); an estimate">());
     } else if (unit.inverter && !scenario.enclosure) {
-        add(fit, "C12", "", "heat", Verdict::unknown,
-            fmt::format("The case is not described, so its heat is not reckoned; parts are taken "
-                        "to lie at {}.",
-                        units::show(unit.inside)),
-            "Give [case] its length, width, height, material and lid.", "wiring method.md (12)");
-    }
-    for (const PackKind& kind : unit.packs) {
-        const scenario::Pack& pack = scenario.packs[kind.index];
-        // Cells of 2 V each.
-        const int cells =
-            static_cast<int>(std::max(1.0, 0.5 * double(kind.model.nominal / units::volt)));
-        const auto vent = wiring::hydrogen_vent(pack.chemistry, cells, pack.capacity);
-        if (!vent) {
-            continue;
-        }
-        const auto openings = static_cast<double>(kind.count) * vent->opening;
-        const bool vented = enclosure.vent && *enclosure.vent >= openings;
-        const std::string needs = fmt::format(
-            "{} lead-acid {} {:.2g} m³/h of air while charging, through {:.1f} cm² in and the same "
-            "out",
-            kind.count, kind.count == 1 ? "pack needs" : "packs need",
-            kind.count * (vent->air / wiring::cubic_metre_per_hour),
-            openings / units::square_metre * 1e4);
-        const bool closed = shut && !vented;
-        add(fit, "C13", "", "hydrogen, pack " + pack.name,
-            vented ? Verdict::fits : (closed ? Verdict::fails : Verdict::may_not),
-            fmt::format("{}{}.", needs,
-                        closed ? "; the case is shut: hydrogen gathers and one spark sets it off"
-                        : enclosure.vent && !vented
-                            ? fmt::format("; the case has {:.1f} cm²",
-                                          *enclosure.vent / units::square_metre * 1e4)
-                            : ""),
-            vented ? ""
-                   : "Keep lead-acid packs outside the case, or vent it to the open air, high "
-                     "and low.",
-            "[IEC 62485-2] as restated; wiring method.md (14)");
-    }
-    if (enclosure.rating && enclosure.lid == "open") {
-        add(fit, "C13", "", "water", Verdict::asked,
-            fmt::format("{} holds for the case shut; used open it keeps no water out.",
-                        *enclosure.rating),
-            "Keep it under a roof while it is open.", "[IEC 60529] as restated");
+        add(fit, "C12", "", said<"heat">(), Verdict::unknown,
+            said<"The case is not described, so its heat is not reckoned; parts are taken "
+                 "to be at {temperature}.">(unit.inside),
+            said<"Give [case] its length, width, height, material and lid.">(),
+            "wiring method.md (12)");
     }
 }
 
-void check_rest(const Scenario& scenario, const Draws& draws, Fit& fit) {
+// What lead-acid packs give off while they charge, against the openings of the case.
+void check_hydrogen(const scenario::Pack& pack, const PackKind& kind,
+                    const scenario::Case& enclosure, bool shut, Fit& fit) {
+    // Cells of 2 V each.
+    const int cells =
+        static_cast<int>(std::max(1.0, 0.5 * double(kind.model.nominal / units::volt)));
+    const auto vent = wiring::hydrogen_vent(pack.chemistry, cells, pack.capacity);
+    if (!vent) {
+        return;
+    }
+    const auto openings = static_cast<double>(kind.count) * vent->opening;
+    const bool vented = enclosure.vent && *enclosure.vent >= openings;
+    const auto area_of = [](units::Area area) {
+        return words::with_decimals(area / units::square_metre * 1e4, 1);
+    };
+    const Said needs = said_of<
+        "{n} lead-acid pack needs {air} m³/h of air while charging, through {area} cm² in and "
+        "the same out",
+        "{n} lead-acid packs need {air} m³/h of air while charging, through {area} cm² in and "
+        "the same out">(
+        kind.count,
+        words::Number{.value = kind.count * (vent->air / wiring::cubic_metre_per_hour),
+                      .digits = 2},
+        area_of(openings));
+    const bool closed = shut && !vented;
+    add(fit, "C13", "", said<"hydrogen, pack {pack}">(pack.name),
+        vented ? Verdict::fits : (closed ? Verdict::fails : Verdict::may_not),
+        closed
+            ? said<"{needs}; the case is shut: hydrogen gathers and one spark sets it off.">(needs)
+        : enclosure.vent && !vented
+            ? said<"{needs}; the case has {area} cm².">(needs, area_of(*enclosure.vent))
+            : said<"{needs}.">(needs),
+        vented ? Said()
+               : said<"Keep lead-acid packs outside the case, or vent it to the open air, high "
+                      "and low.">(),
+        said<"[IEC 62485-2] as restated; wiring method.md (14)">());
+}
+
+void check_water(const scenario::Case& enclosure, Fit& fit) {
+    if (enclosure.rating && enclosure.lid == "open") {
+        add(fit, "C13", "", said<"water">(), Verdict::asked,
+            said<"{rating} holds for the case shut; used open it keeps no water out.">(
+                *enclosure.rating),
+            said<"Keep it under a roof while it is open.">(), said<"[IEC 60529] as restated">());
+    }
+}
+
+}  // namespace
+
+void check_case(const Scenario& scenario, const BuildUnit& unit, Fit& fit) {
+    const scenario::Case enclosure = scenario.enclosure.value_or(scenario::Case{});
+    const bool shut = enclosure.lid == "closed";
+    check_heat(scenario, unit, shut, fit);
+    for (const PackKind& kind : unit.packs) {
+        check_hydrogen(scenario.packs[kind.index], kind, enclosure, shut, fit);
+    }
+    check_water(enclosure, fit);
+}
+
+namespace {
+
+// What carries current and is in no circuit.
+void name_what_is_not_described(const Scenario& scenario, const Draws& draws, Fit& fit) {
     const auto none_of = [&fit](Role role) {
         return std::ranges::none_of(
             fit.circuits, [role](const CircuitState& state) { return state.role == role; });
     };
-    const auto missing = [&fit](std::string about, std::string text, std::string mend) {
-        add(fit, "C1", "", "not described: " + about, Verdict::unknown, std::move(text),
-            std::move(mend), "fitting method.md");
+    const auto missing = [&fit](Said about, Said text, Said mend) {
+        add(fit, "C1", "", said<"not described: {part}">(std::move(about)), Verdict::unknown,
+            std::move(text), std::move(mend), "fitting method.md");
     };
     if (scenario.inverter && none_of(Role::main)) {
-        missing("main path",
+        missing(
+            said<"main path">(),
+            said<
                 "The file names no circuit that feeds the inverter, so main fuse, switch and cable "
-                "cannot be checked.",
-                "Add a [[circuit]] with feeds = [\"inverter\"] and its fuse, switch and wire.");
+                "cannot be checked.">(),
+            said<"Add a [[circuit]] with feeds = [\"inverter\"] and its fuse, switch and wire.">());
     }
     if (none_of(Role::pack_lead)) {
-        missing("pack leads",
-                "The file names no circuit that feeds a pack, so pack fuses, leads and connectors "
-                "cannot be checked.",
-                "Add a [[circuit]] with feeds = [\"" + scenario.packs.front().name +
-                    "\"] and its connector, wire and fuse.");
+        missing(
+            said<"pack leads">(),
+            said<"The file names no circuit that feeds a pack, so pack fuses, leads and connectors "
+                 "cannot be checked.">(),
+            said<"Add a [[circuit]] with feeds = [\"{pack}\"] and its connector, wire and fuse.">(
+                scenario.packs.front().name));
     }
     if (!draws.without_circuit.empty()) {
-        missing("loads",
-                fmt::format("No circuit feeds {}.", fmt::join(draws.without_circuit, ", ")),
-                "Add a [[circuit]] that feeds them.");
+        missing(said<"loads">(),
+                said<"No circuit feeds {loads}.">(
+                    words::joined({draws.without_circuit.begin(), draws.without_circuit.end()},
+                                  words::List::Joint::comma)),
+                said<"Add a [[circuit]] that feeds them.">());
     }
     if (draws.ac.continuous + draws.ac.further > units::Power() && none_of(Role::ac)) {
-        missing("outlets", "The file names no circuit behind the inverter.",
-                "Add a [[circuit]] with from = \"inverter\" and its breaker, wire and outlet.");
+        missing(
+            said<"outlets">(), said<"The file names no circuit behind the inverter.">(),
+            said<"Add a [[circuit]] with from = \"inverter\" and its breaker, wire and outlet.">());
     }
-    add(fit, "C15", "", "workmanship", Verdict::asked,
-        "Arithmetic cannot see crimps, torque, strain relief, polarity or labels.",
-        "Pull each crimp, tighten each stud as its sheet says, check polarity before the last "
-        "connection, and label every fuse with its rating.",
-        "common practice, no source");
-    add(fit, "C16", "", "acceptance", Verdict::deferred,
-        "Whether it may be used where you are is for local codes, insurers and the authority.",
-        "Leave any tie to house wiring, bonding and earthing to a licensed electrician.",
-        "common practice, no source");
+}
+
+}  // namespace
+
+void check_rest(const Scenario& scenario, const Draws& draws, Fit& fit) {
+    name_what_is_not_described(scenario, draws, fit);
+    add(fit, "C15", "", said<"workmanship">(), Verdict::asked,
+        said<"Arithmetic cannot see crimps, torque, strain relief, polarity or labels.">(),
+        said<"Pull each crimp, tighten each stud as its sheet says, check polarity before the last "
+             "connection, and label every fuse with its rating.">(),
+        said<"common practice, no source">());
+    add(fit, "C16", "", said<"acceptance">(), Verdict::deferred,
+        said<"Whether it may be used where you are is for local codes, insurers and the "
+             "authority.">(),
+        said<"Leave any tie to house wiring, bonding and earthing to a licensed electrician.">(),
+        said<"common practice, no source">());
 }
 
 }  // namespace fitting

@@ -8,13 +8,12 @@
 #include <set>
 #include <tuple>
 
-#include <fmt/format.h>
-
 #include "fitting/circuit.hpp"
 #include "fitting/flows.hpp"
 #include "fitting/silent.hpp"
 #include "fitting/unit.hpp"
 #include "fitting/whole.hpp"
+#include "words/identity.hpp"
 
 namespace fitting {
 
@@ -24,6 +23,8 @@ using scenario::Circuit;
 using scenario::Scenario;
 using units::Current;
 using units::Power;
+using words::Said;
+using words::said;
 
 // Everything that one fit works on.
 struct Fitting {
@@ -57,7 +58,7 @@ Around around_of(const Fitting& fitting, const Circuit& circuit) {
     }
     for (const scenario::Charger& charger : fitting.scenario.chargers) {
         if (charger.kind == scenario::ChargerKind::vehicle && feeds_any(circuit, {charger.name})) {
-            around.far_source = "the battery of the vehicle";
+            around.far_source = said<"the battery of the vehicle">();
         }
     }
     return around;
@@ -319,6 +320,58 @@ struct Fitted {
     BuildUnit unit;
 };
 
+void take_unit(Fit& fit, const BuildUnit& unit) {
+    fit.inside = unit.inside;
+    fit.shut = unit.shut;
+    fit.shed = unit.shed;
+    fit.nominal = unit.nominal;
+    fit.top = unit.top;
+    fit.packs = unit.count;
+}
+
+// Each circuit by itself, with what flows in it.
+void fit_circuits(const Fitting& fitting) {
+    Fit& fit = fitting.fit;
+    for (std::size_t i = 0; i < fitting.scenario.circuits.size(); ++i) {
+        const Circuit& circuit = fitting.scenario.circuits[i];
+        const Around around = around_of(fitting, circuit);
+        CircuitState state =
+            circuit_state(circuit, burden_of(fitting, i), around, &fit.assumptions);
+        state.index = i;
+        auto checks = circuit_checks(circuit, state, around);
+        fit.checks.insert(fit.checks.end(), std::make_move_iterator(checks.begin()),
+                          std::make_move_iterator(checks.end()));
+        fit.circuits.push_back(std::move(state));
+    }
+}
+
+Check told_twice(const scenario::Finding& differs) {
+    return {.id = "C1",
+            .circuit = "",
+            .about = said<"{where}, given twice">(differs.where),
+            .verdict = Verdict::may_not,
+            .text = said<"Given twice: {what}.">(differs.text),
+            .mend = words::as_sentence(differs.mend),
+            .source = differs.source};
+}
+
+// What looks at several circuits, or at none.
+void check_whole(const Fitting& fitting) {
+    const auto& [scenario, draws, unit, fit] = fitting;
+    check_guards_from_before(scenario, fit);
+    check_order_of_fuses(scenario, fit);
+    check_faults(scenario, unit, fit);
+    check_inverter_voltage(scenario, fit);
+    check_packs(scenario, unit, fit);
+    check_loads(scenario, unit, fit);
+    check_case(scenario, unit, fit);
+    check_rest(scenario, draws, fit);
+    for (const scenario::Finding& differs : unit.differs) {
+        fit.checks.push_back(told_twice(differs));
+    }
+    sort_by_number(fit.checks);
+}
+
 // The build with every figure as it is given; what is silent has the models' likely value.
 //   leaning   what flows is another matter: it is that of these spans
 units::Result<Fitted> fitted(const Scenario& scenario, const Draws& draws,
@@ -328,44 +381,12 @@ units::Result<Fitted> fitted(const Scenario& scenario, const Draws& draws,
     if (!unit) {
         return units::fail(unit.error());
     }
-    result.inside = unit->inside;
-    result.shut = unit->shut;
-    result.shed = unit->shed;
-    result.nominal = unit->nominal;
-    result.top = unit->top;
-    result.packs = unit->count;
+    take_unit(result, *unit);
     const Fitting fitting{scenario, draws, *unit, result};
     solve(fitting);
     if (leaning) lean_to(fitting, *unit, leaning->spans, leaning->lean);
-    for (std::size_t i = 0; i < scenario.circuits.size(); ++i) {
-        const Circuit& circuit = scenario.circuits[i];
-        const Around around = around_of(fitting, circuit);
-        CircuitState state =
-            circuit_state(circuit, burden_of(fitting, i), around, &result.assumptions);
-        state.index = i;
-        auto checks = circuit_checks(circuit, state, around);
-        result.checks.insert(result.checks.end(), std::make_move_iterator(checks.begin()),
-                             std::make_move_iterator(checks.end()));
-        result.circuits.push_back(std::move(state));
-    }
-    check_guards_from_before(scenario, result);
-    check_order_of_fuses(scenario, result);
-    check_faults(scenario, *unit, result);
-    check_inverter_voltage(scenario, result);
-    check_packs(scenario, *unit, result);
-    check_loads(scenario, *unit, result);
-    check_case(scenario, *unit, result);
-    check_rest(scenario, draws, result);
-    for (const scenario::Finding& differs : unit->differs) {
-        result.checks.push_back({.id = "C1",
-                                 .circuit = "",
-                                 .about = differs.where + ", told twice",
-                                 .verdict = Verdict::may_not,
-                                 .text = "Told twice: " + differs.text + ".",
-                                 .mend = differs.mend,
-                                 .source = differs.source});
-    }
-    sort_by_number(result.checks);
+    fit_circuits(fitting);
+    check_whole(fitting);
     return Fitted{std::move(result), *std::move(unit)};
 }
 
@@ -381,12 +402,16 @@ units::Result<Fit> fit_of(const Scenario& scenario, const Draws& draws) {
 
 using Place = std::tuple<std::string, std::string, std::string, int>;
 
+Place place_at(const Check& check, int nth) {
+    return {check.id, check.circuit, words::identity_of(check.about), nth};
+}
+
 // A check by what it looks at; of several alike in one circuit, by their order.
 std::map<Place, const Check*> by_place(const std::vector<Check>& checks) {
     std::map<Place, const Check*> places;
     for (const Check& check : checks) {
         int nth = 0;
-        while (!places.emplace(Place{check.id, check.circuit, check.about, nth}, &check).second) {
+        while (!places.emplace(place_at(check, nth), &check).second) {
             ++nth;
         }
     }
@@ -397,7 +422,7 @@ std::map<Place, const Check*> by_place(const std::vector<Check>& checks) {
 struct Told {
     Check check;
     std::size_t found_in = 0;  // index of the completion
-    std::set<std::string> settled_by = {};
+    std::map<std::string, Said> settled_by = {};
 };
 
 // A point of the ranges that is looked at; `lean` says of it how stiff packs and main path are.
@@ -489,6 +514,11 @@ void take_best(std::map<Place, Told>& told, const Fit& best) {
     }
 }
 
+// "circuit.lamps, 16 AWG wire, insulation"
+Said place_of(const SilentFigure& figure) {
+    return said<"{where}, {key}">(figure.where, figure.key);
+}
+
 // Which single figure would settle it, by trying.
 void take_settling(std::map<Place, Told>& told, const Scenario& scenario, const Draws& draws,
                    const std::vector<SilentFigure>& silent, const Points& points) {
@@ -520,7 +550,8 @@ void take_settling(std::map<Place, Told>& told, const Scenario& scenario, const 
                     const Verdict then =
                         there == places.end() ? Verdict::fits : there->second->verdict;
                     if (rank_of(then) < rank_of(one.check.verdict)) {
-                        one.settled_by.insert(figure.where + ", " + figure.key);
+                        const Said figure_of = place_of(figure);
+                        one.settled_by.emplace(words::identity_of(figure_of), figure_of);
                     }
                 }
             }
@@ -551,15 +582,20 @@ void take_cascade(std::map<Place, Told>& told, const FlowSpans& spans, const Fit
     }
 }
 
-std::string with_doubt(const Told& told) {
+Said with_doubt(const Told& told) {
+    const Said& text = told.check.text;
     if (fails_or_fits_for_sure(told.check)) {
-        return told.check.text;
+        return text;
     }
-    const std::string what = told.settled_by.empty()
-                                 ? std::string("")
-                                 : fmt::format(": say {}", fmt::join(told.settled_by, " or "));
-    return fmt::format("{} That is the worst of what the file leaves open, not certain{}.",
-                       told.check.text, what);
+    if (told.settled_by.empty()) {
+        return said<"{finding} That is the worst of what the file leaves open, not certain.">(text);
+    }
+    std::vector<Said> figures;
+    for (const auto& [place, figure] : told.settled_by)
+        figures.push_back(figure);
+    return said<
+        "{finding} That is the worst of what the file leaves open, not certain: say "
+        "{figures}.">(text, words::joined(std::move(figures), words::List::Joint::or_each));
 }
 
 enum class Depth { quick, advising };
@@ -570,6 +606,135 @@ units::Result<Fitted> fitted_first(const Scenario& scenario, const Draws& draws,
     auto first = fitted(completed(scenario, silent, ends_of(true).front().completion), draws);
     // What was put in may not go with what is stated: the file itself decides.
     return first ? std::move(first) : fitted(scenario, draws);
+}
+
+// What the ends of the ranges come to, one after another. The first is there from the beginning.
+//   fits, made       of the harmful ends that could be fitted, and where they lie
+//   worst            softest, where all that has one bad end is at it
+//   best             of the harmless ends, the last
+//   lowest, highest  cut-off of the inverter
+class Ends {
+  public:
+    Ends(const Scenario& scenario, const Draws& draws, const std::vector<SilentFigure>& silent,
+         Fitted&& first)
+        : scenario_(scenario),
+          draws_(draws),
+          silent_(silent),
+          spans_(spans_within(scenario, silent)) {
+        take(std::move(first), ends_of(true).front());
+    }
+
+    // Given up, with false, at the first that does not pass.
+    bool take_harmful(const Passes& passes) {
+        const Points points = points_at(true);
+        for (std::size_t i = 1; i < points.size(); ++i) {
+            auto fit = at(points[i]);
+            if (!fit) continue;
+            if (!passes(fit->fit)) return false;
+            take(*std::move(fit), points[i]);
+        }
+        return true;
+    }
+
+    // The worst of the harmful ends, and with it the best that the harmless ones make of it.
+    std::map<Place, Told> told(Depth depth) {
+        auto told = worst_of_all(fits_);
+        std::optional<Fitted> best;
+        for (const Point& point : points_at(false)) {
+            auto fit = at(point);
+            if (!fit) continue;
+            see_cutoff(fit->fit);
+            take_best(told, fit->fit);
+            best = *std::move(fit);
+        }
+        if (best) take_cascade(told, spans_, *worst_, *best, lowest_, highest_);
+        if (depth == Depth::advising) take_settling(told, scenario_, draws_, silent_, made_);
+        return told;
+    }
+
+    // That of the likely values, but for a short, which is the largest of any end.
+    Fit likely() && {
+        Fit result = std::move(fits_.front());
+        for (const Fit& other : fits_) {
+            if (other.prospective > result.prospective) {
+                result.prospective = other.prospective;
+            }
+        }
+        return result;
+    }
+
+  private:
+    const Scenario& scenario_;
+    const Draws& draws_;
+    const std::vector<SilentFigure>& silent_;
+    FlowSpans spans_;
+    std::vector<Fit> fits_;
+    Points made_;
+    std::optional<Fitted> worst_;
+    units::Voltage lowest_ = std::numeric_limits<units::Voltage>::infinity();
+    units::Voltage highest_{};
+
+    [[nodiscard]] units::Result<Fitted> at(const Point& point) const {
+        return fitted_at(completed(scenario_, silent_, point.completion), draws_, spans_, point);
+    }
+
+    void see_cutoff(const Fit& of) {
+        lowest_ = std::min(lowest_, of.cutoff);
+        highest_ = std::max(highest_, of.cutoff);
+    }
+
+    [[nodiscard]] Points points_at(bool harmful) const {
+        Points all = ends_of(harmful);
+        const bool surge = !fits_.empty() && fits_.front().surge.has_value();
+        const Points leaning = leaning_points(spans_, surge, harmful);
+        all.insert(all.end(), leaning.begin(), leaning.end());
+        return all;
+    }
+
+    void take(Fitted&& fit, const Point& point) {
+        see_cutoff(fit.fit);
+        fits_.push_back(fit.fit);
+        made_.push_back(point);
+        if (!worst_ || point.completion.others == Completion::Other::high) worst_ = std::move(fit);
+    }
+};
+
+// In the order of the file; what only another end of the ranges asks comes after.
+std::vector<Check> in_order_of(const std::vector<Check>& file, std::map<Place, Told> told) {
+    std::vector<Check> checks;
+    const auto tell = [&](Told&& one) {
+        one.check.text = with_doubt(one);
+        checks.push_back(std::move(one.check));
+    };
+    std::map<std::tuple<std::string, std::string, std::string>, int> count;
+    for (const Check& check : file) {
+        const auto [id, circuit, about, first] = place_at(check, 0);
+        const int nth = first + count[{id, circuit, about}]++;
+        const auto one = told.find(place_at(check, nth));
+        tell(std::move(one->second));
+        told.erase(one);
+    }
+    for (auto& [place, one] : told) {
+        tell(std::move(one));
+    }
+    return checks;
+}
+
+// What the models took for what is silent, and the ends that the checks took of it.
+scenario::Assumptions assumptions_of(const Scenario& scenario, const Draws& draws,
+                                     const std::vector<SilentFigure>& silent,
+                                     scenario::Assumptions of_the_end) {
+    const auto as_given = fit_of(scenario, draws);
+    auto assumptions = as_given ? as_given->assumptions : std::move(of_the_end);
+    for (const SilentFigure& figure : silent) {
+        assumptions.push_back({.where = {},
+                               .text = figure.harm == Harm::either
+                                           ? said<"{range}: checks take the worse end">(figure.text)
+                                           : said<"{range}: the worse end is taken">(figure.text),
+                               .source = figure.source,
+                               .named = place_of(figure)});
+    }
+    return assumptions;
 }
 
 //   passes   asked at each harmful end in turn, and of the whole; nothing where it says no
@@ -583,94 +748,20 @@ units::Result<std::optional<Fit>> fit_within(const Scenario& scenario, const Dra
     if (!passes(first->fit)) {
         return std::nullopt;
     }
-    const auto spans = spans_within(scenario, silent);
-    std::vector<Fit> fits;
-    Points made;
-    std::optional<Fitted> worst;  // softest, where all that has one bad end is at it
-    std::optional<Fitted> best;
-    auto lowest = std::numeric_limits<units::Voltage>::infinity();
-    units::Voltage highest{};
-    const auto see_cutoff = [&](const Fit& of) {
-        lowest = std::min(lowest, of.cutoff);
-        highest = std::max(highest, of.cutoff);
-    };
-    const auto points_at = [&](bool harmful) {
-        Points all = ends_of(harmful);
-        const bool surge = !fits.empty() && fits.front().surge.has_value();
-        const Points leaning = leaning_points(spans, surge, harmful);
-        all.insert(all.end(), leaning.begin(), leaning.end());
-        return all;
-    };
-    const auto take = [&](Fitted&& fit, const Point& point) {
-        see_cutoff(fit.fit);
-        fits.push_back(fit.fit);
-        made.push_back(point);
-        if (!worst || point.completion.others == Completion::Other::high) worst = std::move(fit);
-    };
-    take(*std::move(first), ends_of(true).front());
-    const Points harmful = points_at(true);
-    for (std::size_t i = 1; i < harmful.size(); ++i) {
-        auto fit =
-            fitted_at(completed(scenario, silent, harmful[i].completion), draws, spans, harmful[i]);
-        if (!fit) continue;
-        if (!passes(fit->fit)) return std::nullopt;
-        take(*std::move(fit), harmful[i]);
+    Ends ends(scenario, draws, silent, *std::move(first));
+    if (!ends.take_harmful(passes)) {
+        return std::nullopt;
     }
-    auto told = worst_of_all(fits);
-    for (const Point& point : points_at(false)) {
-        auto fit = fitted_at(completed(scenario, silent, point.completion), draws, spans, point);
-        if (!fit) continue;
-        see_cutoff(fit->fit);
-        take_best(told, fit->fit);
-        best = *std::move(fit);
-    }
-    if (best) take_cascade(told, spans, *worst, *best, lowest, highest);
-    if (depth == Depth::advising) {
-        take_settling(told, scenario, draws, silent, made);
-    }
-    Fit result = std::move(fits.front());
-    for (const Fit& other : fits) {
-        if (other.prospective > result.prospective) {
-            result.prospective = other.prospective;
-        }
-    }
-    // In the order of the file; what only another end of the ranges asks comes after.
-    std::vector<Check> checks;
-    const auto tell = [&](Told&& one) {
-        one.check.text = with_doubt(one);
-        checks.push_back(std::move(one.check));
-    };
-    std::map<std::tuple<std::string, std::string, std::string>, int> count;
-    for (const Check& check : result.checks) {
-        const int nth = count[{check.id, check.circuit, check.about}]++;
-        const auto one = told.find({check.id, check.circuit, check.about, nth});
-        tell(std::move(one->second));
-        told.erase(one);
-    }
-    for (auto& [place, one] : told) {
-        tell(std::move(one));
-    }
-    result.checks = std::move(checks);
+    auto told = ends.told(depth);
+    Fit result = std::move(ends).likely();
+    result.checks = in_order_of(result.checks, std::move(told));
     if (!passes(result)) {
         return std::nullopt;  // packs that open in turn are no single end's
     }
     sort_by_number(result.checks);
-    if (const auto as_given = fit_of(scenario, draws)) {
-        result.assumptions = as_given->assumptions;
-    }
-    for (const SilentFigure& figure : silent) {
-        result.assumptions.push_back(
-            {.where = figure.where + ", " + figure.key,
-             .text = figure.text + (figure.harm == Harm::either ? ": checks take the worse end"
-                                                                : ": the worse end is taken"),
-             .source = figure.source});
-    }
+    result.assumptions = assumptions_of(scenario, draws, silent, std::move(result.assumptions));
     return result;
 }
-
-}  // namespace
-
-namespace {
 
 units::Result<Fit> whole_fit(const Scenario& scenario, const Draws& draws, Depth depth) {
     auto made = fit_within(scenario, draws, depth, [](const Fit&) { return true; });
@@ -707,6 +798,12 @@ bool fails_for_sure(const Check& check) {
     return check.verdict == Verdict::fails && check.best.value_or(check.verdict) == Verdict::fails;
 }
 
+bool fails_for_sure(const Fit& fit, std::string_view circuit) {
+    return std::ranges::any_of(fit.checks, [circuit](const Check& check) {
+        return check.circuit == circuit && fails_for_sure(check);
+    });
+}
+
 scenario::Severity severity_of(Verdict verdict) {
     switch (verdict) {
         case Verdict::fails:
@@ -734,35 +831,33 @@ int rank_of(Verdict verdict) {
     return 0;
 }
 
-std::string_view word_for(Verdict verdict) {
+Said word_for(Verdict verdict) {
     switch (verdict) {
         case Verdict::fits:
-            return "fits";
+            return said<"fits">();
         case Verdict::may_not:
-            return "doubtful";
+            return said<"doubtful">();
         case Verdict::fails:
-            return "fails";
+            return said<"fails">();
         case Verdict::unknown:
-            return "unknown";
+            return said<"unknown">();
         case Verdict::asked:
-            return "ask";
+            return said<"ask">();
         case Verdict::deferred:
-            return "deferred";
+            return said<"deferred">();
     }
-    return "unknown";
+    return said<"unknown">();
 }
 
-std::string_view word_for(const Check& check) {
-    return check.verdict == Verdict::fails && !fails_for_sure(check) ? "may fail"
+Said word_for(const Check& check) {
+    return check.verdict == Verdict::fails && !fails_for_sure(check) ? said<"may fail">()
                                                                      : word_for(check.verdict);
 }
 
-std::string_view word_for(const Fit& fit, std::string_view circuit) {
+Said word_for(const Fit& fit, std::string_view circuit) {
     const Verdict worst = worst_of(fit, circuit);
-    const bool sure = std::ranges::any_of(fit.checks, [circuit](const Check& check) {
-        return check.circuit == circuit && fails_for_sure(check);
-    });
-    return worst == Verdict::fails && !sure ? "may fail" : word_for(worst);
+    return worst == Verdict::fails && !fails_for_sure(fit, circuit) ? said<"may fail">()
+                                                                    : word_for(worst);
 }
 
 Verdict worst_of(const Fit& fit, std::string_view circuit) {

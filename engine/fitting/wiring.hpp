@@ -15,6 +15,7 @@
 #include "units/result.hpp"
 #include "wiring/fuse.hpp"
 #include "wiring/network.hpp"
+#include "words/said.hpp"
 
 namespace fitting {
 
@@ -49,26 +50,27 @@ enum class Verdict { fits, may_not, fails, unknown, asked, deferred };
 struct Check {
     std::string id;                   // "C1"
     std::string circuit;              // its name; empty: the whole unit
-    std::string about;                // "fuse 10 A"; may be empty
+    words::Said about;                // "10 A fuse"; may be empty
     Verdict verdict = Verdict::fits;  // at the worst of what the file leaves open
-    std::string text;
-    std::string mend;
-    std::string source;
+    words::Said text;
+    words::Said mend;
+    words::Said source;
     std::optional<Verdict> best = {};  // at the best of it; absent: the same
+    words::Said part = {};             // the part meant, where `about` says more of it
 };
 
 struct LinkState {
     std::string kind;                       // "fuse", "switch", "wire", "connector", "outlet"
-    std::string title;                      // "16 AWG wire"
+    words::Said title;                      // "16 AWG wire"
     std::optional<units::Current> rating;   // as stamped or tabulated
     std::optional<units::Current> derated;  // where it lies; absent: not known
     std::optional<units::Current> stamped;  // of a part whose stamp is for the other current
-    std::string why;                        // what the derating is made of
+    words::Said why;                        // what the derating is made of
     units::Current carries{};               // continuous and further together
     units::Resistance resistance{};
     units::Voltage drop{};
     units::Power loss{};
-    std::string source;
+    words::Said source;
 
     // More than this it does not carry, whatever else is not known.
     [[nodiscard]] std::optional<units::Current> carries_at_most() const {
@@ -161,11 +163,17 @@ using Passes = std::function<bool(const Fit&)>;
 // Stop for what fails, caution for what may not or is unknown, note for the rest.
 [[nodiscard]] scenario::Severity severity_of(Verdict verdict);
 [[nodiscard]] int rank_of(Verdict verdict);  // 2 a stop, 1 a caution, 0 neither
-[[nodiscard]] std::string_view word_for(Verdict verdict);
+[[nodiscard]] words::Said word_for(Verdict verdict);
 // "may fail" where it fails at the worst and not at the best of what the file leaves open.
-[[nodiscard]] std::string_view word_for(const Check& check);
-[[nodiscard]] std::string_view word_for(const Fit& fit, std::string_view circuit);
+[[nodiscard]] words::Said word_for(const Check& check);
+[[nodiscard]] words::Said word_for(const Fit& fit, std::string_view circuit);
+
+// What two checks are about that others ask for: that no fuse is right, and the drop.
+[[nodiscard]] words::Said about_window();
+[[nodiscard]] words::Said about_drop();
+
 [[nodiscard]] bool fails_for_sure(const Check& check);
+[[nodiscard]] bool fails_for_sure(const Fit& fit, std::string_view circuit);  // one of its checks
 [[nodiscard]] Verdict worst_of(const Fit& fit, std::string_view circuit);
 
 }  // namespace fitting

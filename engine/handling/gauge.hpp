@@ -10,6 +10,7 @@
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"
+#include "words/said.hpp"
 
 namespace handling {
 
@@ -27,7 +28,7 @@ struct Reading {
     std::optional<std::string> pack = {};
 };
 
-//   low, likely, high   charge (battery/percent.hpp), after rest; likely is the middle of what the
+//   low, likely, high   charge (battery/cell/percent.hpp), after rest; likely is the middle of what the
 //   reading allows, and is
 //                       not to be told where `readable` is false
 //   readable            the interval is narrower than a third of the charge, and none of it lies on
@@ -55,7 +56,7 @@ struct ChargeRead {
     std::optional<units::StateOfCharge> now_low;
     std::optional<units::StateOfCharge> now_high;
     scenario::Chemistry chemistry{};
-    std::string what;  // "pack main" or "all packs"
+    words::Said what;  // "pack main" or "all packs"
     scenario::Findings findings;
     scenario::Assumptions assumptions;
 };

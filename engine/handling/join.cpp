@@ -3,15 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "battery/bank.hpp"
 #include "battery/bus.hpp"
-#include "battery/chemistry.hpp"
-#include "battery/surface_charge.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/surface_charge.hpp"
 #include "unit/built.hpp"
 #include "unit/limits.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace handling {
 
@@ -19,12 +17,21 @@ using namespace units;
 using scenario::Chemistry;
 using scenario::Pack;
 using scenario::Severity;
+using words::Said;
+using words::said;
 
 namespace {
 
-constexpr std::string_view practice = "common practice, no source";
-constexpr Current settled = 1.0 * ampere;  // common practice, no source
 constexpr Duration looked_ahead = 48.0 * hour;
+
+Said practice() {
+    return said<"common practice, no source">();
+}
+
+// "main", "main and spare"
+Said listed(const std::vector<std::string>& names) {
+    return words::joined({names.begin(), names.end()}, words::List::Joint::all);
+}
 
 // One kind of pack on either side.
 struct Side {
@@ -44,30 +51,32 @@ struct Joiner {
 
     std::vector<std::string> unknown = {};  // packs whose voltage at rest nobody tells
 
-    void find(Severity severity, std::string where, std::string text, std::string mend,
-              std::string_view source) {
+    void find(Severity severity, Said where, Said text, Said mend, Said source) {
         told.findings.push_back(
-            {severity, std::move(where), std::move(text), std::move(mend), std::string(source)});
+            {severity, std::move(where), std::move(text), std::move(mend), std::move(source)});
         if (severity == Severity::stop) told.allowed = false;
     }
 
     const Side& joining() const { return *std::ranges::find(sides, true, &Side::joining); }
-    std::string name(const Side& side) const { return "pack " + side.pack->name; }
+    Said name(const Side& side) const { return said<"pack {pack}">(side.pack->name); }
 
-    // A part on the way of the current and what it bears.
+    // What the current is held against: a part on its way, or without one the limit asked for.
     struct Held {
-        std::string_view what;
+        std::optional<Said> part;
         Current bears{};
-        std::string_view source;
+        Said source;
     };
 
     Errors gather();
+    void take_sides(std::size_t chosen);
     void first_moment();
     void hold(const Side& side, const Held& part, Current carries, double share);
     void hold_lead(const Side& side, unit::Flow flow, Current carries, double share);
     void limits();
     void unknowns();
-    void refusals();
+    void refuse_unlike();
+    void refuse_charging_in_frost();
+    void refuse_without_fuses();
     void unrested();
     void warnings();
     void straight_from_the_charger();
@@ -84,35 +93,43 @@ Errors Joiner::gather() {
         if (packs[i].count > 0 && (!asked.pack || packs[i].name == *asked.pack)) chosen = i;
     if (asked.pack && !chosen)
         return {{.where = "--pack",
-                 .found = fmt::format("there is no pack named {}", *asked.pack),
-                 .remedy = "give the name of a [[pack]] of the file"}};
+                 .found = said<"there is no pack named {pack}">(*asked.pack),
+                 .remedy = said<"give the name of a [[pack]] of the file">()}};
     if (all < 2 || !chosen)
-        return {{.where = "pack",
-                 .found = "there is only one pack, and nothing to plug it onto",
-                 .remedy = "describe the unit's pack and the joining pack as two [[pack]] tables, "
-                           "each with its rested_voltage or charge"}};
-    told.temperature = scenario.outage.battery_temperature.value_or(celsius(20.0));
+        return {
+            {.where = "pack",
+             .found = said<"there is only one pack, and nothing to plug it onto">(),
+             .remedy =
+                 said<"describe the unit's pack and the joining pack as two [[pack]] tables, each "
+                      "with its rested_voltage or charge">()}};
+    told.temperature = unit::usual_warmth(scenario).packs;
     if (!scenario.outage.battery_temperature)
-        told.assumptions.push_back({"outage.battery_temperature",
-                                    "the packs are at 20 degC when they are joined",
-                                    std::string(practice)});
+        told.assumptions.push_back(
+            {"outage.battery_temperature",
+             said<"the packs are at {temperature} when they are joined">(told.temperature),
+             practice()});
     auto made = unit::built(scenario, {.packs = told.temperature});
     if (!made) return made.error();
     built = *std::move(made);
     const auto taken = unit::assumptions_of(built);
     told.assumptions.insert(told.assumptions.end(), taken.begin(), taken.end());
     told.findings = built.findings;
+    take_sides(*chosen);
+    told.in_parallel = all;
+    return {};
+}
+
+// Of a kind of which one joins, the others are the unit's.
+void Joiner::take_sides(std::size_t chosen) {
     for (const unit::Packs& one : built.packs) {
-        const bool joins = one.index == *chosen;
-        const Pack& pack = packs[one.index];
+        const bool joins = one.index == chosen;
+        const Pack& pack = scenario.packs[one.index];
         if (one.count > 0 && one.inner.assumed()) told.resistance_assumed = true;
         if (one.count > 0 && !pack.charge && !pack.rested_voltage) unknown.push_back(one.name);
         if (joins) sides.push_back({&one, &pack, *one.model, 1, true});
         const int others = one.count - (joins ? 1 : 0);
         if (others > 0) sides.push_back({&one, &pack, *one.model, others, false});
     }
-    told.in_parallel = all;
-    return {};
 }
 
 // What a full LiFePO4 pack stands above its rested voltage this long after it was charged, at first
@@ -145,14 +162,6 @@ battery::PackOnBus on_bus(const Side& side, bool respect_cold) {
             .takes = !respect_cold || side.model.charging.allowed};
 }
 
-// "a", "a and b", "a, b and c"
-std::string listed(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return text;
-}
-
 // Currents as they would be if no protection stepped in: that is what it would have to stop.
 void Joiner::first_moment() {
     std::vector<battery::PackOnBus> unit;
@@ -170,17 +179,17 @@ void Joiner::first_moment() {
         battery::shown(battery::charge_left(pack.model.capacity, pack.model.at_start));
     Charge held{};
     Charge whole{};
-    std::vector<std::string> onto;
+    std::vector<Said> onto;
     for (const Side& side : sides) {
         if (side.joining) continue;
-        onto.push_back(side.pack != pack.pack ? side.pack->name
-                       : side.count == 1      ? "the other " + side.pack->name
-                                              : fmt::format("{} more of its kind", side.count));
+        onto.push_back(side.pack != pack.pack ? Said(side.pack->name)
+                       : side.count == 1      ? said<"the other {pack}">(side.pack->name)
+                                              : said<"{n} more of its kind">(side.count));
         const double n = side.count;
         whole += n * side.model.capacity;
         held += n * (side.model.capacity - side.model.at_start.removed);
     }
-    told.onto = listed(onto);
+    told.onto = words::joined(std::move(onto), words::List::Joint::all);
     told.unit_charge = battery::shown(StateOfCharge(held / whole));
     told.path = on_bus(pack, false).giving + 1.0 / per_ohm * ohm;
     told.current = (told.pack_voltage - told.unit_voltage) / told.path;
@@ -191,11 +200,16 @@ void Joiner::first_moment() {
 }
 
 // Who says what a part bears.
-std::string_view source_of(const Side& side, const unit::Limit& limit) {
-    if (!limit.most.assumed()) return "the scenario file";
+Said source_of(const Side& side, const unit::Limit& limit) {
+    if (!limit.most.assumed()) return said<"the scenario file">();
     if (limit.by == unit::Limiter::charging)
         return battery::defaults_of(side.pack->chemistry).charge_rate.source;
     return "[LFP 100 sheet]";
+}
+
+Said too_much(Current carries, const std::optional<Said>& part, Current bears) {
+    return part ? said<"{current} would flow, and its {part} is {limit}">(carries, *part, bears)
+                : said<"{current} would flow, and you asked for {limit} at most">(carries, bears);
 }
 
 void Joiner::hold(const Side& side, const Held& part, Current carries, double share) {
@@ -206,25 +220,23 @@ void Joiner::hold(const Side& side, const Held& part, Current carries, double sh
     if (!told.largest_difference || difference < *told.largest_difference) {
         told.largest_difference = difference;
         told.weakest_limit = part.bears;
-        told.weakest = fmt::format("{}, {}", name(side), part.what);
+        told.weakest = part.part ? said<"the {part} of pack {pack}">(*part.part, side.pack->name)
+                                 : said<"the limit you asked for">();
     }
     if (carries > part.bears && unknown.empty())
-        find(Severity::stop, name(side),
-             fmt::format("{} would flow, and its {} is {}", show(carries), part.what,
-                         show(part.bears)),
-             fmt::format("charge the lower or use the higher one first, until the voltages "
-                         "are within {}",
-                         show(difference, 2)),
+        find(Severity::stop, name(side), too_much(carries, part.part, part.bears),
+             said<"first charge the lower one or use the higher one, until their voltages are "
+                  "within {difference} of each other">(amount(difference, 2)),
              part.source);
 }
 
 // At rest nothing has warmed the fuses: their ratings as stamped.
 void Joiner::hold_lead(const Side& side, unit::Flow flow, Current carries, double share) {
     const bool too_cold = flow == unit::Flow::into_pack && !side.model.charging.allowed;
-    if (too_cold) {  // the refusal itself: see refusals()
+    if (too_cold) {  // the refusal itself: see refuse_charging_in_frost()
         told.largest_difference = Voltage{};
         told.weakest_limit = Current{};
-        told.weakest = name(side) + ", charging this cold";
+        told.weakest = said<"charging pack {pack} this cold">(side.pack->name);
     }
     for (const unit::Limit& limit : unit::limits_of(*side.packs, flow)) {
         const bool charging = limit.by == unit::Limiter::charging;
@@ -250,8 +262,7 @@ void Joiner::limits() {
         if (gives || either) hold_lead(side, unit::Flow::out_of_pack, carries, share);
         if (!gives || either) hold_lead(side, unit::Flow::into_pack, carries, share);
     }
-    if (asked.at_most)
-        hold(joining(), {"limit you asked for", *asked.at_most, "asked for"}, current, 1.0);
+    if (asked.at_most) hold(joining(), {{}, *asked.at_most, said<"your question">()}, current, 1.0);
 }
 
 // Nobody can say what flows between voltages that nobody has read.
@@ -259,14 +270,15 @@ void Joiner::unknowns() {
     if (unknown.empty()) return;
     told.known = false;
     told.allowed = false;
-    find(Severity::caution, unknown.size() == 1 ? "pack " + unknown.front() : "packs",
-         fmt::format("neither the voltage at rest nor the charge of {} is given: what would flow "
-                     "is not known",
-                     listed(unknown)),
-         "measure both at rest, and give each as rested_voltage", practice);
+    find(Severity::caution,
+         unknown.size() == 1 ? said<"pack {pack}">(unknown.front()) : said<"packs">(),
+         said<"neither the voltage at rest nor the charge of {packs} is given: what would flow is "
+              "not known">(listed(unknown)),
+         said<"measure both at rest, and give each as rested_voltage">(), practice());
 }
 
-void Joiner::refusals() {
+// Another chemistry, or another number of cells in series.
+void Joiner::refuse_unlike() {
     const Side& pack = joining();
     for (const Side& side : sides) {
         if (side.joining) continue;
@@ -274,41 +286,48 @@ void Joiner::refusals() {
         const auto& theirs = battery::defaults_of(side.pack->chemistry);
         if (pack.pack->chemistry != side.pack->chemistry)
             find(Severity::stop, name(pack),
-                 fmt::format("it is {} and {} is {}: their voltages at rest differ at every "
-                             "charge, so one feeds the other until it is empty, and they need "
-                             "different charging",
-                             ours.name, side.pack->name, theirs.name),
-                 "never join them; run them one after the other", practice);
+                 said<"it is {ours} and {pack} is {theirs}: their voltages at rest differ at every "
+                      "charge, so one would feed the other until it is empty, and they need "
+                      "different charging">(ours.name, side.pack->name, theirs.name),
+                 said<"never join them; use them one after the other">(), practice());
         else if (std::abs(pack.model.nominal / side.model.nominal - 1.0) > 0.15)
             find(Severity::stop, name(pack),
-                 fmt::format("it has another number of cells in series than {}: {} against {}",
-                             side.pack->name, show(pack.model.nominal), show(side.model.nominal)),
-                 "join packs of one nominal voltage only", practice);
+                 said<"it has another number of cells in series than {pack}: {ours} against "
+                      "{theirs}">(side.pack->name, pack.model.nominal, side.model.nominal),
+                 said<"join packs of one nominal voltage only">(), practice());
     }
+}
+
+void Joiner::refuse_charging_in_frost() {
     for (const Side& side : sides) {
         const bool taken_from = side.joining ? told.direction == Joins::unit_charges_pack
                                              : told.direction == Joins::pack_charges_unit;
         if (taken_from && !side.model.charging.allowed)
             find(Severity::stop, name(side),
-                 fmt::format("it would be charged at {}, and this cold it must not be",
-                             show(told.temperature)),
-                 "bring it into a warm room first, or wait until its voltage is the higher one",
+                 said<"it would be charged at {temperature}, and this cold it must not be">(
+                     told.temperature),
+                 said<"bring it into a warm room first, or wait until its voltage is the higher "
+                      "one">(),
                  battery::defaults_of(side.pack->chemistry).coldest_charge.source);
     }
+}
+
+// Of two in parallel neither is fed by more than its own like.
+void Joiner::refuse_without_fuses() {
     if (told.in_parallel < 3) return;
-    std::string bare;
+    std::vector<std::string> bare;
     const Pack* last = nullptr;  // the joining pack and more of its kind follow one another
     for (const Side& side : sides) {
         if (side.packs->lead.fuse || side.pack == last) continue;
-        bare += (bare.empty() ? "" : ", ") + side.pack->name;
+        bare.push_back(side.pack->name);
         last = side.pack;
     }
     if (!bare.empty())
-        find(Severity::stop, "packs",
-             fmt::format("with {} in parallel a fault in one is fed by all the others, and no fuse "
-                         "of its own is given for: {}",
-                         told.in_parallel, bare),
-             "fuse every pack at its own terminal, and give its fuse in the file", practice);
+        find(Severity::stop, said<"packs">(),
+             said<"with {n} packs in parallel a fault in one is fed by all the others, and no fuse "
+                  "of its own is given for {packs}">(told.in_parallel, listed(bare)),
+             said<"fuse every pack at its own terminal, and give its fuse in the file">(),
+             practice());
 }
 
 // A voltage too high or too low for the charge, because the pack has not rested. Told once for all
@@ -328,12 +347,13 @@ void Joiner::unrested() {
             }
             if (packs.empty()) continue;
             find(given ? Severity::caution : Severity::note,
-                 (packs.size() == 1 ? "pack " : "packs ") + listed(packs),
-                 fmt::format("a pack just off the charger shows more than it holds; {} wants {} of "
-                             "rest before its voltage tells the charge",
-                             battery::defaults_of(chemistry).name, show(wanted)),
-                 "measure again after the rest, and give it as rested_for",
-                 "makers' sheets, [Rest]");
+                 packs.size() == 1 ? said<"pack {pack}">(packs.front())
+                                   : said<"packs {packs}">(listed(packs)),
+                 said<"a pack just off the charger shows more than it holds; {chemistry} needs "
+                      "{time} of rest before its voltage tells the charge">(
+                     battery::defaults_of(chemistry).name, wanted),
+                 said<"measure again after the rest, and give it as rested_for">(),
+                 said<"makers' sheets, {source}">("[Rest]"));
         }
 }
 
@@ -345,28 +365,28 @@ void Joiner::warnings() {
         const double size = pack.model.capacity / side.model.capacity;
         if (size > 2.0 || size < 0.5)
             find(Severity::caution, name(pack),
-                 fmt::format("its capacity is {} of that of {}: the small one is worked harder",
-                             show(Share(size), 2), side.pack->name),
-                 "watch the currents of both under load", practice);
+                 said<"its capacity is {share} of that of {pack}: the smaller one works harder">(
+                     amount(Share(size), 2), side.pack->name),
+                 said<"watch the currents of both under load">(), practice());
         const double ohms =
             (pack.model.inner + pack.model.lead) / (side.model.inner + side.model.lead) * size;
         if (ohms > 1.5 || ohms < 1.0 / 1.5)
             find(Severity::caution, name(pack),
-                 fmt::format("for its size its resistance is {:.1f} times that of {}: they share "
-                             "a load unevenly",
-                             ohms, side.pack->name),
-                 "make the leads of both alike in length and thickness", practice);
+                 said<"for its size its resistance is {times} times that of {pack}: they share a "
+                      "load unevenly">(words::with_decimals(ohms, 1), side.pack->name),
+                 said<"make the leads of both alike in length and thickness">(), practice());
         if (pack.pack->age.value_or(scenario::Age::fresh) !=
             side.pack->age.value_or(scenario::Age::fresh))
-            find(Severity::caution, name(pack),
-                 fmt::format("it is not of the age of {}: the older one empties first",
-                             side.pack->name),
-                 "replace packs in parallel together", practice);
+            find(
+                Severity::caution, name(pack),
+                said<"it differs in age from {pack}: the older one empties first">(side.pack->name),
+                said<"replace packs in parallel together">(), practice());
     }
     if (told.resistance_assumed && told.direction != Joins::level)
         find(Severity::note, name(pack),
-             "a resistance is a typical one, not measured: the current may be half or twice this",
-             "measure the sag under a known load, or take the maker's figure", practice);
+             said<"a resistance is a typical one, not measured: the current may be half or twice "
+                  "this">(),
+             said<"measure the sag under a known load, or take the maker's figure">(), practice());
 }
 
 // What flows at first where the higher one is full and may have just been charged.
@@ -382,14 +402,13 @@ void Joiner::straight_from_the_charger() {
     }
     if (!(surface > Voltage{})) return;
     const auto flows = [&](Duration after) {
-        return show(battery::joining_current(abs(rested), surface, told.path, rated, after), 3);
+        return battery::joining_current(abs(rested), surface, told.path, rated, after);
     };
     find(Severity::note, name(joining()),
-         fmt::format("this is of rested packs: straight from the charger {} would flow at first, "
-                     "{} after a minute",
-                     flows({}), flows(1.0 * minute)),
-         "let the full one rest for a day, or draw a hundredth of its charge first; with "
-         "rested_for in the file its rest is counted",
+         said<"this holds for rested packs: straight from the charger {current} would flow at "
+              "first, and {later} after a minute">(flows({}), flows(1.0 * minute)),
+         said<"let the full one rest for a day, or draw a hundredth of its charge first; with "
+              "rested_for in the file its rest is counted">(),
          "battery method.md (67)");
 }
 
@@ -435,7 +454,9 @@ Result<Joining> join(const scenario::Scenario& scenario, const JoinAsked& asked)
     joiner.first_moment();
     joiner.limits();
     joiner.unknowns();
-    joiner.refusals();
+    joiner.refuse_unlike();
+    joiner.refuse_charging_in_frost();
+    joiner.refuse_without_fuses();
     joiner.warnings();
     joiner.straight_from_the_charger();
     joiner.decay();

@@ -10,8 +10,12 @@
 #include "scenario/scenario.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"
+#include "words/said.hpp"
 
 namespace handling {
+
+// What still flows when packs that were joined have settled; common practice, no source.
+inline constexpr units::Current settled = 1.0 * units::ampere;
 
 enum class Joins { pack_charges_unit, unit_charges_pack, level };
 
@@ -22,20 +26,22 @@ struct AfterJoining {
     units::Voltage bus{};
 };
 
-//   pack, onto         names
+//   pack               its name
+//   onto               in words: "main", "main and 2 more of its kind"
 //   pack_voltage, unit_voltage   at rest, before they meet
 //   path               from the rested voltage of the pack to that of the unit
 //   current            out of the joining pack at the first moment; negative into it
-//   weakest            what bears least of that current, and how much; nothing where no limit is
-//   known largest_difference  between the two voltages that keeps every current within its limit;
+//   weakest            what bears least of that current, and how much: "the fuse of pack main";
 //                      nothing where no limit is known
+//   largest_difference between the two voltages that keeps every current within its limit; nothing
+//                      where no limit is known, zero where a pack is too cold to be charged at all
 //   known              a voltage or charge of every pack is given; where it is not, nothing is
 //                      allowed, and what would flow cannot be told
-//   settles_in         until less than 1 A flows; nothing when it does not within two days
+//   settles_in         until less than `settled` flows; nothing when it does not within two days
 //   moved              charge out of the joining pack until then, negative into it
 struct Joining {
     std::string pack;
-    std::string onto;
+    words::Said onto;
     int in_parallel = 0;
     units::Voltage pack_voltage{};
     units::Voltage unit_voltage{};
@@ -45,7 +51,7 @@ struct Joining {
     bool resistance_assumed = false;
     units::Current current{};
     Joins direction = Joins::level;
-    std::string weakest;
+    words::Said weakest;
     std::optional<units::Current> weakest_limit;
     std::optional<units::Voltage> largest_difference;
     std::optional<units::Duration> settles_in;

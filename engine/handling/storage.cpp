@@ -3,13 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
-#include "battery/chemistry.hpp"
-#include "battery/freezing.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/freezing.hpp"
 #include "unit/built.hpp"
-#include "units/clock.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace handling {
 
@@ -17,12 +14,17 @@ using namespace units;
 using scenario::Chemistry;
 using scenario::Pack;
 using scenario::Severity;
+using words::Said;
+using words::said;
 
 namespace {
 
-constexpr std::string_view practice = "common practice, no source";
 constexpr Current usual_drain = 0.010 * ampere;
 constexpr Duration far_ahead = 3652.5 * day;
+
+Said practice() {
+    return said<"common practice, no source">();
+}
 
 double rate_of(const Keeping& keeping) {
     return -std::log1p(-std::min(0.999, keeping.a_month.value()));  // 1/month
@@ -41,8 +43,8 @@ bool is_lead(Chemistry chemistry) {
     return chemistry != Chemistry::lifepo4;
 }
 
-std::string date(LocalTime time) {
-    return print(time).substr(0, 10);
+words::Moment date(LocalTime time) {
+    return moment(midnight_before(time), words::Moment::Form::full_date);
 }
 
 struct Keeper {
@@ -50,86 +52,98 @@ struct Keeper {
     const scenario::Storage& asked;
     Stored told;
 
-    void assume(std::string where, std::string text, std::string_view source) {
-        told.assumptions.push_back({std::move(where), std::move(text), std::string(source)});
+    void assume(std::string where, Said text, Said source) {
+        told.assumptions.push_back({std::move(where), std::move(text), std::move(source)});
     }
-    void find(Severity severity, std::string where, std::string text, std::string mend,
-              std::string_view source) {
+    void find(Severity severity, Said where, Said text, Said mend, Said source) {
         told.findings.push_back(
-            {severity, std::move(where), std::move(text), std::move(mend), std::string(source)});
+            {severity, std::move(where), std::move(text), std::move(mend), std::move(source)});
     }
 
     void conditions();
+    Share lost_a_month(const unit::Packs& of);
+    StoredPack put_away(const unit::Packs& of, Charge whole);
     Errors packs();
     void sums();
-    void judge(const StoredPack& pack);
+    StoredMonth month_on(LocalTime on) const;
+    void month_by_month();
+    void judge_charge(const StoredPack& pack);
     void judge_frost(const StoredPack& pack);
+    void judge_keeping(const StoredPack& pack);
+    void judge_drain();
+    void judge_charger();
     void judge_all();
 };
 
 void Keeper::conditions() {
     told.since = asked.since;
     told.temperature = asked.temperature.value_or(celsius(20.0));
-    if (!asked.temperature) assume("storage.temperature", "stored at 20 degC", practice);
+    if (!asked.temperature)
+        assume("storage.temperature", said<"it is stored at {temperature}">(told.temperature),
+               practice());
     told.switch_open = asked.master_switch_open.value_or(false);
     if (!asked.master_switch_open)
-        assume("storage.master_switch_open", "the master switch is left closed", practice);
+        assume("storage.master_switch_open", said<"the master switch is left closed">(),
+               practice());
     told.drain = asked.drain.value_or(usual_drain);
     if (!asked.drain)
         assume("storage.drain",
-               "10 mA stay on while the master switch is closed: a voltmeter and a pack's own "
-               "electronics",
-               practice);
+               said<"{current} flows on while the master switch is closed: into a voltmeter and "
+                    "the packs' own electronics">(told.drain),
+               practice());
     told.maintained = asked.maintained.value_or(false);
-    if (!asked.maintained) assume("storage.maintained", "no charger is left on it", practice);
+    if (!asked.maintained)
+        assume("storage.maintained", said<"no charger is left on it">(), practice());
+}
+
+// By itself, as the file says or as its chemistry does.
+Share Keeper::lost_a_month(const unit::Packs& of) {
+    if (asked.self_discharge_per_month) return *asked.self_discharge_per_month;
+    const auto& usual = battery::defaults_of(scenario.packs[of.index].chemistry).self_discharge;
+    const Share a_month = at_temperature(usual.value, told.temperature);
+    assume(of.where,
+           said<"it loses {share} of its charge a month by itself, at {temperature}">(
+               amount(a_month, 2), told.temperature),
+           usual.source);
+    return a_month;
+}
+
+//   whole   of all packs, by which they share what is left on
+StoredPack Keeper::put_away(const unit::Packs& of, Charge whole) {
+    const Pack& pack = scenario.packs[of.index];
+    const auto& model = of.model;
+    StoredPack stored{
+        .name = pack.name,
+        .count = pack.count,
+        .chemistry = pack.chemistry,
+        .keeping = {.start = battery::shown(battery::charge_left(model->capacity, model->at_start)),
+                    .a_month = lost_a_month(of),
+                    .drain = pack.capacity / whole * told.drain,
+                    .capacity = model->capacity},
+        .top_up_at = StateOfCharge(is_lead(pack.chemistry) ? 0.80 : 0.20),
+        .ready_from = StateOfCharge(is_lead(pack.chemistry) ? 0.80 : 0.50)};
+    if (!pack.charge && !pack.rested_voltage)
+        assume(of.where + ".charge", said<"it was put away full">(), practice());
+    return stored;
 }
 
 Errors Keeper::packs() {
-    Errors errors;
     Charge whole{};
     for (const Pack& pack : scenario.packs)
         whole += static_cast<double>(pack.count) * pack.capacity;
     // 25 degC is what ratings are stated at.
     const auto built = unit::built(scenario, {.packs = celsius(25.0)});
     if (!built) return built.error();
-    for (const unit::Packs& one : built->packs) {
-        const Pack& pack = scenario.packs[one.index];
-        if (one.count < 1) continue;
-        const std::string& where = one.where;
-        const auto& model = one.model;
-        const auto& defaults = battery::defaults_of(pack.chemistry);
-        Share a_month;
-        if (asked.self_discharge_per_month) {
-            a_month = *asked.self_discharge_per_month;
-        } else {
-            a_month = at_temperature(defaults.self_discharge.value, told.temperature);
-            assume(where,
-                   fmt::format("loses {} of its charge a month at {} by itself", show(a_month, 2),
-                               show(told.temperature)),
-                   defaults.self_discharge.source);
-        }
-        StoredPack stored{.name = pack.name,
-                          .count = pack.count,
-                          .chemistry = pack.chemistry,
-                          .keeping = {.start = battery::shown(
-                                          battery::charge_left(model->capacity, model->at_start)),
-                                      .a_month = a_month,
-                                      .drain = pack.capacity / whole * told.drain,
-                                      .capacity = model->capacity},
-                          .top_up_at = StateOfCharge(is_lead(pack.chemistry) ? 0.80 : 0.20),
-                          .ready_from = StateOfCharge(is_lead(pack.chemistry) ? 0.80 : 0.50)};
-        if (!pack.charge && !pack.rested_voltage)
-            assume(where + ".charge", "put away full", practice);
-        told.packs.push_back(std::move(stored));
-    }
-    if (told.packs.empty() && errors.empty())
-        errors.push_back({.where = "pack",
-                          .found = "there is no pack to store",
-                          .remedy = "add a [[pack]] table with its chemistry and capacity"});
+    for (const unit::Packs& one : built->packs)
+        if (one.count >= 1) told.packs.push_back(put_away(one, whole));
+    if (told.packs.empty())
+        return {{.where = "pack",
+                 .found = said<"there is no pack to store">(),
+                 .remedy = said<"add a [[pack]] table with its chemistry and capacity">()}};
     if (scenario.packs.size() > 1 || (!scenario.packs.empty() && scenario.packs[0].count > 1))
-        assume("storage.drain", "shared by all packs by their size: they are stored joined",
-               practice);
-    return errors;
+        assume("storage.drain", said<"all packs share it by their size: they are stored joined">(),
+               practice());
+    return {};
 }
 
 void Keeper::sums() {
@@ -172,89 +186,143 @@ void Keeper::sums() {
         told.packs, [](const StoredPack& pack) { return pack.now >= pack.ready_from; });
 }
 
-// Frozen, or near it on the date asked for; and what the packs must not fall below in such cold.
+StoredMonth Keeper::month_on(LocalTime on) const {
+    if (told.maintained) return {on, StateOfCharge(1.0), StateOfCharge(1.0)};
+    Charge whole{};
+    Charge held{};
+    Charge held_open{};
+    for (const StoredPack& pack : told.packs) {
+        Keeping open = pack.keeping;
+        open.drain = {};
+        const Charge size = static_cast<double>(pack.count) * pack.keeping.capacity;
+        whole += size;
+        held += charge_after(pack.keeping, on - told.since).value() * size;
+        held_open += charge_after(open, on - told.since).value() * size;
+    }
+    return {on, StateOfCharge(held / whole), StateOfCharge(held_open / whole)};
+}
+
+void Keeper::month_by_month() {
+    constexpr int looked_beyond = 3;
+    constexpr double longest = 120.0;
+    const double months = std::clamp<double>((told.on - told.since) / month, 1.0, longest);
+    for (int i = 0; i <= static_cast<int>(std::ceil(months)) + looked_beyond; ++i)
+        told.months.push_back(month_on(told.since + static_cast<double>(i) * month));
+}
+
+// What the packs must not fall below in such cold.
+Said kept_from_frost(StateOfCharge least) {
+    return said<"keep it above {least} of its charge, or above {freezing}">(amount(least, 2),
+                                                                            celsius(0.0));
+}
+
+// Frozen, or near it on the date asked for.
 void Keeper::judge_frost(const StoredPack& pack) {
     const auto freezing = battery::freezing_point(pack.chemistry, pack.now);
     if (!freezing || !(told.temperature < celsius(0.0))) return;
-    const auto where = "pack " + pack.name;
+    const auto where = said<"pack {pack}">(pack.name);
+    const auto left = amount(pack.now, 2);
     constexpr StateOfCharge usual_least(0.60);  // common practice, no source
     const auto least = battery::freezes_below(pack.chemistry, told.temperature);
-    const auto mend = fmt::format("keep it above {} or above 0 degC",
-                                  show(std::max(usual_least, least.value_or(usual_least)), 2));
+    const auto mend = kept_from_frost(std::max(usual_least, least.value_or(usual_least)));
     if (told.temperature <= *freezing)
         find(Severity::stop, where,
-             fmt::format("at {} the acid freezes below {}, and {} is left: the case may break",
-                         show(told.temperature), show(least.value_or(pack.now), 2),
-                         show(pack.now, 2)),
-             mend + "; thaw a frozen one before it is charged",
+             said<"at {temperature} the acid freezes below {least} of the charge, and {left} is "
+                  "left: the case may break">(told.temperature, amount(least.value_or(pack.now), 2),
+                                              left),
+             said<"{keep}; thaw a frozen one before it is charged">(mend),
              "battery method.md (50), [Acid freezing]");
     else if (pack.now < usual_least || told.temperature <= *freezing + battery::near_freezing)
         find(Severity::caution, where,
-             fmt::format("at {} and {} full the acid is near freezing ({})", show(told.temperature),
-                         show(pack.now, 2), show(*freezing)),
+             said<"at {temperature} the acid is near freezing: with {left} left it freezes at "
+                  "{freezing}">(told.temperature, left, *freezing),
              mend, "battery method.md (50), [Acid freezing]");
 }
 
-void Keeper::judge(const StoredPack& pack) {
-    const auto where = "pack " + pack.name;
-    if (pack.now < pack.top_up_at)
+// Less than keeps it well, or than an outage needs.
+void Keeper::judge_charge(const StoredPack& pack) {
+    const auto where = said<"pack {pack}">(pack.name);
+    const auto left = amount(pack.now, 2);
+    const bool too_low = pack.now < pack.top_up_at;
+    if (too_low && is_lead(pack.chemistry))
         find(Severity::stop, where,
-             fmt::format("{} is left on {}, below the {} at which {}", show(pack.now, 2),
-                         date(told.on), show(pack.top_up_at),
-                         is_lead(pack.chemistry)
-                             ? "lead plates begin to sulphate"
-                             : "the pack's own draw may empty it for good within weeks"),
-             is_lead(pack.chemistry) ? "charge it full now, and sooner next time"
-                                     : "charge it to about half now, and sooner next time",
-             is_lead(pack.chemistry) ? "[Storage table]" : practice);
+             said<"{left} is left on {date}; below {least} lead plates begin to sulphate">(
+                 left, date(told.on), pack.top_up_at),
+             said<"charge it full now, and sooner next time">(), "[Storage table]");
+    else if (too_low)
+        find(Severity::stop, where,
+             said<"{left} is left on {date}; below {least} the pack's own draw may empty it for "
+                  "good within weeks">(left, date(told.on), pack.top_up_at),
+             said<"charge it to about half now, and sooner next time">(), practice());
     else if (pack.now < pack.ready_from)
         find(Severity::caution, where,
-             fmt::format("{} is left on {}; an outage wants {} or more", show(pack.now, 2),
-                         date(told.on), show(pack.ready_from)),
-             "top it up before you rely on it", practice);
-    if (!is_lead(pack.chemistry) && pack.keeping.start > StateOfCharge(0.90) && !told.maintained)
-        find(Severity::note, where, "LiFePO4 ages less when it is stored about half full than full",
-             "store it at about 50 %, 13.2 V at rest, and charge it when an outage is announced",
+             said<"{left} is left on {date}; an outage needs {least} or more">(left, date(told.on),
+                                                                               pack.ready_from),
+             said<"top it up before you rely on it">(), practice());
+}
+
+// Too full, too warm or too long without a charge.
+void Keeper::judge_keeping(const StoredPack& pack) {
+    const auto where = said<"pack {pack}">(pack.name);
+    const bool lead = is_lead(pack.chemistry);
+    if (!lead && pack.keeping.start > StateOfCharge(0.90) && !told.maintained)
+        find(Severity::note, where,
+             said<"LiFePO4 ages less when it is stored about half full than full">(),
+             said<"store it at about {charge}, which for 12 V packs is {voltage} at rest, and "
+                  "charge it when an outage is announced">(StateOfCharge(0.50), 13.2 * volt),
              "[LFP 100 sheet]");
-    judge_frost(pack);
     if (in_celsius(told.temperature) > 30.0)
         find(Severity::caution, where,
-             fmt::format("at {} a pack ages and loses charge about twice as fast for each 10 K "
-                         "above 20 degC",
-                         show(told.temperature)),
-             "store it cooler", "[Storage table]");
-    const Duration time = told.on - told.since;
-    const double longest = pack.chemistry == Chemistry::flooded ? 4.0 : 6.0;
-    if (is_lead(pack.chemistry) && !told.maintained && time > longest * month)
+             said<"at {temperature} it ages and loses charge faster: about twice as fast for each "
+                  "{step} above {usual}">(told.temperature, 10.0 * kelvin, celsius(20.0)),
+             said<"store it cooler">(), "[Storage table]");
+    const double months = (told.on - told.since) / month;
+    const int longest = pack.chemistry == Chemistry::flooded ? 4 : 6;
+    if (lead && !told.maintained && months > longest)
         find(Severity::caution, where,
-             fmt::format("stored {:.0f} months without a charge; {} for at most {:.0f}",
-                         time / month, battery::defaults_of(pack.chemistry).name, longest),
-             "charge it full, and check it under load before you rely on it", "[Storage table]");
+             said<"it is stored for {months} months without a charge; {chemistry} keeps for {most} "
+                  "at most">(words::with_decimals(months, 0),
+                             battery::defaults_of(pack.chemistry).name, longest),
+             said<"charge it full, and check it under load before you rely on it">(),
+             "[Storage table]");
+}
+
+void Keeper::judge_drain() {
+    if (told.maintained || told.switch_open || !(told.drain > Current{})) return;
+    if (!(told.drained > told.self_discharged)) return;
+    find(Severity::caution, said<"storage">(),
+         said<"what is left switched on takes more than the packs lose by themselves: {drained} "
+              "against {lost}">(amount(told.drained, 2), amount(told.self_discharged, 2)),
+         said<"open the master switch: then {charge} is left on {date}">(
+             amount(told.charge_switch_open, 2), date(told.on)),
+         practice());
+}
+
+void Keeper::judge_charger() {
+    if (!told.maintained) return;
+    const bool lithium = std::ranges::any_of(
+        told.packs, [](const StoredPack& pack) { return !is_lead(pack.chemistry); });
+    if (lithium)
+        find(Severity::note, said<"storage">(),
+             said<"LiFePO4 needs no charger in storage, and ages on one">(),
+             said<"store it at about half, and top it up twice a year">(), "[LFP 100 sheet]");
+    else
+        find(Severity::note, said<"storage">(),
+             said<"a charger left on lead-acid must hold its float voltage, not its absorption "
+                  "voltage">(),
+             said<"look at it each month: for 12 V packs it holds {voltage} at {temperature}">(
+                 13.5 * volt, celsius(25.0)),
+             "[Flooded 225 Ah sheet], [AGM 100 Ah sheet]");
 }
 
 void Keeper::judge_all() {
-    for (const auto& pack : told.packs)
-        judge(pack);
-    if (!told.maintained && !told.switch_open && told.drain > Current{} &&
-        told.drained > told.self_discharged)
-        find(Severity::caution, "storage",
-             fmt::format("what is left switched on takes more than the packs lose by themselves: "
-                         "{} against {}",
-                         show(told.drained, 2), show(told.self_discharged, 2)),
-             fmt::format("open the master switch: then {} is left on {}",
-                         show(told.charge_switch_open, 2), date(told.on)),
-             practice);
-    if (told.maintained) {
-        const bool lithium = std::ranges::any_of(
-            told.packs, [](const StoredPack& pack) { return !is_lead(pack.chemistry); });
-        find(Severity::note, "storage",
-             lithium ? "LiFePO4 needs no charger through storage, and ages on one"
-                     : "a charger left on lead-acid must hold its float voltage, not its "
-                       "absorption voltage; look at it each month",
-             lithium ? "store it at about half, and top it up twice a year"
-                     : "13.5 V for 12 V packs at 25 degC",
-             lithium ? "[LFP 100 sheet]" : "[T-105 sheet], [MA12-100 sheet]");
+    for (const auto& pack : told.packs) {
+        judge_charge(pack);
+        judge_frost(pack);
+        judge_keeping(pack);
     }
+    judge_drain();
+    judge_charger();
 }
 
 }  // namespace
@@ -282,24 +350,26 @@ std::optional<Duration> time_until(const Keeping& keeping, StateOfCharge charge)
 
 Result<Stored> storage(const scenario::Scenario& scenario, std::optional<LocalTime> on) {
     if (!scenario.storage)
-        return fail({.where = "storage",
-                     .found = "the file does not say how the unit is stored",
-                     .remedy = "add [storage], and on the next line since = 2026-04-01, the day on "
-                               "which it was put away"});
+        return fail(
+            {.where = "storage",
+             .found = said<"the file does not say how the unit is stored">(),
+             .remedy = said<"add [storage], and on the next line since = 2026-04-01, the day on "
+                            "which it was put away">()});
     Keeper keeper{.scenario = scenario, .asked = *scenario.storage};
     keeper.conditions();
     keeper.told.on = on.value_or(scenario.outage.starts);
     if (!on)
         keeper.assume("--on",
-                      fmt::format("the date is when the outage starts, {}", date(keeper.told.on)),
-                      "the scenario file");
+                      said<"the date is when the outage starts, {date}">(date(keeper.told.on)),
+                      said<"the scenario file">());
     if (keeper.told.on < keeper.told.since)
         return fail({.where = on ? "--on" : "outage.starts",
-                     .found = fmt::format("{} is before it was put away, {}", date(keeper.told.on),
-                                          date(keeper.told.since)),
-                     .remedy = "give a date after storage.since"});
+                     .found = said<"{date} is before it was put away, on {since}">(
+                         date(keeper.told.on), date(keeper.told.since)),
+                     .remedy = said<"give a date after storage.since">()});
     if (auto errors = keeper.packs(); !errors.empty()) return fail(std::move(errors));
     keeper.sums();
+    keeper.month_by_month();
     keeper.judge_all();
     return std::move(keeper.told);
 }

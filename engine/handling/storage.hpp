@@ -18,7 +18,7 @@ namespace handling {
 inline constexpr units::Duration month = 365.25 / 12.0 * units::day;  // 730.5 h
 
 // What one pack loses.
-//   start       charge (battery/percent.hpp) when it was put away
+//   start       charge (battery/cell/percent.hpp) when it was put away
 //   a_month     part of what is left that it loses in a month at the storage temperature
 //   drain       steady current out of it from what is left switched on
 //   capacity    charge that 100 % is
@@ -48,7 +48,15 @@ struct StoredPack {
     bool tops_up = true;  // `top_up_by` is within ten years
 };
 
+// What is left of all packs together after so many months, with and without what is left on.
+struct StoredMonth {
+    units::LocalTime on;
+    units::StateOfCharge charge;
+    units::StateOfCharge switch_open;
+};
+
 //   charge_now       of all packs together
+//   months           from the day it was put away to three months after `on`, at most ten years
 //   drained, self_discharged   lost to each since it was put away
 struct Stored {
     units::LocalTime since;
@@ -60,6 +68,7 @@ struct Stored {
     std::vector<StoredPack> packs;
     units::StateOfCharge charge_now;
     units::StateOfCharge charge_switch_open;
+    std::vector<StoredMonth> months;
     units::Charge drained{};
     units::Charge self_discharged{};
     bool ready = false;

@@ -7,14 +7,15 @@
 #include <fmt/format.h>
 
 #include "inverter/loss_fit.hpp"
-#include "units/plain_number.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace inverter {
 
 namespace {
 
 using units::watt;
+using words::Said;
+using words::said;
 
 // A 12 V, 3 kW inverter of ordinary make: common practice, no source; method.md, "Where the file
 // is silent".
@@ -25,8 +26,12 @@ constexpr double alike = 0.0005;    // efficiencies that print alike
 constexpr double rounding = 0.005;  // a printed efficiency is rounded to a point in a hundred
 constexpr double tolerable = 0.03;  // method.md, "Accuracy and range"
 
-std::string percent(double share) {
-    return units::plain_number(100.0 * share, 3) + " %";
+words::Amount percent(double share) {
+    return {.dimension = words::Dimension::fraction, .si = share};
+}
+
+Said practice() {
+    return said<"common practice, no source">();
 }
 
 std::string key(std::size_t index) {
@@ -37,26 +42,28 @@ units::Errors impossible_figures(units::Power rating, std::optional<units::Power
                                  const std::vector<scenario::EfficiencyPoint>& stated) {
     units::Errors errors;
     if (idle && !(*idle >= 0.0 * watt && *idle < rating)) {
-        errors.push_back({"inverter.idle", units::show(*idle, 4),
-                          "give what it draws with nothing plugged in, such as 18 W"});
+        errors.push_back({"inverter.idle", said<"{power}">(units::amount(*idle, 4)),
+                          said<"give what it draws with nothing plugged in, such as 18 W">()});
     }
     for (std::size_t i = 0; i < stated.size(); ++i) {
         const double at = stated[i].at.value();
         const double is = stated[i].is.value();
         if (!(at > 0.0 && at <= 3.0)) {
-            errors.push_back({key(i) + ".at", percent(at) + " of the continuous rating",
-                              "give a share above 0 % and at most 300 %, such as 50 %"});
+            errors.push_back({key(i) + ".at", said<"{share} of the continuous rating">(percent(at)),
+                              said<"give a share above 0 % and at most 300 %, such as 50 %">()});
         }
         if (!(is > 0.0 && is < 1.0)) {
-            errors.push_back({key(i) + ".is", percent(is) + ": no inverter gives all it takes",
-                              "give an efficiency above 0 and below 1, such as 0.90"});
+            errors.push_back({key(i) + ".is",
+                              said<"{efficiency}: no inverter gives all it takes">(percent(is)),
+                              said<"give an efficiency above 0 and below 1, such as 0.90">()});
         }
         for (std::size_t j = 0; j < i; ++j) {
             if (stated[j].at == stated[i].at && stated[j].is != stated[i].is) {
-                errors.push_back({key(i),
-                                  fmt::format("{} at {}, where {} says {}", percent(is),
-                                              percent(at), key(j), percent(stated[j].is.value())),
-                                  "give one efficiency at each share of the rating"});
+                errors.push_back(
+                    {key(i),
+                     said<"{efficiency} at {share}, where {key} says {other}">(
+                         percent(is), percent(at), key(j), percent(stated[j].is.value())),
+                     said<"give one efficiency at each share of the rating">()});
             }
         }
     }
@@ -83,16 +90,19 @@ units::Result<LossShares> out_of_reach(const std::vector<CurvePoint>& points,
     const auto least = std::ranges::min_element(points, {}, &stated_loss_share);
     const double lost = stated_loss_share(*least) * (rating / watt);
     if (idle_share && *idle_share > stated_loss_share(*least)) {
-        return units::fail({"inverter.efficiency",
-                            fmt::format("{} at {} loses {}, less than the idle draw of {}",
-                                        percent(least->efficiency), percent(least->share),
-                                        units::show(units::Power(lost * watt)),
-                                        units::show(units::Power(*idle_share * rating))),
-                            "an efficiency counts idle too: check both against the manual"});
+        return units::fail(
+            {"inverter.efficiency",
+             said<"{efficiency} at {share} loses {loss}, less than the idle draw "
+                  "of {idle}">(percent(least->efficiency), percent(least->share),
+                               units::Power(lost * watt), units::Power(*idle_share * rating)),
+             said<"an efficiency counts idle too: check both against the "
+                  "manual">()});
     }
     return units::fail({"inverter.efficiency",
-                        "no loss that grows with the load passes within 3 points of all figures",
-                        "check the efficiencies and the shares of the rating they belong to"});
+                        said<"no loss that grows with the load passes within 3 points of all "
+                             "figures">(),
+                        said<"check the efficiencies and the shares of the rating they belong "
+                             "to">()});
 }
 
 // method.md (3) and (4): enough figures to decide every constant.
@@ -129,7 +139,7 @@ units::Result<LossShares> from_one(const CurvePoint& point, std::optional<double
 }
 
 // Two efficiencies leave idle open: the usual one, or the nearest that keeps k1 and k2 from
-// going below nought; method.md (6).
+// going below zero; method.md (6).
 units::Result<LossShares> from_two(const std::vector<CurvePoint>& points, units::Power rating) {
     const auto [p, q] = std::pair{points[0].share, points[1].share};
     const auto [y, z] = std::pair{stated_loss_share(points[0]), stated_loss_share(points[1])};
@@ -157,20 +167,20 @@ units::Result<LossShares> shares_from(const std::vector<CurvePoint>& points,
 
 void note_what_was_taken(const Losses& losses, const std::vector<CurvePoint>& points,
                          bool idle_is_stated, scenario::Assumptions& assumed) {
-    const std::string practice = "common practice, no source";
     if (!idle_is_stated && points.size() < 3) {
         assumed.push_back({"inverter.idle",
-                           fmt::format("draws {} with nothing plugged in; such inverters draw "
-                                       "from a third to twice 1 % of their rating: measure it",
-                                       units::show(losses.idle)),
-                           practice});
+                           said<"draws {idle} with nothing plugged in; such inverters draw from a "
+                                "third to twice 1 % of their rating: measure it">(losses.idle),
+                           practice()});
     }
     if (points.size() < 2) {
         assumed.push_back({"inverter.efficiency",
                            points.empty()
-                               ? "0.91 at half and 0.88 at full continuous load, idle included"
-                               : "the shape of a usual curve through the one efficiency given",
-                           practice});
+                               ? said<"0.91 at half and 0.88 at full continuous load, idle "
+                                      "included">()
+                               : said<"the shape of a usual curve through the one efficiency "
+                                      "given">(),
+                           practice()});
     }
     const LossShares shares{losses.idle / losses.rating, losses.linear, losses.quadratic};
     for (const CurvePoint& point : points) {
@@ -178,9 +188,10 @@ void note_what_was_taken(const Losses& losses, const std::vector<CurvePoint>& po
         if (std::abs(fitted - point.efficiency) > rounding) {
             assumed.push_back(
                 {"inverter.efficiency",
-                 fmt::format("the smooth curve gives {:.3f} at {}, where {:.3g} is stated", fitted,
-                             percent(point.share), point.efficiency),
-                 "inverter/method.md (4)"});
+                 said<"the smooth curve gives {fitted} at {share}, where {stated} is stated">(
+                     words::with_decimals(fitted, 3), percent(point.share),
+                     words::Number{.value = point.efficiency}),
+                 said<"{source}">("inverter/method.md (4)")});
         }
     }
 }

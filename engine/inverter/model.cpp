@@ -4,9 +4,8 @@
 #include <cassert>
 #include <cmath>
 
-#include <fmt/format.h>
-
-#include "units/text.hpp"
+#include "units/said.hpp"
+#include "units/size_said.hpp"
 
 namespace inverter {
 
@@ -16,6 +15,8 @@ using units::ohm;
 using units::second;
 using units::volt;
 using units::watt;
+using words::Said;
+using words::said;
 
 // Low-voltage values of a 12 V inverter; a 24 V one has twice these.
 // Cut-off: manuals print 10.0 to 11.0 V [Inverter manuals]. Restart: ours, among the pairs that
@@ -31,31 +32,31 @@ double steps_of_twelve(units::Voltage bus) {
     return std::max(1.0, std::round(bus / (12.8 * volt)));
 }
 
-void must_be_above_nought(bool holds, const char* where, const char* remedy,
-                          units::Errors& errors) {
+void must_be_above_zero(bool holds, const char* where, const Said& remedy, units::Errors& errors) {
     if (!holds) {
-        errors.push_back({where, "not above zero", remedy});
+        errors.push_back({where, said<"not above zero">(), remedy});
     }
 }
 
 units::Errors unusable(const scenario::Inverter& described) {
     units::Errors errors;
-    must_be_above_nought(described.continuous > 0.0 * watt, "inverter.continuous",
-                         "give the continuous rating, such as 2400 W", errors);
-    must_be_above_nought(
+    must_be_above_zero(described.continuous > 0.0 * watt, "inverter.continuous",
+                       said<"give the continuous rating, such as 2400 W">(), errors);
+    must_be_above_zero(
         described.continuous_apparent.value_or(units::volt_ampere) > units::ApparentPower(),
-        "inverter.continuous_apparent", "give a rating such as 2400 VA", errors);
-    must_be_above_nought(described.output_voltage.value_or(volt) > 0.0 * volt,
-                         "inverter.output_voltage", "give the outlet's voltage, such as 120 V",
-                         errors);
-    must_be_above_nought(described.cutoff_voltage.value_or(volt) > 0.0 * volt,
-                         "inverter.cutoff_voltage", "give a voltage such as 10.5 V", errors);
+        "inverter.continuous_apparent", said<"give a rating such as 2400 VA">(), errors);
+    must_be_above_zero(described.output_voltage.value_or(volt) > 0.0 * volt,
+                       "inverter.output_voltage",
+                       said<"give the outlet's voltage, such as 120 V">(), errors);
+    must_be_above_zero(described.cutoff_voltage.value_or(volt) > 0.0 * volt,
+                       "inverter.cutoff_voltage", said<"give a voltage such as 10.5 V">(), errors);
     if (described.cutoff_delay.value_or(second) < 0.0 * second) {
-        errors.push_back({"inverter.cutoff_delay", "below zero", "give a time such as 1 s"});
+        errors.push_back({"inverter.cutoff_delay", said<"below zero">(),
+                          said<"give a time such as {example}">("1 s")});
     }
     if (described.cable_resistance.value_or(ohm) < 0.0 * ohm) {
-        errors.push_back(
-            {"inverter.cable_resistance", "below zero", "give a resistance such as 1.2 mohm"});
+        errors.push_back({"inverter.cable_resistance", said<"below zero">(),
+                          said<"give a resistance such as {example}">("1.2 mohm")});
     }
     return errors;
 }
@@ -65,10 +66,10 @@ class Defaults {
     explicit Defaults(scenario::Assumptions& assumed) : assumed_(assumed) {}
 
     template <class T>
-    T take(const std::optional<T>& stated, T otherwise, const char* where, std::string text,
-           const char* source = "common practice, no source") {
+    T take(const std::optional<T>& stated, T otherwise, const char* where, Said text,
+           Said source = said<"common practice, no source">()) {
         if (!stated) {
-            assumed_.push_back({where, std::move(text), source});
+            assumed_.push_back({where, std::move(text), std::move(source)});
         }
         return stated.value_or(otherwise);
     }
@@ -83,25 +84,25 @@ void take_low_voltage(Model& model, const scenario::Inverter& described, units::
     const units::Voltage cutoff = steps * usual_cutoff * volt;
     model.cutoff_voltage = defaults.take(
         described.cutoff_voltage, cutoff, "inverter.cutoff_voltage",
-        fmt::format(
-            "switches off below {:.4g} V at its terminals; manuals print {:.4g} to {:.4g} V",
-            cutoff / volt, steps * 10.0, steps * 11.0),
-        "[Inverter manuals] low-voltage tables");
+        said<"switches off below {voltage} at its terminals; manuals print {usual}">(
+            units::amount(cutoff, 4),
+            units::between<units::Voltage>(steps * 10.0 * volt, steps * 11.0 * volt, 4)),
+        said<"[Inverter manuals] low-voltage tables">());
     const units::Voltage restart = model.cutoff_voltage + steps * restart_above_cutoff * volt;
-    model.restart_voltage =
-        defaults.take(described.restart_voltage, restart, "inverter.restart_voltage",
-                      fmt::format("starts again at {:.4g} V; manuals print {:.4g} to {:.4g} V more "
-                                  "than the cut-off",
-                                  restart / volt, steps * 1.0, steps * 2.5),
-                      "ours, among the pairs of [Inverter manuals]");
+    model.restart_voltage = defaults.take(
+        described.restart_voltage, restart, "inverter.restart_voltage",
+        said<"starts again at {voltage}; manuals print {usual} more than the "
+             "cut-off">(units::amount(restart, 4),
+                        units::between<units::Voltage>(steps * 1.0 * volt, steps * 2.5 * volt, 4)),
+        said<"ours, among the pairs of [Inverter manuals]">());
     model.restart = defaults.take(
         described.restart, scenario::Restart::by_hand, "inverter.restart",
-        "after its low-voltage cut-off somebody switches it off and on by hand, when the loads "
-        "next change and after 5 min at the earliest; with restart = \"by itself\" it waits for "
-        "its restart voltage");
+        said<"after its low-voltage cut-off somebody switches it off and on by hand, when the "
+             "loads next change and after 5 min at the earliest; with restart = \"by itself\" it "
+             "waits for its restart voltage">());
     model.cutoff_delay =
         defaults.take(described.cutoff_delay, 0.0 * second, "inverter.cutoff_delay",
-                      "switches off at once when the voltage is too low");
+                      said<"switches off at once when the voltage is too low">());
 }
 
 // 1 to 8 W, never more than awake: common practice, no source.
@@ -112,9 +113,8 @@ void take_search_mode(Model& model, const scenario::Inverter& described,
     if (!described.search_threshold) return;
     model.asleep = std::min(usual_asleep, model.losses.idle);
     assumed.push_back({"inverter.search_threshold",
-                       fmt::format("takes {} while it sleeps in search mode, 1 to 8 W",
-                                   units::show(model.asleep)),
-                       "common practice, no source"});
+                       said<"takes {power} while it sleeps in search mode, 1 to 8 W">(model.asleep),
+                       said<"common practice, no source">()});
 }
 
 void take_idle_range(Model& model, bool idle_is_stated, std::size_t points) {
@@ -145,24 +145,27 @@ units::Result<Model> model_of(const scenario::Inverter& described, units::Voltag
     model.continuous_apparent =
         defaults.take(described.continuous_apparent, units::ApparentPower(described.continuous),
                       "inverter.continuous_apparent",
-                      fmt::format("carries {}, the same number as its watts",
-                                  units::show(units::ApparentPower(described.continuous), 4)));
+                      said<"carries {power}, the same number as its watts">(
+                          units::amount(units::ApparentPower(described.continuous), 4)));
     take_idle_range(model, described.idle.has_value(), described.efficiency.size());
     take_search_mode(model, described, assumed);
     take_low_voltage(model, described, bus, defaults);
     model.output_voltage = defaults.take(described.output_voltage, 120.0 * volt,
-                                         "inverter.output_voltage", "gives 120 V at 60 Hz");
+                                         "inverter.output_voltage", said<"gives 120 V at 60 Hz">());
     model.waveform = defaults.take(described.waveform, scenario::Waveform::sine,
-                                   "inverter.waveform", "gives a sine wave");
+                                   "inverter.waveform", said<"gives a sine wave">());
     model.cable_resistance = defaults.take(
         described.cable_resistance, usual_cable, "inverter.cable_resistance",
-        "1.17 milliohm, as of 8 ft of 2/0 AWG copper both ways together and its joints",
-        "[NEC] chapter 9 table 8; joints common practice, no source");
+        said<"{resistance}, as of {length} of {size} copper both ways together and its joints">(
+            usual_cable, units::amount(8.0 * 0.3048 * units::metre, 2),
+            units::amount(units::WireSize(units::AmericanGauge{-1}))),
+        said<"[NEC] chapter 9 table 8; joints common practice, no source">());
     if (model.restart_voltage <= model.cutoff_voltage) {
-        return units::fail({"inverter.restart_voltage",
-                            fmt::format("{:.4g} V, not above the cut-off of {:.4g} V",
-                                        model.restart_voltage / volt, model.cutoff_voltage / volt),
-                            "give a voltage above the cut-off, such as 12.5 V for 12 V"});
+        return units::fail(
+            {"inverter.restart_voltage",
+             said<"{voltage}, not above the cut-off of {cutoff}">(
+                 units::amount(model.restart_voltage, 4), units::amount(model.cutoff_voltage, 4)),
+             said<"give a voltage above the cut-off, such as 12.5 V for 12 V">()});
     }
     return model;
 }

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "units/said.hpp"
+
 namespace inverter {
 
 namespace {
@@ -13,6 +15,8 @@ namespace {
 using units::Duration;
 using units::Ends;
 using units::second;
+using words::Said;
+using words::said;
 
 OverloadPoint point(double multiple, double seconds) {
     return {LoadMultiple(multiple), seconds * second};
@@ -49,7 +53,7 @@ OverloadCurve stated(double surge, Duration lasts, double near_rating) {
     return curve;
 }
 
-units::Error bad_point(std::size_t index, std::string found, std::string remedy) {
+units::Error bad_point(std::size_t index, Said found, Said remedy) {
     return {.where = fmt::format("[{}]", index),
             .found = std::move(found),
             .remedy = std::move(remedy)};
@@ -68,11 +72,12 @@ units::Result<OverloadCurve> overload_curve(std::vector<OverloadPoint> points) {
     units::Errors errors;
     for (std::size_t i = 0; i < points.size(); ++i) {
         if (points[i].multiple.value() <= 1.0) {
-            errors.push_back(bad_point(i, "a multiple of 1 or less is no overload",
-                                       "give a load above the continuous rating"));
+            errors.push_back(bad_point(i, said<"a multiple of 1 or less is no overload">(),
+                                       said<"give a load above the continuous rating">()));
         }
         if (points[i].holds <= 0.0 * second) {
-            errors.push_back(bad_point(i, "holds for no time", "give a time above zero"));
+            errors.push_back(
+                bad_point(i, said<"holds for no time">(), said<"give a time above zero">()));
         }
     }
     std::sort(points.begin(), points.end(), [](const OverloadPoint& a, const OverloadPoint& b) {
@@ -80,10 +85,12 @@ units::Result<OverloadCurve> overload_curve(std::vector<OverloadPoint> points) {
     });
     for (std::size_t i = 1; i < points.size(); ++i) {
         if (points[i].multiple == points[i - 1].multiple) {
-            errors.push_back(bad_point(i, "the same multiple twice", "give each multiple once"));
+            errors.push_back(
+                bad_point(i, said<"the same multiple twice">(), said<"give each multiple once">()));
         } else if (points[i].holds > points[i - 1].holds) {
-            errors.push_back(bad_point(i, "a heavier load is held for longer than a lighter one",
-                                       "look at the times again"));
+            errors.push_back(
+                bad_point(i, said<"a heavier load is held for longer than a lighter one">(),
+                          said<"look at the times again">()));
         }
     }
     if (!errors.empty()) {
@@ -164,13 +171,14 @@ OverloadCurves stated_points(const scenario::Inverter& inverter) {
     return {.curve = units::each(
                 [&](const OverloadCurve& curve) { return with_surge(curve.back().holds); }, usual),
             .known_up_to = last.multiple,
-            .assumptions = {{"inverter.surge_lasts",
-                             fmt::format("beyond {:.3g} times the rating, the last of its points, "
-                                         "the surge of {:.3g} times holds {:.2g} to {:.2g} s",
-                                         last.multiple.value(), surge,
-                                         std::min(usual.low.back().holds, last.holds) / second,
-                                         std::min(usual.high.back().holds, last.holds) / second),
-                             "common practice, no source"}}};
+            .assumptions = {
+                {"inverter.surge_lasts",
+                 said<"beyond {last} times the rating, the last of its points, the "
+                      "surge of {surge} times holds {time}">(
+                     words::Number{.value = last.multiple.value()}, words::Number{.value = surge},
+                     units::between<Duration>(std::min(usual.low.back().holds, last.holds),
+                                              std::min(usual.high.back().holds, last.holds), 2)),
+                 said<"common practice, no source">()}}};
 }
 
 }  // namespace
@@ -184,8 +192,8 @@ OverloadCurves overload_curves(const scenario::Inverter& inverter) {
                           unstated_duration(usual_surge).likely,
                           unstated_duration(usual_surge).high},
                 .assumptions = {{"inverter.surge",
-                                 "between none at all and twice the continuous rating",
-                                 "common practice, no source"}}};
+                                 said<"between none at all and twice the continuous rating">(),
+                                 said<"common practice, no source">()}}};
     }
     const double surge = *inverter.surge / inverter.continuous;
     if (surge <= 1.0) {
@@ -199,10 +207,9 @@ OverloadCurves overload_curves(const scenario::Inverter& inverter) {
     }
     return {.curve = unstated_duration(surge),
             .assumptions = {{"inverter.surge_lasts",
-                             fmt::format("the surge of {:.3g} times the rating holds 0.02 to 5 s, "
-                                         "half of the way to it 1 to 30 s",
-                                         surge),
-                             "common practice, no source"}}};
+                             said<"the surge of {surge} times the rating holds 0.02 to 5 s, half "
+                                  "of the way to it 1 to 30 s">(words::Number{.value = surge}),
+                             said<"common practice, no source">()}}};
 }
 
 units::Power derated(units::Power continuous, units::Temperature at_the_case) {

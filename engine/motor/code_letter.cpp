@@ -5,6 +5,8 @@
 #include <cctype>
 #include <string>
 
+#include "words/said.hpp"
+
 namespace motor {
 
 namespace {
@@ -29,18 +31,20 @@ units::ApparentPower at(double kilovolt_ampere_per_horsepower, units::Power outp
 
 units::Result<units::Range<units::ApparentPower>> locked_rotor_power(std::string_view text,
                                                                      units::Power rated_output) {
-    const std::string written(text);
+    using words::said;
     if (text.size() != 1 || std::isalpha(static_cast<unsigned char>(text.front())) == 0) {
-        return units::fail({.where = "",
-                            .found = "'" + written + "' is not a code letter",
-                            .remedy = "give the one letter A to V beside CODE on the plate"});
+        return units::fail(
+            {.where = "",
+             .found = said<"'{text}' is not a code letter">(text),
+             .remedy = said<"give the one letter A to V beside CODE on the plate">()});
     }
     const char letter = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
     if (letter == 'V') {
-        return units::fail({.where = "",
-                            .found = "code letter V means 22.4 kVA per horsepower and up, with no "
-                                     "upper end",
-                            .remedy = "give locked_rotor_current, marked LRA on the plate"});
+        return units::fail(
+            {.where = "",
+             .found = said<"code letter V means 22.4 kVA per horsepower and up, "
+                           "with no upper end">(),
+             .remedy = said<"give locked_rotor_current, marked LRA on the plate">()});
     }
     const auto band = std::find_if(bands.begin(), bands.end() - 1, [letter](const Band& candidate) {
         return candidate.letter == letter;
@@ -48,9 +52,10 @@ units::Result<units::Range<units::ApparentPower>> locked_rotor_power(std::string
     if (band == bands.end() - 1) {
         return units::fail(
             {.where = "",
-             .found = "code letter " + std::string(1, letter) +
-                      " is not used on motors (I, O and Q are left out, and V is the last)",
-             .remedy = "read the plate again: 1 and J look like I; D, G and C look like O and Q"});
+             .found = said<"code letter {letter} is not used on motors (I, O and Q are left out, "
+                           "and V is the last)">(std::string(1, letter)),
+             .remedy = said<"read the plate again: 1 and J look like I; D, G and C look like O "
+                            "and Q">()});
     }
     const double low = band->from;
     const double high = (band + 1)->from;

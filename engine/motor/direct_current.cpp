@@ -2,9 +2,11 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
+#include "units/said.hpp"
 
 namespace motor {
+
+using words::said;
 
 using units::Current;
 using units::Force;
@@ -15,16 +17,17 @@ units::Result<Range<Current>> current_at(const Winch& winch, Force pull, int lay
     constexpr double lost_a_layer = 0.1;  // [Winch sheets]
     if (layer < 1 || layer > most_layers) {
         return units::fail({.where = "layer",
-                            .found = fmt::format("layer {} of the rope", layer),
-                            .remedy = "count the layers on the drum from 1; at most 9"});
+                            .found = said<"layer {layer} of the rope">(layer),
+                            .remedy = said<"count the layers on the drum from 1; at most 9">()});
     }
     const Force rated = (1.0 - lost_a_layer * (layer - 1)) * winch.rated_pull;
     if (pull > rated || pull < 0.0 * newton) {
         return units::fail(
             {.where = "pull",
-             .found = fmt::format("a pull of {:.0f} N, but on layer {} this winch pulls {:.0f} N",
-                                  pull / newton, layer, rated / newton),
-             .remedy = "pull less, run more rope out, or double the line through a pulley"});
+             .found = said<"a pull of {pull}, but on layer {layer} this winch pulls {rated}">(
+                 units::amount_in(pull, "N", 0), layer, units::amount_in(rated, "N", 0)),
+             .remedy =
+                 said<"pull less, run more rope out, or double the line through a pulley">()});
     }
     // Printed currents of light pulls lie up to 8 % above the line at the likely no-load current.
     constexpr double above_the_line = 1.15;

@@ -24,25 +24,21 @@ constexpr units::Range<units::Duration> inertia(double low, double likely, doubl
 
 // Torque: common practice, no source. Inertia of fans: [WECC load model]; of compressors and pumps
 // the same, from memory; of the others common practice, no source.
-constexpr DrivenLoadTraits centrifugal_pump{"centrifugal pump", pump_curve,
-                                            inertia(0.05, 0.1, 0.15)};
-constexpr DrivenLoadTraits fan{"fan on the shaft", pump_curve, inertia(0.3, 0.5, 1.0)};
-constexpr DrivenLoadTraits belt_blower{"blower on a belt", pump_curve, inertia(0.5, 1.0, 2.0)};
-constexpr DrivenLoadTraits compressor_equalised{"compressor at level pressures",
-                                                {constant(0.3), constant(0.45), constant(0.6)},
+constexpr DrivenLoadTraits centrifugal_pump{pump_curve, inertia(0.05, 0.1, 0.15)};
+constexpr DrivenLoadTraits fan{pump_curve, inertia(0.3, 0.5, 1.0)};
+constexpr DrivenLoadTraits belt_blower{pump_curve, inertia(0.5, 1.0, 2.0)};
+constexpr DrivenLoadTraits compressor_equalised{{constant(0.3), constant(0.45), constant(0.6)},
                                                 inertia(0.03, 0.04, 0.05)};
-constexpr DrivenLoadTraits compressor_against_head{"compressor against pressure",
-                                                   {constant(1.0), constant(1.25), constant(1.5)},
+constexpr DrivenLoadTraits compressor_against_head{{constant(1.0), constant(1.25), constant(1.5)},
                                                    inertia(0.03, 0.04, 0.05)};
-constexpr DrivenLoadTraits piston_pump{
-    "piston pump", {constant(1.0), constant(1.0), constant(1.0)}, inertia(0.05, 0.1, 0.2)};
-constexpr DrivenLoadTraits saw_or_grinder{"saw or grinder running free",
-                                          {constant(0.1), constant(0.1), constant(0.1)},
+constexpr DrivenLoadTraits piston_pump{{constant(1.0), constant(1.0), constant(1.0)},
+                                       inertia(0.05, 0.1, 0.2)};
+constexpr DrivenLoadTraits saw_or_grinder{{constant(0.1), constant(0.1), constant(0.1)},
                                           inertia(0.5, 1.0, 2.0)};
-constexpr DrivenLoadTraits hoist{
-    "hoist", {constant(1.0), constant(1.0), constant(1.2)}, inertia(0.05, 0.1, 0.2)};
-constexpr DrivenLoadTraits unstated{
-    "load not stated", {parabola(0.1), constant(0.6), constant(1.0)}, inertia(0.05, 0.1, 0.5)};
+constexpr DrivenLoadTraits hoist{{constant(1.0), constant(1.0), constant(1.2)},
+                                 inertia(0.05, 0.1, 0.2)};
+constexpr DrivenLoadTraits unstated{{parabola(0.1), constant(0.6), constant(1.0)},
+                                    inertia(0.05, 0.1, 0.5)};
 
 }  // namespace
 
@@ -74,6 +70,31 @@ const DrivenLoadTraits& traits_of(DrivenLoad load) {
             break;
     }
     return unstated;
+}
+
+words::Said in_words(DrivenLoad load) {
+    using words::said;
+    switch (load) {
+        case DrivenLoad::centrifugal_pump:
+            return said<"centrifugal pump">();
+        case DrivenLoad::fan:
+            return said<"fan on the shaft">();
+        case DrivenLoad::belt_blower:
+            return said<"blower on a belt">();
+        case DrivenLoad::compressor_equalised:
+            return said<"compressor at level pressures">();
+        case DrivenLoad::compressor_against_head:
+            return said<"compressor against pressure">();
+        case DrivenLoad::piston_pump:
+            return said<"piston pump">();
+        case DrivenLoad::saw_or_grinder:
+            return said<"saw or grinder running free">();
+        case DrivenLoad::hoist:
+            return said<"hoist">();
+        case DrivenLoad::unstated:
+            break;
+    }
+    return said<"load not stated">();
 }
 
 DrivenLoad usual_load(MotorKind kind) {

@@ -1,12 +1,11 @@
 // What the motor has to turn: torque against speed, and inertia.
 #pragma once
 
-#include <string_view>
-
 #include "motor/induction_motor.hpp"
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
 #include "units/range.hpp"
+#include "words/said.hpp"
 
 namespace motor {
 
@@ -34,12 +33,14 @@ enum class DrivenLoad {
 
 // Low is the lightest.
 struct DrivenLoadTraits {
-    std::string_view name;
     units::Ends<LoadTorque> torque;
     units::Range<units::Duration> inertia_constant;  // H: energy at synchronous speed over VA
 };
 
 [[nodiscard]] const DrivenLoadTraits& traits_of(DrivenLoad load);
+
+// "fan on the shaft"
+[[nodiscard]] words::Said in_words(DrivenLoad load);
 
 // What a motor of this kind usually turns; common practice, no source.
 [[nodiscard]] DrivenLoad usual_load(scenario::MotorKind kind);

@@ -26,7 +26,6 @@ constexpr Range<units::Duration> seconds(double low, double likely, double high)
 // [Generator manuals] motor starting tables, [Motor packets]. Locked torque of capacitor-start:
 // [Motor packets]. Likely values of a range given by its ends alone are its middle.
 constexpr KindTraits split_phase{
-    .name = "split-phase",
     .locked_to_running = of<Multiple>(5.0, 6.0, 7.5),
     .locked_torque = of<Multiple>(1.0, 1.4, 1.75),
     .breakdown_torque = of<Multiple>(2.0, 2.4, 2.8),
@@ -40,7 +39,6 @@ constexpr KindTraits split_phase{
 
 // Locked power factor: the windings of [Fitzgerald] and [Capacitor-start solution] give 0.94-1.00.
 constexpr KindTraits capacitor_start{
-    .name = "capacitor-start",
     .locked_to_running = of<Multiple>(3.0, 4.6, 6.0),
     .locked_torque = of<Multiple>(2.0, 2.75, 3.5),
     .breakdown_torque = of<Multiple>(2.2, 2.6, 3.0),
@@ -54,7 +52,6 @@ constexpr KindTraits capacitor_start{
 
 // Ratio: code letter B of the fan motors in [Motor packets] gives 2.0-3.1.
 constexpr KindTraits permanent_split_fan{
-    .name = "permanent-split capacitor, fan or blower",
     .locked_to_running = of<Multiple>(1.8, 2.5, 3.5),
     .locked_torque = of<Multiple>(0.3, 0.5, 0.7),
     .breakdown_torque = of<Multiple>(1.5, 2.0, 2.5),
@@ -66,7 +63,6 @@ constexpr KindTraits permanent_split_fan{
 
 // Locked power factor: stalled impedance of [NREL motor stall] and [WECC load model].
 constexpr KindTraits permanent_split_compressor{
-    .name = "permanent-split capacitor, compressor",
     .locked_to_running = of<Multiple>(4.0, 5.5, 7.0),
     .locked_torque = of<Multiple>(0.3, 0.55, 0.8),
     .breakdown_torque = of<Multiple>(2.0, 2.25, 2.5),
@@ -79,7 +75,6 @@ constexpr KindTraits permanent_split_compressor{
 
 // The weakest ratios of all: no published current trace of a household compressor was read.
 constexpr KindTraits compressor_rsir{
-    .name = "refrigerator compressor, low starting torque",
     .locked_to_running = of<Multiple>(4.0, 7.0, 12.0),
     .locked_torque = of<Multiple>(0.8, 1.1, 1.5),
     .breakdown_torque = of<Multiple>(2.0, 2.25, 2.5),
@@ -92,7 +87,6 @@ constexpr KindTraits compressor_rsir{
 };
 
 constexpr KindTraits compressor_csir{
-    .name = "refrigerator compressor, high starting torque",
     .locked_to_running = of<Multiple>(4.0, 6.0, 9.0),
     .locked_torque = of<Multiple>(2.0, 2.5, 3.0),
     .breakdown_torque = of<Multiple>(2.0, 2.25, 2.5),
@@ -106,7 +100,6 @@ constexpr KindTraits compressor_csir{
 
 // Ratio: [Submersible handbook] motor tables, from memory.
 constexpr KindTraits submersible{
-    .name = "submersible, two-wire",
     .locked_to_running = of<Multiple>(5.9, 6.2, 6.6),
     .locked_torque = of<Multiple>(1.0, 1.25, 1.5),
     .breakdown_torque = of<Multiple>(2.0, 2.25, 2.5),
@@ -119,7 +112,6 @@ constexpr KindTraits submersible{
 };
 
 constexpr KindTraits shaded_pole{
-    .name = "shaded-pole",
     .locked_to_running = of<Multiple>(1.2, 1.7, 2.5),
     .locked_torque = of<Multiple>(0.2, 0.3, 0.4),
     .breakdown_torque = of<Multiple>(1.2, 1.35, 1.5),
@@ -130,7 +122,6 @@ constexpr KindTraits shaded_pole{
 };
 
 constexpr KindTraits universal{
-    .name = "universal (brushes)",
     .locked_to_running = of<Multiple>(1.5, 2.5, 5.0),
     .locked_torque = {},
     .breakdown_torque = {},
@@ -142,7 +133,6 @@ constexpr KindTraits universal{
 
 // It ramps up; what flows before that is the charging of a capacitor, under 10 ms.
 constexpr KindTraits electronic{
-    .name = "electronically driven",
     .locked_to_running = of<Multiple>(1.0, 1.2, 1.5),
     .locked_torque = {},
     .breakdown_torque = {},
@@ -181,6 +171,35 @@ const KindTraits& traits_of(scenario::MotorKind kind) {
     }
     assert(kind != MotorKind::direct_current && "a 12 V motor has no alternating-current start");
     return universal;
+}
+
+words::Said in_words(scenario::MotorKind kind) {
+    using words::said;
+    switch (kind) {
+        case MotorKind::split_phase:
+            return said<"split-phase">();
+        case MotorKind::capacitor_start:
+            return said<"capacitor-start">();
+        case MotorKind::permanent_split_fan:
+            return said<"permanent-split capacitor, fan or blower">();
+        case MotorKind::permanent_split_compressor:
+            return said<"permanent-split capacitor, compressor">();
+        case MotorKind::compressor_rsir:
+            return said<"refrigerator compressor, low starting torque">();
+        case MotorKind::compressor_csir:
+            return said<"refrigerator compressor, high starting torque">();
+        case MotorKind::submersible:
+            return said<"submersible, two-wire">();
+        case MotorKind::shaded_pole:
+            return said<"shaded-pole">();
+        case MotorKind::universal:
+            return said<"universal (brushes)">();
+        case MotorKind::electronic:
+            return said<"electronically driven">();
+        case MotorKind::direct_current:
+            return said<"direct-current">();
+    }
+    return {};
 }
 
 }  // namespace motor

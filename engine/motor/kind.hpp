@@ -2,11 +2,11 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
 #include "units/range.hpp"
+#include "words/said.hpp"
 
 namespace motor {
 
@@ -17,7 +17,6 @@ using Multiple = units::Fraction<struct MultipleMeaning>;
 using Slip = units::Fraction<struct SlipMeaning>;
 
 struct KindTraits {
-    std::string_view name;                                // plain words, such as "split-phase"
     units::Range<Multiple> locked_to_running;             // current, at full voltage
     std::optional<units::Range<Multiple>> locked_torque;  // of full-load torque; absent: no curve
     std::optional<units::Range<Multiple>> breakdown_torque;
@@ -31,5 +30,8 @@ struct KindTraits {
 
 // For every kind but direct_current, which has no alternating-current start.
 [[nodiscard]] const KindTraits& traits_of(scenario::MotorKind kind);
+
+// "split-phase", as in "a split-phase motor"
+[[nodiscard]] words::Said in_words(scenario::MotorKind kind);
 
 }  // namespace motor

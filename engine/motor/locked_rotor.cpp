@@ -3,11 +3,10 @@
 #include <cmath>
 #include <utility>
 
-#include <fmt/format.h>
-
 #include "motor/code_letter.hpp"
 #include "motor/full_load_current.hpp"
 #include "motor/supply_voltage.hpp"
+#include "units/said.hpp"
 
 namespace motor {
 
@@ -19,14 +18,16 @@ using units::each;
 using units::Power;
 using units::Range;
 using units::Voltage;
+using words::Said;
+using words::said;
 
 constexpr Voltage usual_plate_voltage = 115.0 * units::volt;  // of motors for 120 V, [NEC] 430.248
 constexpr double plate_current_width = 0.10;                  // common practice, no source
 constexpr Power letter_from = 0.5 * horsepower;  // letters are required from 1/2 hp, [NEC] 430.7(A)
 
-std::string in_amperes(const Range<Current>& current) {
-    return fmt::format("{:.1f} to {:.1f} A", current.low() / units::ampere,
-                       current.high() / units::ampere);
+Said in_amperes(const Range<Current>& current) {
+    return said<"{low} to {high}">(words::with_decimals(current.low() / units::ampere, 1),
+                                   units::amount_in(current.high(), "A", 1));
 }
 
 Voltage rated_voltage(const scenario::Motor& motor, const Installation& at,
@@ -37,8 +38,8 @@ Voltage rated_voltage(const scenario::Motor& motor, const Installation& at,
     const Voltage rated =
         runs_from(usual_plate_voltage, at.supply) ? usual_plate_voltage : at.supply;
     assumptions.push_back({at.where + ".voltage",
-                           fmt::format("taken as a {:.0f} V motor", rated / units::volt),
-                           "common practice, no source"});
+                           said<"taken as a {voltage} motor">(units::amount_in(rated, "V", 0)),
+                           said<"common practice, no source">()});
     return rated;
 }
 
@@ -83,8 +84,8 @@ units::Result<std::optional<Range<Current>>> from_code_letter(const Plate& plate
         return std::nullopt;
     }
     return units::fail({.where = plate.at.where + ".horsepower",
-                        .found = "a code letter counts per horsepower, and there is none",
-                        .remedy = "give horsepower, such as \"1/2 hp\""});
+                        .found = said<"a code letter counts per horsepower, and there is none">(),
+                        .remedy = said<"give horsepower, such as {example}">("\"1/2 hp\"")});
 }
 
 std::optional<Range<Current>> from_table(const Plate& plate) {
@@ -138,63 +139,66 @@ std::optional<Range<Current>> from_running_draw(const Plate& plate) {
 units::Errors refusals(const Plate& plate) {
     units::Errors errors;
     if (!runs_from(plate.rated, plate.at.supply)) {
-        errors.push_back(
-            voltage_refusal(plate.at.where + ".voltage", "motor", plate.rated, plate.at.supply));
+        errors.push_back(voltage_refusal(plate.at.where + ".voltage", Refused::motor, plate.rated,
+                                         plate.at.supply));
     }
     const auto& locked = plate.motor.locked_rotor_current;
     const auto& full = plate.motor.full_load_current;
     if (locked && full && *locked < *full) {
         errors.push_back(
             {.where = plate.at.where + ".locked_rotor_current",
-             .found = fmt::format("the locked-rotor current of {:.1f} A is below the full-load "
-                                  "current of {:.1f} A",
-                                  *locked / units::ampere, *full / units::ampere),
-             .remedy = "look at the plate again: LRA is the larger one, RLA or FLA the smaller"});
+             .found = said<"the locked-rotor current of {locked} is below the full-load current "
+                           "of {full_load}">(units::amount_in(*locked, "A", 1),
+                                             units::amount_in(*full, "A", 1)),
+             .remedy = said<"look at the plate again: LRA is the larger one, RLA or FLA the "
+                            "smaller">()});
     }
     return errors;
 }
 
-std::string_view source_of(Evidence evidence) {
+Said source_of(Evidence evidence) {
     switch (evidence) {
         case Evidence::plate_current:
-            return "the plate; width common practice, no source";
+            return said<"the plate; width common practice, no source">();
         case Evidence::code_letter:
-            return "[NEC] Table 430.7(B)";
+            return said<"[NEC] Table 430.7(B)">();
         case Evidence::full_load_table:
-            return "[NEC] Tables 430.248 and 430.251(A)";
+            return said<"[NEC] Tables 430.248 and 430.251(A)">();
         case Evidence::running_draw:
-            return "method.md of motor, Kinds";
+            return said<"method.md of motor, Kinds">();
     }
-    return "";
+    return {};
 }
 
 void tell_how_it_was_found(const Plate& plate, LockedRotor& found) {
     const Estimate& best = found.evidence.front();
     found.assumptions.push_back(
         {plate.at.where,
-         fmt::format("locked-rotor current {} from {} ({})", in_amperes(best.current),
-                     in_words(best.from), plate.traits.name),
-         std::string(source_of(best.from))});
+         said<"locked-rotor current {current} from {evidence} ({kind})">(
+             in_amperes(best.current), in_words(best.from), in_words(plate.motor.kind)),
+         source_of(best.from)});
     for (const Estimate& other : found.evidence) {
         if (!units::overlap(best.current, other.current)) {
             found.findings.push_back(
                 {.severity = scenario::Severity::caution,
                  .where = plate.at.where,
-                 .text = fmt::format("{} says {} at start, but {} says {}; the first is used",
-                                     in_words(best.from), in_amperes(best.current),
-                                     in_words(other.from), in_amperes(other.current)),
-                 .mend = "look at the plate again: it may show another voltage or a service factor",
-                 .source = "method.md of motor, Demand"});
+                 .text = said<"{evidence} says {current} at start, but {other} says "
+                              "{other_current}; the first is used">(
+                     in_words(best.from), in_amperes(best.current), in_words(other.from),
+                     in_amperes(other.current)),
+                 .mend = said<"look at the plate again: it may show another voltage or a service "
+                              "factor">(),
+                 .source = said<"method.md of motor, Demand">()});
         }
     }
     if (best.from == Evidence::code_letter && *plate.motor.horsepower < letter_from) {
         found.findings.push_back(
             {.severity = scenario::Severity::note,
              .where = plate.at.where + ".code_letter",
-             .text = "code letters are required from 1/2 hp up only; this smaller one was read as "
-                     "kVA per horsepower too",
-             .mend = "compare with the locked-rotor current (LRA) if the plate has one",
-             .source = "[NEC] 430.7(A)(8), from memory"});
+             .text = said<"code letters are required from 1/2 hp up only; this smaller one was "
+                          "read as kVA per horsepower too">(),
+             .mend = said<"compare with the locked-rotor current (LRA) if the plate has one">(),
+             .source = said<"{source}, from memory">("[NEC] 430.7(A)(8)")});
     }
 }
 
@@ -204,42 +208,57 @@ void fit_soft_start(const Plate& plate, LockedRotor& found) {
         each([](Current current, units::Share share) -> Current { return share.value() * current; },
              units::more_is_harder(found.current), units::more_is_harder(*found.let_through)));
     found.assumptions.push_back({plate.at.where + ".soft_start",
-                                 "the device lets 35 to 50 % of the locked-rotor current through, "
-                                 "and 12 to 25 % of the torque",
-                                 "common practice, no source"});
+                                 said<"the device lets 35 to 50 % of the locked-rotor current "
+                                      "through, and 12 to 25 % of the torque">(),
+                                 said<"common practice, no source">()});
     if (plate.traits.has_start_switch) {
         found.findings.push_back(
             {.severity = scenario::Severity::caution,
              .where = plate.at.where + ".soft_start",
-             .text = fmt::format("a soft-start device on a {} motor keeps its start winding on for "
-                                 "longer, which can burn it",
-                                 plate.traits.name),
-             .mend = "ask the maker of the motor first",
-             .source = "common practice, no source"});
+             .text = said<"a soft-start device on a {kind} motor keeps its start winding on for "
+                          "longer, which can burn it">(in_words(plate.motor.kind)),
+             .mend = said<"ask the maker of the motor first">(),
+             .source = said<"common practice, no source">()});
     }
+}
+
+// What speaks for a current, the surest first.
+auto evidence_of(const Plate& plate, const std::optional<Range<Current>>& by_code_letter) {
+    decltype(LockedRotor::evidence) evidence;
+    const auto consider = [&](Evidence from, const std::optional<Range<Current>>& current) {
+        if (current) {
+            evidence.push_back({from, *current});
+        }
+    };
+    consider(Evidence::plate_current, from_plate_current(plate));
+    consider(Evidence::code_letter, by_code_letter);
+    consider(Evidence::full_load_table, from_table(plate));
+    consider(Evidence::running_draw, from_running_draw(plate));
+    return evidence;
 }
 
 }  // namespace
 
-std::string_view in_words(Evidence evidence) {
+Said in_words(Evidence evidence) {
     switch (evidence) {
         case Evidence::plate_current:
-            return "the locked-rotor current on the plate";
+            return said<"the locked-rotor current on the plate">();
         case Evidence::code_letter:
-            return "the code letter";
+            return said<"the code letter">();
         case Evidence::full_load_table:
-            return "the full-load table for its horsepower";
+            return said<"the full-load table for its horsepower">();
         case Evidence::running_draw:
-            return "its running draw and kind";
+            return said<"its running draw and kind">();
     }
-    return "";
+    return {};
 }
 
 units::Result<LockedRotor> locked_rotor(const scenario::Motor& motor, const Installation& at) {
     if (motor.kind == MotorKind::direct_current) {
-        return units::fail({.where = at.where + ".kind",
-                            .found = "a direct-current motor has no alternating-current start",
-                            .remedy = "feed it from 12V, or give the kind of its mains motor"});
+        return units::fail(
+            {.where = at.where + ".kind",
+             .found = said<"a direct-current motor has no alternating-current start">(),
+             .remedy = said<"feed it from 12V, or give the kind of its mains motor">()});
     }
     LockedRotor found{.kind = motor.kind};
     const Plate plate{motor, at, traits_of(motor.kind),
@@ -252,20 +271,13 @@ units::Result<LockedRotor> locked_rotor(const scenario::Motor& motor, const Inst
     if (!errors.empty()) {
         return units::fail(std::move(errors));
     }
-    const auto consider = [&](Evidence from, const std::optional<Range<Current>>& current) {
-        if (current) {
-            found.evidence.push_back({from, *current});
-        }
-    };
-    consider(Evidence::plate_current, from_plate_current(plate));
-    consider(Evidence::code_letter, *letter);
-    consider(Evidence::full_load_table, from_table(plate));
-    consider(Evidence::running_draw, from_running_draw(plate));
+    found.evidence = evidence_of(plate, *letter);
     if (found.evidence.empty()) {
-        return units::fail({.where = at.where,
-                            .found = "nothing says how much this motor draws at start",
-                            .remedy = "give locked_rotor_current (LRA), or horsepower with "
-                                      "code_letter, or full_load_current, or the running power"});
+        return units::fail(
+            {.where = at.where,
+             .found = said<"nothing says how much this motor draws at start">(),
+             .remedy = said<"give locked_rotor_current (LRA), or horsepower with "
+                            "code_letter, or full_load_current, or the running power">()});
     }
     found.rated_voltage = plate.rated;
     found.current = found.evidence.front().current;

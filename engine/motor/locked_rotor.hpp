@@ -4,7 +4,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "motor/kind.hpp"
@@ -20,7 +19,7 @@ namespace motor {
 // Best first.
 enum class Evidence { plate_current, code_letter, full_load_table, running_draw };
 
-[[nodiscard]] std::string_view in_words(Evidence evidence);
+[[nodiscard]] words::Said in_words(Evidence evidence);
 
 // What one kind of evidence says of the current at rated voltage.
 struct Estimate {

@@ -4,15 +4,15 @@
 #include <cmath>
 #include <utility>
 
-#include <fmt/format.h>
-
 #include "motor/start.hpp"
+#include "units/said.hpp"
 
 namespace motor {
 
 namespace {
 
 using units::AngularVelocity;
+using words::said;
 
 constexpr double full_turn = 6.28318530717958647692;
 
@@ -47,28 +47,32 @@ units::ApparentPower most_apparent_for_inertia(units::Power output) {
     return units::ApparentPower(2.0 * output);
 }
 
-scenario::Assumptions what_was_taken(const Shaft& shaft, const KindTraits& traits,
-                                     const DrivenLoadTraits& driven, AngularVelocity full_load,
+words::Said times_full_load(const units::Range<Multiple>& torque) {
+    return said<"{low} to {high}">(words::Number{.value = torque.low().value(), .digits = 2},
+                                   words::Number{.value = torque.high().value(), .digits = 2});
+}
+
+scenario::Assumptions what_was_taken(const Shaft& shaft, scenario::MotorKind kind,
+                                     DrivenLoad driven, AngularVelocity full_load,
                                      const std::string& where) {
+    const KindTraits& traits = traits_of(kind);
     scenario::Assumptions taken{
         {where + ".kind",
-         fmt::format("torque at rest {:.2g} to {:.2g} and at its peak {:.2g} to {:.2g} times the "
-                     "full-load torque ({})",
-                     traits.locked_torque->low().value(), traits.locked_torque->high().value(),
-                     traits.breakdown_torque->low().value(),
-                     traits.breakdown_torque->high().value(), traits.name),
-         "method.md of motor, Kinds"}};
+         said<"torque at rest {at_rest} and at its peak {at_the_peak} times the full-load torque "
+              "({kind})">(times_full_load(*traits.locked_torque),
+                          times_full_load(*traits.breakdown_torque), in_words(kind)),
+         said<"method.md of motor, Kinds">()}};
     if (!shaft.full_load_speed) {
-        taken.push_back(
-            {where + ".full_load_speed",
-             fmt::format("turns {:.0f} times a minute at full load", full_load / per_minute(1.0)),
-             "common practice, no source"});
+        taken.push_back({where + ".full_load_speed",
+                         said<"turns {number} times a minute at full load">(
+                             words::with_decimals(full_load / per_minute(1.0), 0)),
+                         said<"common practice, no source">()});
     }
     if (!shaft.drives) {
         taken.push_back(
             {where + ".drives",
-             fmt::format("drives a {} that its motor can start at rated voltage", driven.name),
-             "common practice, no source"});
+             said<"drives a {load} that its motor can start at rated voltage">(in_words(driven)),
+             said<"common practice, no source">()});
     }
     return taken;
 }
@@ -89,6 +93,36 @@ LoadTorque turned_on_the_mains(const InductionMotor& motor, LoadTorque load) {
     return load;
 }
 
+// What the ends of a start have in common.
+struct MotorAtRest {
+    InductionMotor motor;
+    AngularVelocity full_load_speed{};
+    units::ApparentPower turning;  // what the constant of inertia is of
+};
+
+MotorAtRest known_of(const LockedRotor& locked, const Shaft& shaft, const KindTraits& traits) {
+    const AngularVelocity full_load_speed = shaft.full_load_speed.value_or(
+        shaft.frequency / (usual_frequency * units::hertz) * usual_speed);
+    const AngularVelocity synchronous = synchronous_speed(shaft.frequency, full_load_speed);
+    const units::ApparentPower rated = units::apparent_power(
+        shaft.output / traits.efficiency.likely().value(), traits.running_power_factor.likely());
+    return {
+        .motor = {.synchronous_speed = synchronous,
+                  .full_load_slip = Slip(1.0 - full_load_speed / synchronous),
+                  .full_load_torque = shaft.output / full_load_speed,
+                  .locked_torque = {},
+                  .breakdown_torque = {},
+                  .cut_out = traits.has_start_switch ? std::optional(usual_cut_out) : std::nullopt,
+                  .inertia = {},
+                  .rated_voltage = locked.rated_voltage,
+                  .locked_current = {},
+                  .running_current = rated.amount() / locked.rated_voltage,
+                  .locked_power_factor = {},
+                  .running_power_factor = traits.running_power_factor.likely()},
+        .full_load_speed = full_load_speed,
+        .turning = std::min(rated, most_apparent_for_inertia(shaft.output))};
+}
+
 }  // namespace
 
 std::optional<StartCases> start_cases(const LockedRotor& locked, const Shaft& shaft,
@@ -99,30 +133,17 @@ std::optional<StartCases> start_cases(const LockedRotor& locked, const Shaft& sh
     }
     const DrivenLoad drives = shaft.drives.value_or(usual_load(locked.kind));
     const DrivenLoadTraits& driven = traits_of(drives);
-    const AngularVelocity full_load_speed = shaft.full_load_speed.value_or(
-        shaft.frequency / (usual_frequency * units::hertz) * usual_speed);
-    const AngularVelocity synchronous = synchronous_speed(shaft.frequency, full_load_speed);
-    const units::ApparentPower rated = units::apparent_power(
-        shaft.output / traits.efficiency.likely().value(), traits.running_power_factor.likely());
-    const units::ApparentPower turning = std::min(rated, most_apparent_for_inertia(shaft.output));
-    const units::Current running = rated.amount() / locked.rated_voltage;
-
+    const MotorAtRest known = known_of(locked, shaft, traits);
     const auto one_case = [&](Multiple locked_torque, Multiple breakdown, LoadTorque load,
                               units::Duration constant, units::Current current,
                               units::PowerFactor factor) {
-        const InductionMotor motor{
-            .synchronous_speed = synchronous,
-            .full_load_slip = Slip(1.0 - full_load_speed / synchronous),
-            .full_load_torque = shaft.output / full_load_speed,
-            .locked_torque = locked_torque,
-            .breakdown_torque = breakdown,
-            .cut_out = traits.has_start_switch ? std::optional(usual_cut_out) : std::nullopt,
-            .inertia = inertia_of(constant, turning, synchronous),
-            .rated_voltage = locked.rated_voltage,
-            .locked_current = current,
-            .running_current = std::min(running, current),
-            .locked_power_factor = factor,
-            .running_power_factor = traits.running_power_factor.likely()};
+        InductionMotor motor = known.motor;
+        motor.locked_torque = locked_torque;
+        motor.breakdown_torque = breakdown;
+        motor.inertia = inertia_of(constant, known.turning, motor.synchronous_speed);
+        motor.locked_current = current;
+        motor.running_current = std::min(motor.running_current, current);
+        motor.locked_power_factor = factor;
         return StartCase{motor, drives == DrivenLoad::compressor_against_head
                                     ? load
                                     : turned_on_the_mains(motor, load)};
@@ -133,7 +154,7 @@ std::optional<StartCases> start_cases(const LockedRotor& locked, const Shaft& sh
                               units::more_is_harder(driven.inertia_constant),
                               units::more_is_harder(locked.evidence.front().current),
                               units::more_is_harder(locked.power_factor)),
-        .assumptions = what_was_taken(shaft, traits, driven, full_load_speed, where)};
+        .assumptions = what_was_taken(shaft, locked.kind, drives, known.full_load_speed, where)};
 }
 
 std::optional<units::Power> shaft_output(const scenario::Motor& motor,

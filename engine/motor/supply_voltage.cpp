@@ -4,7 +4,7 @@
 #include <utility>
 #include <variant>
 
-#include <fmt/format.h>
+#include "units/said.hpp"
 
 namespace motor {
 
@@ -33,14 +33,22 @@ std::optional<Voltage> plate_voltage(const scenario::Load& load) {
     return of_the_appliance(load);
 }
 
-units::Error voltage_refusal(std::string where, std::string_view what, Voltage rated,
-                             Voltage supply) {
+units::Error voltage_refusal(std::string where, Refused what, Voltage rated, Voltage supply) {
+    using words::said;
+    const words::Amount own = units::amount_in(rated, "V", 0);
+    const words::Amount given = units::amount_in(supply, "V", 0);
+    if (what == Refused::motor) {
+        return {
+            .where = std::move(where),
+            .found =
+                said<"a {voltage} motor cannot be run from {supply}, however strong the inverter">(
+                    own, given),
+            .remedy = said<"use a motor for {supply}">(given)};
+    }
     return {.where = std::move(where),
-            .found = fmt::format("a {:.0f} V {} cannot be run from {:.0f} V, however strong the "
-                                 "inverter",
-                                 rated / units::volt, what, supply / units::volt),
-            .remedy = fmt::format("use {} {} for {:.0f} V", what.starts_with('a') ? "an" : "a",
-                                  what, supply / units::volt)};
+            .found = said<"a {voltage} appliance cannot be run from {supply}, however strong the "
+                          "inverter">(own, given),
+            .remedy = said<"use an appliance for {supply}">(given)};
 }
 
 std::optional<units::Error> refused_by_voltage(const scenario::Load& load, const std::string& where,
@@ -50,7 +58,7 @@ std::optional<units::Error> refused_by_voltage(const scenario::Load& load, const
     if (!rated || runs_from(*rated, supply)) return std::nullopt;
     return voltage_refusal(
         where + (load.motor && load.motor->voltage ? ".motor.voltage" : ".nameplate"),
-        load.motor ? "motor" : "appliance", *rated, supply);
+        load.motor ? Refused::motor : Refused::appliance, *rated, supply);
 }
 
 }  // namespace motor

@@ -3,7 +3,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 
 #include "scenario/load.hpp"
 #include "units/quantities.hpp"
@@ -19,10 +18,11 @@ namespace motor {
 // nothing of its input: common practice, no source.
 [[nodiscard]] std::optional<units::Voltage> plate_voltage(const scenario::Load& load);
 
+enum class Refused { motor, appliance };
+
 // "a 230 V motor cannot be run from 120 V, however strong the inverter"
-//   takes    what, "motor" or "appliance"
-[[nodiscard]] units::Error voltage_refusal(std::string where, std::string_view what,
-                                           units::Voltage rated, units::Voltage supply);
+[[nodiscard]] units::Error voltage_refusal(std::string where, Refused what, units::Voltage rated,
+                                           units::Voltage supply);
 
 // What stands in the way of a load behind an inverter of this voltage: a plate more than 10 % off.
 // Absent for loads at 12 V and USB, and where no plate tells the voltage.

@@ -5,8 +5,6 @@
 #include <charconv>
 #include <utility>
 
-#include <fmt/format.h>
-
 #include "units/quote.hpp"
 #include "units/text.hpp"
 
@@ -66,15 +64,15 @@ std::optional<Written> amount_at(const Words& words, std::size_t at) {
     return made;
 }
 
-template <class Quantity>
-bool take_as(std::optional<Quantity>& place, const std::string& text, std::string_view kind,
-             Errors& errors) {
+// Twice: what is said where the line has it a second time.
+template <words::Fixed Twice, class Quantity>
+bool take_as(std::optional<Quantity>& place, const std::string& text, Errors& errors) {
     const auto read = units::read<Quantity>(text);
     if (!read) return false;
     if (place)
         errors.push_back({.where = "line",
-                          .found = fmt::format("found a second {}, {}", kind, units::quote(text)),
-                          .remedy = "write a line for each thing"});
+                          .found = words::said<Twice>(units::quote(text)),
+                          .remedy = words::said<"write a line for each thing">()});
     place = *read;
     return true;
 }
@@ -90,16 +88,17 @@ bool take_one(Amounts& into, const Written& one, Errors& errors) {
     const std::string text = one.number + ' ' + one.unit;
     std::optional<units::Voltage> volts;
     if (into.voltage) volts = into.voltage->volts;
-    if (take_as(volts, text, "voltage", errors)) {
+    if (take_as<"found a second voltage, {text}">(volts, text, errors)) {
         into.voltage = {.volts = *volts, .decimals = decimals_in(one.number, one.unit == "mV")};
         return true;
     }
-    if (one.unit == "%") return take_as(into.charge, text, "percentage", errors);
-    return take_as(into.power, text, "power", errors) ||
-           take_as(into.current, text, "current", errors) ||
-           take_as(into.energy, text, "energy", errors) ||
-           take_as(into.temperature, text, "temperature", errors) ||
-           take_as(into.duration, text, "length of time", errors);
+    if (one.unit == "%")
+        return take_as<"found a second percentage, {text}">(into.charge, text, errors);
+    return take_as<"found a second power, {text}">(into.power, text, errors) ||
+           take_as<"found a second current, {text}">(into.current, text, errors) ||
+           take_as<"found a second energy, {text}">(into.energy, text, errors) ||
+           take_as<"found a second temperature, {text}">(into.temperature, text, errors) ||
+           take_as<"found a second length of time, {text}">(into.duration, text, errors);
 }
 
 void take_count(Amounts& into, Words& words, std::size_t at) {

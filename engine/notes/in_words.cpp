@@ -1,95 +1,148 @@
 // An entry of the log said back, and put behind the text of a file.
-#include <fmt/format.h>
-
 #include "notes/understand.hpp"
-#include "scenario/document.hpp"
-#include "units/clock.hpp"
+#include "scenario/file/document.hpp"
 #include "units/quote.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace notes {
 namespace {
 
 using scenario::Happened;
 using scenario::LogEntry;
+using units::amount;
+using words::Said;
+using words::said;
+using words::said_of;
 
-std::string volts(const scenario::VoltageShown& shown) {
-    return fmt::format("{:.{}f} V", shown.volts / units::volt, shown.decimals);
+Said name_of(const std::optional<std::string>& name) {
+    return units::quote(name.value_or(""), 80);
 }
 
-std::string drawn(const scenario::DrawnMeanwhile& under) {
-    return under.power ? units::show(*under.power)
-                       : units::show(under.current.value_or(units::Current()));
+words::Amount volts(const scenario::VoltageShown& shown) {
+    return units::amount_in(shown.volts, "V", shown.decimals);
 }
 
-std::string name_of(const std::optional<std::string>& name, std::string_view silent) {
-    return name ? units::quote(*name, 80) : std::string(silent);
+words::Amount drawn(const scenario::DrawnMeanwhile& under) {
+    return under.power ? amount(*under.power) : amount(under.current.value_or(units::Current()));
 }
 
-std::string what_was_read(const LogEntry& entry) {
-    if (entry.reads) {
-        std::string text = fmt::format("{} {} {}", name_of(entry.pack, "all packs, joined,"),
-                                       entry.pack ? "reads" : "read", volts(*entry.reads));
-        if (entry.under) text += fmt::format(" while {} is drawn", drawn(*entry.under));
-        if (entry.rested) text += fmt::format(" after {} of rest", units::show(*entry.rested));
-        return text;
+words::Moment with_date(units::LocalTime time) {
+    return units::moment(time, words::Moment::Form::weekday_date_clock);
+}
+
+Said voltage_read(const LogEntry& entry) {
+    const words::Amount voltage = volts(*entry.reads);
+    Said text = entry.pack ? said<"{pack} reads {voltage}">(name_of(entry.pack), voltage)
+                           : said<"all packs, joined, read {voltage}">(voltage);
+    if (entry.under) text = said<"{reading} while {use} is drawn">(text, drawn(*entry.under));
+    if (entry.rested) text = said<"{reading} after {time} of rest">(text, *entry.rested);
+    return text;
+}
+
+Said word_of(scenario::SeenSky sky) {
+    switch (sky) {
+        case scenario::SeenSky::clear:
+            return said<"clear">();
+        case scenario::SeenSky::thin:
+            return said<"thin">();
+        case scenario::SeenSky::grey:
+            return said<"grey">();
+        case scenario::SeenSky::dark:
+            break;
     }
+    return said<"dark">();
+}
+
+Said sun_counted(units::Energy energy, const std::optional<scenario::SeenSky>& sky) {
+    if (!sky) return said<"the controller counted {energy} since midnight">(energy);
+    return said<"the controller counted {energy} since midnight, with a sky that was {sky}">(
+        energy, word_of(*sky));
+}
+
+Said charge_shown(const LogEntry& entry) {
+    const auto charge = entry.shows.value_or(units::StateOfCharge());
+    return entry.pack ? said<"the display of {pack} shows {charge}">(name_of(entry.pack), charge)
+                      : said<"the display of all packs shows {charge}">(charge);
+}
+
+Said what_was_read(const LogEntry& entry) {
+    if (entry.reads) return voltage_read(entry);
     if (entry.metered)
-        return fmt::format("the meter on {} counted {} over {}", name_of(entry.load, "a load"),
-                           units::show(entry.metered->energy), units::show(entry.metered->over));
-    if (entry.sun && entry.sun->taken) {
-        constexpr std::string_view skies[] = {"clear", "thin", "grey", "dark"};
-        return fmt::format("the controller counted {} since midnight{}",
-                           units::show(*entry.sun->taken),
-                           entry.sky ? fmt::format(", with a sky that was {}",
-                                                   skies[static_cast<std::size_t>(*entry.sky)])
-                                     : "");
-    }
+        return said<"the meter on {load} counted {energy} over {time}">(
+            name_of(entry.load), entry.metered->energy, entry.metered->over);
+    if (entry.sun && entry.sun->taken) return sun_counted(*entry.sun->taken, entry.sky);
     if (entry.temperature)
-        return fmt::format("{} in {}", units::show(*entry.temperature),
-                           name_of(entry.keeps, "a place"));
-    return fmt::format("the display of {} shows {}", name_of(entry.pack, "all packs"),
-                       units::show(entry.shows.value_or(units::StateOfCharge())));
+        return said<"{temperature} in {place}">(*entry.temperature, name_of(entry.keeps));
+    return charge_shown(entry);
 }
 
-std::string what_happened(const LogEntry& entry) {
-    const std::string pack = (entry.count ? fmt::format("{} of ", *entry.count) : std::string()) +
-                             name_of(entry.pack, "a pack");
-    const std::string charge =
-        entry.shows ? fmt::format(", its display at {}", units::show(*entry.shows)) : "";
+Said fuse_opened(const LogEntry& entry) {
+    if (entry.load) return said<"the fuse of {part} opened">(name_of(entry.load));
+    if (!entry.count) return said<"the fuse of {part} opened">(name_of(entry.pack));
+    return said<"the fuse of {n} of {packs} opened">(*entry.count, name_of(entry.pack));
+}
+
+// A pack, or some of its kind, that joined, left or came back.
+Said pack_moved(const LogEntry& entry) {
+    const Said pack = name_of(entry.pack);
+    const int count = entry.count.value_or(0);
+    switch (*entry.happened) {
+        case Happened::pack_joined:
+            return entry.count
+                       ? said_of<"{n} of {packs} joined", "{n} of {packs} joined">(count, pack)
+                       : said<"{pack} joined">(pack);
+        case Happened::pack_left:
+            return entry.count ? said_of<"{n} of {packs} left", "{n} of {packs} left">(count, pack)
+                               : said<"{pack} left">(pack);
+        default:
+            return entry.count ? said_of<"{n} of {packs} came back", "{n} of {packs} came back">(
+                                     count, pack)
+                               : said<"{pack} came back">(pack);
+    }
+}
+
+Said what_happened(const LogEntry& entry) {
     switch (*entry.happened) {
         case Happened::switched_off:
-            return name_of(entry.load, "a load") + " was switched off";
+            return said<"{load} was switched off">(name_of(entry.load));
         case Happened::switched_on:
-            return name_of(entry.load, "a load") + " was switched on";
+            return said<"{load} was switched on">(name_of(entry.load));
         case Happened::pack_joined:
-            return pack + " joined" + charge;
         case Happened::pack_left:
-            return pack + " left" + charge;
         case Happened::pack_back:
-            return pack + " came back" + charge;
+            return entry.shows
+                       ? said<"{event}, its display at {charge}">(pack_moved(entry), *entry.shows)
+                       : pack_moved(entry);
         case Happened::fuse_opened:
-            return "the fuse of " + (entry.load ? name_of(entry.load, "") : pack) + " opened";
+            return fuse_opened(entry);
         case Happened::supply_back:
-            return "the supply is back";
+            return said<"the supply is back">();
         case Happened::expected_back:
             break;
     }
-    return "the supply is expected back by " + (entry.by ? units::show_clock(*entry.by) : "");
+    return said<"the supply is expected back by {time}">(
+        with_date(entry.by.value_or(units::LocalTime())));
+}
+
+Said struck(const LogEntry& entry) {
+    const words::Moment time = with_date(*entry.strikes);
+    if (entry.pack || entry.load)
+        return said<"Struck: the entry of {time}, of {name}">(
+            time, entry.pack ? *entry.pack : *entry.load);
+    if (entry.sun) return said<"Struck: the entry of {time}, of the sun">(time);
+    return said<"Struck: the entry of {time}">(time);
 }
 
 }  // namespace
 
-std::string in_words(const LogEntry& entry) {
-    if (entry.strikes) {
-        const std::string about = entry.pack   ? ", of " + *entry.pack
-                                  : entry.load ? ", of " + *entry.load
-                                  : entry.sun  ? ", of the sun"
-                                               : "";
-        return fmt::format("Struck: the entry of {}{}.", units::show_clock(*entry.strikes), about);
-    }
-    return fmt::format("{}: {}.", units::show_clock(entry.at),
-                       entry.happened ? what_happened(entry) : what_was_read(entry));
+Said in_short(const LogEntry& entry) {
+    if (entry.strikes) return struck(entry);
+    return said<"{time}: {event}">(with_date(entry.at),
+                                   entry.happened ? what_happened(entry) : what_was_read(entry));
+}
+
+Said in_words(const LogEntry& entry) {
+    return said<"{entry}.">(in_short(entry));
 }
 
 units::Result<std::string> with_entries(std::string_view text,
@@ -98,9 +151,10 @@ units::Result<std::string> with_entries(std::string_view text,
     if (!document) return units::fail(document.error());
     const scenario::Node* log = document->find("log");
     if (log != nullptr && log->form != scenario::Node::Form::header)
-        return units::fail({.where = "log",
-                            .found = "found a log in one pair of brackets",
-                            .remedy = "write [[log]] above each entry, so that others can follow"});
+        return units::fail(
+            {.where = "log",
+             .found = said<"found a log in one pair of brackets">(),
+             .remedy = said<"write [[log]] above each entry, so that others can follow">()});
     const std::size_t first = text.find('\n');
     const bool dos = first != std::string_view::npos && first > 0 && text[first - 1] == '\r';
     const std::string_view feed = dos ? "\r\n" : "\n";

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "notes/amounts.hpp"
 #include "notes/moments.hpp"
 #include "notes/names.hpp"
@@ -17,10 +15,14 @@ using scenario::Happened;
 using scenario::LogEntry;
 using scenario::SeenSky;
 using units::Errors;
+using words::Said;
+using words::said;
 
-constexpr std::string_view how_to_write =
-    "write such as \"21:30 main 12.9 V under 150 W\", \"freezer 1.15 kWh over 24 h\", \"sun 420 Wh "
-    "grey\", \"modem off\" or \"expansion left\"";
+Said how_to_write() {
+    return said<
+        "write such as \"21:30 main 12.9 V under 150 W\", \"freezer 1.15 kWh over 24 h\", \"sun "
+        "420 Wh grey\", \"modem off\" or \"expansion left\"">();
+}
 
 // One line on its way to an entry.
 class Line {
@@ -65,14 +67,14 @@ class Line {
     int told_ = 0;  // things that the line tells
     bool about_a_meter_ = false;
 
-    void refuse(std::string found, std::string remedy) {
-        errors_.push_back({.where = fmt::format("\"{}\"", units::quote(line_, 80)),
+    void refuse(Said found, Said remedy) {
+        errors_.push_back({.where = '"' + units::quote(line_, 80) + '"',
                            .found = std::move(found),
                            .remedy = std::move(remedy)});
     }
     void refuse_word(const std::string& word) {
-        refuse(fmt::format("found \"{}\", which is not understood", units::quote(word)),
-               std::string(how_to_write));
+        refuse(said<"found \"{word}\", which is not understood">(units::quote(word)),
+               how_to_write());
     }
 
     // ---- "strike 21:30 main"
@@ -85,7 +87,8 @@ class Line {
         entry_.at = now_;
         entry_.strikes = take_moment(words_, Day::latest, now_);
         if (!entry_.strikes)
-            refuse("found no time of the entry that was wrong", "write strike 21:30");
+            refuse(said<"found no time of the entry that was wrong">(),
+                   said<"write strike 21:30">());
         const Named named = take_names(words_, scenario_);
         entry_.pack = named.pack;
         entry_.load = named.pack ? std::nullopt : named.load;
@@ -103,7 +106,8 @@ class Line {
             if (words_.plain(at) != "by" && words_.plain(at) != "at") continue;
             entry_.by = take_moment(words_, at + 1, Day::next, now_);
         }
-        if (!entry_.by) refuse("found no time at which it is expected", "add by 12:00");
+        if (!entry_.by)
+            refuse(said<"found no time at which it is expected">(), said<"add by 12:00">());
         words_.take_all({"supply", "power"});
     }
 
@@ -113,7 +117,7 @@ class Line {
         if (!first) return;
         entry_.at = *first;
         if (take_moment(words_, Day::latest, now_))
-            refuse("found two times", "write a line for each thing, with one time");
+            refuse(said<"found two times">(), said<"write a line for each thing, with one time">());
     }
 
     void take_sky() {
@@ -124,7 +128,8 @@ class Line {
                                                                       {"dark", SeenSky::dark}};
         for (const auto& [word, sky] : skies)
             if (words_.take_phrase(word)) {
-                if (entry_.sky) refuse("found two skies", "give the one of most of the day");
+                if (entry_.sky)
+                    refuse(said<"found two skies">(), said<"give the one of most of the day">());
                 entry_.sky = sky;
             }
     }
@@ -147,7 +152,7 @@ class Line {
         entry_.reads = amounts_.voltage;
         entry_.pack = named_.pack;
         if (amounts_.power && amounts_.current)
-            refuse("found both watts and amperes", "give one of them");
+            refuse(said<"found both watts and amperes">(), said<"give one of them">());
         if (amounts_.power || amounts_.current)
             entry_.under = {.power = amounts_.power,
                             .current = amounts_.power ? std::nullopt : amounts_.current};
@@ -155,9 +160,9 @@ class Line {
                             words_.take_phrase("rest");
         if (rested && amounts_.duration && !amounts_.energy) entry_.rested = amounts_.duration;
         if (rested && !amounts_.duration)
-            refuse("found a rest without its length", "write rested 8 h");
+            refuse(said<"found a rest without its length">(), said<"write rested 8 h">());
         if (rested && entry_.under)
-            refuse("found a rest beside what was drawn", "give one of them");
+            refuse(said<"found a rest beside what was drawn">(), said<"give one of them">());
     }
 
     void take_energy() {
@@ -171,10 +176,11 @@ class Line {
         }
         about_a_meter_ = true;
         if (!named_.load)
-            refuse("found energy, and not of what",
-                   "name the load that the meter is on, or write sun 420 Wh");
+            refuse(said<"found energy, and not of what">(),
+                   said<"name the load that the meter is on, or write sun 420 Wh">());
         if (!amounts_.duration)
-            refuse("found energy without the time in which it was counted", "add over 24 h");
+            refuse(said<"found energy without the time in which it was counted">(),
+                   said<"add over 24 h">());
         entry_.load = named_.load;
         if (amounts_.duration)
             entry_.metered = scenario::MeteredUse{
@@ -190,8 +196,8 @@ class Line {
             if (!entry_.keeps && words_.take_phrase(place)) entry_.keeps = std::string(place);
         words_.take_all({"thermometer"});
         if (!entry_.keeps)
-            refuse("found a temperature, and not of what",
-                   "say where the thermometer hangs: room, refrigerator, freezer");
+            refuse(said<"found a temperature, and not of what">(),
+                   said<"say where the thermometer hangs: room, refrigerator, freezer">());
     }
 
     // ---- What was done.
@@ -220,9 +226,9 @@ class Line {
         }
         if (told_ == 0 && errors_.empty() && !entry_.happened && !amounts_.power &&
             !amounts_.current)
-            refuse(words_.left().empty() ? "found nothing that was read or done"
-                                         : "found nothing that is understood",
-                   std::string(how_to_write));
+            refuse(words_.left().empty() ? said<"found nothing that was read or done">()
+                                         : said<"found nothing that is understood">(),
+                   how_to_write());
     }
 
     void happened(Happened what, bool of_packs, bool of_loads) {
@@ -237,39 +243,43 @@ class Line {
         } else if (of_loads && named_.load) {
             entry_.load = named_.load;
         } else if (of_packs || of_loads) {
-            refuse(fmt::format("found no {} of this file that it is about", of_packs && of_loads
-                                                                                ? "pack or load"
-                                                                            : of_packs ? "pack"
-                                                                                       : "load"),
-                   "name it as the file does");
+            refuse(of_packs && of_loads
+                       ? said<"found no pack or load of this file that it is about">()
+                   : of_packs ? said<"found no pack of this file that it is about">()
+                              : said<"found no load of this file that it is about">(),
+                   said<"name it as the file does">());
         }
     }
 
     // Nothing that was read off the line may be dropped on the way.
     void check_all_used() {
-        if (told_ > 1) refuse("found several things in one line", "write a line for each of them");
+        if (told_ > 1)
+            refuse(said<"found several things in one line">(),
+                   said<"write a line for each of them">());
         if (amounts_.count)
-            refuse(fmt::format("found {} without a unit", *amounts_.count),
-                   "add the unit: V, W, Wh, %, degC, h");
+            refuse(said<"found {number} without a unit">(*amounts_.count),
+                   said<"add the unit: V, W, Wh, %, degC, h">());
         const bool drawn = amounts_.power || amounts_.current;
         if (drawn && !entry_.under && errors_.empty())
-            refuse("found what was drawn, and no voltage",
-                   "add the volts; what a load draws is told by a meter, as 1.15 kWh over 24 h");
+            refuse(said<"found what was drawn, and no voltage">(),
+                   said<"add the volts; what a load draws is told by a meter, as 1.15 kWh over 24 "
+                        "h">());
         if (amounts_.duration && !entry_.rested && !amounts_.energy && errors_.empty())
-            refuse("found a length of time that belongs to nothing",
-                   "write rested 8 h beside volts, or over 24 h beside a meter's energy");
+            refuse(said<"found a length of time that belongs to nothing">(),
+                   said<"write rested 8 h beside volts, or over 24 h beside a meter's energy">());
         if (amounts_.duration && entry_.sun && entry_.sun->taken && errors_.empty())
-            refuse("found a length of time beside the sun of today",
-                   "the controller counts since midnight; leave it out");
+            refuse(said<"found a length of time beside the sun of today">(),
+                   said<"the controller counts since midnight; leave it out">());
         if (entry_.sky && !entry_.sun && errors_.empty())
-            refuse("found a sky without what the controller counted", "add sun 420 Wh");
+            refuse(said<"found a sky without what the controller counted">(),
+                   said<"add sun 420 Wh">());
         const bool told_of_pack = entry_.pack || !named_.pack || named_.pack == named_.load;
         const bool told_of_load =
             entry_.load || entry_.keeps || !named_.load || named_.pack == named_.load;
         if (errors_.empty() && !(told_of_pack && told_of_load))
-            refuse(fmt::format("found {}, which this is not about",
-                               told_of_pack ? *named_.load : *named_.pack),
-                   "leave it out, or write a line for it");
+            refuse(said<"found {name}, which this is not about">(told_of_pack ? *named_.load
+                                                                              : *named_.pack),
+                   said<"leave it out, or write a line for it">());
     }
 };
 

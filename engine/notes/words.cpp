@@ -1,6 +1,6 @@
 #include "notes/words.hpp"
 
-#include "units/plain_letters.hpp"
+#include "units/written/plain_letters.hpp"
 
 namespace notes {
 

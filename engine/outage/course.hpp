@@ -108,10 +108,10 @@ struct Event {
     units::Current above{};
 };
 
-// What a pack stood for a time though not for ever; zero where none had to.
+// What a pack stood for a time though not forever; zero where none had to.
 struct Strain {
     units::Duration longest{};  // at a stretch
-    units::Current above{};     // what it bears for ever, or for longer
+    units::Current above{};     // what it bears forever, or for longer
     units::Current most{};
 };
 

@@ -7,7 +7,7 @@
 #include <numeric>
 #include <set>
 
-#include "outage/branches.hpp"
+#include "outage/clock/branches.hpp"
 #include "outage/parts.hpp"
 
 namespace outage {
@@ -83,16 +83,15 @@ struct DemandPattern::Drawn {
     std::vector<std::vector<std::size_t>> of_way;
 
     // Of those that are on and wanted, in the order and the blocks in which demand_steps sums.
+    //   on      in the order of all parts, which is that of each load's and each way's as well
     template <class Wanted>
-    [[nodiscard]] Sum sum(const std::vector<std::size_t>& on, const std::vector<std::size_t>& place,
+    [[nodiscard]] Sum sum(std::span<const std::size_t> on, const std::vector<std::size_t>& place,
                           Wanted wanted) const {
-        std::vector<std::size_t> in_order;
-        std::ranges::copy_if(on, std::back_inserter(in_order), wanted);
-        std::ranges::sort(in_order, {}, [&](std::size_t part) { return place[part]; });
         Sum total;
         Sum block;
         std::size_t number = 0;
-        for (const std::size_t part : in_order) {
+        for (const std::size_t part : on) {
+            if (!wanted(part)) continue;
             if (place[part] / summed_together != number) {
                 number = place[part] / summed_together;
                 total += block;
@@ -183,6 +182,7 @@ void DemandPattern::add_ways(demand::DemandStep& step, const Together& together,
         step.in_branches += lost;
     }
     std::vector<Power> at_bus;
+    at_bus.reserve(directs_.size());
     std::vector<Power> flows(ways_.size());
     for (const Direct& load : directs_) {
         at_bus.push_back(drawn
@@ -245,10 +245,15 @@ std::optional<std::vector<demand::DemandStep>> DemandPattern::with(
     const Drawn drawn = drawn_by(loads);
     std::vector<demand::DemandStep> plain;  // by what is on together
     std::vector<demand::DemandStep> whole;  // with what the circuits do
+    plain.reserve(together_.size());
+    whole.reserve(together_.size());
+    Together in_order;
     for (const Together& together : together_) {
-        plain.push_back(step_of(together, drawn));
+        in_order = together;
+        std::ranges::sort(in_order.on, {}, [&](std::size_t part) { return drawn.of_all[part]; });
+        plain.push_back(step_of(in_order, drawn));
         whole.push_back(plain.back());
-        if (!directs_.empty()) add_ways(whole.back(), together, drawn);
+        if (!directs_.empty()) add_ways(whole.back(), in_order, drawn);
     }
     std::vector<demand::DemandStep> steps;
     steps.reserve(moments_.size());

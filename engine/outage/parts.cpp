@@ -4,7 +4,7 @@
 #include <cmath>
 #include <span>
 
-#include "outage/overload.hpp"
+#include "outage/clock/overload.hpp"
 
 namespace outage {
 

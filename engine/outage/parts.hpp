@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "demand/demand.hpp"
-#include "outage/branches.hpp"
+#include "outage/clock/branches.hpp"
 #include "outage/unit.hpp"
 
 namespace outage {

@@ -3,18 +3,20 @@
 #include <algorithm>
 #include <map>
 
-#include "outage/freezing_findings.hpp"
-#include "outage/idle_findings.hpp"
+#include "outage/clock/work.hpp"
 #include "outage/ready.hpp"
-#include "outage/who_goes_without.hpp"
-#include "outage/work.hpp"
+#include "outage/told/freezing_findings.hpp"
+#include "outage/told/idle_findings.hpp"
+#include "outage/told/who_goes_without.hpp"
 #include "solar/sun_position.hpp"
+#include "words/said.hpp"
 
 namespace outage {
 
 namespace {
 
 using namespace units;
+using words::said;
 
 // More than a person would build; enough to say that packs alone do not help.
 constexpr int more_packs_tried = 16;
@@ -92,9 +94,10 @@ void add_freezing(Plan& plan, const Ready& ready) {
         const auto chemistry = kind.model->chemistry;
         if (kind.count < 1 || std::ranges::find(told, chemistry) != told.end()) continue;
         told.push_back(chemistry);
-        const auto found = freezing_findings(
-            {.where = "pack " + kind.name, .chemistry = chemistry, .warmth = ready.warmth},
-            plan.likely, ready.outage.starts);
+        const auto found = freezing_findings({.where = said<"pack {pack}">(kind.name),
+                                              .chemistry = chemistry,
+                                              .warmth = ready.warmth},
+                                             plan.likely, ready.outage.starts);
         plan.findings.insert(plan.findings.end(), found.begin(), found.end());
     }
 }
@@ -116,11 +119,11 @@ void add_summer_time(Plan& plan, const Ready& ready) {
         return;
     plan.findings.push_back({.severity = scenario::Severity::note,
                              .where = "outage.starts",
-                             .text = "times are standard time; clocks that are put forward show an "
-                                     "hour later in summer",
-                             .mend = "add the hour when reading them, or take it off when giving "
-                                     "outage.starts and the hours of loads",
-                             .source = "solar/method.md"});
+                             .text = said<"times are standard time; clocks that are put forward "
+                                          "show an hour later in summer">(),
+                             .mend = said<"add the hour when reading them, or take it off when "
+                                          "giving outage.starts and the hours of loads">(),
+                             .source = said<"{source}">("solar/method.md")});
 }
 
 // The same course with the inverter's other way to come back.

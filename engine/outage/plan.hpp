@@ -5,10 +5,10 @@
 #include <string>
 #include <vector>
 
+#include "outage/clock/motor_starts.hpp"
 #include "outage/course.hpp"
-#include "outage/load_uses.hpp"
-#include "outage/motor_starts.hpp"
 #include "outage/rated_leads.hpp"
+#include "outage/told/load_uses.hpp"
 #include "scenario/assumption.hpp"
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"

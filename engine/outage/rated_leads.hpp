@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "outage/banks.hpp"
+#include "outage/clock/banks.hpp"
 #include "outage/course.hpp"
 #include "unit/limits.hpp"
 #include "units/quantities.hpp"

@@ -3,26 +3,26 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "battery/advance.hpp"
-#include "battery/percent.hpp"
+#include "battery/cell/percent.hpp"
 #include "demand/findings.hpp"
-#include "motor/appliances.hpp"
-#include "outage/branches.hpp"
-#include "outage/chargers.hpp"
+#include "motor/appliances/appliances.hpp"
+#include "outage/clock/branches.hpp"
+#include "outage/clock/chargers.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/room.hpp"
 #include "outage/warmth.hpp"
-#include "scenario/open_end.hpp"
+#include "scenario/file/open_end.hpp"
 #include "unit/built.hpp"
-#include "units/text.hpp"
+#include "unit/usual.hpp"
+#include "units/said.hpp"
 
 namespace outage {
 
 namespace {
 
 using namespace units;
+using words::said;
 
 template <class T>
 void append(std::vector<T>& to, std::vector<T> more) {
@@ -37,17 +37,16 @@ std::optional<T> or_errors(Result<T> result, Errors& errors) {
     return std::nullopt;
 }
 
-constexpr Temperature usual_battery_temperature = celsius(20.0);
-
 Temperature battery_temperature(const scenario::Outage& outage,
                                 const std::optional<PackWarmth>& warmth,
                                 scenario::Assumptions& assumptions) {
     if (warmth) return warmth->mean;
     if (outage.battery_temperature) return *outage.battery_temperature;
-    assumptions.push_back({.where = "outage.battery_temperature",
-                           .text = "the packs are at 20 degC throughout",
-                           .source = "common practice, no source"});
-    return usual_battery_temperature;
+    assumptions.push_back(
+        {.where = "outage.battery_temperature",
+         .text = said<"the packs are at {temperature} throughout">(unit::usual_pack_temperature),
+         .source = said<"common practice, no source">()});
+    return unit::usual_pack_temperature;
 }
 
 // When the packs' temperature changes; nothing where it does not.
@@ -119,10 +118,10 @@ void add_lowest_assumption(Ready& ready) {
     if (!silent) return;
     ready.assumptions.push_back(
         {.where = "load.lowest_voltage",
-         .text = fmt::format("12 V and USB loads go out below {} at their plug and come on again "
-                             "0.3 V higher, where the file gives no lowest_voltage",
-                             show(usual_lowest(ready.nominal))),
-         .source = "common practice, no source"});
+         .text = said<"12 V and USB loads go out below {voltage} at their plug and come on again "
+                      "0.3 V higher, where the file gives no lowest_voltage">(
+             usual_lowest(ready.nominal)),
+         .source = said<"common practice, no source">()});
 }
 
 void make_demand(Ready& ready, const scenario::Scenario& scenario, Errors& errors) {
@@ -167,17 +166,19 @@ void add_open_end(Ready& ready) {
     if (!outage.half_over_by) return;
     if (!outage.open_ended) {
         ready.assumptions.push_back({.where = "outage.half_over_by",
-                                     .text = "not used, for outage.lasts says how long it lasts",
-                                     .source = ""});
+                                     .text = said<"not used, for outage.lasts says how long it "
+                                                  "lasts">(),
+                                     .source = {}});
         return;
     }
     const auto after = std::exp(scenario::spread_of_length) * *outage.half_over_by;
     ready.assumptions.push_back(
         {.where = "outage.lasts",
-         .text = fmt::format("nobody knows: half of such outages are taken to be over within {}, "
-                             "84 of 100 within {}; looked at for {}",
-                             show(*outage.half_over_by), show(after), show(outage.lasts, 3)),
-         .source = "[Ahmad 2026] for the form, its spread is common practice, no source"});
+         .text = said<"nobody knows: half of such outages are taken to be over within {half}, 84 "
+                      "of 100 within {most}; looked at for {time}">(*outage.half_over_by, after,
+                                                                    outage.lasts),
+         .source = said<"{source} for the form, its spread is common practice, no source">(
+             "[Ahmad 2026]")});
 }
 
 }  // namespace

@@ -9,15 +9,15 @@
 #include <vector>
 
 #include "demand/demand.hpp"
-#include "outage/banks.hpp"
-#include "outage/chargers.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/banks.hpp"
+#include "outage/clock/chargers.hpp"
+#include "outage/clock/clock.hpp"
 #include "outage/parts.hpp"
 #include "outage/sky.hpp"
 #include "scenario/scenario.hpp"
-#include "solar/site.hpp"
+#include "solar/places/site.hpp"
 #include "solar/sun_track.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/weather.hpp"
 #include "units/result.hpp"
 
 namespace outage {

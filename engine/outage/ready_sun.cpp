@@ -2,14 +2,16 @@
 
 #include "outage/weathers.hpp"
 #include "solar/recharge.hpp"
-#include "solar/start_dates.hpp"
 #include "solar/sun_setup.hpp"
+#include "solar/weather/start_dates.hpp"
+#include "words/said.hpp"
 
 namespace outage {
 
 namespace {
 
 using namespace units;
+using words::said;
 
 template <class T>
 void append(std::vector<T>& to, const std::vector<T>& more) {
@@ -63,14 +65,13 @@ void make_suns(Ready& ready, const scenario::Scenario& scenario, const std::stri
     if (!setup->hours) return;
     ready.assumptions.push_back(
         {.where = "place.weather_file",
-         .text = fmt::format("the likely course runs on the file's own hours from the outage's "
-                             "date; the spread is that of starts up to {} days before and after, "
-                             "which share days: {} starts are worth {:.0f} independent ones",
-                             solar::season_reaches, solar::start_dates,
-                             solar::independent_start_dates(scenario.outage.lasts)),
-         .source =
-             "ours; a file holds one year, typical or past, not the year to come; solar method.md "
-             "(49)"});
+         .text = said<"the likely course runs on the file's own hours from the outage's date; the "
+                      "spread is that of starts up to {days} days before and after, which share "
+                      "days: {starts} starts are worth {independent} independent ones">(
+             solar::season_reaches, solar::start_dates,
+             words::with_decimals(solar::independent_start_dates(scenario.outage.lasts), 0)),
+         .source = said<"ours; a file holds one year, typical or past, not the year to come; solar "
+                        "method.md (49)">()});
 }
 
 void light(Ready& ready) {

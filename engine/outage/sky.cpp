@@ -6,8 +6,8 @@
 #include <boost/math/distributions/normal.hpp>
 
 #include "solar/sun_track.hpp"
-#include "solar/typical_sky.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/typical_sky.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace outage {
 

@@ -8,8 +8,8 @@
 #include "scenario/scenario.hpp"
 #include "solar/controller.hpp"
 #include "solar/placement.hpp"
-#include "solar/site.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/places/site.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace outage {
 

@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "battery/cell/two_well.hpp"
 #include "battery/prepared.hpp"
-#include "battery/two_well.hpp"
 #include "inverter/model.hpp"
 #include "scenario/pack.hpp"
 #include "units/quantities.hpp"

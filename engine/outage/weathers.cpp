@@ -3,7 +3,7 @@
 #include "outage/in_threads.hpp"
 #include "outage/ready_sun.hpp"
 #include "outage/sky.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace outage {
 

@@ -8,8 +8,8 @@
 #include <string>
 #include <variant>
 
+#include "scenario/file/read.hpp"
 #include "scenario/log.hpp"
-#include "scenario/read.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"
 
@@ -92,9 +92,11 @@ struct StorageAsked {
     std::optional<units::LocalTime> on = {};
 };
 
-//   at   within the outage; entries after it do not count yet
+//   at    within the outage; entries after it do not count yet
+//   fan   whether what is stored over the whole outage is told, for a picture of it
 struct NowAsked {
     units::LocalTime at;
+    bool fan = false;
 };
 
 struct LearntAsked {};

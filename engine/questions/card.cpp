@@ -4,9 +4,9 @@
 #include <memory>
 
 #include "outage/ready.hpp"
-#include "scenario/file.hpp"
-#include "scenario/set_aside.hpp"
-#include "sizing/builds.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/file/set_aside.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/members_of.hpp"
 
 namespace questions {

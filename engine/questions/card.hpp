@@ -9,7 +9,7 @@
 #include "questions/outage.hpp"
 #include "questions/storage.hpp"
 #include "questions/wiring.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/ration.hpp"
 #include "units/result.hpp"
 

@@ -1,20 +1,25 @@
 #include "questions/compare.hpp"
 
+#include <map>
 #include <memory>
+#include <tuple>
 
 #include "outage/ready.hpp"
-#include "questions/draws.hpp"
-#include "questions/in_its_room.hpp"
-#include "questions/starts.hpp"
-#include "scenario/file.hpp"
-#include "scenario/set_aside.hpp"
-#include "sizing/builds.hpp"
+#include "questions/shared/draws.hpp"
+#include "questions/shared/in_its_room.hpp"
+#include "questions/shared/starts.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/file/set_aside.hpp"
+#include "scenario/keys/listing.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/member_runs.hpp"
 #include "sizing/members_of.hpp"
 
 namespace questions {
 
 namespace {
+
+using words::said;
 
 constexpr starting::Utilised most_told = starting::Utilised(1000.0);  // as starting::Utilised says
 
@@ -54,18 +59,62 @@ units::Result<ComparedBuild> build_of(const scenario::ReadScenario& read, std::u
         sizing::MemberRuns runs(members);
         build.figures = members.figures(runs.ends(), sizing::goal_of(read.scenario));
     } else {
-        build.why_no_plan = "the outage cannot be planned: " + units::print(ready.error().front());
+        build.why_no_plan =
+            said<"the outage cannot be planned: {fault}">(in_words(ready.error().front()));
     }
     if (auto starts = compared_starts(cold.scenario)) {
         build.starts = std::move(*starts);
     } else {
         build.why_no_starts =
-            "the starts cannot be planned: " + units::print(starts.error().front());
+            said<"the starts cannot be planned: {fault}">(in_words(starts.error().front()));
     }
     return build;
 }
 
+std::vector<ChangedKey> keys_that_differ(const scenario::ReadScenario& before,
+                                         const scenario::ReadScenario& after) {
+    std::map<std::string, std::string> old_values;
+    for (const auto& key : scenario::listing(before)) {
+        old_values[key.key] = key.value;
+    }
+    std::vector<ChangedKey> changes;
+    std::set<std::string> seen;
+    for (const auto& key : scenario::listing(after)) {
+        seen.insert(key.key);
+        const auto old = old_values.find(key.key);
+        const std::string was = old == old_values.end() ? "" : old->second;
+        if (was != key.value) {
+            changes.push_back({key.key, was, key.value});
+        }
+    }
+    for (const auto& [key, value] : old_values) {
+        if (!seen.contains(key) && !value.empty()) {
+            changes.push_back({key, value, ""});
+        }
+    }
+    return changes;
+}
+
 }  // namespace
+
+CompareFound compared(ComparedBuild old_build, ComparedBuild new_build) {
+    CompareFound found{
+        .old_build = std::move(old_build),
+        .new_build = std::move(new_build),
+        .changes = {},
+        .dirty = {},
+        .moved = {},
+        .keys = {},
+    };
+    const auto& [before, after] = std::tie(found.old_build, found.new_build);
+    found.changes = fitting::changes_between(before.read.scenario, after.read.scenario);
+    for (const fitting::Change& change : found.changes) {
+        found.dirty.merge(fitting::dirtied_by(change));
+    }
+    found.moved = fitting::moved_verdicts(before.fit, after.fit);
+    found.keys = keys_that_differ(before.read, after.read);
+    return found;
+}
 
 units::Result<std::vector<ComparedStart>> compared_starts(const scenario::Scenario& scenario) {
     const auto planned = planned_starts(scenario);
@@ -97,7 +146,7 @@ units::Result<CompareFound> find(const scenario::ReadScenario& read, const Compa
                                  const How& how) {
     auto old_build = build_of(read, how.seed);
     auto new_build = build_of(asked.with, how.seed);
-    if (old_build && new_build) return CompareFound{std::move(*old_build), std::move(*new_build)};
+    if (old_build && new_build) return compared(std::move(*old_build), std::move(*new_build));
     return units::fail(of_both(old_build ? units::Errors{} : old_build.error(),
                                new_build ? units::Errors{} : new_build.error()));
 }

@@ -2,14 +2,16 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "chance/figures.hpp"
+#include "fitting/swap.hpp"
 #include "fitting/wiring.hpp"
 #include "outage/plan.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "starting/start.hpp"
 #include "units/result.hpp"
 
@@ -33,16 +35,32 @@ struct ComparedBuild {
     scenario::ReadScenario read;
     fitting::Fit fit;
     std::optional<outage::Plan> plan;  // absent: why_no_plan says why
-    std::string why_no_plan = {};
+    words::Said why_no_plan = {};
     std::optional<chance::Figures> figures = {};  // with the plan
     std::vector<ComparedStart> starts = {};
-    std::string why_no_starts = "no load of the build has a motor that is looked at";
+    words::Said why_no_starts = words::said<"no load of the build has a motor that is looked at">();
 };
 
+// A key of the files whose value is another one; empty where a file does not have it.
+struct ChangedKey {
+    std::string key;
+    std::string before;
+    std::string after;
+};
+
+//   dirty   the checks that the changes bear on
+//   moved   the verdicts that are others now
 struct CompareFound {
     ComparedBuild old_build;
     ComparedBuild new_build;
+    std::vector<fitting::Change> changes;
+    std::set<fitting::Dirty> dirty;
+    std::vector<fitting::Moved> moved;
+    std::vector<ChangedKey> keys;
 };
+
+// What differs between builds that have been worked out.
+[[nodiscard]] CompareFound compared(ComparedBuild old_build, ComparedBuild new_build);
 
 //   fails   where the wiring of either cannot be looked at, with its file
 [[nodiscard]] units::Result<CompareFound> find(const scenario::ReadScenario& read,

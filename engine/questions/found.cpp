@@ -1,6 +1,6 @@
 #include "questions/found.hpp"
 
-#include "scenario/set_aside.hpp"
+#include "scenario/file/set_aside.hpp"
 
 namespace questions {
 

@@ -5,9 +5,9 @@
 #include "estimate/outlook.hpp"
 #include "handling/gauge.hpp"
 #include "outage/ready.hpp"
-#include "questions/in_its_room.hpp"
-#include "scenario/file.hpp"
-#include "sizing/builds.hpp"
+#include "questions/shared/in_its_room.hpp"
+#include "scenario/file/file.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/member_runs.hpp"
 #include "sizing/members_of.hpp"
 
@@ -16,12 +16,13 @@ namespace questions {
 namespace {
 
 using units::LocalTime;
+using words::said;
 
 units::Error not_within(LocalTime now, const scenario::Outage& outage) {
     return {.where = "--now",
-            .found = units::print(now) + " is not within the outage",
-            .remedy = "give a time between " + units::print(outage.starts) + " and " +
-                      units::print(outage.starts + outage.lasts)};
+            .found = said<"{time} is not within the outage">(units::print(now)),
+            .remedy = said<"give a time between {starts} and {ends}">(
+                units::print(outage.starts), units::print(outage.starts + outage.lasts))};
 }
 
 // Nothing is planned from the very end.

@@ -5,7 +5,7 @@
 
 #include "handling/gauge.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "units/result.hpp"
 
 namespace questions {

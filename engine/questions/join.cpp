@@ -1,6 +1,6 @@
 #include "questions/join.hpp"
 
-#include "questions/in_its_room.hpp"
+#include "questions/shared/in_its_room.hpp"
 
 namespace questions {
 

@@ -3,7 +3,7 @@
 #include <memory>
 
 #include "outage/ready.hpp"
-#include "scenario/file.hpp"
+#include "scenario/file/file.hpp"
 
 namespace questions {
 

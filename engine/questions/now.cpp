@@ -3,7 +3,7 @@
 #include <memory>
 
 #include "outage/ready.hpp"
-#include "scenario/file.hpp"
+#include "scenario/file/file.hpp"
 
 namespace questions {
 
@@ -14,7 +14,7 @@ units::Result<NowFound> find(const scenario::ReadScenario& read, const NowAsked&
     if (!ready) return units::fail(std::move(ready.error()));
     auto outlook = estimate::outlook_of(
         read.scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)),
-        {.now = asked.at, .seed = how.seed, .threads = how.threads});
+        {.now = asked.at, .seed = how.seed, .threads = how.threads, .fan = asked.fan});
     if (!outlook) return units::fail(std::move(outlook.error()));
     return NowFound{read.scenario, asked.at, std::move(*outlook)};
 }

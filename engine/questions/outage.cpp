@@ -4,7 +4,7 @@
 
 #include "handling/storage.hpp"
 #include "outage/ready.hpp"
-#include "scenario/file.hpp"
+#include "scenario/file/file.hpp"
 #include "sizing/members_of.hpp"
 
 namespace questions {
@@ -23,12 +23,16 @@ units::Result<OutageFound> find(const scenario::ReadScenario& read, const Outage
     if (!made) return units::fail(std::move(made.error()));
     const auto ready = std::make_shared<const outage::Ready>(std::move(*made));
     found.plan = outage::plan_outage(*ready);
-    if (asked.members.value_or(1) == 0) return found;
+    if (asked.members.value_or(1) == 0) {
+        found.starts = starts_of_outage(found.scenario, found.plan);
+        return found;
+    }
     const auto members = sizing::members_of(found.scenario, folder, ready, how.seed, asked.members);
     found.chance =
         asked.more_packs
             ? chance_of_outage(found.scenario, members, found.plan.starts, how.threads)
             : first_chance_of_outage(found.scenario, members, found.plan.starts, how.threads);
+    found.starts = starts_of_outage(found.scenario, found.plan, found.chance->starts);
     return found;
 }
 

@@ -2,16 +2,18 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
-#include "outage/work.hpp"
-#include "questions/starts.hpp"
-#include "scenario/file.hpp"
+#include "outage/clock/work.hpp"
+#include "questions/shared/starts.hpp"
+#include "scenario/file/file.hpp"
 #include "sizing/members_of.hpp"
+#include "words/said.hpp"
 
 namespace questions {
 
 namespace {
+
+using words::said;
+using words::with_decimals;
 
 // What is wrong with either, each thing once.
 template <class A, class B>
@@ -74,16 +76,16 @@ LookedAt looked_at(const PacksAsked& asked, const outage::Ready& ready) {
 units::Errors too_long(const PacksAsked& asked, const LookedAt& most, const outage::Ready& ready) {
     const double all = steps_of(most, ready, chance::lanes);
     if (asked.members || all <= most_steps) return {};
-    return {{.where = "outage.lasts",
-             .found = fmt::format("found an outage of {:.0f} steps; to try up to {} packs with up "
-                                  "to {} panels for {} members takes {:.0f} million",
-                                  outage::member_steps_of_a_run(ready), most.packs, most.panels,
-                                  chance::lanes, all / 1e6),
-             .remedy = fmt::format(
-                 "at most {:.0f} million are worked through unasked: give longer cycles in "
-                 "runs.every, packs that are alike, a shorter outage.lasts, or smaller numbers "
-                 "for --most-packs and --most-panels; or wait for it with --members {}",
-                 most_steps / 1e6, chance::lanes)}};
+    return {
+        {.where = "outage.lasts",
+         .found = said<"found an outage of {steps} steps; to try up to {packs} packs with up "
+                       "to {panels} panels for {members} members takes {all} million">(
+             with_decimals(outage::member_steps_of_a_run(ready), 0), most.packs, most.panels,
+             chance::lanes, with_decimals(all / 1e6, 0)),
+         .remedy = said<"at most {most} million are worked through unasked: give longer cycles in "
+                        "runs.every, packs that are alike, a shorter outage.lasts, or smaller "
+                        "numbers for --most-packs and --most-panels; or wait for it with --members "
+                        "{members}">(with_decimals(most_steps / 1e6, 0), chance::lanes)}};
 }
 
 // Each load is looked at by itself, so that loads times steps is what takes the time.
@@ -94,13 +96,13 @@ units::Errors too_many_loads(const outage::Ready& ready) {
     if (all <= most) return {};
     return {
         {.where = "load",
-         .found = fmt::format("found {:.0f} loads in an outage of {:.0f} steps; to look at each "
-                              "of them takes {:.1f} million",
-                              loads, outage::steps_of_a_run(ready), all / 1e6),
-         .remedy = fmt::format("at most {:.1f} million are worked through: join loads that are "
-                               "alike with count, give longer cycles in runs.every, packs that "
-                               "are alike, or a shorter outage.lasts",
-                               most / 1e6)}};
+         .found = said<"found {loads} loads in an outage of {steps} steps; to look at each of them "
+                       "takes {all} million">(with_decimals(loads, 0),
+                                              with_decimals(outage::steps_of_a_run(ready), 0),
+                                              with_decimals(all / 1e6, 1)),
+         .remedy = said<"at most {most} million are worked through: join loads that are alike with "
+                        "count, give longer cycles in runs.every, packs that are alike, or a "
+                        "shorter outage.lasts">(with_decimals(most / 1e6, 1))}};
 }
 
 // How long each build lasts that is named by itself; running it may move its chance by a member
@@ -128,14 +130,14 @@ void name_builds(PacksFound& found, sizing::MemberRuns& runs, const sizing::Grid
 // The loads one by one, for fewer members where there are many, or where every number of packs has
 // to be run.
 sizing::Ladder ladder_of(const How& how, const PacksFound& found, const std::string& folder,
-                         const chance::Members& members, units::Probability goal) {
+                         const sizing::MemberRuns& runs, units::Probability goal) {
     constexpr double of_a_rung = 3.0;
     const auto& ready = found.ready;
     const int most = found.looked_at.packs;
-    const double steps = outage::member_steps_of_a_run(*ready) * members.count() * of_a_rung *
-                         static_cast<double>(ready->demand.loads.size());
+    const double steps = outage::member_steps_of_a_run(*ready) * runs.members().count() *
+                         of_a_rung * static_cast<double>(ready->demand.loads.size());
     if (steps <= most_steps && !ready->outage.open_ended)
-        return sizing::ration_ladder(members, most, goal, how.threads);
+        return sizing::ration_ladder(runs, most, goal, how.threads);
     return sizing::ration_ladder(
         sizing::members_of(found.scenario, folder, ready, how.seed, chance::lanes), most, goal,
         how.threads);
@@ -158,7 +160,7 @@ StartNeeds start_needs(const starting::StartPlan& plan) {
             needs.never.push_back(start.name);
         } else if (*start.packs.surely > needs.packs) {
             needs.packs = *start.packs.surely;
-            needs.load = start.name + " needs";
+            needs.load = start.name;
         }
     }
     return needs;
@@ -166,8 +168,8 @@ StartNeeds start_needs(const starting::StartPlan& plan) {
 
 units::Error no_load() {
     return {.where = "load",
-            .found = "no load is described, so that any number of packs is enough",
-            .remedy = "add a [[load]] for each appliance that is to run"};
+            .found = said<"no load is described, so that any number of packs is enough">(),
+            .remedy = said<"add a [[load]] for each appliance that is to run">()};
 }
 
 // The unit, and the starts that its loads ask of it; nothing of the chance yet.
@@ -203,14 +205,15 @@ units::Result<PacksFound> find(const scenario::ReadScenario& read, const PacksAs
                                   .threads = how.threads,
                                   .progress = how.progress};
     auto grid = sizing::grid_of(runs, cells);
-    if (!grid) return units::fail({.where = "", .found = "stopped before its end", .remedy = ""});
+    if (!grid)
+        return units::fail({.where = "", .found = said<"stopped before its end">(), .remedy = ""});
     found->grid = std::move(*grid);
     found->packs = members.world().packs();
     found->panels = members.world().panels();
     found->seed = how.seed;
     name_builds(*found, runs, cells);
     look_closer(*found, members, runs, how.threads);
-    found->ladder = ladder_of(how, *found, folder, members, cells.goal);
+    found->ladder = ladder_of(how, *found, folder, runs, cells.goal);
     return found;
 }
 

@@ -8,8 +8,8 @@
 
 #include "outage/ready.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
-#include "sizing/builds.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/ration.hpp"
 #include "sizing/what_matters.hpp"
 #include "units/result.hpp"

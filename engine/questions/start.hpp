@@ -2,9 +2,9 @@
 #pragma once
 
 #include "questions/asked.hpp"
-#include "questions/in_its_room.hpp"
-#include "questions/starts.hpp"
-#include "scenario/read.hpp"
+#include "questions/shared/in_its_room.hpp"
+#include "questions/shared/starts.hpp"
+#include "scenario/file/read.hpp"
 #include "units/result.hpp"
 
 namespace questions {

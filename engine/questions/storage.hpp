@@ -3,7 +3,7 @@
 
 #include "handling/storage.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "units/result.hpp"
 
 namespace questions {

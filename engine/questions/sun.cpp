@@ -3,10 +3,13 @@
 #include <algorithm>
 
 #include "outage/ready.hpp"
-#include "scenario/file.hpp"
-#include "scenario/most.hpp"
-#include "sizing/builds.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/keys/most.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/members_of.hpp"
+#include "solar/irradiation.hpp"
+#include "solar/panel.hpp"
+#include "solar/sun_position.hpp"
 #include "units/result.hpp"
 
 namespace questions {
@@ -34,6 +37,24 @@ SunDayCurves curves_of(const solar::SunSetup& setup, LocalTime midnight) {
     return {.midnight = midnight, .low = under(0.10), .likely = under(0.50), .high = under(0.90)};
 }
 
+SunOfThePlace place_of(const solar::Site& site, LocalTime midnight) {
+    const auto noon = solar::solar_noon(site.at.longitude, midnight, site.utc_offset);
+    const auto declination = solar::declination(units::instant(noon, site.utc_offset));
+    return {.declination = declination,
+            .above_horizon = solar::rise_and_set(site.at, midnight, site.utc_offset).lasts,
+            .outside = solar::extraterrestrial_day(site.at.latitude, declination,
+                                                   units::day_of_year(units::date_of(midnight))),
+            .clearness = site.mean_clearness(midnight)};
+}
+
+std::vector<units::Temperature> cells_in_full_sun(const solar::SunSetup& setup) {
+    std::vector<units::Temperature> cells;
+    for (const auto& group : setup.groups)
+        cells.push_back(solar::cell_temperature(group.model, 1000.0 * units::watt_per_square_metre,
+                                                units::celsius(0.0)));
+    return cells;
+}
+
 SunAndUnit unit_of(const scenario::Scenario& scenario, std::shared_ptr<const outage::Ready> ready,
                    const std::string& folder, const SunAsked& asked, const How& how) {
     const int now = panels_in(scenario);
@@ -48,6 +69,9 @@ SunAndUnit unit_of(const scenario::Scenario& scenario, std::shared_ptr<const out
     const bool counted = own != unit.counts.end();
     unit.figures = counted ? own->figures : members.figures(runs.ends(), goal);
     unit.sun = counted ? own->sun : sizing::sun_return(members, now);
+    if (unit.counts.empty()) return unit;
+    unit.enough = sizing::enough_panels(unit.counts);
+    unit.each_helps = sizing::each_helps(unit.counts, now);
     return unit;
 }
 
@@ -97,9 +121,11 @@ units::Result<SunFound> find(const scenario::ReadScenario& read, const SunAsked&
                    .results = {.setup = std::move(*setup),
                                .recharge = {},
                                .day = {},
+                               .place = {},
+                               .cells_in_full_sun = {},
                                .placements = {},
                                .unit = {},
-                               .why_no_unit = "there are no panels"}};
+                               .why_no_unit = words::said<"there are no panels">()}};
     auto& results = found.results;
     results.day.midnight = whole_day(scenario.outage);
     if (results.setup.groups.empty()) {
@@ -107,11 +133,14 @@ units::Result<SunFound> find(const scenario::ReadScenario& read, const SunAsked&
     }
     const auto& sun = results.setup;
     results.day = curves_of(sun, results.day.midnight);
+    results.place = place_of(sun.site, results.day.midnight);
+    results.cells_in_full_sun = cells_in_full_sun(sun);
     results.placements =
         solar::compare_placements(sun.site, sun.groups, sun.controller, results.day.midnight);
     auto made = outage::make_ready(scenario, folder);
     if (!made) {
-        results.why_no_unit = made.error().front().where + ": " + made.error().front().found;
+        const units::Error& first = made.error().front();
+        results.why_no_unit = words::said<"{place}: {fault}">(first.where, first.found);
         take_weathers(results, scenario, asked, how);
         return found;
     }

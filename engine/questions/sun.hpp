@@ -7,7 +7,7 @@
 
 #include "outage/plan.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/panel_counts.hpp"
 #include "solar/placement_comparison.hpp"
 #include "solar/recharge.hpp"
@@ -17,11 +17,26 @@
 namespace questions {
 
 // The unit behind the panels, where the file describes one that can be planned.
+//   counts       empty where they were not asked for
+//   enough       of them; absent where the last still helps
+//   each_helps   each panel beyond those of the file
 struct SunAndUnit {
     outage::Plan plan;
     chance::Figures figures;
     sizing::SunReturn sun;
     std::vector<sizing::PanelCount> counts;
+    std::optional<sizing::EnoughPanels> enough = {};
+    bool each_helps = false;
+};
+
+// What the place gets on one day, before any panel.
+//   outside     on level ground above the air
+//   clearness   mean of the month
+struct SunOfThePlace {
+    units::Angle declination{};
+    units::Duration above_horizon{};
+    units::Irradiation outside{};
+    solar::Clearness clearness;
 };
 
 // Power through one whole day on a dull, a likely and a bright sky.
@@ -36,9 +51,11 @@ struct SunResults {
     solar::SunSetup setup;
     solar::Recharge recharge;  // taken, and of the whole outage kept; offered where no unit is
     SunDayCurves day;
-    std::vector<solar::PlacementYield> placements;  // of that day
+    SunOfThePlace place;                                // of that day
+    std::vector<units::Temperature> cells_in_full_sun;  // of each group, in air of 0 degC
+    std::vector<solar::PlacementYield> placements;      // of that day
     std::optional<SunAndUnit> unit;
-    std::string why_no_unit;  // in words, where there is none
+    words::Said why_no_unit;  // where there is none
 };
 
 struct SunFound {

@@ -1,7 +1,7 @@
 #include "questions/wiring.hpp"
 
-#include "questions/draws.hpp"
-#include "questions/in_its_room.hpp"
+#include "questions/shared/draws.hpp"
+#include "questions/shared/in_its_room.hpp"
 
 namespace questions {
 

@@ -6,7 +6,7 @@
 #include "fitting/ways.hpp"
 #include "fitting/wiring.hpp"
 #include "questions/asked.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "units/result.hpp"
 
 namespace questions {

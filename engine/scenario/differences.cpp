@@ -1,6 +1,6 @@
 #include "scenario/differences.hpp"
 
-#include "scenario/tables.hpp"
+#include "scenario/file/tables.hpp"
 
 namespace scenario {
 

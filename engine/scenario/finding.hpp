@@ -4,6 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "words/said.hpp"
+
 namespace scenario {
 
 enum class Severity {
@@ -14,10 +16,10 @@ enum class Severity {
 
 struct Finding {
     Severity severity = Severity::note;
-    std::string where;   // the part or load, such as "pack main" or "load refrigerator"
-    std::string text;    // what was found, with the numbers
-    std::string mend;    // what would put it right; empty where nothing needs to
-    std::string source;  // where the rule comes from
+    words::Said where;   // the part or load, such as "pack main" or "load refrigerator"
+    words::Said text;    // what was found, with the numbers
+    words::Said mend;    // what would put it right; empty where nothing needs to
+    words::Said source;  // where the rule comes from
 
     friend bool operator==(const Finding&, const Finding&) = default;
 };

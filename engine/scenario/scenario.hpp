@@ -68,6 +68,12 @@ struct Goal {
     std::optional<units::Price> spend_at_most;
 };
 
+// Of the computer on which the log is written.
+//   ahead_by   it shows so much more than the time at the place; below zero where it is behind
+struct Clock {
+    std::optional<units::Duration> ahead_by;
+};
+
 struct Scenario {
     std::string title;
     Outage outage;
@@ -83,6 +89,7 @@ struct Scenario {
     std::optional<Case> enclosure;  // [case]
     std::optional<Storage> storage;
     std::optional<Goal> goal;
+    std::optional<Clock> clock = {};
     std::vector<LogEntry> log = {};  // as in the file; standing() says what holds
 };
 

@@ -4,11 +4,12 @@
 #include <array>
 #include <iterator>
 #include <map>
+#include <mutex>
 #include <thread>
 
-#include "outage/banks.hpp"
+#include "outage/clock/banks.hpp"
+#include "outage/clock/work.hpp"
 #include "outage/in_threads.hpp"
-#include "outage/work.hpp"
 
 namespace sizing {
 
@@ -164,11 +165,40 @@ int fewest(Lasting& lasting, Probability goal, int from, int most, int try_first
 // Steps of all members that are held at once, of about 150 bytes each.
 constexpr double most_kept = 0.8e6;
 
+outage::Unit unit_with(const chance::World& world, const chance::Lived& lived,
+                       const outage::PackKinds& kinds) {
+    const outage::Ready& ready = world.ready();
+    auto unit = outage::unit_of(kinds, ready.main_path);
+    unit.inverter = lived.inverter;
+    unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
+    return unit;
+}
+
 bool fits(const chance::World& world, double members) {
     return members * outage::steps_of_a_run(world.ready()) <= most_kept;
 }
 
 }  // namespace
+
+// Of each kind of pack, by how many there are in all.
+class CountsOfKinds {
+  public:
+    explicit CountsOfKinds(const outage::PackKinds& kinds) : kinds_(kinds) {}
+
+    const std::vector<int>& with(int packs) {
+        const std::scoped_lock lock(making_);
+        const auto [found, added] = made_.try_emplace(packs);
+        if (added)
+            for (const auto& kind : outage::with_count(kinds_, packs))
+                found->second.push_back(kind.count);
+        return found->second;
+    }
+
+  private:
+    outage::PackKinds kinds_;
+    std::mutex making_;
+    std::map<int, std::vector<int>> made_;
+};
 
 std::size_t held_at_once(const chance::World& world) {
     const double reached = 0.5 * most_kept / outage::steps_of_a_run(world.ready());
@@ -190,13 +220,16 @@ std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const Lived
     kinds.reserve(jobs.size());
     units.reserve(jobs.size());
     for (const LivedJob& job : jobs) {
-        kinds.push_back(outage::with_count(job.lived->kinds, job.packs));
-        auto& unit = units.emplace_back(outage::unit_of(kinds.back(), ready.main_path));
-        unit.inverter = job.lived->inverter;
-        unit.main_fuse = ready.units[std::size_t(outage::End::likely)].main_fuse;
-        outages.push_back({.unit = &unit,
+        const outage::Unit* unit = job.unit;
+        if (unit == nullptr) {
+            kinds.push_back(outage::with_count(job.lived->kinds, job.packs));
+            unit = &units.emplace_back(unit_with(world, *job.lived, kinds.back()));
+        }
+        outages.push_back({.unit = unit,
                            .demand = job.lived->steps,
                            .needs = job.needs,
+                           .most = job.most,
+                           .pattern = job.pattern,
                            .sun = job.sun,
                            .guarded = outage::or_none(job.lived->guarded)});
     }
@@ -212,11 +245,18 @@ std::vector<MemberEnd> ends_of(const chance::World& world, std::span<const Lived
 MemberRuns::MemberRuns(const Members& members, chance::SwitchedOff off)
     : members_(members),
       off_(std::move(off)),
+      counts_(std::make_shared<CountsOfKinds>(members.world().ready().kinds)),
       all_kept_(fits(members.world(), members.count())),
       blocks_kept_(fits(members.world(),
                         double(chance::lanes) * std::max(1U, std::thread::hardware_concurrency()))),
       kept_(std::size_t(members.blocks()), 0),
       lanes_(std::size_t(members.count())) {}
+
+MemberRuns MemberRuns::with_off(chance::SwitchedOff off) const {
+    MemberRuns made(members_, std::move(off));
+    made.like_ = this;
+    return made;
+}
 
 void MemberRuns::keep(int block) {
     kept_[std::size_t(block)] = blocks_kept_ ? 1 : 0;
@@ -229,22 +269,67 @@ void MemberRuns::let_go(int block) {
         lanes_[std::size_t(block * chance::lanes + lane)].reset();
 }
 
-LivedJob MemberRuns::lived_of(int block, const MemberJob& job) {
+MemberRuns::Lane MemberRuns::made(int number) const {
     const chance::World& world = members_.world();
-    const int number = block * chance::lanes + job.lane;
     const auto values = members_.values(number);
-    auto& lane = lanes_[std::size_t(number)];
-    if (!lane) {
-        lane.emplace(Lane{
-            .lived = world.lived(values, off_), .needs = {}, .panels = world.panels(), .sun = {}});
-        lane->needs = needs_of(world, lane->lived);
-        lane->sun = std::move(lane->lived.sun);
+    const auto* like = like_ != nullptr && like_->lanes_[std::size_t(number)]
+                           ? &like_->lanes_[std::size_t(number)]->lived
+                           : nullptr;
+    Lane lane{.lived = like ? world.lived(values, off_, {*like, values, like_->off_})
+                            : world.lived(values, off_),
+              .needs = {},
+              .panels = world.panels()};
+    lane.needs = needs_of(world, lane.lived);
+    lane.most = abreast::most_of(lane.needs);
+    lane.sun = std::move(lane.lived.sun);
+    const auto first = lanes_.begin() + std::ptrdiff_t(number / chance::lanes) * chance::lanes;
+    for (const auto& other : std::span(first, chance::lanes))
+        if (other && abreast::switch_together(other->lived.steps, lane.lived.steps)) {
+            lane.pattern = other->pattern;
+            return lane;
+        }
+    lane.pattern = std::make_shared<const char>();
+    return lane;
+}
+
+// A unit of the same kinds as before differs in its counts alone.
+void MemberRuns::take_packs(Lane& lane, int packs) const {
+    if (lane.packs == packs) return;
+    const auto& counts = counts_->with(packs);
+    const bool same_kinds =
+        lane.packs > 0 &&
+        std::ranges::equal(counts, counts_->with(lane.packs),
+                           [](int now, int before) { return (now > 0) == (before > 0); });
+    lane.packs = packs;
+    if (!same_kinds) {
+        lane.unit =
+            unit_with(members_.world(), lane.lived, outage::with_count(lane.lived.kinds, packs));
+        return;
     }
+    std::size_t bank = 0;
+    for (const int count : counts) {
+        if (count == 0) continue;
+        (bank == 0 ? lane.unit.bank : lane.unit.others[bank - 1]).count = count;
+        ++bank;
+    }
+}
+
+LivedJob MemberRuns::lived_of(int block, const MemberJob& job) {
+    const int number = block * chance::lanes + job.lane;
+    auto& lane = lanes_[std::size_t(number)];
+    if (!lane) lane.emplace(made(number));
     if (lane->panels != job.panels) {
-        lane->sun = world.sun(lane->lived.light, job.panels);
+        lane->sun = members_.world().sun(lane->lived.light, job.panels);
         lane->panels = job.panels;
     }
-    return {.lived = &lane->lived, .needs = lane->needs, .packs = job.packs, .sun = lane->sun};
+    take_packs(*lane, job.packs);
+    return {.lived = &lane->lived,
+            .needs = lane->needs,
+            .most = lane->most,
+            .pattern = lane->pattern.get(),
+            .packs = job.packs,
+            .sun = lane->sun,
+            .unit = &lane->unit};
 }
 
 // As many jobs of different lanes as may be held go side by side.

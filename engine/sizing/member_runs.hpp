@@ -1,6 +1,7 @@
 // How the outage ends for the members of a chance: the one place that runs them, whoever asks.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
@@ -20,14 +21,18 @@ struct MemberJob {
 };
 
 // One outage of a world, with its unknowns at some value.
-//   lived, needs, sun   must outlive the run
-//   needs               of lived: needs_of
-//   sun                 of the panels asked for
+//   lived, needs, sun, unit   must outlive the run
+//   needs, most, pattern      of lived: needs_of, and as abreast::Outage takes them
+//   sun                       of the panels asked for
+//   unit                      with so many packs, where it is made already
 struct LivedJob {
     const chance::Lived* lived = nullptr;
     std::span<const abreast::Need> needs = {};
+    std::optional<abreast::MostNeeded> most = {};
+    const void* pattern = nullptr;
     int packs = 1;
     std::span<const outage::SunChange> sun = {};
+    const outage::Unit* unit = nullptr;
 };
 
 // What its loads ask of any number of packs.
@@ -41,12 +46,17 @@ struct LivedJob {
 // So many outages of this world may be held at once by each of a few threads, at least one.
 [[nodiscard]] std::size_t held_at_once(const chance::World& world);
 
+class CountsOfKinds;
+
 // All members with the same loads on: what does not depend on packs and panels is made once for
 // each, and kept while it is not too much.
 class MemberRuns {
   public:
     //   members   must outlive it
     explicit MemberRuns(const chance::Members& members, chance::SwitchedOff off = {});
+    // With these loads off; packs and light are taken from here, while they are kept.
+    //   gives   what must not outlive this, nor be run while this is
+    [[nodiscard]] MemberRuns with_off(chance::SwitchedOff off) const;
 
     [[nodiscard]] const chance::Members& members() const { return members_; }
 
@@ -67,21 +77,31 @@ class MemberRuns {
     [[nodiscard]] std::vector<chance::MemberEnd> ends(unsigned threads = 0);
 
   private:
+    //   pattern   shared by those of a block that switch together
+    //   packs     that `unit` has; 0 while it is not made
     struct Lane {
         chance::Lived lived;
         std::vector<abreast::Need> needs;
+        abreast::MostNeeded most = {};
+        std::shared_ptr<const char> pattern = {};
         int panels = 0;
-        std::vector<outage::SunChange> sun;  // with these panels
+        std::vector<outage::SunChange> sun = {};  // with these panels
+        int packs = 0;
+        outage::Unit unit = {};
     };
 
     const chance::Members& members_;
     chance::SwitchedOff off_;
+    const MemberRuns* like_ = nullptr;  // with other loads off
+    std::shared_ptr<CountsOfKinds> counts_;
     bool all_kept_;
     bool blocks_kept_;
     std::vector<char> kept_;                  // by block, those that are asked for
     std::vector<std::optional<Lane>> lanes_;  // by member
 
     [[nodiscard]] LivedJob lived_of(int block, const MemberJob& job);
+    [[nodiscard]] Lane made(int number) const;
+    void take_packs(Lane& lane, int packs) const;
 };
 
 // The fewest packs in all that last to the end for as many members as the goal asks for. A member

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "outage/work.hpp"
-#include "sizing/builds.hpp"
+#include "outage/clock/work.hpp"
+#include "sizing/builds/builds.hpp"
 
 namespace sizing {
 

@@ -5,7 +5,7 @@
 #include <set>
 
 #include "demand/demand.hpp"
-#include "outage/load_uses.hpp"
+#include "outage/told/load_uses.hpp"
 
 namespace sizing {
 
@@ -17,16 +17,16 @@ constexpr int life_and_health = 1;
 // Which loads are off, by their place in the scenario.
 class Shed {
   public:
-    explicit Shed(const chance::Members& members)
-        : members_(members), off_(members.world().ready().demand.loads.size(), false) {}
+    explicit Shed(const MemberRuns& all_on)
+        : all_on_(all_on), off_(all_on.members().world().ready().demand.loads.size(), false) {}
 
     void add(std::size_t load) { off_[load] = true; }
 
-    [[nodiscard]] bool inverter() const { return members_.world().feeds_nothing(off_); }
-    [[nodiscard]] MemberRuns runs() const { return MemberRuns(members_, off_); }
+    [[nodiscard]] bool inverter() const { return all_on_.members().world().feeds_nothing(off_); }
+    [[nodiscard]] MemberRuns runs() const { return all_on_.with_off(off_); }
 
   private:
-    const chance::Members& members_;
+    const MemberRuns& all_on_;
     chance::SwitchedOff off_;
 };
 
@@ -49,8 +49,9 @@ Ration ration(const chance::Members& members, Probability goal, unsigned threads
     std::set<int, std::greater<>> ranks;
     for (const auto& load : loads)
         ranks.insert(rank_of(load));
-    Shed shed(members);
-    Ration ration{.all_on = {.figures = figures_of(shed)}};
+    MemberRuns all_on(members);
+    Shed shed(all_on);
+    Ration ration{.all_on = {.figures = members.figures(all_on.ends(threads), goal)}};
     const int last = ranks.empty() ? 0 : *ranks.rbegin();
     bool inverter_is_off = false;
     for (const int rank : ranks) {
@@ -76,6 +77,11 @@ Ration ration(const chance::Members& members, Probability goal, unsigned threads
 
 Ladder ration_ladder(const chance::Members& members, int most_packs, Probability goal,
                      unsigned threads) {
+    return ration_ladder(MemberRuns(members), most_packs, goal, threads);
+}
+
+Ladder ration_ladder(const MemberRuns& all_on, int most_packs, Probability goal, unsigned threads) {
+    const auto& members = all_on.members();
     const auto& ready = members.world().ready();
     Ladder ladder;
     for (auto& load : all_loads(ready)) {
@@ -86,7 +92,7 @@ Ladder ration_ladder(const chance::Members& members, int most_packs, Probability
     std::ranges::stable_sort(ladder.rungs, [](const Rung& a, const Rung& b) {
         return a.priority != b.priority ? a.priority > b.priority : a.off.spared > b.off.spared;
     });
-    Shed so_far(members);
+    Shed so_far(all_on);
     int most = most_packs;  // a load less never asks for a pack more
     std::vector<int> enough;
     for (auto& rung : ladder.rungs) {

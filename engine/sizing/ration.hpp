@@ -60,5 +60,8 @@ struct Ladder {
 };
 [[nodiscard]] Ladder ration_ladder(const chance::Members& members, int most_packs,
                                    units::Probability goal, unsigned threads = 0);
+// The same, of the members that `all_on` runs.
+[[nodiscard]] Ladder ration_ladder(const MemberRuns& all_on, int most_packs,
+                                   units::Probability goal, unsigned threads = 0);
 
 }  // namespace sizing

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "outage/ready.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 #include "units/quantities.hpp"
 
 namespace sizing {

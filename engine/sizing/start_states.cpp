@@ -4,8 +4,8 @@
 #include <cmath>
 #include <optional>
 
+#include "outage/clock/work.hpp"
 #include "outage/in_threads.hpp"
-#include "outage/work.hpp"
 
 namespace sizing {
 

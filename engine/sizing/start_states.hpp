@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "chance/members.hpp"
-#include "outage/motor_starts.hpp"
+#include "outage/clock/motor_starts.hpp"
 
 namespace sizing {
 

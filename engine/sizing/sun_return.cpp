@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "outage/banks.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/banks.hpp"
+#include "outage/clock/clock.hpp"
+#include "outage/clock/serving.hpp"
+#include "outage/clock/work.hpp"
 #include "outage/in_threads.hpp"
-#include "outage/serving.hpp"
-#include "outage/work.hpp"
 
 namespace sizing {
 
@@ -76,7 +76,7 @@ solar::DayRange range_of(std::vector<Energy> energies) {
         return energies[std::clamp<std::size_t>(nearest, 1, energies.size()) - 1];
     };
     Energy sum{};
-    for (const Energy energy : energies)
+    for (const Energy& energy : energies)
         sum += energy;
     return {.low = rank(0.10),
             .likely = rank(0.50),

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "chance/members.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 #include "units/quantities.hpp"
 
 namespace sizing {

@@ -7,13 +7,14 @@
 
 #include "chance/open_end.hpp"
 #include "outage/in_threads.hpp"
-#include "units/text.hpp"
+#include "units/said.hpp"
 
 namespace sizing {
 
 namespace {
 
 using namespace units;
+using words::said;
 
 constexpr std::size_t most_loads = 8;
 constexpr int members_enough = 2 * chance::lanes;  // a share to 4 points either way
@@ -32,8 +33,8 @@ std::vector<std::size_t> places_of(const chance::World& world, auto wanted) {
     return places;
 }
 
-void add_together(std::vector<Group>& groups, const chance::World& world, std::string input,
-                  std::string what, auto wanted) {
+void add_together(std::vector<Group>& groups, const chance::World& world, words::Said input,
+                  words::Said what, auto wanted) {
     auto places = places_of(world, wanted);
     if (!places.empty())
         groups.push_back({.influence = {.input = std::move(input), .what = std::move(what)},
@@ -60,13 +61,13 @@ void add_loads(std::vector<Group>& groups, const chance::World& world) {
     for (const std::size_t i : order) {
         const auto& load = loads[i];
         const auto at = [&](double score) {
-            return show(chance::factor_at(world.draw_of(i), score) * load.power.likely, 2);
+            return amount(Power(chance::factor_at(world.draw_of(i), score) * load.power.likely), 2);
         };
         const std::string name = fmt::format("load/{}/draw", load.name);
         groups.push_back(
-            {.influence = {.input = load.name,
-                           .what = fmt::format("{} to {}; {}", at(-1.2816), at(1.2816),
-                                               load.power.from_what),
+            {.influence = {.input = said<"{load}">(load.name),
+                           .what = said<"{low} to {high}; {from_what}">(at(-1.2816), at(1.2816),
+                                                                        load.power.from_what),
                            .load = i,
                            .is_load = true},
              .places = places_of(world, [&](const std::string& each) { return each == name; })});
@@ -77,33 +78,57 @@ std::vector<Group> groups_of(const chance::World& world) {
     std::vector<Group> groups;
     add_loads(groups, world);
     add_together(
-        groups, world, "the sky", "how bright each day is, and the month",
+        groups, world, said<"the sky">(), said<"how bright each day is, and the month">(),
         [](const std::string& name) { return name.starts_with("sky/") || name == "sun/climate"; });
-    add_together(groups, world, "the panels", "what they give of the light that falls on them",
+    add_together(groups, world, said<"the panels">(),
+                 said<"what they give of the light that falls on them">(),
                  [](const std::string& name) { return name == "sun/scale"; });
     add_together(
-        groups, world, "the packs", "what they hold, and how full they are at the start",
+        groups, world, said<"the packs">(),
+        said<"what they hold, and how full they are at the start">(),
         [](const std::string& name) { return name.starts_with("pack/") && name != "pack/warmth"; });
-    add_together(groups, world, "warmth of the packs", "some degrees warmer or colder",
+    add_together(groups, world, said<"warmth of the packs">(),
+                 said<"some degrees warmer or colder">(),
                  [](const std::string& name) { return name == "pack/warmth"; });
-    add_together(groups, world, "warm and cold days",
-                 "how hard compressors and heating work, day by day",
+    add_together(groups, world, said<"warm and cold days">(),
+                 said<"how hard compressors and heating work, day by day">(),
                  [](const std::string& name) { return name.starts_with("day/"); });
-    add_together(groups, world, "inverter with nothing plugged in", "what it draws itself",
+    add_together(groups, world, said<"inverter with nothing plugged in">(),
+                 said<"what it draws itself">(),
                  [](const std::string& name) { return name == "inverter/idle"; });
     return groups;
 }
 
+// The members as they are, where so many can be held: what is not drawn anew is taken from them.
+std::vector<chance::Lived> usual_lives(const chance::Members& members, int count,
+                                       unsigned threads) {
+    const chance::World& world = members.world();
+    std::vector<chance::Lived> usual;
+    if (held_at_once(world) < std::size_t(chance::lanes)) return usual;
+    usual.resize(std::size_t(count));
+    outage::for_each_number(count, threads, [&](int number) {
+        usual[std::size_t(number)] = world.lived(members.values(number));
+    });
+    return usual;
+}
+
 // How often the verdict changes for the members from `first` to `last`, summed over them; where
 // nobody knows how long the outage lasts, how often its end would lie between the two ends.
-double flips_of(const chance::Members& members, const std::vector<chance::MemberEnd>& ends,
-                const std::vector<std::size_t>& places, const MemberJob& build, int first,
-                int last) {
+//   usual   of all members, or none
+double flips_of(const chance::Members& members, const std::vector<chance::Lived>& usual,
+                const std::vector<chance::MemberEnd>& ends, const std::vector<std::size_t>& places,
+                const MemberJob& build, int first, int last) {
     const chance::World& world = members.world();
+    const chance::SwitchedOff all_on;
     std::vector<chance::Lived> lived;
     std::vector<std::vector<outage::SunChange>> suns;
     for (int number = first; number < last; ++number) {
-        lived.push_back(world.lived(members.redrawn(number, places)));
+        const auto values = members.redrawn(number, places);
+        if (usual.empty())
+            lived.push_back(world.lived(values));
+        else
+            lived.push_back(world.lived(
+                values, all_on, {usual[std::size_t(number)], members.values(number), all_on}));
         suns.push_back(build.panels == world.panels()
                            ? lived.back().sun
                            : world.sun(lived.back().light, build.panels));
@@ -131,11 +156,12 @@ std::vector<Influence> influences(const chance::Members& members,
     const int together = static_cast<int>(held_at_once(world));
     const int parts = (count + together - 1) / together;
     const auto groups = groups_of(world);
+    const auto usual = usual_lives(members, count, threads);
     std::vector<double> flipped(groups.size() * std::size_t(parts), 0.0);
     outage::for_each_number(int(flipped.size()), threads, [&](int index) {
         const int first = index % parts * together;
         flipped[std::size_t(index)] =
-            flips_of(members, ends, groups[std::size_t(index / parts)].places,
+            flips_of(members, usual, ends, groups[std::size_t(index / parts)].places,
                      {.packs = packs, .panels = panels}, first, std::min(count, first + together));
     });
     std::vector<Influence> found;

@@ -15,8 +15,8 @@ namespace sizing {
 //   load    of the scenario; only where is_load
 //   flips   share of members whose verdict changes when this alone is drawn anew
 struct Influence {
-    std::string input;
-    std::string what;
+    words::Said input;
+    words::Said what;
     std::size_t load = 0;
     bool is_load = false;
     units::Probability flips{};

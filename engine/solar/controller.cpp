@@ -1,10 +1,13 @@
 #include "solar/controller.hpp"
 
+#include "units/said.hpp"
+
 namespace solar {
 
 namespace {
 
 using namespace units;
+using words::said;
 
 }  // namespace
 
@@ -12,8 +15,9 @@ ControllerModel controller_model(const std::optional<scenario::ChargeController>
                                  scenario::Assumptions& assumptions) {
     ControllerModel model;
     if (!controller)
-        assumptions.push_back({"charge_controller", "an MPPT controller without a limit of its own",
-                               "ours; name the controller to have its limits counted"});
+        assumptions.push_back({"charge_controller",
+                               said<"an MPPT controller without a limit of its own">(),
+                               said<"ours; name the controller to have its limits counted">()});
     const scenario::ChargeController given = controller.value_or(scenario::ChargeController{});
     model.kind = given.kind;
     model.input_limit = given.input_limit;
@@ -24,8 +28,9 @@ ControllerModel controller_model(const std::optional<scenario::ChargeController>
     } else if (given.efficiency) {
         model.efficiency = *given.efficiency;
     } else {
-        assumptions.push_back({"charge_controller.efficiency", "0.95; 0.90 to 0.98 is found",
-                               "common practice, no source"});
+        assumptions.push_back({"charge_controller.efficiency",
+                               said<"0.95; 0.90 to 0.98 is found">(),
+                               said<"common practice, no source">()});
     }
     return model;
 }
@@ -53,14 +58,17 @@ scenario::Findings cold_voltage_check(const ControllerModel& controller, const P
     const bool too_high = cold > limit;
     return {
         {.severity = too_high ? scenario::Severity::stop : scenario::Severity::caution,
-         .where = "charge_controller",
-         .text = fmt::format("{} panel(s) in series reach {:.1f} V open-circuit at {:.0f} degC; "
-                             "the controller withstands {:.1f} V",
-                             in_series, cold / volt, in_celsius(coldest), limit / volt),
-         .mend = too_high ? "put fewer panels in series, or a controller for a higher voltage"
-                          : "leave a margin of 5 %: fewer panels in series, or a controller for "
-                            "a higher voltage",
-         .source = "solar/method.md (34)"}};
+         .where = said<"charge controller">(),
+         .text = words::said_of<"one panel reaches {voltage} open-circuit at {temperature}; the "
+                                "controller withstands {limit}",
+                                "{n} panels in series reach {voltage} open-circuit at "
+                                "{temperature}; the controller withstands {limit}">(
+             in_series, amount_in(cold, "V", 1), to_the_degree(coldest), amount_in(limit, "V", 1)),
+         .mend = too_high
+                     ? said<"put fewer panels in series, or a controller for a higher voltage">()
+                     : said<"leave a margin of 5 %: fewer panels in series, or a controller for a "
+                            "higher voltage">(),
+         .source = said<"{source}">("solar/method.md (34)")}};
 }
 
 }  // namespace solar

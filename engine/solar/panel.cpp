@@ -1,10 +1,14 @@
 #include "solar/panel.hpp"
 
+#include "units/said.hpp"
+
 namespace solar {
 
 namespace {
 
 using namespace units;
+using words::Said;
+using words::said;
 
 constexpr Irradiance test_light = 1000.0 * watt_per_square_metre;  // [IEC 61215]
 constexpr Temperature test_cells = celsius(25.0);
@@ -30,10 +34,10 @@ CurveConstants curve_constants(const PanelModel& panel) {
 
 template <class Value>
 Value given_or(const std::optional<Value>& given, Value otherwise, const std::string& where,
-               const std::string& text, scenario::Assumptions& assumptions) {
+               const Said& text, scenario::Assumptions& assumptions) {
     if (given) return *given;
     assumptions.push_back(
-        {where, text, "common practice, no source; solar/method.md (29) to (32)"});
+        {where, text, said<"common practice, no source; solar/method.md (29) to (32)">()});
     return otherwise;
 }
 
@@ -44,39 +48,39 @@ PanelModel panel_model(const scenario::Panel& panel, const std::string& where,
     PanelModel model;
     model.rated_power = panel.power;
     const double size = panel.power / generic.rated_power;
-    const auto take = [&](const auto& given, auto otherwise, const char* key,
-                          const std::string& text) {
+    const auto take = [&](const auto& given, auto otherwise, const char* key, const Said& text) {
         return given_or(given, otherwise, where + "." + key, text, assumptions);
     };
-    model.open_circuit_voltage =
-        take(panel.open_circuit_voltage, generic.open_circuit_voltage, "open_circuit_voltage",
-             "21.6 V, a panel of 36 cells for a 12 V battery");
+    model.open_circuit_voltage = take(
+        panel.open_circuit_voltage, generic.open_circuit_voltage, "open_circuit_voltage",
+        said<"{voltage}, a panel of 36 cells for a 12 V battery">(generic.open_circuit_voltage));
     model.peak_power_voltage = take(
         panel.peak_power_voltage, model.open_circuit_voltage * (18.0 / 21.6), "peak_power_voltage",
-        fmt::format("{:.1f} V, 5/6 of the open-circuit voltage",
-                    model.open_circuit_voltage / volt * 18.0 / 21.6));
+        said<"{voltage}, 5/6 of the open-circuit voltage">(
+            amount_in(model.open_circuit_voltage * (18.0 / 21.6), "V", 1)));
     model.peak_power_current =
         panel.peak_power_voltage || panel.open_circuit_voltage
             ? take(panel.peak_power_current, panel.power / model.peak_power_voltage,
-                   "peak_power_current", "the rated power over the peak-power voltage")
+                   "peak_power_current", said<"the rated power over the peak-power voltage">())
             : take(panel.peak_power_current, size * generic.peak_power_current,
                    "peak_power_current",
-                   fmt::format("{:.2f} A", size * (generic.peak_power_current / ampere)));
+                   said<"{current}">(amount_in(size * generic.peak_power_current, "A", 2)));
     const double current_ratio = generic.short_circuit_current / generic.peak_power_current;
     model.short_circuit_current =
         take(panel.short_circuit_current, model.peak_power_current * current_ratio,
              "short_circuit_current",
-             fmt::format("{:.2f} A, 1.08 of the peak-power current",
-                         model.peak_power_current / ampere * current_ratio));
+             said<"{current}, 1.08 of the peak-power current">(
+                 amount_in(model.peak_power_current * current_ratio, "A", 2)));
     model.nominal_cell_temperature =
         take(panel.nominal_cell_temperature, generic.nominal_cell_temperature,
-             "nominal_cell_temperature", "45 degC");
+             "nominal_cell_temperature", said<"{temperature}">(generic.nominal_cell_temperature));
     const Share lost = take(panel.power_lost_per_kelvin, Share(0.0040), "power_lost_per_kelvin",
-                            "0.40 % a kelvin; crystalline silicon runs from 0.30 % to 0.50 %");
+                            said<"0.40 % a kelvin; crystalline silicon runs from 0.30 % to 0.50 "
+                                 "%">());
     model.power_coefficient = PerKelvin(-lost.value());
     model.derating = take(panel.derating, generic.derating, "derating",
-                          "0.904: soiling 0.97, wiring and connectors 0.97, tolerance 0.97, "
-                          "mismatch 0.99");
+                          said<"0.904: soiling 0.97, wiring and connectors 0.97, tolerance 0.97, "
+                               "mismatch 0.99">());
     return model;
 }
 

@@ -2,13 +2,16 @@
 
 #include <array>
 
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
+#include "units/said.hpp"
 
 namespace solar {
 
 namespace {
 
 using namespace units;
+using words::said;
+using words::with_decimals;
 
 Angle towards_the_equator(const Site& site) {
     return (site.at.latitude < Angle{} ? 0.0 : 180.0) * degree;
@@ -17,6 +20,33 @@ Angle towards_the_equator(const Site& site) {
 // Tilted by the latitude: near the best over a year; for winter nights more, in summer less.
 Angle default_tilt(const Site& site) {
     return std::min(abs(site.at.latitude), Angle(75.0 * degree));
+}
+
+std::vector<scenario::Aim> propped_up(const scenario::Panel& panel, const std::string& where,
+                                      const Site& site, scenario::Assumptions& assumptions) {
+    if (!panel.tilt)
+        assumptions.push_back(
+            {where + ".tilt",
+             said<"{angle} deg, the latitude">(with_decimals(default_tilt(site) / degree, 0)),
+             said<"common practice, no source">()});
+    if (!panel.azimuth)
+        assumptions.push_back({where + ".azimuth",
+                               site.at.latitude < Angle{} ? said<"0 deg, to the north">()
+                                                          : said<"180 deg, to the south">(),
+                               said<"common practice, no source">()});
+    return {{.at = {},
+             .tilt = panel.tilt.value_or(default_tilt(site)),
+             .azimuth = panel.azimuth.value_or(towards_the_equator(site))}};
+}
+
+std::vector<scenario::Aim> turned_by_hand(const scenario::Panel& panel, const std::string& where,
+                                          const Site& site, LocalTime first_day,
+                                          scenario::Assumptions& assumptions) {
+    if (!panel.aims.empty()) return panel.aims;
+    assumptions.push_back({where + ".aims",
+                           said<"turned to the sun by hand at three times of the day">(),
+                           said<"ours">()});
+    return aims_at_the_sun(site, first_day, 3);
 }
 
 }  // namespace
@@ -34,34 +64,17 @@ PanelGroup panel_group(const scenario::Panel& panel, const std::string& where, c
         case scenario::Placement::flat:
             group.aims = {{.at = {}, .tilt = {}, .azimuth = towards_the_equator(site)}};
             group.warmer_than_nominal = flat_on_ground_warmer;
-            assumptions.push_back({where + ".placement",
-                                   "flat on the ground without air behind: cells 10 K warmer in "
-                                   "full sun than mounted ones",
-                                   "ours"});
+            assumptions.push_back(
+                {where + ".placement",
+                 said<"flat on the ground without air behind: cells {warmer} "
+                      "warmer in full sun than mounted ones">(flat_on_ground_warmer),
+                 said<"ours">()});
             break;
         case scenario::Placement::fixed:
-            group.aims = {{.at = {},
-                           .tilt = panel.tilt.value_or(default_tilt(site)),
-                           .azimuth = panel.azimuth.value_or(towards_the_equator(site))}};
-            if (!panel.tilt)
-                assumptions.push_back(
-                    {where + ".tilt",
-                     fmt::format("{:.0f} deg, the latitude", default_tilt(site) / degree),
-                     "common practice, no source"});
-            if (!panel.azimuth)
-                assumptions.push_back(
-                    {where + ".azimuth",
-                     site.at.latitude < Angle{} ? "0 deg, to the north" : "180 deg, to the south",
-                     "common practice, no source"});
+            group.aims = propped_up(panel, where, site, assumptions);
             break;
         case scenario::Placement::aimed:
-            group.aims = panel.aims;
-            if (group.aims.empty()) {
-                group.aims = aims_at_the_sun(site, first_day, 3);
-                assumptions.push_back({where + ".aims",
-                                       "turned to the sun by hand at three times of the day",
-                                       "ours"});
-            }
+            group.aims = turned_by_hand(panel, where, site, first_day, assumptions);
             break;
     }
     std::stable_sort(group.aims.begin(), group.aims.end(),

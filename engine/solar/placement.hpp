@@ -7,7 +7,7 @@
 
 #include "scenario/panel.hpp"
 #include "solar/controller.hpp"
-#include "solar/site.hpp"
+#include "solar/places/site.hpp"
 #include "solar/tilt.hpp"
 
 namespace solar {

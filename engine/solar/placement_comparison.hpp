@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "scenario/panel.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace solar {
 

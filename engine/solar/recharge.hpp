@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "solar/sun_track.hpp"
-#include "solar/typical_sky.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/typical_sky.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace solar {
 

@@ -4,7 +4,7 @@
 #include <array>
 
 #include "solar/snow.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace solar {
 

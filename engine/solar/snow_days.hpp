@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "solar/placement.hpp"
-#include "solar/site.hpp"
+#include "solar/places/site.hpp"
 #include "units/quantities.hpp"
 #include "units/time.hpp"
 

@@ -1,14 +1,18 @@
 #include "solar/sun_setup.hpp"
 
-#include "solar/file_snow.hpp"
-#include "solar/places.hpp"
+#include "solar/places/places.hpp"
 #include "solar/snow_days.hpp"
+#include "solar/weather/file_snow.hpp"
+#include "units/said.hpp"
 
 namespace solar {
 
 namespace {
 
 using namespace units;
+using words::Said;
+using words::said;
+using words::with_decimals;
 
 // What a weather file says of its place, where the person said nothing.
 scenario::Place with_figures_of(const WeatherYear& year, const WeatherSummary& sums,
@@ -26,6 +30,10 @@ scenario::Place with_figures_of(const WeatherYear& year, const WeatherSummary& s
     return place;
 }
 
+Said on_files() {
+    return said<"solar/method.md, section 6">();
+}
+
 void warn_of_distance(const WeatherYear& year, const Site& site, scenario::Findings& findings) {
     const Length apart = distance_between(year.at, site.at);
     const Length height = abs(year.elevation - site.elevation);
@@ -33,11 +41,12 @@ void warn_of_distance(const WeatherYear& year, const Site& site, scenario::Findi
     findings.push_back(
         {.severity = scenario::Severity::caution,
          .where = "place.weather_file",
-         .text = fmt::format("the weather file is of {}, {:.0f} km and {:.0f} m of height away; "
-                             "sky and fog can differ over such a distance",
-                             year.station, apart / metre / 1000.0, height / metre),
-         .mend = "take the file of a nearer station, or give place.irradiation for the spot itself",
-         .source = "solar/method.md, section 6"});
+         .text = said<"the weather file is of {station}, {distance} and {height} of height away; "
+                      "sky and fog can differ over such a distance">(
+             year.station, amount_in(apart, "km", 0), amount_in(height, "m", 0)),
+         .mend = said<"take the file of a nearer station, or give place.irradiation for the spot "
+                      "itself">(),
+         .source = on_files()});
 }
 
 void warn_of_the_file(const WeatherSummary& sums, SunSetup& setup) {
@@ -46,15 +55,15 @@ void warn_of_the_file(const WeatherSummary& sums, SunSetup& setup) {
                                   .where = "place.weather_file",
                                   .text = odd.text,
                                   .mend = odd.mend,
-                                  .source = "solar/method.md, section 6"});
+                                  .source = on_files()});
 }
 
-void note(SunSetup& setup, const char* where, std::string text) {
+void note(SunSetup& setup, const char* where, Said text) {
     setup.findings.push_back({.severity = scenario::Severity::note,
                               .where = where,
                               .text = std::move(text),
                               .mend = "",
-                              .source = "solar/method.md, section 6"});
+                              .source = on_files()});
 }
 
 // What was typed and what the file says beside it: never one for the other unspoken.
@@ -63,16 +72,15 @@ void tell_file_from_typed(const scenario::Scenario& scenario, SunSetup& setup) {
     const Duration apart = setup.site.utc_offset - year.utc_offset;
     if (std::abs(apart / hour) > 1e-6)
         note(setup, "place.utc_offset",
-             fmt::format("the clock of the scenario is UTC{:+g} h, that of the weather file "
-                         "UTC{:+g} h; the file's hours are read by its own clock, the times here "
-                         "are those of the scenario's",
-                         setup.site.utc_offset / hour, year.utc_offset / hour));
+             said<"the clock of the scenario is UTC{ours}, that of the weather file UTC{its}; the "
+                  "file's hours are read by its own clock, the times here are those of the "
+                  "scenario's">(offset_in_words(setup.site.utc_offset),
+                                offset_in_words(year.utc_offset)));
+    const Said no_use =
+        said<"changes nothing beside a weather file: the sky is that of the file's own days">();
     if (scenario.outage.cause && *scenario.outage.cause != scenario::Cause::unknown)
-        note(setup, "outage.cause",
-             "changes nothing beside a weather file: the sky is that of the file's own days");
-    if (!scenario.outage.sky.empty())
-        note(setup, "outage.sky",
-             "changes nothing beside a weather file: the sky is that of the file's own days");
+        note(setup, "outage.cause", no_use);
+    if (!scenario.outage.sky.empty()) note(setup, "outage.sky", no_use);
     if (scenario.place.ground_reflectance) return;
     const auto ground = mean_ground(year);
     if (!ground) return;
@@ -81,10 +89,10 @@ void tell_file_from_typed(const scenario::Scenario& scenario, SunSetup& setup) {
     });
     setup.assumptions.push_back(
         {"place.ground_reflectance",
-         fmt::format("that of the weather file, hour by hour, {:.2f} on the mean of its days; "
-                     "{:.2f} in hours that give none",
-                     ground->value(), setup.site.ground.value()),
-         fmt::format("weather file of {}", year.station)});
+         said<"that of the weather file, hour by hour, {mean} on the mean of its days; {otherwise} "
+              "in hours that give none">(with_decimals(ground->value(), 2),
+                                         with_decimals(setup.site.ground.value(), 2)),
+         said<"weather file of {station}">(year.station)});
 }
 
 // Figures made from the file are refused at the file: nobody typed them.
@@ -93,9 +101,9 @@ Errors at_the_file(const scenario::Place& typed, Errors errors) {
         const bool of_light = error.where.starts_with("place.irradiation") && !typed.irradiation;
         if (!of_light) continue;
         error.where = "place.weather_file";
-        error.remedy =
-            "the file's light does not fit the latitude typed; take the file of a "
-            "nearer station";
+        error.remedy = said<
+            "the file's light does not fit the latitude typed; take the file of a nearer "
+            "station">();
     }
     return errors;
 }
@@ -109,11 +117,12 @@ void tell_tilt_of_flat_panels(const scenario::Scenario& scenario, SunSetup& setu
         const scenario::Panel& panel = scenario.panels[i];
         const bool leans = panel.tilt && *panel.tilt > Angle{};
         if (panel.count <= 0 || panel.placement != scenario::Placement::flat || !leans) continue;
-        setup.findings.push_back({.severity = scenario::Severity::caution,
-                                  .where = fmt::format("panel[{}].tilt", i),
-                                  .text = "changes nothing: these panels lie flat",
-                                  .mend = "say placement = \"fixed\" where they stand tilted",
-                                  .source = "solar/method.md, section 3"});
+        setup.findings.push_back(
+            {.severity = scenario::Severity::caution,
+             .where = fmt::format("panel[{}].tilt", i),
+             .text = said<"changes nothing: these panels lie flat">(),
+             .mend = said<"say {placement} where they stand tilted">("placement = \"fixed\""),
+             .source = said<"solar/method.md, section 3">()});
     }
 }
 
@@ -132,28 +141,34 @@ void check_cold_voltage(const scenario::Scenario& scenario, SunSetup& setup) {
             setup.findings.push_back(std::move(finding));
 }
 
+// How often it falls in the worst month, where no weather file says when.
+Said how_often(const SnowOfMonth& worst, bool file_is_silent) {
+    const words::Number days = with_decimals(100.0 * worst.falls.value(), 0);
+    if (!file_is_silent) return said<"on about {days} days in 100">(days);
+    return said<"on about {days} days in 100, drawn, since the weather file tells of no snow,">(
+        days);
+}
+
+constexpr Length inch = 0.0254 * metre;
+
 //   by_the_file  it is the weather file that tells when snow falls
 void tell_snow(SunSetup& setup, std::string where, const std::vector<SnowOfMonth>& months,
                bool by_the_file) {
     const auto worst = std::ranges::max_element(
         months, {}, [](const SnowOfMonth& of) { return of.falls.value() * of.lies; });
-    const std::string silent =
-        setup.hours ? ", drawn, since the weather file tells of no snow," : "";
-    const std::string falls =
-        by_the_file
-            ? fmt::format(
-                  "on {:.0f} in 100 of the days that the start dates meet, by the depth in "
-                  "the weather file,",
-                  100.0 * worst->falls.value())
-            : fmt::format("on about {:.0f} days in 100{}", 100.0 * worst->falls.value(), silent);
+    const Said often =
+        by_the_file ? said<
+                          "on {days} in 100 of the days that the start dates meet, by the depth "
+                          "in the weather file,">(with_decimals(100.0 * worst->falls.value(), 0))
+                    : how_often(*worst, setup.hours != nullptr);
     setup.assumptions.push_back(
         {std::move(where),
-         fmt::format("false: an inch of snow or more falls {} and covers these panels for {:.1f} "
-                     "days; the likely course is without snow",
-                     falls, worst->lies),
-         by_the_file ? "[EPW]; [Townsend Powers 2011]"
-                     : "[Twin Cities snow]; [Townsend Powers 2011]; that snow is as frequent "
-                       "elsewhere at the same warmth is ours"});
+         said<"false: {depth} of snow or more falls {often} and covers these panels for {days} "
+              "days; the likely course is without snow">(units::amount(inch, 2), often,
+                                                         with_decimals(worst->lies, 1)),
+         by_the_file ? said<"{source}">("[EPW]; [Townsend Powers 2011]")
+                     : said<"[Twin Cities snow]; [Townsend Powers 2011]; that snow is as frequent "
+                            "elsewhere at the same warmth is ours">()});
 }
 
 // Snow on the panels, where a cold month may bring it and nobody says that it is taken off. Days
@@ -195,7 +210,7 @@ Result<SunSetup> sun_setup(const scenario::Scenario& scenario, const std::string
     setup.site = std::move(*made);
     if (setup.hours) warn_of_distance(*setup.hours, setup.site, setup.findings);
     if (setup.hours)
-        setup.site.source = fmt::format("hourly weather file of {}", setup.hours->station);
+        setup.site.source = said<"hourly weather file of {station}">(setup.hours->station);
     if (setup.hours) tell_file_from_typed(scenario, setup);
     for (std::size_t i = 0; i < scenario.panels.size(); ++i)
         if (scenario.panels[i].count > 0)

@@ -7,8 +7,8 @@
 
 #include "scenario/scenario.hpp"
 #include "solar/placement.hpp"
-#include "solar/site.hpp"
-#include "solar/weather_summary.hpp"
+#include "solar/places/site.hpp"
+#include "solar/weather/weather_summary.hpp"
 #include "units/result.hpp"
 
 namespace solar {

@@ -76,6 +76,32 @@ std::vector<Duration> boundaries(const DaySun& sun, std::span<const PanelGroup> 
     return ends;
 }
 
+// A day's steps, with the sums of what each gets of its light.
+struct DayPieces {
+    std::vector<Piece> in_order;
+    double global = 0.0, diffuse = 0.0;
+};
+
+DayPieces pieces_of(const Site& site, const DaySun& sun, const std::vector<Duration>& ends) {
+    const double phi = site.at.latitude / radian;
+    const double delta = sun.declination / radian;
+    DayPieces pieces;
+    for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
+        const Duration middle = 0.5 * (ends[i] + ends[i + 1]);
+        const Duration length = ends[i + 1] - ends[i];
+        const Angle w = sun.hour_angle(middle);
+        const double cos_zenith = std::sin(phi) * std::sin(delta) +
+                                  std::cos(phi) * std::cos(delta) * std::cos(w / radian);
+        const bool up = cos_zenith > 0.0;
+        pieces.in_order.push_back({ends[i], length, middle, cos_zenith,
+                                   up ? double(global_rate(w, sun.sunset) * length) : 0.0,
+                                   up ? double(diffuse_rate(w, sun.sunset) * length) : 0.0});
+        pieces.global += pieces.in_order.back().global;
+        pieces.diffuse += pieces.in_order.back().diffuse;
+    }
+    return pieces;
+}
+
 Aspect aspect(const PanelGroup& group, Angle latitude, const DaySun& sun, Duration middle,
               double cos_zenith, int day_number) {
     const Plane plane = plane_at(group, middle);
@@ -127,37 +153,18 @@ SunTrack::SunTrack(const Site& site, std::span<const PanelGroup> groups, LocalTi
 void SunTrack::add_day(const Site& site, LocalTime midnight, LocalTime from, LocalTime until,
                        int number) {
     const DaySun sun = sun_of_day(site, midnight);
-    const auto ends = boundaries(sun, groups_, from - midnight, until - midnight);
-    const double phi = site.at.latitude / radian;
-    const double delta = sun.declination / radian;
+    const DayPieces pieces =
+        pieces_of(site, sun, boundaries(sun, groups_, from - midnight, until - midnight));
     const Irradiance outside = extraterrestrial_normal(sun.day_of_year);
-
-    std::vector<Piece> pieces;
-    double all_global = 0.0;
-    double all_diffuse = 0.0;
-    for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
-        const Duration middle = 0.5 * (ends[i] + ends[i + 1]);
-        const Duration length = ends[i + 1] - ends[i];
-        const Angle w = sun.hour_angle(middle);
-        const double cos_zenith = std::sin(phi) * std::sin(delta) +
-                                  std::cos(phi) * std::cos(delta) * std::cos(w / radian);
-        const bool up = cos_zenith > 0.0;
-        pieces.push_back({ends[i], length, middle, cos_zenith,
-                          up ? double(global_rate(w, sun.sunset) * length) : 0.0,
-                          up ? double(diffuse_rate(w, sun.sunset) * length) : 0.0});
-        all_global += pieces.back().global;
-        all_diffuse += pieces.back().diffuse;
-    }
-
     days_.push_back({midnight,
                      extraterrestrial_day(site.at.latitude, sun.declination, sun.day_of_year),
                      sun.sunset, sun.declination, sun.noon});
     day_begins_.push_back(steps_.size());
     skies_.emplace_back(site.mean_clearness(midnight), site.elevation);
-    for (const Piece& piece : pieces) {
+    for (const Piece& piece : pieces.in_order) {
         const LocalTime start = midnight + piece.begins;
         if (midnight + piece.middle < from || midnight + piece.middle > until) continue;
-        const bool lit = piece.cos_zenith > 0.0 && all_global > 0.0 && all_diffuse > 0.0;
+        const bool lit = piece.cos_zenith > 0.0 && pieces.global > 0.0 && pieces.diffuse > 0.0;
         const bool goes_on = !lit && steps_.size() > day_begins_.back() && !steps_.back().lit;
         if (goes_on) {
             steps_.back().duration += piece.lasts;
@@ -171,9 +178,10 @@ void SunTrack::add_day(const Site& site, LocalTime midnight, LocalTime from, Loc
              .lit = lit,
              .cos_zenith = piece.cos_zenith,
              .extraterrestrial = outside * std::max(0.0, piece.cos_zenith),
-             .global_share = lit ? piece.global / all_global / double(piece.lasts / second) : 0.0,
+             .global_share =
+                 lit ? piece.global / pieces.global / double(piece.lasts / second) : 0.0,
              .diffuse_share =
-                 lit ? piece.diffuse / all_diffuse / double(piece.lasts / second) : 0.0,
+                 lit ? piece.diffuse / pieces.diffuse / double(piece.lasts / second) : 0.0,
              .air = air_temperature(site, midnight + piece.middle)});
         for (const PanelGroup& group : groups_)
             aspects_.push_back(

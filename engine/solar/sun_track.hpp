@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "solar/placement.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace solar {
 

@@ -1,10 +1,11 @@
 #include "starting/direct_current.hpp"
 
-#include <fmt/format.h>
+#include "units/said.hpp"
 
 namespace starting {
 
 using namespace units;
+using words::said;
 
 namespace {
 
@@ -28,9 +29,9 @@ Result<DirectMotor> winch(const scenario::Motor& described, const std::string& w
         .working = more_is_harder(*current),
         .time = pull_lasts,
         .assumptions = {{where + ".pull",
-                         fmt::format("stuck, the winch draws {:.0f} A, 1.2 times its rated current",
-                                     motor::stalled_current(sheet) / ampere),
-                         "common practice, no source"}}};
+                         said<"stuck, the winch draws {current}, 1.2 times its rated current">(
+                             amount_in(motor::stalled_current(sheet), "A", 0)),
+                         said<"common practice, no source">()}}};
 }
 
 }  // namespace
@@ -41,9 +42,10 @@ Result<DirectMotor> direct_motor(const scenario::Load& load, const std::string& 
     const auto at_motor = where + ".motor";
     const bool has_power = running.real.likely() > Power{};
     if (!described.full_load_current && !has_power)
-        return fail({.where = at_motor + ".full_load_current",
-                     .found = "nothing says how much current this motor draws",
-                     .remedy = "give full_load_current, such as \"8 A\", or power"});
+        return fail(
+            {.where = at_motor + ".full_load_current",
+             .found = said<"nothing says how much current this motor draws">(),
+             .remedy = said<"give full_load_current, such as {example}, or power">("\"8 A\"")});
     const Current rated = described.full_load_current.value_or(running.real.likely() / nominal);
     if (described.pull) return winch(described, at_motor, rated);
     return DirectMotor{
@@ -51,8 +53,8 @@ Result<DirectMotor> direct_motor(const scenario::Load& load, const std::string& 
         .working = exactly(rated),
         .time = inrush,
         .assumptions = {{at_motor,
-                         "draws 2 to 6 times its rated current for 0.3 s when switched on",
-                         "common practice, no source"}}};
+                         said<"draws 2 to 6 times its rated current for 0.3 s when switched on">(),
+                         said<"common practice, no source">()}}};
 }
 
 }  // namespace starting

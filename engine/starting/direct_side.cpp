@@ -3,14 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "unit/limits.hpp"
+#include "units/said.hpp"
 #include "wiring/power_behind.hpp"
 
 namespace starting {
 
 using namespace units;
+using words::said;
 
 namespace {
 
@@ -62,10 +62,10 @@ Branch branch_of(const unit::Packs& packs, std::optional<StateOfCharge> charge) 
 void note_uncertain_resistance(const unit::Packs& packs, scenario::Assumptions& told) {
     if (!packs.inner.assumed()) return;
     told.push_back({packs.where + ".resistance",
-                    fmt::format("between {:.2g} and {:.2g} times what is typical while a motor "
-                                "starts",
-                                least_of_typical, most_of_typical),
-                    "common practice, no source"});
+                    said<"between {low} and {high} times what is typical while a motor starts">(
+                        words::Number{.value = least_of_typical, .digits = 2},
+                        words::Number{.value = most_of_typical, .digits = 2}),
+                    said<"common practice, no source">()});
 }
 
 void note_short_times(const unit::Packs& packs, scenario::Assumptions& told) {
@@ -73,10 +73,10 @@ void note_short_times(const unit::Packs& packs, scenario::Assumptions& told) {
     if (!model.pulse.empty() || !model.current_limit) return;
     told.push_back(
         {packs.where + ".pulse",
-         fmt::format("its protection surely lets {:.0f} A through, and perhaps {:.0f} A for 0.5 s "
-                     "or {:.0f} A for 1.5 s",
-                     *model.current_limit / ampere, surely_carried * *model.current_limit / ampere,
-                     perhaps_carried * *model.current_limit / ampere),
+         said<"its protection surely lets {surely} through, and perhaps {half_a_second} for 0.5 s "
+              "or {longer} for 1.5 s">(amount_in(*model.current_limit, "A", 0),
+                                       amount_in(surely_carried * *model.current_limit, "A", 0),
+                                       amount_in(perhaps_carried * *model.current_limit, "A", 0)),
          "[BMS boards]"});
 }
 
@@ -150,48 +150,78 @@ Current of_one_pack(const DirectSource& source, const Branch& branch, End end, V
     return more * (branch.emf - bus) / path;
 }
 
-Result<Bank> bank_of(const unit::Unit& built, std::optional<StateOfCharge> charge) {
-    if (built.count() < 1)
-        return fail({.where = "pack",
-                     .found = "there is no pack",
-                     .remedy = "add a [[pack]] table with its chemistry and capacity"});
-    Bank bank{.assumptions = unit::assumptions_of(built), .nominal = built.nominal()};
-    if (built.inverter) {
-        bank.source.shared = built.main.resistance.value;
-        const auto limits = unit::limits_of(built.main);
-        bank.source.main_fuse = bears(limits, unit::Limiter::fuse);
-        bank.source.main_contact = weakest_contact(limits);
-    }
+namespace {
+
+void take_main_path(const unit::Unit& built, DirectSource& source) {
+    if (!built.inverter) return;
+    source.shared = built.main.resistance.value;
+    const auto limits = unit::limits_of(built.main);
+    source.main_fuse = bears(limits, unit::Limiter::fuse);
+    source.main_contact = weakest_contact(limits);
+}
+
+// At each packs of another chemistry than the first.
+Errors refuse_mixed_chemistries(const unit::Unit& built) {
     Errors errors;
-    Charge held{};
-    Charge whole{};
-    std::vector<scenario::Assumptions> of_each;
     const unit::Packs* first = nullptr;
     for (const unit::Packs& packs : built.packs) {
         if (packs.count < 1) continue;
         if (first == nullptr) first = &packs;
-        const auto& model = *packs.model;
-        if (model.chemistry != first->model->chemistry)
+        if (packs.model->chemistry != first->model->chemistry)
             errors.push_back({.where = packs.where + ".chemistry",
-                              .found = "packs of two chemistries on one bus",
-                              .remedy = "ask of the packs of one chemistry at a time"});
+                              .found = said<"packs of two chemistries on one bus">(),
+                              .remedy = said<"ask of the packs of one chemistry at a time">()});
+    }
+    return errors;
+}
+
+// What is left in all packs together, over what they hold.
+StateOfCharge charge_of(const unit::Unit& built, std::optional<StateOfCharge> charge) {
+    Charge held{};
+    Charge whole{};
+    for (const unit::Packs& packs : built.packs) {
+        if (packs.count < 1) continue;
+        const auto& model = *packs.model;
         const auto left =
             charge.value_or(battery::shown(battery::charge_left(model.capacity, model.at_start)));
         held += packs.count * left.value() * model.capacity;
         whole += static_cast<double>(packs.count) * model.capacity;
-        bank.source.branches.push_back(branch_of(packs, charge));
+    }
+    return StateOfCharge(held / whole);
+}
+
+scenario::Assumptions noted_of_packs(const unit::Unit& built) {
+    std::vector<scenario::Assumptions> of_each;
+    for (const unit::Packs& packs : built.packs) {
+        if (packs.count < 1) continue;
         auto& told = of_each.emplace_back();
         note_uncertain_resistance(packs, told);
         note_short_times(packs, told);
     }
-    if (!errors.empty()) return fail(std::move(errors));
-    const auto once = unit::told_once(of_each);
-    bank.assumptions.insert(bank.assumptions.end(), once.begin(), once.end());
-    bank.charge = StateOfCharge(held / whole);
+    return unit::told_once(of_each);
+}
+
+}  // namespace
+
+Result<Bank> bank_of(const unit::Unit& built, std::optional<StateOfCharge> charge) {
+    if (built.count() < 1)
+        return fail({.where = "pack",
+                     .found = said<"there is no pack">(),
+                     .remedy = said<"add a [[pack]] table with its chemistry and capacity">()});
+    if (Errors errors = refuse_mixed_chemistries(built); !errors.empty())
+        return fail(std::move(errors));
+    Bank bank{.assumptions = unit::assumptions_of(built), .nominal = built.nominal()};
+    take_main_path(built, bank.source);
+    for (const unit::Packs& packs : built.packs)
+        if (packs.count > 0) bank.source.branches.push_back(branch_of(packs, charge));
+    const auto noted = noted_of_packs(built);
+    bank.assumptions.insert(bank.assumptions.end(), noted.begin(), noted.end());
+    bank.charge = charge_of(built, charge);
     if (packs_of(bank.source) > 1)
         bank.assumptions.push_back(
-            {"pack", "the pack that carries most carries 1.15 times the mean of all (1.0 to 1.3)",
-             "common practice, no source"});
+            {"pack",
+             said<"the pack that carries most carries 1.15 times the mean of all (1.0 to 1.3)">(),
+             said<"common practice, no source">()});
     return bank;
 }
 

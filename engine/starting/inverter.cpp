@@ -2,13 +2,14 @@
 
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "motor/waveform.hpp"
+#include "units/said.hpp"
 
 namespace starting {
 
 using namespace units;
+using words::Said;
+using words::said;
 
 namespace {
 
@@ -44,33 +45,39 @@ Ends<Share> fundamental_of(scenario::Waveform waveform) {
 // motors may fail to start.
 constexpr double gives_way_at = 11.0 / 12.8;
 
+Said turned_by(const Ends<Share>& fundamental) {
+    const auto percent = [](double share) { return words::with_decimals(100.0 * share, 0); };
+    const double least = fundamental.high.value();
+    const double most = fundamental.low.value();
+    return said<
+        "{low} to {high} % of its voltage turns a motor, so {low_torque} to {high_torque} % of "
+        "the torque">(percent(least), percent(most), percent(std::pow(least, 2.0)),
+                      percent(std::pow(most, 2.0)));
+}
+
 void tell(const scenario::Inverter& described, InverterSide& side) {
-    const auto note = [&](const char* where, std::string text, const char* source) {
-        side.assumptions.push_back({where, std::move(text), source});
+    const auto note = [&](const char* where, Said text, Said source) {
+        side.assumptions.push_back({where, std::move(text), std::move(source)});
     };
-    const auto practice = "common practice, no source";
+    const Said practice = said<"common practice, no source">();
     if (!described.when_overloaded)
-        note("inverter.when_overloaded", "holds its voltage until it trips", practice);
+        note("inverter.when_overloaded", said<"holds its voltage until it trips">(), practice);
     if (!described.case_temperature)
         note("inverter.case_temperature",
-             "at most 40 degC at its case, where it carries its rating", practice);
+             said<"at most {temperature} at its case, where it carries its rating">(celsius(40.0)),
+             practice);
     if (!described.cutoff_voltage)
         note("inverter.cutoff_voltage",
-             fmt::format("switches off between {:.1f} and {:.1f} V", side.cutoff.low / volt,
-                         side.cutoff.high / volt),
-             "[Inverter manuals] low-voltage tables");
+             said<"switches off between {low} and {high}">(
+                 words::with_decimals(side.cutoff.low / volt, 1),
+                 amount_in(side.cutoff.high, "V", 1)),
+             said<"[Inverter manuals] low-voltage tables">());
     if (!described.cutoff_delay)
-        note("inverter.cutoff_delay", "may switch off at once, or ride through a dip of 1 s",
-             practice);
+        note("inverter.cutoff_delay",
+             said<"may switch off at once, or ride through a dip of 1 s">(), practice);
     if (described.waveform == scenario::Waveform::quasi_square)
-        note(
-            "inverter.waveform",
-            fmt::format("{:.0f} to {:.0f} % of its voltage turns a motor, so {:.0f} to {:.0f} % "
-                        "of the torque",
-                        100.0 * side.fundamental.high.value(), 100.0 * side.fundamental.low.value(),
-                        100.0 * std::pow(side.fundamental.high.value(), 2.0),
-                        100.0 * std::pow(side.fundamental.low.value(), 2.0)),
-            "method.md of motor (14); pulse widths common practice, no source");
+        note("inverter.waveform", turned_by(side.fundamental),
+             said<"method.md of motor (14); pulse widths common practice, no source">());
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "motor/appliances.hpp"
+#include "motor/appliances/appliances.hpp"
 #include "motor/supply_voltage.hpp"
 
 namespace starting {

@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 
-#include "scenario/most.hpp"
+#include "scenario/keys/most.hpp"
 #include "starting/start.hpp"
 
 namespace starting {

@@ -3,14 +3,15 @@
 #include <algorithm>
 #include <numeric>
 
-#include <fmt/format.h>
-
-#include "motor/appliances.hpp"
-#include "scenario/set_aside.hpp"
+#include "motor/appliances/appliances.hpp"
+#include "scenario/file/set_aside.hpp"
+#include "units/said.hpp"
 
 namespace starting {
 
 using namespace units;
+using words::Said;
+using words::said;
 
 namespace {
 
@@ -51,7 +52,7 @@ std::optional<StateOfCharge> lowest_charge(const StartScene& scene, const JudgeB
     return StateOfCharge(high);
 }
 
-void add_what_if(LoadStart& start, std::string change, const Judgement& judged) {
+void add_what_if(LoadStart& start, Said change, const Judgement& judged) {
     start.what_ifs.push_back({std::move(change), judged.verdict, judged.binding});
 }
 
@@ -74,21 +75,60 @@ void try_what_ifs(const scenario::Scenario& scenario, const StartScene& scene, c
     if (const auto source = full(scene)) {
         StartQuestion other = question;
         other.source = *source;
-        add_what_if(start, "with the packs full", judge_start(other));
+        add_what_if(start, said<"with the packs full">(), judge_start(other));
     }
     if (question.background.real.high > Power{} || question.background.direct.high > Power{}) {
         StartQuestion other = question;
         other.background = {};
-        add_what_if(start, "with everything else off", judge_start(other));
+        add_what_if(start, said<"with everything else off">(), judge_start(other));
     }
     if (const auto motor = softened(scenario.loads[index], run, start.where, question.inverter)) {
         StartQuestion other = question;
         other.motors = {*motor};
-        add_what_if(start, "with a soft-start device", judge_start(other));
+        add_what_if(start, said<"with a soft-start device">(), judge_start(other));
     }
     StartQuestion more = question;
     more.source = with_last(question.source, question.source.branches.back().count + 1);
-    add_what_if(start, "with one pack more", judge_start(more));
+    add_what_if(start, said<"with one pack more">(), judge_start(more));
+}
+
+void refuse_to_start(LoadStart& start) {
+    start.judged.verdict = StartVerdict::will_not_start;
+    start.judged.binding = Constraint::voltage_class;
+    start.packs.because = Constraint::voltage_class;
+    start.packs.at_best = StartVerdict::will_not_start;
+}
+
+// A motor on the bus; gives how it is judged behind other packs.
+JudgeBehind start_on_the_bus(const StartScene& scene, std::size_t index, const Background& others,
+                             LoadStart& start) {
+    start.on_the_bus = true;
+    start.run_up.likely.time = scene.direct[index]->time;
+    const JudgeBehind judge_behind = [&scene, index, others](const DirectSource& source) {
+        return judge_direct(*scene.direct[index], others, scene, source);
+    };
+    start.judged = judge_behind(scene.bank.source);
+    return judge_behind;
+}
+
+// A motor behind the inverter; gives how it is judged behind other packs.
+JudgeBehind start_behind_inverter(const scenario::Scenario& scenario, const StartScene& scene,
+                                  const LoadRun& run, std::size_t index, const Background& others,
+                                  LoadStart& start) {
+    const StartQuestion question{.motors = {*scene.motors[index]},
+                                 .background = others,
+                                 .inverter = *scene.inverter,
+                                 .source = scene.bank.source};
+    start.judged = judge_start(question);
+    start.demand = question.motors.front().demand;
+    start.run_up = question.motors.front().at_full_voltage;
+    start.suffers_from_waveform = start.judged.draw.waveform_in_doubt;
+    if (start.judged.verdict == StartVerdict::marginal) start.settling = settle_with(question);
+    try_what_ifs(scenario, scene, run, index, question, start);
+    start.course = course_of(question);
+    return [question](const DirectSource& source) {
+        return judge_start(question.motors, question.background, question.inverter, source);
+    };
 }
 
 LoadStart start_of(const scenario::Scenario& scenario, const StartScene& scene,
@@ -99,40 +139,17 @@ LoadStart start_of(const scenario::Scenario& scenario, const StartScene& scene,
                     .refused = scene.refused[index],
                     .medical = motor::is_medical(load)};
     if (start.refused) {
-        start.judged.verdict = StartVerdict::will_not_start;
-        start.judged.binding = Constraint::voltage_class;
-        start.packs.because = Constraint::voltage_class;
-        start.packs.at_best = StartVerdict::will_not_start;
+        refuse_to_start(start);
         return start;
     }
     const auto others = beside(scenario, scene, index);
     for (std::size_t i = 0; i < scenario.loads.size(); ++i)
         if (i != index && !scene.refused[i] && may_run_together(load, scenario.loads[i]))
             start.beside.push_back(scenario.loads[i].name);
-    JudgeBehind judge_behind;
-    if (scene.direct[index]) {
-        start.on_the_bus = true;
-        start.run_up.likely.time = scene.direct[index]->time;
-        judge_behind = [&, others](const DirectSource& source) {
-            return judge_direct(*scene.direct[index], others, scene, source);
-        };
-        start.judged = judge_behind(scene.bank.source);
-    } else {
-        const StartQuestion question{.motors = {*scene.motors[index]},
-                                     .background = others,
-                                     .inverter = *scene.inverter,
-                                     .source = scene.bank.source};
-        judge_behind = [question](const DirectSource& source) {
-            return judge_start(question.motors, question.background, question.inverter, source);
-        };
-        start.judged = judge_start(question);
-        start.demand = question.motors.front().demand;
-        start.run_up = question.motors.front().at_full_voltage;
-        start.suffers_from_waveform = start.judged.draw.waveform_in_doubt;
-        if (start.judged.verdict == StartVerdict::marginal) start.settling = settle_with(question);
-        try_what_ifs(scenario, scene, runs[index], index, question, start);
-        start.course = course_of(question);
-    }
+    const JudgeBehind judge_behind =
+        scene.direct[index]
+            ? start_on_the_bus(scene, index, others, start)
+            : start_behind_inverter(scenario, scene, runs[index], index, others, start);
     start.packs = packs_needed(scene.bank.source, judge_behind);
     if (start.judged.verdict != StartVerdict::will_not_start)
         start.down_to = lowest_charge(scene, judge_behind, start.judged.verdict);
@@ -212,20 +229,20 @@ void tell_of_waveform(const scenario::Scenario& scenario, StartPlan& plan) {
         if (load.from != scenario::Outlet::ac || !motor::is_medical(load)) continue;
         plan.findings.push_back(
             {.severity = scenario::Severity::stop,
-             .where = "load " + load.name,
-             .text = "a medical device is not for a quasi-square wave",
-             .mend = "use an inverter with a sine wave, or a 12 V supply of its maker",
-             .source = "[Inverter manuals], several name medical devices"});
+             .where = said<"load {load}">(load.name),
+             .text = said<"a medical device is not for a quasi-square wave">(),
+             .mend = said<"use an inverter with a sine wave, or a 12 V supply of its maker">(),
+             .source = said<"[Inverter manuals], several name medical devices">()});
     }
     for (const auto& start : plan.loads) {
         if (!start.suffers_from_waveform || start.medical) continue;
         plan.findings.push_back(
             {.severity = scenario::Severity::caution,
-             .where = "load " + start.name,
-             .text = "a quasi-square wave leaves 81 to 91 % of the torque and heats motors with a "
-                     "capacitor or a compressor: at best it may start",
-             .mend = "use an inverter with a sine wave",
-             .source = "method.md of motor (14); [Inverter manuals]"});
+             .where = said<"load {load}">(start.name),
+             .text = said<"a quasi-square wave leaves 81 to 91 % of the torque and heats motors "
+                          "with a capacitor or a compressor: at best it may start">(),
+             .mend = said<"use an inverter with a sine wave">(),
+             .source = said<"method.md of motor (14); [Inverter manuals]">()});
     }
 }
 
@@ -238,7 +255,7 @@ void tell_of_search_mode(const scenario::Scenario& scenario, const StartScene& s
                          StartPlan& plan) {
     if (!scenario.inverter) return;
     const auto& threshold = scenario.inverter->search_threshold;
-    std::string may_not_wake;
+    std::vector<words::Said> may_not_wake;
     for (std::size_t i = 0; i < scenario.loads.size(); ++i) {
         const auto& load = scenario.loads[i];
         const Power draws = scene.items[i].real.likely;
@@ -246,25 +263,27 @@ void tell_of_search_mode(const scenario::Scenario& scenario, const StartScene& s
             draws >= threshold.value_or(highest_usual_threshold))
             continue;
         if (!threshold) {
-            may_not_wake += (may_not_wake.empty() ? "" : ", ") + load.name;
+            may_not_wake.emplace_back(load.name);
             continue;
         }
         plan.findings.push_back(
             {.severity = scenario::Severity::caution,
-             .where = "load " + load.name,
-             .text = fmt::format("in search mode the inverter does not wake for {:.0f} W; it stays "
-                                 "off until something draws {:.0f} W",
-                                 draws / watt, *threshold / watt),
-             .mend = "switch search mode off, or feed it from a 12 V or USB outlet",
-             .source = "[Inverter manuals]"});
+             .where = said<"load {load}">(load.name),
+             .text = said<"in search mode the inverter does not wake for {draw}; it stays off "
+                          "until something draws {threshold}">(amount_in(draws, "W", 0),
+                                                               amount_in(*threshold, "W", 0)),
+             .mend = said<"switch search mode off, or feed it from a 12 V or USB outlet">(),
+             .source = said<"{source}">("[Inverter manuals]")});
     }
     if (threshold || plan.loads.empty()) return;
     plan.assumptions.push_back(
         {"inverter.search_threshold",
-         "has no search mode, or it is switched off" +
-             (may_not_wake.empty() ? std::string()
-                                   : "; in such a mode it may never wake for the " + may_not_wake),
-         "common practice, no source"});
+         may_not_wake.empty()
+             ? said<"has no search mode, or it is switched off">()
+             : said<"has no search mode, or it is switched off; in such a mode it may never wake "
+                    "for the {loads}">(
+                   words::joined(std::move(may_not_wake), words::List::Joint::comma)),
+         said<"common practice, no source">()});
 }
 
 // Below this at the bus what runs on 12 V may drop out; its own lowest voltage is in no file:
@@ -285,22 +304,24 @@ void tell_of_twelve_volt_loads(const scenario::Scenario& scenario, StartPlan& pl
         }
     }
     if (hardest == nullptr) return;
-    std::string names;
+    std::vector<words::Said> names;
     bool medical = false;
     for (const auto& load : scenario.loads) {
         if (load.from == scenario::Outlet::ac || load.motor) continue;
-        names += (names.empty() ? "" : ", ") + load.name;
+        names.emplace_back(load.name);
         medical = medical || motor::is_medical(load);
     }
     if (names.empty()) return;
     plan.findings.push_back(
         {.severity = medical ? scenario::Severity::caution : scenario::Severity::note,
-         .where = "12 V loads",
-         .text = fmt::format("while the {} starts, the 12 V bus may fall to {:.1f} V; whether what "
-                             "is on it goes on at that voltage is not known: {}",
-                             hardest->name, lowest / volt, names),
-         .mend = "read the lowest input voltage on each adaptor; those for vehicles take 9 to 11 V",
-         .source = "common practice, no source"});
+         .where = said<"12 V loads">(),
+         .text = said<"while the {load} starts, the 12 V bus may fall to {voltage}; whether what "
+                      "is on it goes on at that voltage is not known: {loads}">(
+             hardest->name, amount_in(lowest, "V", 1),
+             words::joined(std::move(names), words::List::Joint::comma)),
+         .mend = said<"read the lowest input voltage on each adaptor; those for vehicles take 9 to "
+                      "11 V">(),
+         .source = said<"common practice, no source">()});
 }
 
 }  // namespace

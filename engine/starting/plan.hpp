@@ -16,7 +16,7 @@ namespace starting {
 
 // The same start under one changed condition.
 struct WhatIf {
-    std::string change;  // "with a soft-start device"
+    words::Said change;  // "with a soft-start device"
     StartVerdict verdict{};
     Constraint binding{};
 };

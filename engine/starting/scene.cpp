@@ -1,17 +1,15 @@
 #include <algorithm>
 
-#include <fmt/format.h>
-
-#include "scenario/set_aside.hpp"
+#include "scenario/file/set_aside.hpp"
 #include "starting/plan.hpp"
+#include "units/said.hpp"
 
 namespace starting {
 
 using namespace units;
+using words::said;
 
 namespace {
-
-constexpr Temperature usual_battery_temperature = celsius(20.0);
 
 template <class T>
 void append(std::vector<T>& to, const std::vector<T>& more) {
@@ -58,8 +56,9 @@ void add_motor(const scenario::Load& load, const LoadRun& run, std::size_t index
     if (load.from != scenario::Outlet::ac || !scene.inverter) {
         if (load.from != scenario::Outlet::ac)
             errors.push_back({.where = where + ".motor.kind",
-                              .found = "a motor for alternating current on a 12 V outlet",
-                              .remedy = "give kind = \"direct_current\", or from = \"ac\""});
+                              .found = said<"a motor for alternating current on a 12 V outlet">(),
+                              .remedy = said<"give {kind}, or {outlet}">(
+                                  "kind = \"direct_current\"", "from = \"ac\"")});
         return;
     }
     auto motor = starting_motor(load, where, run.draw, *scene.inverter, run.drives);
@@ -78,6 +77,27 @@ void add_motor(const scenario::Load& load, const LoadRun& run, std::size_t index
     }
 }
 
+// What it draws beside a start: on the bus, or behind the inverter.
+Background item_of(const scenario::Load& load, const LoadRun& run) {
+    if (load.from == scenario::Outlet::ac) return background_of(run.draw);
+    Background item;
+    item.direct = each([&](Power real) -> Power { return real / run.converter.value(); },
+                       more_is_harder(run.draw.real));
+    return item;
+}
+
+void add_load(const scenario::Load& load, const LoadRun& run, std::size_t index, StartScene& scene,
+              Errors& errors) {
+    scene.items.push_back(item_of(load, run));
+    if (load.motor) add_motor(load, run, index, scene, errors);
+    if (load.motor && load.from == scenario::Outlet::ac && !scene.inverter &&
+        load.motor->kind != scenario::MotorKind::direct_current)
+        errors.push_back({.where = "inverter",
+                          .found = said<"{load} needs one, and there is none">(load.name),
+                          .remedy = said<"add an [inverter] table with its continuous rating">()});
+    if (scene.direct[index]) append(scene.assumptions, scene.direct[index]->assumptions);
+}
+
 }  // namespace
 
 bool may_run_together(const scenario::Load& a, const scenario::Load& b) {
@@ -89,10 +109,11 @@ bool may_run_together(const scenario::Load& a, const scenario::Load& b) {
 Result<StartScene> start_scene(const scenario::Scenario& scenario, std::span<const LoadRun> runs) {
     StartScene scene;
     Errors errors;
-    scene.temperature = scenario.outage.battery_temperature.value_or(usual_battery_temperature);
+    scene.temperature = unit::usual_warmth(scenario).packs;
     if (!scenario.outage.battery_temperature)
-        scene.assumptions.push_back({"outage.battery_temperature", "the packs are at 20 degC",
-                                     "common practice, no source"});
+        scene.assumptions.push_back({"outage.battery_temperature",
+                                     said<"the packs are at {temperature}">(scene.temperature),
+                                     said<"common practice, no source">()});
     auto built = or_errors(unit::built(scenario, {.packs = scene.temperature}), errors);
     if (!built) return fail(std::move(errors));
     auto bank = or_errors(bank_of(*built), errors);
@@ -111,24 +132,8 @@ Result<StartScene> start_scene(const scenario::Scenario& scenario, std::span<con
     scene.motors.resize(count);
     scene.direct.resize(count);
     scene.refused.resize(count);
-    for (std::size_t i = 0; i < count; ++i) {
-        const auto& load = scenario.loads[i];
-        Background item = background_of(runs[i].draw);
-        if (load.from != scenario::Outlet::ac) {
-            item = {};
-            item.direct =
-                each([&](Power real) -> Power { return real / runs[i].converter.value(); },
-                     more_is_harder(runs[i].draw.real));
-        }
-        scene.items.push_back(item);
-        if (load.motor) add_motor(load, runs[i], i, scene, errors);
-        if (load.motor && load.from == scenario::Outlet::ac && !scene.inverter &&
-            load.motor->kind != scenario::MotorKind::direct_current)
-            errors.push_back({.where = "inverter",
-                              .found = fmt::format("{} needs one, and there is none", load.name),
-                              .remedy = "add an [inverter] table with its continuous rating"});
-        if (scene.direct[i]) append(scene.assumptions, scene.direct[i]->assumptions);
-    }
+    for (std::size_t i = 0; i < count; ++i)
+        add_load(scenario.loads[i], runs[i], i, scene, errors);
     if (!errors.empty()) return fail(std::move(errors));
     return scene;
 }

@@ -33,7 +33,7 @@ enum class Datum {
 
 struct Settling {
     Datum datum{};
-    std::string find{};                // what to look for, in plain words
+    words::Said find{};                // what to look for, in plain words
     bool either_way = false;           // whatever it turns out to be, the doubt is gone
     std::optional<StartVerdict> good;  // the verdict should it turn out well
     std::optional<StartVerdict> bad;

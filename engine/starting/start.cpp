@@ -318,13 +318,15 @@ std::string_view name_of(Constraint constraint) {
     return names[static_cast<std::size_t>(constraint)];
 }
 
-std::string_view in_words(Constraint constraint) {
-    constexpr std::array words{"voltage of the motor",      "surge of the inverter",
-                               "time the surge is held",    "torque of the motor",
-                               "inverter once it runs",     "low-voltage cut-off",
-                               "power the packs can give",  "current limit of the packs",
-                               "fuse of packs or inverter", "connector or switch"};
-    return words[static_cast<std::size_t>(constraint)];
+words::Said in_words(Constraint constraint) {
+    using words::said;
+    static const std::array all{
+        said<"voltage of the motor">(),      said<"surge of the inverter">(),
+        said<"time the surge is held">(),    said<"torque of the motor">(),
+        said<"inverter once it runs">(),     said<"low-voltage cut-off">(),
+        said<"power the packs can give">(),  said<"current limit of the packs">(),
+        said<"fuse of packs or inverter">(), said<"connector or switch">()};
+    return all[static_cast<std::size_t>(constraint)];
 }
 
 std::string_view name_of(StartVerdict verdict) {
@@ -370,62 +372,93 @@ const Utilisation* Judgement::of(Constraint constraint) const {
     return found == used.end() ? nullptr : &*found;
 }
 
+namespace {
+
+// How far each constraint of the inverter and the motors is used, end by end.
+struct InverterStrains {
+    Ends<Utilised> surge, duration, torque, after;
+};
+
+// What the inverter is asked for, or gives of it.
+struct Given {
+    ApparentPower apparent;
+    Power real;
+};
+
+// It gives its limit and no more; whether that is enough, the torque says.
+Given folded_back(const Given& asked, ApparentPower limit) {
+    if (!(asked.apparent > limit)) return asked;
+    const double share = limit / asked.apparent;
+    return {limit, share * share * asked.real};
+}
+
+std::vector<RunUp> run_ups_at(std::span<const StartingMotor> motors, const Background& background,
+                              const InverterSide& inverter, const DirectSource& source, End end) {
+    std::vector<RunUp> run_ups;
+    for (std::size_t i = 0; i < motors.size(); ++i)
+        run_ups.push_back(
+            run_up_at(motors[i], beside(motors, background, i), inverter, source, end));
+    return run_ups;
+}
+
+void note_given(StartDraw& draw, const Given& given, const Background& background,
+                const InverterSide& inverter, End end) {
+    at(draw.apparent, end) = given.apparent;
+    at(draw.real, end) = given.real;
+    at(draw.surge, end) = surge_at(inverter, end).apparent;
+    at(draw.direct_power, end) =
+        inverter::dc_power(inverter.model, given.real, given.apparent) + at(background.direct, end);
+    at(draw.factor, end) = PowerFactor(std::min<double>(1.0, given.real / given.apparent.amount()));
+}
+
+void draw_at(StartDraw& draw, InverterStrains& used, std::span<const StartingMotor> motors,
+             const Background& background, const InverterSide& inverter, const DirectSource& source,
+             End end) {
+    const auto asked = all_at_rest(motors, background, end, end);
+    Given given{apparent_at(motors, background, end), asked.real};
+    const auto limit = surge_at(inverter, end);
+    at(used.surge, end) = std::max(over(given.apparent / volt_ampere, limit.apparent / volt_ampere),
+                                   over(given.real / watt, limit.real / watt));
+    if (inverter.when_overloaded == scenario::WhenOverloaded::folds_back) {
+        at(used.surge, end) = std::min(at(used.surge, end), comfortable(Constraint::surge_power));
+        given = folded_back(given, limit.apparent);
+    }
+    const std::vector<RunUp> run_ups = run_ups_at(motors, background, inverter, source, end);
+    for (const RunUp& run_up : run_ups)
+        at(used.torque, end) = std::max(at(used.torque, end), told(run_up.torque_used.value()));
+    at(draw.time, end) = time_of(motors, run_ups, end);
+    // What it does not give at all, it does not hold for a time either.
+    at(used.duration, end) = strain(motors, run_ups, background, inverter, end, given.apparent);
+    if (at(used.surge, end) > Utilised(1.0))
+        at(used.duration, end) = std::min(at(used.duration, end), at(used.surge, end));
+    at(used.after, end) = after_start(motors, background, inverter, end);
+    note_given(draw, given, background, inverter, end);
+}
+
+bool is_surge_time_in_doubt(const StartDraw& draw, const InverterSide& inverter) {
+    return !inverter.overload.duration_known &&
+           draw.apparent.high / inverter.continuous_apparent >
+               std::max(surely_needs_a_surge_time, inverter.overload.known_up_to.value());
+}
+
+}  // namespace
+
 StartDraw draw_of(std::span<const StartingMotor> motors, const Background& background,
                   const InverterSide& inverter, const DirectSource& source) {
-    const bool folds = inverter.when_overloaded == scenario::WhenOverloaded::folds_back;
     StartDraw draw{.plain_sum = background.plain_sum};
     for (const auto& motor : motors) {
         draw.plain_sum = draw.plain_sum + motor.demand.likely.apparent;
         draw.waveform_in_doubt |= motor.sensitive_to_waveform &&
                                   inverter.model.waveform == scenario::Waveform::quasi_square;
     }
-    Ends<Utilised> surge;
-    Ends<Utilised> duration;
-    Ends<Utilised> torque;
-    Ends<Utilised> after;
-    for (const End end : all_ends) {
-        const auto asked = all_at_rest(motors, background, end, end);
-        ApparentPower apparent = apparent_at(motors, background, end);
-        Power real = asked.real;
-        const auto limit = surge_at(inverter, end);
-        at(surge, end) = std::max(over(apparent / volt_ampere, limit.apparent / volt_ampere),
-                                  over(real / watt, limit.real / watt));
-        if (folds) {
-            // It gives its limit and no more; whether that is enough, the torque says.
-            at(surge, end) = std::min(at(surge, end), comfortable(Constraint::surge_power));
-            if (apparent > limit.apparent) {
-                const double share = limit.apparent / apparent;
-                real = share * share * real;
-                apparent = limit.apparent;
-            }
-        }
-        std::vector<RunUp> run_ups;
-        for (std::size_t i = 0; i < motors.size(); ++i) {
-            const auto others = beside(motors, background, i);
-            run_ups.push_back(run_up_at(motors[i], others, inverter, source, end));
-            at(torque, end) = std::max(at(torque, end), told(run_ups.back().torque_used.value()));
-        }
-        at(draw.time, end) = time_of(motors, run_ups, end);
-        // What it does not give at all, it does not hold for a time either.
-        at(duration, end) = strain(motors, run_ups, background, inverter, end, apparent);
-        if (at(surge, end) > Utilised(1.0))
-            at(duration, end) = std::min(at(duration, end), at(surge, end));
-        at(after, end) = after_start(motors, background, inverter, end);
-        at(draw.apparent, end) = apparent;
-        at(draw.real, end) = real;
-        at(draw.surge, end) = limit.apparent;
-        at(draw.direct_power, end) =
-            inverter::dc_power(inverter.model, real, apparent) + at(background.direct, end);
-        at(draw.factor, end) = PowerFactor(std::min<double>(1.0, real / apparent.amount()));
-    }
-    draw.surge_time_in_doubt =
-        !inverter.overload.duration_known &&
-        draw.apparent.high / inverter.continuous_apparent >
-            std::max(surely_needs_a_surge_time, inverter.overload.known_up_to.value());
-    draw.used = {{Constraint::surge_power, spanning(surge)},
-                 {Constraint::surge_duration, spanning(duration)},
-                 {Constraint::torque, spanning(torque)},
-                 {Constraint::after_start, spanning(after)}};
+    InverterStrains used;
+    for (const End end : all_ends)
+        draw_at(draw, used, motors, background, inverter, source, end);
+    draw.surge_time_in_doubt = is_surge_time_in_doubt(draw, inverter);
+    draw.used = {{Constraint::surge_power, spanning(used.surge)},
+                 {Constraint::surge_duration, spanning(used.duration)},
+                 {Constraint::torque, spanning(used.torque)},
+                 {Constraint::after_start, spanning(used.after)}};
     return draw;
 }
 
@@ -479,52 +512,62 @@ Constraint binding_of(std::span<const Utilisation> used) {
     return binding == used.end() ? Constraint::surge_power : binding->constraint;
 }
 
+// How far each constraint of the direct side is used, end by end.
+struct DirectStrains {
+    Ends<Utilised> low, collapses, packs, fuse, contacts;
+    bool through_inverter = false;
+    bool limited = false;    // the packs have a limit
+    bool fused = false;      // a fuse lies in the way
+    bool contacted = false;  // a connector or switch does
+};
+
+void strain_at(DirectStrains& strains, Judgement& found, const InverterSide* inverter,
+               const DirectSource& source, End end) {
+    const StartDraw& draw = found.draw;
+    const Equivalent behind = equivalent(source, end);
+    const DirectEnd direct{
+        at_power_and_current(behind, at(draw.direct_power, end), at(draw.direct_current, end)),
+        behind};
+    if (strains.through_inverter) at(strains.low, end) = low_voltage(direct, draw, *inverter, end);
+    at(strains.collapses, end) = collapse(direct, at(draw.direct_power, end));
+    const PackUse hardest = hardest_pack(source, direct, draw, end);
+    at(strains.packs, end) = hardest.used;
+    strains.limited = strains.limited || hardest.limited;
+    if (const auto used = hardest_fuse(source, direct, draw, end)) {
+        at(strains.fuse, end) = *used;
+        strains.fused = true;
+    }
+    if (const auto used = hardest_contact(source, direct, end)) {
+        at(strains.contacts, end) = *used;
+        strains.contacted = true;
+    }
+    at(found.voltage, end) = direct.point.voltage;
+    at(found.bus, end) = direct.point.bus;
+    at(found.current, end) = direct.point.current;
+    at(found.pack_current, end) = hardest.current;
+    found.emf = behind.emf;
+    found.collapses = !direct.point.possible;
+}
+
+void add_used(Judgement& found, const DirectStrains& strains) {
+    const auto add = [&](Constraint constraint, const Ends<Utilised>& used) {
+        found.used.push_back({constraint, spanning(used)});
+    };
+    if (strains.through_inverter) add(Constraint::low_voltage, strains.low);
+    add(Constraint::collapse, strains.collapses);
+    if (strains.limited) add(Constraint::pack_current, strains.packs);
+    if (strains.fused) add(Constraint::fuse, strains.fuse);
+    if (strains.contacted) add(Constraint::connector, strains.contacts);
+}
+
 }  // namespace
 
 Judgement judge(const StartDraw& draw, const InverterSide* inverter, const DirectSource& source) {
     Judgement found{.used = draw.used, .draw = draw};
-    Ends<Utilised> low;
-    Ends<Utilised> collapses;
-    Ends<Utilised> packs;
-    Ends<Utilised> fuse;
-    Ends<Utilised> contacts;
-    bool limited = false;
-    bool fused = false;
-    bool contacted = false;
-    for (const End end : all_ends) {
-        const Equivalent behind = equivalent(source, end);
-        const DirectEnd direct{
-            at_power_and_current(behind, at(draw.direct_power, end), at(draw.direct_current, end)),
-            behind};
-        if (inverter != nullptr && draw.through_inverter)
-            at(low, end) = low_voltage(direct, draw, *inverter, end);
-        at(collapses, end) = collapse(direct, at(draw.direct_power, end));
-        const PackUse hardest = hardest_pack(source, direct, draw, end);
-        at(packs, end) = hardest.used;
-        limited = limited || hardest.limited;
-        if (const auto used = hardest_fuse(source, direct, draw, end)) {
-            at(fuse, end) = *used;
-            fused = true;
-        }
-        if (const auto used = hardest_contact(source, direct, end)) {
-            at(contacts, end) = *used;
-            contacted = true;
-        }
-        at(found.voltage, end) = direct.point.voltage;
-        at(found.bus, end) = direct.point.bus;
-        at(found.current, end) = direct.point.current;
-        at(found.pack_current, end) = hardest.current;
-        found.emf = behind.emf;
-        found.collapses = !direct.point.possible;
-    }
-    const auto add = [&](Constraint constraint, const Ends<Utilised>& used) {
-        found.used.push_back({constraint, spanning(used)});
-    };
-    if (inverter != nullptr && draw.through_inverter) add(Constraint::low_voltage, low);
-    add(Constraint::collapse, collapses);
-    if (limited) add(Constraint::pack_current, packs);
-    if (fused) add(Constraint::fuse, fuse);
-    if (contacted) add(Constraint::connector, contacts);
+    DirectStrains strains{.through_inverter = inverter != nullptr && draw.through_inverter};
+    for (const End end : all_ends)
+        strain_at(strains, found, inverter, source, end);
+    add_used(found, strains);
     found.verdict = verdict_of(found.used);
     if (found.verdict == StartVerdict::starts &&
         (draw.surge_time_in_doubt || draw.waveform_in_doubt)) {

@@ -15,6 +15,7 @@
 #include "starting/motor.hpp"
 #include "units/quantities.hpp"
 #include "units/range.hpp"
+#include "words/said.hpp"
 
 namespace starting {
 
@@ -34,9 +35,9 @@ enum class Constraint {
     connector,
 };
 
-[[nodiscard]] std::string_view name_of(Constraint constraint);   // "pack_current"
-[[nodiscard]] std::string_view in_words(Constraint constraint);  // "current limit of the packs"
-[[nodiscard]] std::string_view name_of(StartVerdict verdict);    // "will_not_start"
+[[nodiscard]] std::string_view name_of(Constraint constraint);  // "pack_current"
+[[nodiscard]] words::Said in_words(Constraint constraint);      // "current limit of the packs"
+[[nodiscard]] std::string_view name_of(StartVerdict verdict);   // "will_not_start"
 
 // More packs change it.
 [[nodiscard]] bool is_on_the_battery_side(Constraint constraint);

@@ -5,10 +5,11 @@
 
 #include <fmt/format.h>
 
-#include "battery/chemistry.hpp"
-#include "battery/two_well.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/two_well.hpp"
 #include "unit/surroundings.hpp"
-#include "units/text.hpp"
+#include "unit/usual.hpp"
+#include "units/said.hpp"
 
 namespace unit {
 
@@ -16,10 +17,10 @@ using namespace units;
 using scenario::Assumption;
 using scenario::Assumptions;
 using scenario::Scenario;
+using words::said;
 
 namespace {
 
-constexpr Temperature usual_packs = celsius(20.0);
 // Packs are looked at half full, or as empty as the file says; common practice, no source.
 constexpr StateOfCharge half_full = StateOfCharge(0.5);
 
@@ -42,7 +43,7 @@ Path lead_of(const Draft& draft, const Unit& unit, scenario::Findings& findings)
     return path_of({.scenario = draft.scenario,
                     .feeds = draft.pack().name,
                     .where = draft.where(),
-                    .who = "pack " + draft.pack().name,
+                    .who = said<"pack {pack}">(draft.pack().name),
                     .resistance_key = "lead_resistance",
                     .conductors = unit.conductors,
                     .inside = unit.surroundings.inside},
@@ -56,7 +57,7 @@ Path main_of(const Scenario& scenario, const Unit& unit, scenario::Findings& fin
     return path_of({.scenario = scenario,
                     .feeds = "inverter",
                     .where = "inverter",
-                    .who = "inverter",
+                    .who = said<"inverter">(),
                     .resistance_key = "cable_resistance",
                     .conductors = unit.conductors,
                     .inside = unit.surroundings.inside},
@@ -180,8 +181,8 @@ std::pair<std::string, std::string> place_and_key(const std::string& where) {
 struct Told {
     std::vector<std::string> places;
     std::string key;
-    std::string text;
-    std::string source;
+    words::Said text;
+    words::Said source;
 };
 
 }  // namespace
@@ -212,7 +213,7 @@ Voltage Unit::nominal() const {
 }
 
 Warmth usual_warmth(const Scenario& scenario) {
-    return {.packs = scenario.outage.battery_temperature.value_or(usual_packs)};
+    return {.packs = scenario.outage.battery_temperature.value_or(usual_pack_temperature)};
 }
 
 Result<Unit> built(const Scenario& scenario, const Warmth& warmth) {
@@ -269,11 +270,9 @@ Assumptions assumptions_of(const Unit& unit, const std::vector<std::size_t>& cho
     if (by_circuit)
         told.push_back(
             {"circuit.links",
-             fmt::format(
-                 "wires are reckoned at {:.0f} degC, as warm as their terminals may become; "
-                 "at 25 degC they resist 16 % less",
-                 in_celsius(unit.conductors)),
-             "[NEC] chapter 9 table 8; unit method.md (2)"});
+             said<"wires are reckoned at {temperature}, as warm as their terminals may become; at "
+                  "{cool} they resist 16 % less">(to_the_degree(unit.conductors), celsius(25.0)),
+             said<"[NEC] chapter 9 table 8; unit method.md (2)">()});
     return told;
 }
 
@@ -287,15 +286,15 @@ Errors strangers_on(const Unit& unit) {
         if (first.chemistry != packs.model->chemistry)
             errors.push_back(
                 {.where = packs.where + ".chemistry",
-                 .found = fmt::format("{} on one bus with {}: one would feed the other until it is "
-                                      "empty, and no charger suits both",
-                                      theirs.name, ours.name),
-                 .remedy = "plan the packs of each chemistry by themselves"});
+                 .found =
+                     said<"{chemistry} on one bus with {other}: one would feed the other until "
+                          "it is empty, and no charger suits both">(theirs.name, ours.name),
+                 .remedy = said<"plan the packs of each chemistry by themselves">()});
         else if (std::abs(first.nominal / packs.model->nominal - 1.0) > 0.15)
             errors.push_back({.where = packs.where + ".voltage",
-                              .found = fmt::format("{} on one bus with {}",
-                                                   show(packs.model->nominal), show(first.nominal)),
-                              .remedy = "join packs of one nominal voltage only"});
+                              .found = said<"{voltage} on one bus with {other}">(
+                                  packs.model->nominal, first.nominal),
+                              .remedy = said<"join packs of one nominal voltage only">()});
     }
     return errors;
 }

@@ -43,9 +43,11 @@ const Limit* find(const Limits& limits, Limiter by) {
     return found == limits.end() ? nullptr : &*found;
 }
 
-std::string_view word_for(Limiter by) {
-    constexpr std::array words{"current limit", "charge limit", "fuse", "connector", "switch"};
-    return words[static_cast<std::size_t>(by)];
+words::Said word_for(Limiter by) {
+    using words::said;
+    static const std::array all{said<"current limit">(), said<"charge limit">(), said<"fuse">(),
+                                said<"connector">(), said<"switch">()};
+    return all[static_cast<std::size_t>(by)];
 }
 
 }  // namespace unit

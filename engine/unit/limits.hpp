@@ -3,11 +3,11 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include "unit/built.hpp"
 #include "units/quantities.hpp"
+#include "words/said.hpp"
 
 namespace unit {
 
@@ -18,7 +18,7 @@ enum class Flow { out_of_pack, into_pack };
 // limit of charging at what enters it alone; fuse, connector and contact stand both ways.
 enum class Limiter { protection, charging, fuse, connector, contact };
 
-//   most    borne for ever, as stated or stamped; of one pack, never negative
+//   most    borne forever, as stated or stamped; of one pack, never negative
 //   guard   of a fuse: how it opens, and what warmth leaves of it
 struct Limit {
     Limiter by = Limiter::fuse;
@@ -37,6 +37,6 @@ using Limits = std::vector<Limit>;
 [[nodiscard]] const Limit* find(const Limits& limits, Limiter by);
 
 // "fuse", "connector", "switch", "current limit", "charge limit"
-[[nodiscard]] std::string_view word_for(Limiter by);
+[[nodiscard]] words::Said word_for(Limiter by);
 
 }  // namespace unit

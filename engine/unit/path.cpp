@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "units/text.hpp"
+#include "units/said.hpp"
 #include "wiring/connector.hpp"
 
 namespace unit {
@@ -19,7 +19,7 @@ using units::Resistance;
 
 constexpr double differs = 0.05;  // what a person rounds; common practice, no source
 
-// The circuit and those it hangs on, to the bus.
+// The circuit and those it branches off from, to the bus.
 std::vector<const Circuit*> chain_of(const scenario::Scenario& scenario, std::size_t last) {
     std::vector<const Circuit*> chain{&scenario.circuits[last]};
     while (chain.back()->from && chain.size() <= scenario.circuits.size()) {
@@ -61,12 +61,12 @@ struct Collect {
 };
 
 // Key and circuit say different things of one way.
-void differ(const PathAsked& asked, std::string text, std::string mend, Findings& findings) {
+void differ(const PathAsked& asked, words::Said text, words::Said mend, Findings& findings) {
     findings.push_back({.severity = scenario::Severity::caution,
                         .where = asked.who,
                         .text = std::move(text),
                         .mend = std::move(mend),
-                        .source = "unit method.md (1)"});
+                        .source = words::said<"unit method.md (1)">()});
 }
 
 // Of two ratings in one way the smaller counts; a key that the first pack lends is no second
@@ -78,14 +78,64 @@ std::optional<Known<Current>> rating(const Sayings<Current>& said) {
 }
 
 void tell_ratings(const PathAsked& asked, const std::string& circuit, std::string_view key,
-                  std::string_view what, const Sayings<Current>& said, Findings& findings) {
+                  const words::Said& what, const Sayings<Current>& said, Findings& findings) {
     if (!said.circuit || !said.key) return;
     if (std::abs(*said.key / *said.circuit - 1.0) <= 1e-9) return;
     differ(asked,
-           fmt::format("{}.{} says {}, and the circuit {} has a {} of {}; the smaller counts",
-                       asked.where, key, units::show(*said.key, 4), circuit, what,
-                       units::show(*said.circuit, 4)),
-           "say it once, in the circuit", findings);
+           words::said<"{key} says {rating}, and the circuit {circuit} has a {part} of {its}; the "
+                       "smaller counts">(fmt::format("{}.{}", asked.where, key),
+                                         units::amount(*said.key, 4), circuit, what,
+                                         units::amount(*said.circuit, 4)),
+           words::said<"say it once, in the circuit">(), findings);
+}
+
+// What the circuits along a way have that guards it.
+struct Along {
+    std::string name;    // of the circuit at the far end
+    bool wired = false;  // some wire is named, so that the resistance is known
+    std::optional<Guard> fuse;
+    std::optional<Current> connector;
+    std::optional<Current> contact;
+};
+
+void collect(const Circuit& circuit, units::Temperature inside, Along& along) {
+    for (const auto& link : circuit.links)
+        std::visit(Collect{.circuit = circuit,
+                           .inside = inside,
+                           .fuse = along.fuse,
+                           .connector = along.connector,
+                           .contact = along.contact},
+                   link);
+}
+
+Along along_chain(const std::vector<const Circuit*>& chain, units::Temperature inside) {
+    Along along{.name = chain.front()->name};
+    for (const Circuit* circuit : chain) {
+        along.wired = along.wired || names_a_wire(*circuit);
+        collect(*circuit, inside, along);
+    }
+    return along;
+}
+
+// Of the circuit's guard and the key's rating.
+std::optional<Known<Guard>> fuse_of(const Sayings<Current>& said, const std::optional<Guard>& guard,
+                                    units::Temperature inside) {
+    const auto fuse = rating(said);
+    if (!fuse) return std::nullopt;
+    // Beside a key of the same rating the circuit knows more of the fuse.
+    if (guard && guard->rating <= fuse->value) return Known<Guard>{*guard, Origin::circuit};
+    return Known<Guard>{{.rating = fuse->value, .kept = kept_by({}, inside)}, fuse->origin};
+}
+
+void tell_resistances(const PathAsked& asked, const std::string& circuit,
+                      const Sayings<Resistance>& said, Findings& findings) {
+    if (!said.key || !said.circuit) return;
+    if (!(std::abs(*said.key / *said.circuit - 1.0) > differs)) return;
+    differ(asked,
+           words::said<"{key} says {resistance}, and the circuit {circuit} comes to {its}; the "
+                       "circuit counts">(fmt::format("{}.{}", asked.where, asked.resistance_key),
+                                         *said.key, circuit, *said.circuit),
+           words::said<"leave out the key, or mend the circuit's wires">(), findings);
 }
 
 }  // namespace
@@ -99,62 +149,30 @@ Resistance resistance_of_way(const scenario::Scenario& scenario, std::size_t cir
 }
 
 std::optional<Guard> guard_of(const Circuit& circuit, units::Temperature inside) {
-    std::optional<Guard> guard;
-    std::optional<Current> of_connectors;
-    std::optional<Current> of_contacts;
-    for (const auto& link : circuit.links)
-        std::visit(Collect{.circuit = circuit,
-                           .inside = inside,
-                           .fuse = guard,
-                           .connector = of_connectors,
-                           .contact = of_contacts},
-                   link);
-    return guard;
+    Along along;
+    collect(circuit, inside, along);
+    return along.fuse;
 }
 
 Path path_of(const PathAsked& asked, SaidOfPath said, Findings& findings) {
     Path path{.circuit = circuit_feeding(asked.scenario, asked.feeds)};
-    std::optional<Guard> guard;
-    std::optional<Current> contact;
-    std::string name;
+    Along along;
     if (path.circuit) {
-        const auto chain = chain_of(asked.scenario, *path.circuit);
-        name = chain.front()->name;
-        bool wired = false;
-        for (const Circuit* circuit : chain) {
-            wired = wired || names_a_wire(*circuit);
-            for (const auto& link : circuit->links)
-                std::visit(Collect{.circuit = *circuit,
-                                   .inside = asked.inside,
-                                   .fuse = guard,
-                                   .connector = said.connector.circuit,
-                                   .contact = contact},
-                           link);
-        }
-        if (wired)
+        along = along_chain(chain_of(asked.scenario, *path.circuit), asked.inside);
+        if (along.connector) said.connector.circuit = along.connector;
+        if (along.wired)
             said.resistance.circuit =
                 resistance_of_way(asked.scenario, *path.circuit, asked.conductors);
     }
-    if (guard) said.fuse.circuit = guard->rating;
-    if (contact) path.contact = Known<Current>{*contact, Origin::circuit};
+    if (along.fuse) said.fuse.circuit = along.fuse->rating;
+    if (along.contact) path.contact = Known<Current>{*along.contact, Origin::circuit};
     if (const auto resistance = known(said.resistance)) path.resistance = *resistance;
-    if (const auto fuse = rating(said.fuse)) {
-        path.fuse =
-            Known<Guard>{{.rating = fuse->value, .kept = kept_by({}, asked.inside)}, fuse->origin};
-        // Beside a key of the same rating the circuit knows more of the fuse.
-        if (guard && guard->rating <= fuse->value)
-            path.fuse = Known<Guard>{*guard, Origin::circuit};
-    }
+    path.fuse = fuse_of(said.fuse, along.fuse, asked.inside);
     path.connector = rating(said.connector);
-    const auto& key = said.resistance.key;
-    if (key && said.resistance.circuit && std::abs(*key / *said.resistance.circuit - 1.0) > differs)
-        differ(asked,
-               fmt::format("{}.{} says {}, and the circuit {} comes to {}; the circuit counts",
-                           asked.where, asked.resistance_key, units::show(*key, 3), name,
-                           units::show(*said.resistance.circuit, 3)),
-               "leave out the key, or mend the circuit's wires", findings);
-    tell_ratings(asked, name, "fuse", "fuse", said.fuse, findings);
-    tell_ratings(asked, name, "connector", "connector", said.connector, findings);
+    tell_resistances(asked, along.name, said.resistance, findings);
+    tell_ratings(asked, along.name, "fuse", words::said<"fuse">(), said.fuse, findings);
+    tell_ratings(asked, along.name, "connector", words::said<"connector">(), said.connector,
+                 findings);
     return path;
 }
 

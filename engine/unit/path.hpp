@@ -47,13 +47,13 @@ struct PathAsked {
     const scenario::Scenario& scenario;
     std::string_view feeds;  // what lies at its far end
     std::string where;       // the table of its keys: "pack[0]", "inverter"
-    std::string who;         // "pack main", "inverter"
+    words::Said who;         // "pack main", "inverter"
     std::string resistance_key;
     units::Temperature conductors{};
     units::Temperature inside{};
 };
 
-// The circuit with all that it hangs on, to the bus; both conductors.
+// The circuit with all that it branches off from, to the bus; both conductors.
 [[nodiscard]] units::Resistance resistance_of_way(const scenario::Scenario& scenario,
                                                   std::size_t circuit,
                                                   units::Temperature conductors);
@@ -62,7 +62,7 @@ struct PathAsked {
 [[nodiscard]] std::optional<Guard> guard_of(const scenario::Circuit& circuit,
                                             units::Temperature inside);
 
-// The circuit that feeds the name with all that it hangs on, and the keys beside it.
+// The circuit that feeds the name with all that it branches off from, and the keys beside it.
 //   findings   appended to where key and circuit say different things
 [[nodiscard]] Path path_of(const PathAsked& asked, SaidOfPath said, scenario::Findings& findings);
 

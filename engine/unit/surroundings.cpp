@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
-#include "units/text.hpp"
+#include "units/said.hpp"
 #include "wiring/heat.hpp"
 
 namespace unit {
@@ -14,6 +12,7 @@ namespace {
 
 using scenario::Scenario;
 using units::Temperature;
+using words::said;
 
 constexpr double open_rise = 10.0;  // K above the air with the lid open; common practice, no source
 constexpr double warmest_reckoned = 60.0;  // degC; beyond it the case is refused as a whole
@@ -78,8 +77,8 @@ Surroundings surroundings_of(const Scenario& scenario, const Unit& unit) {
     if (!enclosure.air)
         around.assumptions.push_back(
             {.where = "case.air",
-             .text = "30 degC around the unit, which ampacity tables are for",
-             .source = "[NEC] 310.16 heading"});
+             .text = said<"{temperature} around the unit, which ampacity tables are for">(air),
+             .source = said<"[NEC] 310.16 heading">()});
     const auto surface = surface_of(enclosure);
     if (surface) {
         const auto transfer = wiring::heat_transfer_of(enclosure.material == "steel");
@@ -87,23 +86,24 @@ Surroundings surroundings_of(const Scenario& scenario, const Unit& unit) {
         around.shut = settled_shut(unit, scenario, air, *surface, transfer);
         if (!enclosure.material)
             around.assumptions.push_back({.where = "case.material",
-                                          .text = "plastic, which sheds 3.5 W/(m2 K)",
-                                          .source = "from memory; [Enclosure sheets] make it 4.6"});
+                                          .text = said<"plastic, which sheds 3.5 W/(m2 K)">(),
+                                          .source = said<"from memory; [Enclosure sheets] make it "
+                                                         "4.6">()});
     }
     if (enclosure.lid == "closed" && around.shut) {
         around.inside = std::min(*around.shut, units::celsius(warmest_reckoned));
         if (*around.shut > around.inside)
             around.assumptions.push_back(
                 {.where = "case",
-                 .text = "parts are reckoned at 60 degC inside; shut at full power it is hotter",
-                 .source = "fitting method.md, \"Heat\""});
+                 .text = said<"parts are reckoned at {temperature} inside; shut at full power it "
+                              "is hotter">(around.inside),
+                 .source = said<"fitting method.md, \"Heat\"">()});
     } else {
         around.assumptions.push_back(
             {.where = "case.inside",
-             .text = fmt::format("{} inside, 10 K above the air, with the lid open while the "
-                                 "inverter works",
-                                 units::show(around.inside)),
-             .source = "common practice, no source"});
+             .text = said<"{temperature} inside, {rise} above the air, with the lid open while the "
+                          "inverter works">(around.inside, open_rise * units::kelvin),
+             .source = said<"common practice, no source">()});
     }
     return around;
 }

@@ -6,20 +6,32 @@
 
 #include <fmt/compile.h>
 
-#include "units/plain_letters.hpp"
 #include "units/quote.hpp"
+#include "units/written/plain_letters.hpp"
 
 namespace units {
 
 namespace {
 
-constexpr std::string_view date_remedy =
-    "give local standard time, such as 2026-01-14T18:00:00 or 2026-01-14";
-constexpr std::string_view time_remedy = "give a time of day from 00:00 to 23:59, such as 06:00";
-constexpr std::string_view span_remedy = "give two times of day, such as 23:00-06:00";
+using words::Said;
+using words::said;
 
-tl::unexpected<Errors> refuse(std::string found, std::string_view remedy) {
-    return fail({.where = "", .found = std::move(found), .remedy = std::string(remedy)});
+Said date_remedy() {
+    return said<"give local standard time, such as {example} or {date}">("2026-01-14T18:00:00",
+                                                                         "2026-01-14");
+}
+
+Said time_remedy() {
+    return said<"give a time of day from {first} to {last}, such as {example}">("00:00", "23:59",
+                                                                                "06:00");
+}
+
+Said span_remedy() {
+    return said<"give two times of day, such as {example}">("23:00-06:00");
+}
+
+tl::unexpected<Errors> refuse(Said found, Said remedy) {
+    return fail({.where = "", .found = std::move(found), .remedy = std::move(remedy)});
 }
 
 // Takes so many digits off the front of the text.
@@ -97,7 +109,7 @@ Result<Duration> time_behind_date(std::string_view whole, std::string_view text)
     const bool separated = take(text, "T") || take(text, " ") || take(text, "t");
     const std::optional<HourAndMinute> time = separated ? take_hour_and_minute(text) : std::nullopt;
     if (!time) {
-        return refuse(fmt::format("'{}' is not a date and time", quote(whole)), date_remedy);
+        return refuse(said<"'{whole}' is not a date and time">(quote(whole)), date_remedy());
     }
     std::optional<double> seconds = 0.0;
     if (take(text, ":")) {
@@ -105,13 +117,13 @@ Result<Duration> time_behind_date(std::string_view whole, std::string_view text)
     }
     if (text.starts_with('Z') || text.starts_with('z') || text.starts_with('+') ||
         text.starts_with('-')) {
-        return refuse(fmt::format("'{}' names a time zone", quote(whole)), date_remedy);
+        return refuse(said<"'{whole}' names a time zone">(quote(whole)), date_remedy());
     }
     if (!seconds || !text.empty()) {
-        return refuse(fmt::format("'{}' is not a date and time", quote(whole)), date_remedy);
+        return refuse(said<"'{whole}' is not a date and time">(quote(whole)), date_remedy());
     }
     if (time->hour > 23 || time->minute > 59 || *seconds >= 60.0) {
-        return refuse(fmt::format("'{}' has no such time of day", quote(whole)), date_remedy);
+        return refuse(said<"'{whole}' has no such time of day">(quote(whole)), date_remedy());
     }
     return since_midnight(*time) + *seconds * second;
 }
@@ -121,21 +133,21 @@ enum class Place { alone, start_of_span, end_of_span };
 // A time of day that stands alone, or one end of a span.
 Result<Duration> read_end(std::string_view whole, std::string_view text, Place place) {
     const bool alone = place == Place::alone;
-    const std::string_view remedy = alone ? time_remedy : span_remedy;
+    const Said remedy = alone ? time_remedy() : span_remedy();
     std::string_view left = text;
     const std::optional<HourAndMinute> time = take_hour_and_minute(left);
     if (!time || !left.empty()) {
-        const std::string_view wanted = alone ? "a time of day" : "a span of the day";
-        return refuse(fmt::format("'{}' is not {}", quote(whole), wanted), remedy);
+        const Said wanted = alone ? said<"a time of day">() : said<"a span of the day">();
+        return refuse(said<"'{whole}' is not {wanted}">(quote(whole), wanted), remedy);
     }
     const bool end_of_day = time->hour == 24 && time->minute == 0;
     if (end_of_day && place != Place::end_of_span) {
-        return refuse(fmt::format("'{}': 24:00 can only end a span", quote(whole)),
-                      "write 00:00 for midnight");
+        return refuse(said<"'{whole}': 24:00 can only end a span">(quote(whole)),
+                      said<"write 00:00 for midnight">());
     }
     if (time->minute > 59 || (time->hour > 23 && !end_of_day)) {
-        return refuse(fmt::format("'{}': a day has 24 hours of 60 minutes, so there is no {}",
-                                  quote(whole), quote(text)),
+        return refuse(said<"'{whole}': a day has 24 hours of 60 minutes, so there is no {text}">(
+                          quote(whole), quote(text)),
                       remedy);
     }
     return since_midnight(*time);
@@ -157,10 +169,10 @@ Result<LocalTime> read_local_time(std::string_view text) {
     std::string_view rest = plain;
     const std::optional<std::chrono::year_month_day> date = take_date(rest);
     if (!date || plain.size() > longest) {
-        return refuse(fmt::format("'{}' is not a date", quote(plain)), date_remedy);
+        return refuse(said<"'{plain}' is not a date">(quote(plain)), date_remedy());
     }
     if (!date->ok() || date->year() < std::chrono::year(1)) {
-        return refuse(fmt::format("'{}' is not in the calendar", quote(plain)), date_remedy);
+        return refuse(said<"'{plain}' is not in the calendar">(quote(plain)), date_remedy());
     }
     return time_behind_date(plain, rest).map([&](Duration after_midnight) {
         return local_time(*date, after_midnight);
@@ -200,7 +212,7 @@ Result<DailySpan> read_daily_span(std::string_view text) {
     const std::string_view mark = en_dash ? "–" : "-";
     const std::size_t dash = whole.find(mark);
     if (dash == std::string_view::npos) {
-        return refuse(fmt::format("'{}' is not a span of the day", quote(whole)), span_remedy);
+        return refuse(said<"'{whole}' is not a span of the day">(quote(whole)), span_remedy());
     }
     const Result<Duration> from =
         read_end(whole, trimmed(whole.substr(0, dash)), Place::start_of_span);
@@ -214,8 +226,8 @@ Result<DailySpan> read_daily_span(std::string_view text) {
     }
     if (*from == *until) {
         return refuse(
-            fmt::format("'{}' ends when it begins, which may mean never or all day", quote(whole)),
-            "leave it out for never, write 00:00-24:00 for all day");
+            said<"'{whole}' ends when it begins, which may mean never or all day">(quote(whole)),
+            said<"leave it out for never, write 00:00-24:00 for all day">());
     }
     return DailySpan{.from = *from, .until = *until};
 }

@@ -4,38 +4,11 @@
 #include <concepts>
 
 #include "units/quantities.hpp"
+#include "words/dimension.hpp"
 
 namespace units {
 
-enum class Dimension {
-    power,
-    apparent_power,
-    reactive_power,
-    energy,
-    charge,
-    voltage,
-    current,
-    resistance,
-    temperature,
-    temperature_difference,
-    duration,
-    length,
-    area,
-    volume,
-    mass,
-    angle,
-    irradiance,
-    irradiation,
-    frequency,
-    angular_velocity,
-    torque,
-    inertia,
-    force,
-    fraction,
-    probability,
-    power_factor,
-    price,
-};
+using words::Dimension;
 
 template <class Quantity>
 struct DimensionOf;

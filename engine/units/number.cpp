@@ -8,6 +8,8 @@ namespace units {
 
 namespace {
 
+using words::said;
+
 bool is_digit(char letter) {
     return letter >= '0' && letter <= '9';
 }
@@ -74,11 +76,12 @@ Result<std::string> plain_mantissa(std::string_view mantissa) {
     const auto commas = std::ranges::count(mantissa, ',');
     const bool others = mantissa.find_first_of("'_") != std::string_view::npos;
     if (others || points + commas > 1) {
-        return fail({.where = "",
-                     .found = fmt::format("{} has separators between its digits", quote(mantissa)),
-                     .remedy = fmt::format(
-                         "write it with at most one decimal point and nothing else, such as {}",
-                         quote(without_separators(mantissa)))});
+        return fail(
+            {.where = "",
+             .found = said<"{mantissa} has separators between its digits">(quote(mantissa)),
+             .remedy = said<
+                 "write it with at most one decimal point and nothing else, such as {mantissa}">(
+                 quote(without_separators(mantissa)))});
     }
     if (commas == 0) {
         return std::string(mantissa);
@@ -91,8 +94,9 @@ Result<std::string> plain_mantissa(std::string_view mantissa) {
     if (may_be_thousands) {
         return fail(
             {.where = "",
-             .found = fmt::format("{0} reads two ways: {1}{2} or {1}.{2}", mantissa, before, after),
-             .remedy = fmt::format("write {0}{1} or {0}.{1}", before, after)});
+             .found = said<"{mantissa} reads two ways: {before}{after} or {before}.{after}">(
+                 mantissa, before, after),
+             .remedy = said<"write {before}{after} or {before}.{after}">(before, after)});
     }
     return std::string(before) + "." + std::string(after);
 }
@@ -126,25 +130,50 @@ Result<Ratio> ratio_at_start(std::string_view text) {
     const std::string_view ratio = text.substr(0, above + 1 + below);
     if (too_large) {
         return fail({.where = "",
-                     .found = fmt::format("{} is too large to be read", quote(ratio)),
+                     .found = said<"{ratio} is too large to be read">(quote(ratio)),
                      .remedy = ""});
     }
     if (denominator == 0.0) {
         return fail(
-            {.where = "", .found = fmt::format("{} divides by zero", quote(ratio)), .remedy = ""});
+            {.where = "", .found = said<"{ratio} divides by zero">(quote(ratio)), .remedy = ""});
     }
     return Ratio{numerator / denominator, ratio.size()};
+}
+
+// The value of a number that has been found to begin the text.
+Result<double> value_of(const Written& written) {
+    const Result<std::string> mantissa = plain_mantissa(written.mantissa);
+    if (!mantissa) {
+        return fail(mantissa.error());
+    }
+    const std::string number = *mantissa + std::string(written.exponent);
+    double value = 0.0;
+    const std::from_chars_result parsed =
+        std::from_chars(number.data(), number.data() + number.size(), value);
+    if (parsed.ec != std::errc() || parsed.ptr != number.data() + number.size()) {
+        return fail(
+            {.where = "",
+             .found = said<"{number} is too large or too small a number to be read">(quote(number)),
+             .remedy = ""});
+    }
+    return value;
+}
+
+// -1 or 1; what says so is taken off the text.
+double take_sign(std::string_view& text) {
+    if (text.empty() || (text.front() != '-' && text.front() != '+')) {
+        return 1.0;
+    }
+    const double sign = text.front() == '-' ? -1.0 : 1.0;
+    text.remove_prefix(1);
+    return sign;
 }
 
 }  // namespace
 
 Result<LeadingNumber> read_leading_number(std::string_view text) {
     const std::string_view whole = text;
-    double sign = 1.0;
-    if (!text.empty() && (text.front() == '-' || text.front() == '+')) {
-        sign = text.front() == '-' ? -1.0 : 1.0;
-        text.remove_prefix(1);
-    }
+    const double sign = take_sign(text);
     const Result<Ratio> ratio = ratio_at_start(text);
     if (!ratio) {
         return fail(ratio.error());
@@ -156,32 +185,23 @@ Result<LeadingNumber> read_leading_number(std::string_view text) {
     const Written written = written_number(text);
     if (written.mantissa.find_first_of("0123456789") == std::string_view::npos) {
         return fail({.where = "",
-                     .found = fmt::format("'{}' does not begin with a number", quote(whole)),
+                     .found = said<"'{whole}' does not begin with a number">(quote(whole)),
                      .remedy = ""});
     }
-    const Result<std::string> mantissa = plain_mantissa(written.mantissa);
-    if (!mantissa) {
-        return fail(mantissa.error());
-    }
-    const std::string number = *mantissa + std::string(written.exponent);
-    double value = 0.0;
-    const std::from_chars_result parsed =
-        std::from_chars(number.data(), number.data() + number.size(), value);
-    if (parsed.ec != std::errc() || parsed.ptr != number.data() + number.size()) {
-        return fail({.where = "",
-                     .found = fmt::format("{} is too large or too small a number to be read",
-                                          quote(number)),
-                     .remedy = ""});
+    const Result<double> value = value_of(written);
+    if (!value) {
+        return fail(value.error());
     }
     const std::string_view rest =
         without_leading_spaces(text.substr(written.mantissa.size() + written.exponent.size()));
+    // as in "1 1/2"
     const bool whole_number =
         digits_at(text, 0) == written.mantissa.size() && written.exponent.empty();
     const Result<Ratio> more = whole_number ? ratio_at_start(rest) : Result<Ratio>(Ratio{});
     if (!more) {
         return fail(more.error());
     }
-    return LeadingNumber{sign * (value + more->value),
+    return LeadingNumber{sign * (*value + more->value),
                          without_leading_spaces(rest.substr(more->length))};
 }
 

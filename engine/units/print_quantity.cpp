@@ -2,7 +2,7 @@
 
 #include "units/number.hpp"
 #include "units/text.hpp"
-#include "units/unit_table.hpp"
+#include "units/written/unit_table.hpp"
 
 namespace units {
 
@@ -42,11 +42,12 @@ std::string print_si(Dimension dimension, double value) {
     value += 0.0;  // turns -0 into 0
     std::optional<std::string> shortest;
     std::string_view its_unit;
-    for (const std::string_view spelling : text_of(dimension).customary) {
+    const auto& customary = text_of(dimension).customary;
+    for (const std::string_view spelling : customary) {
+        // Behind the first these are places left empty, even where a bare number can be read.
+        const bool left_empty = spelling.empty() && !customary.front().empty();
         const NamedUnit* const unit = find_unit(dimension, spelling);
-        if (unit == nullptr || unit->dimension != written_as(dimension)) {
-            continue;  // one of the places left empty
-        }
+        if (left_empty || unit == nullptr || unit->dimension != written_as(dimension)) continue;
         const std::optional<std::string> number = exact_number(*unit, value, dimension);
         if (number && (!shortest || number->size() < shortest->size())) {
             shortest = number;

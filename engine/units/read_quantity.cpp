@@ -1,13 +1,16 @@
 #include "units/number.hpp"
-#include "units/plain_letters.hpp"
 #include "units/quote.hpp"
 #include "units/text.hpp"
-#include "units/unit_errors.hpp"
-#include "units/unit_spelling.hpp"
+#include "units/written/plain_letters.hpp"
+#include "units/written/unit_errors.hpp"
+#include "units/written/unit_spelling.hpp"
 
 namespace units {
 
 namespace {
+
+using words::Said;
+using words::said;
 
 bool sums(Dimension wanted) {
     return wanted == Dimension::duration || wanted == Dimension::length ||
@@ -16,18 +19,18 @@ bool sums(Dimension wanted) {
 
 Result<double> within_range(Dimension wanted, std::string_view text, double value) {
     if (!std::isfinite(value)) {
-        return refuse(fmt::format("{} is too large to be read", quote(text)), what_to_give(wanted));
+        return refuse(said<"{text} is too large to be read">(quote(text)), what_to_give(wanted));
     }
     if (wanted == Dimension::temperature && value < 0.0) {
-        return refuse(fmt::format("{} is below absolute zero, -273.15 degC", quote(text)),
+        return refuse(said<"{text} is below absolute zero, -273.15 degC">(quote(text)),
                       what_to_give(wanted));
     }
     const bool share = written_as(wanted) == Dimension::fraction;
     if (share && (value < 0.0 || value > 1.0)) {
         const bool may_be_percent = value > 1.0 && value <= 100.0 && !text.ends_with('%');
         return refuse(
-            fmt::format("{} is not between 0 and 1, that is 0 % and 100 %", quote(text)),
-            may_be_percent ? fmt::format("did you mean {} %?", quote(text)) : what_to_give(wanted));
+            said<"{text} is not between 0 and 1, that is 0 % and 100 %">(quote(text)),
+            may_be_percent ? said<"did you mean {text} %?">(quote(text)) : what_to_give(wanted));
     }
     return value;
 }
@@ -44,7 +47,7 @@ Result<Part> read_part(Dimension wanted, std::string_view whole, std::string_vie
     if (!number) {
         Errors errors = number.error();
         for (Error& error : errors) {
-            error.remedy = error.remedy.empty() ? what_to_give(wanted) : error.remedy;
+            if (error.remedy.empty()) error.remedy = what_to_give(wanted);
         }
         return fail(errors);
     }
@@ -52,8 +55,8 @@ Result<Part> read_part(Dimension wanted, std::string_view whole, std::string_vie
     const bool digit_next =
         dash != std::string_view::npos && number->rest[dash] >= '0' && number->rest[dash] <= '9';
     if (digit_next && !number->rest.starts_with("1/")) {
-        return refuse(fmt::format("'{}' has two numbers in a row", quote(whole)),
-                      "write one number without spaces inside, then its unit");
+        return refuse(said<"'{whole}' has two numbers in a row">(quote(whole)),
+                      said<"write one number without spaces inside, then its unit">());
     }
     const std::size_t length = unit_length(number->rest);
     const std::string unit = plain_unit(number->rest.substr(0, length));
@@ -83,7 +86,7 @@ Result<double> sum_of_parts(Dimension wanted, std::string_view text, Part first)
     Part last = first;
     while (!last.rest.empty()) {
         if (!sums(wanted)) {
-            return refuse(fmt::format("'{}' has more after its unit", quote(text)),
+            return refuse(said<"'{text}' has more after its unit">(quote(text)),
                           what_to_give(wanted));
         }
         const Result<Part> next = read_part(wanted, text, last.rest);
@@ -91,13 +94,13 @@ Result<double> sum_of_parts(Dimension wanted, std::string_view text, Part first)
             return fail(next.error());
         }
         if (negative || last.rest.starts_with('-')) {
-            return refuse(fmt::format("'{}' adds up parts of which one is negative", quote(text)),
-                          "write it with one unit");
+            return refuse(said<"'{text}' adds up parts of which one is negative">(quote(text)),
+                          said<"write it with one unit">());
         }
         if (size_of(*next->unit) >= size_of(*last.unit)) {
             return refuse(
-                fmt::format("'{}' adds up parts whose units do not get smaller", quote(text)),
-                "write each unit once, the largest first, such as 2 d 6 h or 3 ft 6 in");
+                said<"'{text}' adds up parts whose units do not get smaller">(quote(text)),
+                said<"write each unit once, the largest first, such as 2 d 6 h or 3 ft 6 in">());
         }
         sum += next->value;
         last = *next;
@@ -110,12 +113,12 @@ Result<double> sum_of_parts(Dimension wanted, std::string_view text, Part first)
 Result<double> read_si(Dimension wanted, std::string_view text) {
     constexpr std::size_t longest = 200;  // bytes; no quantity needs as many
     if (text.size() > longest) {
-        return refuse(fmt::format("'{}' is too long to be a quantity", quote(text)),
+        return refuse(said<"'{text}' is too long to be a quantity">(quote(text)),
                       what_to_give(wanted));
     }
     const std::string plain = in_plain_letters(text);
     if (plain.empty()) {
-        return refuse("found nothing", what_to_give(wanted));
+        return refuse(said<"found nothing">(), what_to_give(wanted));
     }
     const Result<Part> first = read_part(wanted, plain, plain);
     if (!first) {
@@ -128,9 +131,8 @@ Result<double> read_si(Dimension wanted, std::string_view text) {
     return within_range(wanted, plain, *sum);
 }
 
-std::string what_to_give(Dimension wanted) {
-    const DimensionText& text = text_of(wanted);
-    return fmt::format("give {}, such as {}", text.words, text.example);
+words::Said what_to_give(Dimension wanted) {
+    return said<"give {kind}, such as {example}">(kind_in_words(wanted), text_of(wanted).example);
 }
 
 }  // namespace units

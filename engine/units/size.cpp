@@ -2,18 +2,21 @@
 
 #include <charconv>
 
-#include "units/plain_letters.hpp"
 #include "units/quote.hpp"
 #include "units/text.hpp"
+#include "units/written/plain_letters.hpp"
 
 namespace units {
 
 namespace {
 
-constexpr std::string_view remedy = "give a wire size, such as 12 AWG, 4/0 AWG or 2.5 mm2";
+using words::Said;
+using words::said;
 
-tl::unexpected<Errors> refuse(std::string found) {
-    return fail({.where = "", .found = std::move(found), .remedy = std::string(remedy)});
+tl::unexpected<Errors> refuse(Said found) {
+    return fail({.where = "",
+                 .found = std::move(found),
+                 .remedy = said<"give a wire size, such as 12 AWG, 4/0 AWG or 2.5 mm2">()});
 }
 
 // The number before AWG: "12", or "4/0" for four noughts.
@@ -46,11 +49,11 @@ std::string_view unit_of(std::string_view text) {
 Result<WireSize> read_gauge(std::string_view whole, std::string_view number) {
     const std::optional<int> gauge = gauge_number(trimmed(number));
     if (!gauge) {
-        return refuse(fmt::format("found '{}', which is not a gauge", quote(whole)));
+        return refuse(said<"found '{whole}', which is not a gauge">(quote(whole)));
     }
     if (*gauge > thinnest_gauge.number) {
-        return refuse(fmt::format("found '{}'; gauges go from 40 AWG, the thinnest, to 4/0 AWG",
-                                  quote(whole)));
+        return refuse(
+            said<"found '{whole}'; gauges go from 40 AWG, the thinnest, to 4/0 AWG">(quote(whole)));
     }
     return AmericanGauge{*gauge};
 }
@@ -60,7 +63,7 @@ Result<WireSize> read_gauge(std::string_view whole, std::string_view number) {
 Result<WireSize> read_wire_size(std::string_view text) {
     constexpr std::size_t longest = 200;  // bytes
     if (text.size() > longest) {
-        return refuse(fmt::format("'{}' is too long to be a wire size", quote(text)));
+        return refuse(said<"'{text}' is too long to be a wire size">(quote(text)));
     }
     constexpr std::string_view system = "AWG";
     const std::string plain = in_plain_letters(text);
@@ -72,18 +75,18 @@ Result<WireSize> read_wire_size(std::string_view text) {
         return read_gauge(view, view.substr(system.size()));
     }
     if (gauge_number(view)) {
-        return refuse(fmt::format("{} has no unit", quote(view)));
+        return refuse(said<"{view} has no unit">(quote(view)));
     }
     const std::string_view unit = unit_of(view);
     if (unit != "mm2" && unit != "mm^2" && unit != "m2") {
-        return refuse(fmt::format("found '{}', which is no wire size", quote(view)));
+        return refuse(said<"found '{view}', which is no wire size">(quote(view)));
     }
     const Result<Area> area = read<Area>(view);
     if (!area) {
         return fail(area.error());
     }
     if (!(*area > Area())) {
-        return refuse(fmt::format("found {}, which leaves no metal", quote(view)));
+        return refuse(said<"found {view}, which leaves no metal">(quote(view)));
     }
     return *area;
 }

@@ -1,5 +1,5 @@
 // Quantities as text: read what a person wrote, print what reads back the same, show what a
-// person likes to see. Works for every alias of quantities.hpp. The locale is of no account.
+// person likes to see. Works for every alias of quantities.hpp. The locale does not matter.
 #pragma once
 
 #include <string>
@@ -17,10 +17,10 @@ namespace units {
 [[nodiscard]] std::string show_si(Dimension dimension, double value, int significant);
 
 // The remedy for whatever is not a quantity of this kind: "give charge, such as 100 Ah".
-[[nodiscard]] std::string what_to_give(Dimension wanted);
+[[nodiscard]] words::Said what_to_give(Dimension wanted);
 
 template <Written Quantity>
-[[nodiscard]] std::string what_to_give() {
+[[nodiscard]] words::Said what_to_give() {
     return what_to_give(DimensionOf<Quantity>::value);
 }
 

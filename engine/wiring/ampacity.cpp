@@ -108,6 +108,33 @@ double bundle_factor(AmpacityTable table, int conductors) {
                               : 0.35;  // [NEC] 310.15(C)(1)
 }
 
+namespace {
+
+// The figure of whoever built it, in place of a table.
+Ampacity stated(Current carries, Temperature insulation, double ambient, double bundle,
+                double runs) {
+    return {.tabulated = carries,
+            .ambient = ambient,
+            .bundle = bundle,
+            .allowed = runs * ambient * bundle * carries,
+            .largest_fuse = std::nullopt,
+            .insulation = insulation,
+            .source = "circuit.links.ampacity",
+            .reliability = Reliability::builder};
+}
+
+// Terminals made for less heat than the insulation allow no more than their own column gives.
+std::optional<Current> allowed_by_terminals(const AmpacityColumns& columns,
+                                            const scenario::Wire& wire, Temperature insulation) {
+    if (!wire.terminals || !(*wire.terminals < insulation)) {
+        return std::nullopt;
+    }
+    const auto cooler = look_up(columns, wire, *wire.terminals);
+    return cooler ? std::optional(cooler->allowed) : std::nullopt;
+}
+
+}  // namespace
+
 std::optional<Ampacity> ampacity_of(const scenario::Wire& wire, const Surroundings& surroundings) {
     const AmpacityTable table = table_of(wire, surroundings.table);
     const AmpacityColumns& columns = ampacity_columns(table);
@@ -116,34 +143,21 @@ std::optional<Ampacity> ampacity_of(const scenario::Wire& wire, const Surroundin
     const double runs = wire.runs.value_or(1);
     const double bundle = bundle_factor(table, wire.bundle.value_or(2));
     if (wire.ampacity) {
-        const double ambient = ambient_factor(insulation, around);
-        return Ampacity{.tabulated = *wire.ampacity,
-                        .ambient = ambient,
-                        .bundle = bundle,
-                        .allowed = runs * ambient * bundle * *wire.ampacity,
-                        .largest_fuse = std::nullopt,
-                        .insulation = insulation,
-                        .source = "circuit.links.ampacity",
-                        .reliability = Reliability::builder};
+        return stated(*wire.ampacity, insulation, ambient_factor(insulation, around), bundle, runs);
     }
     const auto looked = look_up(columns, wire, insulation);
     if (!looked) {
         return std::nullopt;
     }
     const double ambient = ambient_factor(looked->insulation, around);
-    Current allowed = ambient * bundle * looked->allowed;
-    bool by_terminals = false;
-    if (wire.terminals && *wire.terminals < looked->insulation) {
-        // Terminals made for less heat allow no more than their own column gives.
-        const auto cooler = look_up(columns, wire, *wire.terminals);
-        by_terminals = cooler && cooler->allowed < allowed;
-        allowed = by_terminals ? cooler->allowed : allowed;
-    }
+    const Current by_heat = ambient * bundle * looked->allowed;
+    const auto terminals = allowed_by_terminals(columns, wire, looked->insulation);
+    const bool by_terminals = terminals && *terminals < by_heat;
     const auto& cap = looked->row->largest_fuse;
     return Ampacity{.tabulated = looked->allowed,
                     .ambient = ambient,
                     .bundle = bundle,
-                    .allowed = runs * allowed,
+                    .allowed = runs * (by_terminals ? *terminals : by_heat),
                     .largest_fuse = cap ? std::optional(runs * *cap) : std::nullopt,
                     .insulation = looked->insulation,
                     .by_terminals = by_terminals,

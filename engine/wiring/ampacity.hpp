@@ -36,7 +36,7 @@ struct Ampacity {
     std::optional<units::Current> largest_fuse;  // for all runs
     units::Temperature insulation{};             // the column
     bool by_terminals = false;                   // `allowed` is what the terminals leave of it
-    std::string source;
+    words::Said source;
     Reliability reliability{};
 };
 

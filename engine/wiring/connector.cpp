@@ -5,30 +5,32 @@
 
 namespace wiring {
 
+using words::said;
+
 ConnectorRating rating_of(const scenario::Connector& connector, const ConnectorRow* row) {
     ConnectorRating held{.rating = connector.rating,
-                         .by = "as you state it",
+                         .by = said<"as you state it">(),
                          .source = "circuit.links.connector",
                          .reliability = Reliability::builder};
     if (row == nullptr) {
         return held;
     }
-    const auto lower_to = [&](const std::optional<units::Current>& listed, const char* by) {
+    const auto lower_to = [&](const std::optional<units::Current>& listed, words::Said by) {
         if (listed && *listed < held.rating) {
             held = {.rating = *listed,
-                    .by = by,
+                    .by = std::move(by),
                     .source = row->source,
                     .reliability = row->reliability};
         }
     };
     const bool both = row->ul && row->csa;
     if (connector.listing != "csa") {
-        lower_to(row->ul, both ? "its UL listing" : "its rating by the maker");
+        lower_to(row->ul, both ? said<"its UL listing">() : said<"its rating by the maker">());
     }
     if (connector.listing != "ul") {
-        lower_to(row->csa, connector.listing ? "its CSA listing"
-                                             : "its CSA listing, the lower of two since none is "
-                                               "chosen");
+        lower_to(row->csa, connector.listing
+                               ? said<"its CSA listing">()
+                               : said<"its CSA listing, the lower of two since none is chosen">());
     }
     return held;
 }

@@ -14,8 +14,8 @@ namespace wiring {
 // The rating a connector is held to, and whose it is.
 struct ConnectorRating {
     units::Current rating{};
-    std::string by;  // "its CSA listing, the lower of two"
-    std::string source;
+    words::Said by;  // "its CSA listing, the lower of two"
+    words::Said source;
     Reliability reliability{};
 };
 

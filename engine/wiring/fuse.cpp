@@ -53,12 +53,16 @@ Envelope envelope_of(const FuseFamily& family, Current rating) {
     for (const FuseFamily::BySize& size : family.opens_by_size) {
         if (rating <= size.up_to) {
             Envelope envelope = family.opens;
+            const auto insert = [&envelope](const OpeningPoint& point) {
+                const auto behind =
+                    std::ranges::upper_bound(envelope, point.ratio, {}, &OpeningPoint::ratio);
+                envelope.insert(behind, point);
+            };
             if (envelope.empty() || envelope.front().ratio > 1.0) {
-                envelope.push_back({1.0, std::nullopt, std::nullopt});
+                insert({1.0, std::nullopt, std::nullopt});
             }
-            envelope.push_back({1.35, std::nullopt, size.at_135});
-            envelope.push_back({2.0, std::nullopt, size.at_200});
-            std::ranges::stable_sort(envelope, {}, &OpeningPoint::ratio);
+            insert({1.35, std::nullopt, size.at_135});
+            insert({2.0, std::nullopt, size.at_200});
             return envelope;
         }
     }

@@ -4,8 +4,9 @@
 #include <cassert>
 #include <cctype>
 
-#include "units/toml.hpp"
+#include "wiring/table_words.hpp"
 #include "wiring/tables_text.hpp"
+#include "words/toml.hpp"
 
 namespace wiring {
 
@@ -109,7 +110,7 @@ std::vector<GaugeRow> read_gauges() {
                         .stranded = number(*row, "stranded") * unit,
                         .solid = maybe(*row, "solid", unit),
                         .coated = maybe(*row, "coated", unit),
-                        .source = words(*row, "source"),
+                        .source = said_of_tables(words(*row, "source")),
                         .reliability = reliability_of(*row)});
     }
     return rows;
@@ -124,7 +125,7 @@ std::vector<MetricRow> read_metric() {
                         .plain = number(*row, "plain") * unit,
                         .tinned = number(*row, "tinned") * unit,
                         .class2 = maybe(*row, "class2", unit),
-                        .source = words(*row, "source"),
+                        .source = said_of_tables(words(*row, "source")),
                         .reliability = reliability_of(*row)});
     }
     return rows;
@@ -140,7 +141,7 @@ AmpacityColumns read_ampacity(std::string_view name) {
     for (const double count : numbers(table.get("conductors"))) {
         columns.conductors.push_back(static_cast<int>(count));
     }
-    columns.source = words(table, "source");
+    columns.source = said_of_tables(words(table, "source"));
     for (const toml::table* row : tables_of(table, "row")) {
         columns.rows.push_back({.size = gauge_of(*row),
                                 .allowed = currents(row->get("allowed")),
@@ -164,7 +165,7 @@ FuseFamily fuse_family(const toml::table& row) {
                       .drop = maybe(row, "drop", units::volt),
                       .opens = {},
                       .opens_by_size = {},
-                      .source = words(row, "source"),
+                      .source = said_of_tables(words(row, "source")),
                       .reliability = reliability_of(row)};
     if (const auto voltage = maybe(row, "voltage", units::volt)) {
         family.breaks.push_back({*voltage, number(row, "interrupts") * ampere});
@@ -206,7 +207,7 @@ ConnectorRow connector(const toml::table& row) {
             .cycles = whole("cycles"),
             .voltage = maybe(row, "voltage", units::volt),
             .takes = row.contains("takes") ? std::optional(size_of(row, "takes")) : std::nullopt,
-            .source = words(row, "source"),
+            .source = said_of_tables(words(row, "source")),
             .reliability = reliability_of(row)};
 }
 
@@ -241,18 +242,19 @@ const Row* named(const std::vector<Row>& rows, std::string_view name) {
 
 }  // namespace
 
-std::string_view words_for(Reliability reliability) {
+words::Said words_for(Reliability reliability) {
+    using words::said;
     switch (reliability) {
         case Reliability::read:
-            return "";
+            return {};
         case Reliability::memory:
-            return "from memory: confirm with the data sheet";
+            return said<"from memory: confirm with the data sheet">();
         case Reliability::practice:
-            return "common practice, no source";
+            return said<"common practice, no source">();
         case Reliability::builder:
-            return "as you give it";
+            return said<"as you give it">();
     }
-    return "";
+    return {};
 }
 
 const std::vector<GaugeRow>& gauge_rows() {

@@ -11,13 +11,14 @@
 #include "units/quantities.hpp"
 #include "units/size.hpp"
 #include "wiring/quantities.hpp"
+#include "words/said.hpp"
 
 namespace wiring {
 
 enum class Reliability { read, memory, practice, builder };
 
 // "from memory: confirm with the data sheet" and the like; empty for what was read.
-[[nodiscard]] std::string_view words_for(Reliability reliability);
+[[nodiscard]] words::Said words_for(Reliability reliability);
 
 struct GaugeRow {
     units::AmericanGauge size;
@@ -27,7 +28,7 @@ struct GaugeRow {
     ResistancePerLength stranded;              // at 75 degC, plain
     std::optional<ResistancePerLength> solid;
     std::optional<ResistancePerLength> coated;
-    std::string source;
+    words::Said source;
     Reliability reliability{};
 };
 
@@ -36,7 +37,7 @@ struct MetricRow {
     ResistancePerLength plain;  // at 20 degC, class 5
     ResistancePerLength tinned;
     std::optional<ResistancePerLength> class2;
-    std::string source;
+    words::Said source;
     Reliability reliability{};
 };
 
@@ -53,7 +54,7 @@ struct AmpacityColumns {
     std::vector<units::Temperature> insulation;  // of boat and building
     std::vector<int> conductors;                 // of cord
     std::vector<AmpacityRow> rows;               // from thin to thick
-    std::string source;
+    words::Said source;
 };
 
 // At `ratio` times its rating a fuse opens after `least` at the earliest and `most` at the latest.
@@ -81,7 +82,7 @@ struct FuseFamily {
         units::Duration at_200{};
     };
     std::vector<BySize> opens_by_size;
-    std::string source;
+    words::Said source;
     Reliability reliability{};
 };
 
@@ -97,7 +98,7 @@ struct ConnectorRow {
     std::optional<int> cycles;
     std::optional<units::Voltage> voltage;
     std::optional<units::WireSize> takes;
-    std::string source;
+    words::Said source;
     Reliability reliability{};
 };
 

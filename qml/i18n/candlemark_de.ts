@@ -2,6 +2,79 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>AboutProgram</name>
+    <message>
+        <source>the screens</source>
+        <translation>die Bildschirmseiten</translation>
+    </message>
+    <message>
+        <source>the plots</source>
+        <translation>die Diagramme</translation>
+    </message>
+    <message>
+        <source>quantities with units</source>
+        <translation>Größen mit Einheiten</translation>
+    </message>
+    <message>
+        <source>reading scenario files</source>
+        <translation>das Lesen der Plandateien</translation>
+    </message>
+    <message>
+        <source>writing numbers</source>
+        <translation>das Schreiben von Zahlen</translation>
+    </message>
+    <message>
+        <source>errors as values</source>
+        <translation>Fehler als Werte</translation>
+    </message>
+    <message>
+        <source>answers as JSON</source>
+        <translation>Antworten als JSON</translation>
+    </message>
+    <message>
+        <source>the command&apos;s arguments</source>
+        <translation>die Angaben beim Befehl</translation>
+    </message>
+</context>
+<context>
+    <name>AboutSheet</name>
+    <message>
+        <source>About Candlemark</source>
+        <translation>Über Candlemark</translation>
+    </message>
+    <message>
+        <source>Candlemark %1: how long a hand-built power unit lasts through an outage.</source>
+        <translation>Candlemark %1: wie lange eine selbst gebaute Stromversorgung einen Ausfall durchhält.</translation>
+    </message>
+    <message>
+        <source>It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network, and your files stay on this computer.</source>
+        <translation>Das ist Rechnen, keine Genehmigung: Es entscheiden die örtlichen Vorschriften und zugelassene Fachleute. Das Programm öffnet keine Verbindung zu einem Netz, und Ihre Dateien bleiben auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>Copyright 2026 The Candlemark authors. This is free software: you may pass it on and change it under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+        <translation>Copyright 2026 die Autoren von Candlemark. Dies ist freie Software: Sie dürfen sie unter der GNU General Public License, Version 3 oder später, weitergeben und verändern. Es gibt keinerlei Gewähr.</translation>
+    </message>
+    <message>
+        <source>Made with</source>
+        <translation>Gemacht mit</translation>
+    </message>
+    <message>
+        <source>%1, for %2: %3</source>
+        <translation>%1, für %2: %3</translation>
+    </message>
+    <message>
+        <source>Read the whole licence</source>
+        <translation>Die ganze Lizenz lesen</translation>
+    </message>
+</context>
+<context>
+    <name>ActionButton</name>
+    <message>
+        <source>not available now</source>
+        <translation>gerade nicht verfügbar</translation>
+    </message>
+</context>
+<context>
     <name>AnswerBody</name>
     <message>
         <source>Table: %1</source>
@@ -32,14 +105,40 @@
     </message>
 </context>
 <context>
+    <name>BrokenLine</name>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>Line %1: %2. Change</source>
+        <translation>Zeile %1: %2. Ändern</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>Mend here</source>
+        <translation>Hier berichtigen</translation>
+    </message>
+    <message>
+        <source>Mend here: %1</source>
+        <translation>Hier berichtigen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>BuildsPage</name>
+    <message>
+        <source>What the build has to do</source>
+        <translation>Was der Aufbau leisten soll</translation>
+    </message>
+</context>
+<context>
     <name>BuildsPane</name>
     <message>
         <source>Thousands of outages are being run; the page stays free meanwhile.</source>
         <translation>Tausende Ausfälle werden durchgerechnet; die Seite bleibt solange bedienbar.</translation>
-    </message>
-    <message>
-        <source>Stop following changes</source>
-        <translation>Änderungen nicht weiter verfolgen</translation>
     </message>
     <message>
         <source>Work out packs and panels</source>
@@ -201,6 +300,97 @@
     </message>
 </context>
 <context>
+    <name>ClockPanel</name>
+    <message>
+        <source>The clock is wrong</source>
+        <translation>Die Uhr geht falsch</translation>
+    </message>
+    <message>
+        <source>The power went out now</source>
+        <translation>Der Strom fiel jetzt aus</translation>
+    </message>
+    <message>
+        <source>It is still out</source>
+        <translation>Er ist noch aus</translation>
+    </message>
+    <message>
+        <source>What time is it?</source>
+        <translation>Wie spät ist es?</translation>
+    </message>
+    <message>
+        <source>By local standard time: in summer an hour less than clocks show.</source>
+        <translation>In Normalzeit: im Sommer eine Stunde weniger, als Uhren zeigen.</translation>
+    </message>
+    <message>
+        <source>−1 day</source>
+        <translation>−1 Tag</translation>
+    </message>
+    <message>
+        <source>A day earlier</source>
+        <translation>Einen Tag früher</translation>
+    </message>
+    <message>
+        <source>−1 h</source>
+        <translation>−1 h</translation>
+    </message>
+    <message>
+        <source>An hour earlier</source>
+        <translation>Eine Stunde früher</translation>
+    </message>
+    <message>
+        <source>+1 h</source>
+        <translation>+1 h</translation>
+    </message>
+    <message>
+        <source>An hour later</source>
+        <translation>Eine Stunde später</translation>
+    </message>
+    <message>
+        <source>+1 day</source>
+        <translation>+1 Tag</translation>
+    </message>
+    <message>
+        <source>A day later</source>
+        <translation>Einen Tag später</translation>
+    </message>
+    <message>
+        <source>−10 min</source>
+        <translation>−10 min</translation>
+    </message>
+    <message>
+        <source>Ten minutes earlier</source>
+        <translation>Zehn Minuten früher</translation>
+    </message>
+    <message>
+        <source>−1 min</source>
+        <translation>−1 min</translation>
+    </message>
+    <message>
+        <source>A minute earlier</source>
+        <translation>Eine Minute früher</translation>
+    </message>
+    <message>
+        <source>+1 min</source>
+        <translation>+1 min</translation>
+    </message>
+    <message>
+        <source>A minute later</source>
+        <translation>Eine Minute später</translation>
+    </message>
+    <message>
+        <source>+10 min</source>
+        <translation>+10 min</translation>
+    </message>
+    <message>
+        <source>Ten minutes later</source>
+        <translation>Zehn Minuten später</translation>
+    </message>
+    <message>
+        <source>This is the time</source>
+        <translation>So spät ist es</translation>
+    </message>
+</context>
+<context>
     <name>CountStepper</name>
     <message>
         <source>Less: %1</source>
@@ -212,18 +402,18 @@
     </message>
 </context>
 <context>
-    <name>DaysPlot</name>
+    <name>DaysKey</name>
     <message>
-        <source>Stored energy, loads and sun over the outage</source>
-        <translation>Gespeicherte Energie, Verbrauch und Sonne während des Ausfalls</translation>
+        <source>empty</source>
+        <translation>leer</translation>
     </message>
     <message>
-        <source>stored: 9 in 10, likely, 1 in 10</source>
-        <translation>gespeichert: 9 von 10, wohl, 1 von 10</translation>
+        <source>loads, priority %1</source>
+        <translation>Verbraucher, Vorrang %1</translation>
     </message>
     <message>
         <source>loads</source>
-        <translation>Verbrauch</translation>
+        <translation>Verbraucher</translation>
     </message>
     <message>
         <source>sun</source>
@@ -232,6 +422,25 @@
     <message>
         <source>night</source>
         <translation>Nacht</translation>
+    </message>
+    <message>
+        <source>stored: likely, 5 and 8 of 10</source>
+        <translation>gespeichert: wahrscheinlich, 5 und 8 von 10</translation>
+    </message>
+    <message>
+        <source>stored: likely, 8 of 10</source>
+        <translation>gespeichert: wahrscheinlich, 8 von 10</translation>
+    </message>
+    <message>
+        <source>the end: likely, 8 of 10</source>
+        <translation>das Ende: wahrscheinlich, 8 von 10</translation>
+    </message>
+</context>
+<context>
+    <name>DaysPlot</name>
+    <message>
+        <source>Stored energy, loads and sun over the outage</source>
+        <translation>Gespeicherte Energie, Verbrauch und Sonne während des Ausfalls</translation>
     </message>
 </context>
 <context>
@@ -328,6 +537,58 @@
         <source>Theme, size of the text, units, clock and language</source>
         <translation>Farben, Schriftgröße, Einheiten, Uhr und Sprache</translation>
     </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Begin a new plan</source>
+        <translation>Einen neuen Plan beginnen</translation>
+    </message>
+    <message>
+        <source>Open before</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>Files that were open before</source>
+        <translation>Dateien, die zuletzt geöffnet waren</translation>
+    </message>
+    <message>
+        <source>Save as</source>
+        <translation>Speichern unter</translation>
+    </message>
+    <message>
+        <source>Save under another name</source>
+        <translation>Unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Weitergeben</translation>
+    </message>
+    <message>
+        <source>Share the answer as a page or a picture</source>
+        <translation>Die Antwort als Seite oder Bild weitergeben</translation>
+    </message>
+    <message>
+        <source>Look and language</source>
+        <translation>Aussehen und Sprache</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Help for this page</source>
+        <translation>Hilfe zu dieser Seite</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Über</translation>
+    </message>
+    <message>
+        <source>About this program, with its licences</source>
+        <translation>Über dieses Programm, mit Lizenzen</translation>
+    </message>
 </context>
 <context>
     <name>FilePage</name>
@@ -417,6 +678,52 @@
     </message>
 </context>
 <context>
+    <name>FilePlaces</name>
+    <message>
+        <source>The folder around this one</source>
+        <translation>Der Ordner darüber</translation>
+    </message>
+    <message>
+        <source>Folder %1</source>
+        <translation>Ordner %1</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Gehe zu %1</translation>
+    </message>
+    <message>
+        <source>Nothing can be saved in this folder: it belongs to somebody else or is write-protected.</source>
+        <translation>In diesem Ordner lässt sich nichts speichern: Er gehört jemand anderem oder ist schreibgeschützt.</translation>
+    </message>
+    <message>
+        <source>There is nothing of the kind here.</source>
+        <translation>Hier ist nichts dergleichen.</translation>
+    </message>
+</context>
+<context>
+    <name>FileSheet</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Name of the file</source>
+        <translation>Name der Datei</translation>
+    </message>
+    <message>
+        <source>Folders and files</source>
+        <translation>Ordner und Dateien</translation>
+    </message>
+</context>
+<context>
     <name>FindingRow</name>
     <message>
         <source>Source: %1</source>
@@ -449,9 +756,211 @@
         <source>What was assumed</source>
         <translation>Annahmen</translation>
     </message>
+</context>
+<context>
+    <name>FirstRun</name>
     <message>
-        <source>Findings, cautions and working are told in English.</source>
-        <translation>Befunde, Warnungen und Rechenweg stehen auf Englisch.</translation>
+        <source>Breathing machine</source>
+        <translation>Atemgerät</translation>
+    </message>
+    <message>
+        <source>at night, without its heater</source>
+        <translation>nachts, ohne Heizung</translation>
+    </message>
+    <message>
+        <source>Oxygen machine</source>
+        <translation>Sauerstoffgerät</translation>
+    </message>
+    <message>
+        <source>day and night</source>
+        <translation>Tag und Nacht</translation>
+    </message>
+    <message>
+        <source>Refrigerator</source>
+        <translation>Kühlschrank</translation>
+    </message>
+    <message>
+        <source>Freezer</source>
+        <translation>Gefriertruhe</translation>
+    </message>
+    <message>
+        <source>Heating blower</source>
+        <translation>Heizung</translation>
+    </message>
+    <message>
+        <source>of a furnace that burns gas or oil</source>
+        <translation>das Gebläse einer Gas- oder Ölheizung</translation>
+    </message>
+    <message>
+        <source>Sump pump</source>
+        <translation>Kellerpumpe</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>one lamp in the evening</source>
+        <translation>eine Lampe am Abend</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>three hours a day</source>
+        <translation>drei Stunden am Tag</translation>
+    </message>
+    <message>
+        <source>Internet</source>
+        <translation>Internet</translation>
+    </message>
+    <message>
+        <source>Laptop</source>
+        <translation>Laptop</translation>
+    </message>
+    <message>
+        <source>eight hours a day</source>
+        <translation>acht Stunden am Tag</translation>
+    </message>
+    <message>
+        <source>Television</source>
+        <translation>Fernseher</translation>
+    </message>
+    <message>
+        <source>in the evening</source>
+        <translation>am Abend</translation>
+    </message>
+    <message>
+        <source>Fan</source>
+        <translation>Ventilator</translation>
+    </message>
+    <message>
+        <source>at night</source>
+        <translation>nachts</translation>
+    </message>
+    <message>
+        <source>Lithium iron phosphate, 12.8 V 100 Ah</source>
+        <translation>Lithium-Eisenphosphat, 12,8 V 100 Ah</translation>
+    </message>
+    <message>
+        <source>light, about 11 kg</source>
+        <translation>leicht, etwa 11 kg</translation>
+    </message>
+    <message>
+        <source>Lithium iron phosphate, 12.8 V 200 Ah</source>
+        <translation>Lithium-Eisenphosphat, 12,8 V 200 Ah</translation>
+    </message>
+    <message>
+        <source>Sealed lead (AGM), 12 V 100 Ah</source>
+        <translation>Geschlossenes Blei (AGM), 12 V 100 Ah</translation>
+    </message>
+    <message>
+        <source>does not spill, about 30 kg</source>
+        <translation>läuft nicht aus, etwa 30 kg</translation>
+    </message>
+    <message>
+        <source>Gel lead, 12 V 100 Ah</source>
+        <translation>Blei-Gel, 12 V 100 Ah</translation>
+    </message>
+    <message>
+        <source>Wet lead, 12 V 100 Ah</source>
+        <translation>Offenes Blei, 12 V 100 Ah</translation>
+    </message>
+    <message>
+        <source>caps to fill up with water</source>
+        <translation>mit Kappen zum Nachfüllen von Wasser</translation>
+    </message>
+    <message>
+        <source>100 W each</source>
+        <translation>je 100 W</translation>
+    </message>
+    <message>
+        <source>200 W each</source>
+        <translation>je 200 W</translation>
+    </message>
+    <message>
+        <source>400 W each</source>
+        <translation>je 400 W</translation>
+    </message>
+    <message>
+        <source>a panel for a roof</source>
+        <translation>ein Modul fürs Dach</translation>
+    </message>
+    <message>
+        <source>One night</source>
+        <translation>Eine Nacht</translation>
+    </message>
+    <message>
+        <source>One day</source>
+        <translation>Einen Tag</translation>
+    </message>
+    <message>
+        <source>Two days</source>
+        <translation>Zwei Tage</translation>
+    </message>
+    <message>
+        <source>Four days</source>
+        <translation>Vier Tage</translation>
+    </message>
+    <message>
+        <source>A week</source>
+        <translation>Eine Woche</translation>
+    </message>
+    <message>
+        <source>Nobody knows</source>
+        <translation>Niemand weiß es</translation>
+    </message>
+    <message>
+        <source>half of such outages end within two days</source>
+        <translation>die Hälfte solcher Ausfälle endet binnen zwei Tagen</translation>
+    </message>
+</context>
+<context>
+    <name>FirstRunPage</name>
+    <message>
+        <source>Question %1 of %2: %3</source>
+        <translation>Frage %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Place: %1. Change</source>
+        <translation>Ort: %1. Ändern</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Leave the questions; what was answered stays</source>
+        <translation>Die Fragen verlassen; was beantwortet ist, bleibt</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Done: make a file of it</source>
+        <translation>Fertig: eine Datei daraus machen</translation>
+    </message>
+    <message>
+        <source>To the next question</source>
+        <translation>Zur nächsten Frage</translation>
     </message>
 </context>
 <context>
@@ -498,6 +1007,177 @@
     <message>
         <source>a day</source>
         <translation>einen Tag</translation>
+    </message>
+</context>
+<context>
+    <name>HelpSheet</name>
+    <message>
+        <source>Each kind of pack you have: how full it is, how old, what may be joined to what. Touch one to change it.</source>
+        <translation>Jede Sorte Akku, die Sie haben: wie voll, wie alt, was womit verbunden werden darf. Tippen Sie einen an, um ihn zu ändern.</translation>
+    </message>
+    <message>
+        <source>Under “What the voltmeter means”, type what you read: you see how full the pack may be, and how sure that is.</source>
+        <translation>Unter „Was das Voltmeter bedeutet“ geben Sie ein, was Sie ablesen: Sie sehen, wie voll der Akku sein kann und wie sicher das ist.</translation>
+    </message>
+    <message>
+        <source>Before two packs are joined, look at “Plugging one onto the rest”: it says what current would flow.</source>
+        <translation>Bevor zwei Akkus verbunden werden, sehen Sie unter „Einen Akku an die übrigen stecken“ nach: Dort steht, welcher Strom fließen würde.</translation>
+    </message>
+    <message>
+        <source>How many packs and panels reach the chance you want. Each cell is one build: packs down, panels across.</source>
+        <translation>Wie viele Akkus und Module die gewünschte Chance erreichen. Jedes Feld ist ein Aufbau: Akkus nach unten, Module zur Seite.</translation>
+    </message>
+    <message>
+        <source>The same days of sun and the same doubts are run for every build, so that one is fairly held against the other.</source>
+        <translation>Für jeden Aufbau werden dieselben Sonnentage und dieselben Zweifel durchgerechnet, damit der Vergleich gerecht ist.</translation>
+    </message>
+    <message>
+        <source>Whether a motor starts on this unit, and what stands in its way: the inverter, the battery, a fuse or the cold.</source>
+        <translation>Ob ein Motor an dieser Anlage anläuft und was ihm im Weg steht: Wechselrichter, Akku, Sicherung oder Kälte.</translation>
+    </message>
+    <message>
+        <source>Pick a tool or pump; the bars show how much of each limit it takes.</source>
+        <translation>Wählen Sie ein Werkzeug oder eine Pumpe; die Balken zeigen, wie viel von jeder Grenze verbraucht wird.</translation>
+    </message>
+    <message>
+        <source>Whether every fuse, wire, switch and connector suits what is drawn through it, from the bus outwards.</source>
+        <translation>Ob jede Sicherung, jedes Kabel, jeder Schalter und Stecker zu dem passt, was hindurchfließt, von der Sammelschiene nach außen.</translation>
+    </message>
+    <message>
+        <source>A part that fails is named with what would fit. A drawing can be printed.</source>
+        <translation>Ein Teil, das nicht passt, wird genannt, und was passen würde. Die Zeichnung lässt sich drucken.</translation>
+    </message>
+    <message>
+        <source>Until when the loads are carried: nine times in ten, most likely, and the chance to the end.</source>
+        <translation>Bis wann die Lasten versorgt sind: in neun von zehn Fällen, am wahrscheinlichsten, und die Chance bis zum Ende.</translation>
+    </message>
+    <message>
+        <source>Slide along the plot to read an hour. Change packs, panels or days below; the answer follows.</source>
+        <translation>Fahren Sie über das Diagramm, um eine Stunde abzulesen. Ändern Sie Akkus, Module oder Tage; die Antwort folgt.</translation>
+    </message>
+    <message>
+        <source>The candle burns down through the days; what the sun puts back lets it grow.</source>
+        <translation>Die Kerze brennt über die Tage herunter; was die Sonne zurückgibt, lässt sie wachsen.</translation>
+    </message>
+    <message>
+        <source>What must stay on, and when. A figure read from a plug-in meter counts more than a label, a label more than a guess.</source>
+        <translation>Was anbleiben muss und wann. Eine Zahl vom Steckdosenmessgerät zählt mehr als ein Typenschild, ein Typenschild mehr als eine Schätzung.</translation>
+    </message>
+    <message>
+        <source>The priority says who goes without first: 1 is life and health, 5 is work.</source>
+        <translation>Der Rang sagt, wer zuerst leer ausgeht: 1 ist Leben und Gesundheit, 5 ist Arbeit.</translation>
+    </message>
+    <message>
+        <source>What the panels give back in that place and month, from dull to bright days.</source>
+        <translation>Was die Module an diesem Ort in diesem Monat zurückgeben, an trüben bis hellen Tagen.</translation>
+    </message>
+    <message>
+        <source>Turn the panel with a finger, or with the buttons, to see what another tilt gives.</source>
+        <translation>Drehen Sie das Modul mit dem Finger oder den Knöpfen, um zu sehen, was eine andere Neigung bringt.</translation>
+    </message>
+    <message>
+        <source>While the outage runs: until when from now, what to switch off next, what to read next.</source>
+        <translation>Während des Ausfalls: bis wann es von jetzt an reicht, was als Nächstes auszuschalten und was abzulesen ist.</translation>
+    </message>
+    <message>
+        <source>What you write down is kept in your file and never changed.</source>
+        <translation>Was Sie notieren, bleibt in Ihrer Datei und wird nie geändert.</translation>
+    </message>
+    <message>
+        <source>Whether a pack that stood for months is ready, and when it must be topped up.</source>
+        <translation>Ob ein Akku, der monatelang stand, bereit ist und wann er nachgeladen werden muss.</translation>
+    </message>
+    <message>
+        <source>A card for the lid, a report, the wiring: on paper, to be read without the program.</source>
+        <translation>Eine Karte für den Deckel, ein Bericht, die Verdrahtung: auf Papier, ohne das Programm zu lesen.</translation>
+    </message>
+    <message>
+        <source>Your file is a plain text. Every key it has or could have can be changed here, with what holds where it is silent.</source>
+        <translation>Ihre Datei ist einfacher Text. Hier lässt sich jeder Schlüssel ändern, den sie hat oder haben könnte, und man sieht, was gilt, wo sie schweigt.</translation>
+    </message>
+    <message>
+        <source>The last ten versions you saved over can be had again.</source>
+        <translation>Die letzten zehn überschriebenen Fassungen können Sie zurückholen.</translation>
+    </message>
+    <message>
+        <source>1 to 9, 0</source>
+        <translation>1 bis 9, 0</translation>
+    </message>
+    <message>
+        <source>a page, as numbered beside it</source>
+        <translation>eine Seite, wie daneben nummeriert</translation>
+    </message>
+    <message>
+        <source>Ctrl PageUp, Ctrl PageDown</source>
+        <translation>Strg Bild auf, Strg Bild ab</translation>
+    </message>
+    <message>
+        <source>the page before, the page after</source>
+        <translation>die Seite davor, die Seite danach</translation>
+    </message>
+    <message>
+        <source>PageUp, PageDown, Home, End</source>
+        <translation>Bild auf, Bild ab, Pos1, Ende</translation>
+    </message>
+    <message>
+        <source>move what is shown</source>
+        <translation>bewegen, was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Tab, arrows, Space, Return</source>
+        <translation>Tabulator, Pfeile, Leertaste, Eingabe</translation>
+    </message>
+    <message>
+        <source>go through and press</source>
+        <translation>durchgehen und drücken</translation>
+    </message>
+    <message>
+        <source>Ctrl N, O, S, Shift S</source>
+        <translation>Strg N, O, S, Umschalt S</translation>
+    </message>
+    <message>
+        <source>new, open, save, save as</source>
+        <translation>neu, öffnen, speichern, speichern unter</translation>
+    </message>
+    <message>
+        <source>Ctrl Z, Ctrl Y</source>
+        <translation>Strg Z, Strg Y</translation>
+    </message>
+    <message>
+        <source>take back, make again</source>
+        <translation>zurücknehmen, wiederholen</translation>
+    </message>
+    <message>
+        <source>Ctrl Q</source>
+        <translation>Strg Q</translation>
+    </message>
+    <message>
+        <source>close; unsaved work is kept</source>
+        <translation>schließen; Ungespeichertes bleibt erhalten</translation>
+    </message>
+    <message>
+        <source>F1, Escape</source>
+        <translation>F1, Esc</translation>
+    </message>
+    <message>
+        <source>this help, close what lies above</source>
+        <translation>diese Hilfe, schließen, was darüber liegt</translation>
+    </message>
+    <message>
+        <source>Help: %1</source>
+        <translation>Hilfe: %1</translation>
+    </message>
+    <message>
+        <source>Every page: the sentence on top is the answer to the file as it stands. Stops and cautions say what would mend them. Figures are arithmetic, not approval.</source>
+        <translation>Jede Seite: Der Satz oben ist die Antwort auf die Datei, wie sie jetzt ist. Bei jedem Halt und jeder Vorsicht steht, was Abhilfe schafft. Die Zahlen sind gerechnet, nicht genehmigt.</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -556,6 +1236,25 @@
     <message>
         <source>Take this load out</source>
         <translation>Diesen Verbraucher entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>LogList</name>
+    <message>
+        <source>Written down so far</source>
+        <translation>Bisher aufgeschrieben</translation>
+    </message>
+    <message>
+        <source>Nothing is written down yet.</source>
+        <translation>Noch ist nichts aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>Strike</source>
+        <translation>Streichen</translation>
+    </message>
+    <message>
+        <source>Strike: %1</source>
+        <translation>Streichen: %1</translation>
     </message>
 </context>
 <context>
@@ -628,45 +1327,13 @@
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
+    <message>
+        <source>strong contrast</source>
+        <translation>starker Kontrast</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
-    <message>
-        <source>Days</source>
-        <translation>Tage</translation>
-    </message>
-    <message>
-        <source>Loads</source>
-        <translation>Lasten</translation>
-    </message>
-    <message>
-        <source>Packs</source>
-        <translation>Akkus</translation>
-    </message>
-    <message>
-        <source>Sun</source>
-        <translation>Sonne</translation>
-    </message>
-    <message>
-        <source>Starting</source>
-        <translation>Anlauf</translation>
-    </message>
-    <message>
-        <source>Wiring</source>
-        <translation>Kabel</translation>
-    </message>
-    <message>
-        <source>Storage</source>
-        <translation>Lager</translation>
-    </message>
-    <message>
-        <source>File</source>
-        <translation>Datei</translation>
-    </message>
-    <message>
-        <source>Pages</source>
-        <translation>Seiten</translation>
-    </message>
     <message>
         <source>Open a scenario</source>
         <translation>Plan öffnen</translation>
@@ -680,12 +1347,39 @@
         <translation>Plan speichern</translation>
     </message>
     <message>
-        <source>Print</source>
-        <translation>Druck</translation>
-    </message>
-    <message>
         <source>No file is open.</source>
         <translation>Keine Datei ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>Let it go to open it</source>
+        <translation>Loslassen, um sie zu öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>MendPage</name>
+    <message>
+        <source>One thing in this file cannot be read. Your file is as it was.</source>
+        <translation>Eine Stelle dieser Datei ist nicht zu lesen. Ihre Datei ist, wie sie war.</translation>
+    </message>
+    <message>
+        <source>%1 things in this file cannot be read. Your file is as it was.</source>
+        <translation>%1 Stellen dieser Datei sind nicht zu lesen. Ihre Datei ist, wie sie war.</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>To the next thing that cannot be read</source>
+        <translation>Zur nächsten Stelle, die nicht zu lesen ist</translation>
+    </message>
+    <message>
+        <source>the whole text</source>
+        <translation>der ganze Text</translation>
+    </message>
+    <message>
+        <source>Lines of the file</source>
+        <translation>Zeilen der Datei</translation>
     </message>
 </context>
 <context>
@@ -751,10 +1445,294 @@
     </message>
 </context>
 <context>
+    <name>NewSheet</name>
+    <message>
+        <source>Open before</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>From what I have</source>
+        <translation>Mit dem, was ich habe</translation>
+    </message>
+    <message>
+        <source>Begin from what I have: five short questions</source>
+        <translation>Mit dem beginnen, was ich habe: fünf kurze Fragen</translation>
+    </message>
+    <message>
+        <source>Open before, each with the answer it had</source>
+        <translation>Zuletzt geöffnet, jeweils mit ihrer Antwort</translation>
+    </message>
+    <message>
+        <source>No file was open before.</source>
+        <translation>Bisher war keine Datei geöffnet.</translation>
+    </message>
+    <message>
+        <source>It is no longer there.</source>
+        <translation>Sie ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>Take %1 from this list; the file stays</source>
+        <translation>%1 aus dieser Liste nehmen; die Datei bleibt</translation>
+    </message>
+    <message>
+        <source>Worked examples, to change into your own</source>
+        <translation>Fertige Beispiele, aus denen Ihr eigener Plan wird</translation>
+    </message>
+</context>
+<context>
+    <name>NoteButtons</name>
+    <message>
+        <source>Volts</source>
+        <translation>Volt</translation>
+    </message>
+    <message>
+        <source>Write down the volts or the display of a pack</source>
+        <translation>Die Spannung oder die Anzeige eines Akkus aufschreiben</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>Write down a plug-in meter</source>
+        <translation>Einen Steckdosenzähler aufschreiben</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>Write down what the controller counted today</source>
+        <translation>Aufschreiben, was der Laderegler heute gezählt hat</translation>
+    </message>
+    <message>
+        <source>Warmth</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>Write down a thermometer</source>
+        <translation>Ein Thermometer aufschreiben</translation>
+    </message>
+    <message>
+        <source>Switched</source>
+        <translation>Geschaltet</translation>
+    </message>
+    <message>
+        <source>Write down what was switched on or off</source>
+        <translation>Aufschreiben, was ein- oder ausgeschaltet wurde</translation>
+    </message>
+    <message>
+        <source>Happened</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>Write down what happened</source>
+        <translation>Aufschreiben, was geschehen ist</translation>
+    </message>
+</context>
+<context>
+    <name>NoteEnd</name>
+    <message>
+        <source>Write it down</source>
+        <translation>Aufschreiben</translation>
+    </message>
+</context>
+<context>
+    <name>NotePad</name>
+    <message>
+        <source>in how long</source>
+        <translation>in welcher Zeit</translation>
+    </message>
+    <message>
+        <source>what is drawn</source>
+        <translation>was entnommen wird</translation>
+    </message>
+    <message>
+        <source>the display shows</source>
+        <translation>die Anzeige zeigt</translation>
+    </message>
+    <message>
+        <source>the voltmeter shows</source>
+        <translation>das Voltmeter zeigt</translation>
+    </message>
+    <message>
+        <source>the meter counted</source>
+        <translation>der Zähler zählte</translation>
+    </message>
+    <message>
+        <source>the controller counted today</source>
+        <translation>der Laderegler zählte heute</translation>
+    </message>
+    <message>
+        <source>the thermometer shows</source>
+        <translation>das Thermometer zeigt</translation>
+    </message>
+    <message>
+        <source>below nought</source>
+        <translation>unter null</translation>
+    </message>
+    <message>
+        <source>%1, picked</source>
+        <translation>%1, gewählt</translation>
+    </message>
+    <message>
+        <source>Take the last sign away</source>
+        <translation>Das letzte Zeichen wegnehmen</translation>
+    </message>
+</context>
+<context>
+    <name>NoteSheet</name>
+    <message>
+        <source>Volts or display</source>
+        <translation>Volt oder Anzeige</translation>
+    </message>
+    <message>
+        <source>Plug-in meter</source>
+        <translation>Steckdosenzähler</translation>
+    </message>
+    <message>
+        <source>Sun today</source>
+        <translation>Sonne heute</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Switched on or off</source>
+        <translation>Ein- oder ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>It happened</source>
+        <translation>Es ist geschehen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 packs</source>
+        <translation>%1 von %2 Akkus</translation>
+    </message>
+    <message>
+        <source>One pack fewer</source>
+        <translation>Ein Akku weniger</translation>
+    </message>
+    <message>
+        <source>One pack more</source>
+        <translation>Ein Akku mehr</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>−6 h</source>
+        <translation>−6 h</translation>
+    </message>
+    <message>
+        <source>Expected six hours earlier</source>
+        <translation>Sechs Stunden früher erwartet</translation>
+    </message>
+    <message>
+        <source>−1 h</source>
+        <translation>−1 h</translation>
+    </message>
+    <message>
+        <source>Expected an hour earlier</source>
+        <translation>Eine Stunde früher erwartet</translation>
+    </message>
+    <message>
+        <source>+1 h</source>
+        <translation>+1 h</translation>
+    </message>
+    <message>
+        <source>Expected an hour later</source>
+        <translation>Eine Stunde später erwartet</translation>
+    </message>
+    <message>
+        <source>+6 h</source>
+        <translation>+6 h</translation>
+    </message>
+    <message>
+        <source>Expected six hours later</source>
+        <translation>Sechs Stunden später erwartet</translation>
+    </message>
+    <message>
+        <source>An hour earlier</source>
+        <translation>Eine Stunde früher</translation>
+    </message>
+    <message>
+        <source>−10 min</source>
+        <translation>−10 min</translation>
+    </message>
+    <message>
+        <source>Ten minutes earlier</source>
+        <translation>Zehn Minuten früher</translation>
+    </message>
+    <message>
+        <source>+10 min</source>
+        <translation>+10 min</translation>
+    </message>
+    <message>
+        <source>Ten minutes later</source>
+        <translation>Zehn Minuten später</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>Back to now</source>
+        <translation>Zurück auf jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>NothingOpenPage</name>
+    <message>
+        <source>Nothing is open, so there is nothing to reckon with yet.</source>
+        <translation>Es ist nichts geöffnet, also gibt es noch nichts zu rechnen.</translation>
+    </message>
+    <message>
+        <source>Begin from what I have</source>
+        <translation>Mit dem beginnen, was ich habe</translation>
+    </message>
+    <message>
+        <source>Open a file</source>
+        <translation>Eine Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Begin with a worked example</source>
+        <translation>Mit einem fertigen Beispiel beginnen</translation>
+    </message>
+</context>
+<context>
     <name>NoticeStrip</name>
     <message>
         <source>Put this notice away</source>
         <translation>Diesen Hinweis schließen</translation>
+    </message>
+</context>
+<context>
+    <name>NowPage</name>
+    <message>
+        <source>Written down. %1</source>
+        <translation>Aufgeschrieben. %1</translation>
+    </message>
+    <message>
+        <source>Struck. It stays readable.</source>
+        <translation>Gestrichen. Es bleibt lesbar.</translation>
+    </message>
+    <message>
+        <source>What stands behind it</source>
+        <translation>Was dahintersteht</translation>
+    </message>
+</context>
+<context>
+    <name>NowSentences</name>
+    <message>
+        <source>Working it out …</source>
+        <translation>Wird ausgerechnet …</translation>
     </message>
 </context>
 <context>
@@ -787,10 +1765,6 @@
         <translation>Weitere Akkuart hinzufügen</translation>
     </message>
     <message>
-        <source>What the build has to do</source>
-        <translation>Was der Aufbau leisten soll</translation>
-    </message>
-    <message>
         <source>Plugging one onto the rest</source>
         <translation>Einen Akku an die übrigen stecken</translation>
     </message>
@@ -805,10 +1779,6 @@
     <message>
         <source>Take this kind out</source>
         <translation>Diese Art entfernen</translation>
-    </message>
-    <message>
-        <source>How many packs and panels to build</source>
-        <translation>Wie viele Akkus und Module</translation>
     </message>
     <message>
         <source>What the voltmeter means</source>
@@ -829,12 +1799,104 @@
         <source>Pages; this is %1</source>
         <translation>Seiten; dies ist %1</translation>
     </message>
+    <message>
+        <source>All pages; this is %1</source>
+        <translation>Alle Seiten; dies ist %1</translation>
+    </message>
+</context>
+<context>
+    <name>PageButton</name>
+    <message>
+        <source>Key %1</source>
+        <translation>Taste %1</translation>
+    </message>
+</context>
+<context>
+    <name>PageList</name>
+    <message>
+        <source>Build</source>
+        <translation>Bauen</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Planen</translation>
+    </message>
+    <message>
+        <source>Live</source>
+        <translation>Im Ausfall</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Paper and file</source>
+        <translation>Papier und Datei</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Akkus</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Starting</source>
+        <translation>Anlauf</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Kabel</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
 </context>
 <context>
     <name>PageRail</name>
     <message>
         <source>Pages</source>
         <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>PagesSheet</name>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>PinRow</name>
+    <message>
+        <source>What was found then</source>
+        <translation>Was zu dieser Stunde auffällt</translation>
     </message>
 </context>
 <context>
@@ -947,10 +2009,6 @@
         <translation>Verdrahtungsblatt als PDF speichern</translation>
     </message>
     <message>
-        <source>Sheets and plots are in English.</source>
-        <translation>Blätter und Diagramme sind auf Englisch.</translation>
-    </message>
-    <message>
         <source>Plots, as drawings or as numbers</source>
         <translation>Diagramme, als Zeichnung oder als Zahlen</translation>
     </message>
@@ -982,17 +2040,24 @@
         <source>Show it larger</source>
         <translation>Größer zeigen</translation>
     </message>
+    <message>
+        <source>Print on a printer</source>
+        <translation>Auf einem Drucker drucken</translation>
+    </message>
+</context>
+<context>
+    <name>PrinterSheet</name>
+    <message>
+        <source>Print on</source>
+        <translation>Drucken auf</translation>
+    </message>
+    <message>
+        <source>This computer knows no printer. Save the PDF, and print it where there is one.</source>
+        <translation>Dieser Rechner kennt keinen Drucker. Speichern Sie das PDF und drucken Sie es, wo einer ist.</translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
     <message>
         <source>This cannot be answered yet.</source>
         <translation>Das lässt sich noch nicht beantworten.</translation>
@@ -1094,18 +2159,6 @@
         <translation>Watt im Betrieb</translation>
     </message>
     <message>
-        <source>metered</source>
-        <translation>gemessen</translation>
-    </message>
-    <message>
-        <source>from a label</source>
-        <translation>vom Etikett</translation>
-    </message>
-    <message>
-        <source>a guess</source>
-        <translation>geschätzt</translation>
-    </message>
-    <message>
         <source>While switched on it runs</source>
         <translation>Eingeschaltet läuft er</translation>
     </message>
@@ -1118,60 +2171,12 @@
         <translation>im Wechsel</translation>
     </message>
     <message>
-        <source>lithium iron phosphate</source>
-        <translation>Lithium-Eisenphosphat</translation>
-    </message>
-    <message>
-        <source>lead, sealed (AGM)</source>
-        <translation>Blei, geschlossen (AGM)</translation>
-    </message>
-    <message>
-        <source>lead, gel</source>
-        <translation>Blei, Gel</translation>
-    </message>
-    <message>
-        <source>lead, wet</source>
-        <translation>Blei, nass</translation>
-    </message>
-    <message>
         <source>full</source>
         <translation>voll</translation>
     </message>
     <message>
-        <source>new</source>
-        <translation>neu</translation>
-    </message>
-    <message>
-        <source>half its life</source>
-        <translation>halbe Lebensdauer</translation>
-    </message>
-    <message>
-        <source>old</source>
-        <translation>alt</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>STOP</source>
-        <translation>HALT</translation>
-    </message>
-    <message>
-        <source>CAUTION</source>
-        <translation>VORSICHT</translation>
-    </message>
-    <message>
-        <source>NOTE</source>
-        <translation>HINWEIS</translation>
-    </message>
-    <message>
         <source>this program</source>
         <translation>dieses Programm</translation>
-    </message>
-    <message>
-        <source>line %1</source>
-        <translation>Zeile %1</translation>
     </message>
     <message>
         <source>as %1</source>
@@ -1216,163 +2221,6 @@
     <message>
         <source>The chance lies between %1 and %2 in 100, as %3 members tell it.</source>
         <translation>Die Chance liegt zwischen %1 und %2 von 100, nach %3 durchgerechneten Fällen.</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <comment>weekday, day, month</comment>
-        <translation>%1, %2. %3</translation>
-    </message>
-    <message>
-        <source>one</source>
-        <translation>ein</translation>
-    </message>
-    <message>
-        <source>two</source>
-        <translation>zwei</translation>
-    </message>
-    <message>
-        <source>three</source>
-        <translation>drei</translation>
-    </message>
-    <message>
-        <source>four</source>
-        <translation>vier</translation>
-    </message>
-    <message>
-        <source>five</source>
-        <translation>fünf</translation>
-    </message>
-    <message>
-        <source>six</source>
-        <translation>sechs</translation>
-    </message>
-    <message>
-        <source>seven</source>
-        <translation>sieben</translation>
-    </message>
-    <message>
-        <source>eight</source>
-        <translation>acht</translation>
-    </message>
-    <message>
-        <source>nine</source>
-        <translation>neun</translation>
-    </message>
-    <message>
-        <source>ten</source>
-        <translation>zehn</translation>
-    </message>
-    <message>
-        <source>eleven</source>
-        <translation>elf</translation>
-    </message>
-    <message>
-        <source>twelve</source>
-        <translation>zwölf</translation>
-    </message>
-    <message>
-        <source>about the end of %1</source>
-        <translation>etwa %1 Mitternacht</translation>
-    </message>
-    <message>
-        <source>the early hours of %1</source>
-        <translation>%1 früh</translation>
-    </message>
-    <message>
-        <source>the morning of %1</source>
-        <translation>%1 Vormittag</translation>
-    </message>
-    <message>
-        <source>about noon on %1</source>
-        <translation>etwa %1 Mittag</translation>
-    </message>
-    <message>
-        <source>the afternoon of %1</source>
-        <translation>%1 Nachmittag</translation>
-    </message>
-    <message>
-        <source>the evening of %1</source>
-        <translation>%1 Abend</translation>
-    </message>
-    <message>
-        <source>then the packs are empty</source>
-        <translation>dann sind die Akkus leer</translation>
-    </message>
-    <message>
-        <source>then the packs are as far down as you allow</source>
-        <translation>dann ist der Teil der Ladung verbraucht, den Sie freigeben</translation>
-    </message>
-    <message>
-        <source>Nothing is switched off by that: the packs could carry everything to the end; %1 is left then.</source>
-        <translation>Dadurch wird nichts abgeschaltet: Die Akkus könnten alles bis zum Ende versorgen; dann bleiben %1.</translation>
-    </message>
-    <message>
-        <source>Nothing is switched off by that: the packs could carry everything until %1.</source>
-        <translation>Dadurch wird nichts abgeschaltet: Die Akkus könnten alles bis %1 versorgen.</translation>
-    </message>
-    <message>
-        <source>then the inverter switches off on low voltage</source>
-        <translation>dann schaltet der Wechselrichter wegen Unterspannung ab</translation>
-    </message>
-    <message>
-        <source>then a pack&apos;s own protection opens</source>
-        <translation>dann trennt die Schutzschaltung eines Akkus</translation>
-    </message>
-    <message>
-        <source>then a fuse opens</source>
-        <translation>dann löst eine Sicherung aus</translation>
-    </message>
-    <message>
-        <source>then the loads ask for more than the inverter gives</source>
-        <translation>dann verlangen die Verbraucher mehr, als der Wechselrichter leistet</translation>
-    </message>
-    <message>
-        <source>then something goes without</source>
-        <translation>dann bleibt etwas ohne Strom</translation>
-    </message>
-    <message>
-        <source>chance weathers</source>
-        <translation>zufälligen Wetterverläufen</translation>
-    </message>
-    <message>
-        <source>%1 to %2 in a hundred</source>
-        <translation>%1 bis %2 von hundert</translation>
-    </message>
-    <message>
-        <source>Lasts the whole outage; %1 is left when the power returns on %2.</source>
-        <translation>Reicht für den ganzen Ausfall; %1 sind übrig, wenn der Strom %2 wiederkommt.</translation>
-    </message>
-    <message>
-        <source>Does not carry these loads from the start; %1.</source>
-        <translation>Trägt diese Verbraucher von Anfang an nicht; %1.</translation>
-    </message>
-    <message>
-        <source>Lasts until %1 (at the earliest %2, at best the whole outage); %3.</source>
-        <translation>Reicht bis %1 (im ungünstigen Fall bis %2, bestenfalls für den ganzen Ausfall); %3.</translation>
-    </message>
-    <message>
-        <source>Lasts until %1 (between %2 and %3); %4.</source>
-        <translation>Reicht bis %1 (zwischen %2 und %3); %4.</translation>
-    </message>
-    <message>
-        <source>Lasts until %1; %2.</source>
-        <translation>Reicht bis %1; %2.</translation>
-    </message>
-    <message>
-        <source>More packs alone do not make it last longer.</source>
-        <translation>Mehr Akkus allein verlängern die Zeit nicht.</translation>
-    </message>
-    <message>
-        <source>If every doubtful figure turns out badly it lasts until %1.</source>
-        <translation>Fällt jede unsichere Zahl ungünstig aus, reicht es bis %1.</translation>
-    </message>
-    <message>
-        <source>It lasts through all of %1 %2 (%3).</source>
-        <translation>Es reicht in allen %1 %2 (%3).</translation>
-    </message>
-    <message>
-        <source>Arithmetic, not approval. Local codes and licensed practice decide.</source>
-        <translation>Eine Rechnung, keine Freigabe. Örtliche Vorschriften und Fachbetriebe entscheiden.</translation>
     </message>
     <message>
         <source>%1 each</source>
@@ -1443,10 +2291,6 @@
         <translation>Steckdose</translation>
     </message>
     <message>
-        <source>start dates in the weather file</source>
-        <translation>Anfangstagen der Wetterdatei</translation>
-    </message>
-    <message>
         <source>%1 is stored as this hour begins.</source>
         <translation>%1 sind zu Beginn dieser Stunde gespeichert.</translation>
     </message>
@@ -1487,42 +2331,6 @@
         <translation>Jeder Verlust steht mit Formel und Quelle unter „Rechenweg“.</translation>
     </message>
     <message>
-        <source>On likely figures one more pack carries you through to the end, %1.</source>
-        <translation>Bei den erwarteten Werten trägt ein weiterer Akku Sie bis zum Ende, %1.</translation>
-    </message>
-    <message>
-        <source>On likely figures %1 more packs carry you through to the end, %2.</source>
-        <translation>Bei den erwarteten Werten tragen %1 weitere Akkus Sie bis zum Ende, %2.</translation>
-    </message>
-    <message>
-        <source>On likely figures one more pack carries you to %1, which is still short of %2.</source>
-        <translation>Bei den erwarteten Werten trägt ein weiterer Akku Sie bis %1; zum Ende, %2, fehlt dann noch etwas.</translation>
-    </message>
-    <message>
-        <source>On likely figures %1 more packs carry you to %2, which is still short of %3.</source>
-        <translation>Bei den erwarteten Werten tragen %1 weitere Akkus Sie bis %2; zum Ende, %3, fehlt dann noch etwas.</translation>
-    </message>
-    <message>
-        <source>; up to %1 more packs do not make it sure enough</source>
-        <translation>; auch bis zu %1 weitere Akkus machen es nicht sicher genug</translation>
-    </message>
-    <message>
-        <source>; one more pack lasts through %1 %</source>
-        <translation>; mit einem weiteren Akku in %1 %</translation>
-    </message>
-    <message>
-        <source>; %1 more packs last through %2 %</source>
-        <translation>; mit %1 weiteren Akkus in %2 %</translation>
-    </message>
-    <message>
-        <source>It lasts through none of %1 %2%3.</source>
-        <translation>Es reicht in keinem von %1 %2%3.</translation>
-    </message>
-    <message>
-        <source>Of %1 %2 it lasts through %3 % (%4)%5.</source>
-        <translation>Von %1 %2 reicht es in %3 % (%4)%5.</translation>
-    </message>
-    <message>
         <source>Price</source>
         <translation>Preis</translation>
     </message>
@@ -1553,371 +2361,6 @@
     <message>
         <source>This is what the file has.</source>
         <translation>Dies ist, was die Datei enthält.</translation>
-    </message>
-    <message>
-        <source>nothing more</source>
-        <translation>nichts weiter</translation>
-    </message>
-    <message>
-        <source>its cut-off</source>
-        <translation>seiner Abschaltspannung</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <comment>a range</comment>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 %3</source>
-        <comment>day, name of the month, year</comment>
-        <translation>%1. %2 %3</translation>
-    </message>
-    <message>
-        <source>%1 more of its kind</source>
-        <translation>%1 weiteren seiner Art</translation>
-    </message>
-    <message>
-        <source>the other %1</source>
-        <translation>dem anderen %1</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <comment>two packs</comment>
-        <translation>%1 und %2</translation>
-    </message>
-    <message>
-        <source>their voltages are level, and next to nothing flows</source>
-        <translation>die Spannungen sind gleich, und es fließt so gut wie nichts</translation>
-    </message>
-    <message>
-        <source>%1 flow at first, out of %2 into %3</source>
-        <translation>anfangs fließen %1, von %2 zu %3</translation>
-    </message>
-    <message>
-        <source>fuse</source>
-        <comment>of a pack</comment>
-        <translation>Sicherung</translation>
-    </message>
-    <message>
-        <source>connector</source>
-        <comment>of a pack</comment>
-        <translation>Stecker</translation>
-    </message>
-    <message>
-        <source>current limit</source>
-        <translation>Stromgrenze</translation>
-    </message>
-    <message>
-        <source>charge limit</source>
-        <translation>Ladegrenze</translation>
-    </message>
-    <message>
-        <source>limit you asked for</source>
-        <translation>Ihre eigene Grenze</translation>
-    </message>
-    <message>
-        <source>charging this cold</source>
-        <translation>Laden bei dieser Kälte</translation>
-    </message>
-    <message>
-        <source>all packs</source>
-        <translation>alle Akkus</translation>
-    </message>
-    <message>
-        <source>pack %1</source>
-        <translation>Akku %1</translation>
-    </message>
-    <message>
-        <source>%1 under that load</source>
-        <translation>%1 unter dieser Last</translation>
-    </message>
-    <message>
-        <source>%1 at rest</source>
-        <translation>%1 in Ruhe</translation>
-    </message>
-    <message>
-        <source>to the end of the outage</source>
-        <translation>bis zum Ende des Ausfalls</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>bis %1</translation>
-    </message>
-    <message>
-        <source>voltage of the motor</source>
-        <translation>Spannung des Motors</translation>
-    </message>
-    <message>
-        <source>surge of the inverter</source>
-        <translation>Spitzenleistung des Wechselrichters</translation>
-    </message>
-    <message>
-        <source>time the surge is held</source>
-        <translation>Dauer der Spitzenleistung</translation>
-    </message>
-    <message>
-        <source>torque of the motor</source>
-        <translation>Drehmoment des Motors</translation>
-    </message>
-    <message>
-        <source>inverter once it runs</source>
-        <translation>Wechselrichter im Lauf</translation>
-    </message>
-    <message>
-        <source>low-voltage cut-off</source>
-        <translation>Abschaltung bei Unterspannung</translation>
-    </message>
-    <message>
-        <source>power the packs can give</source>
-        <translation>Leistung, die die Akkus hergeben</translation>
-    </message>
-    <message>
-        <source>current limit of the packs</source>
-        <translation>Stromgrenze der Akkus</translation>
-    </message>
-    <message>
-        <source>fuse of packs or inverter</source>
-        <translation>Sicherung der Akkus oder des Wechselrichters</translation>
-    </message>
-    <message>
-        <source>connector or switch</source>
-        <translation>Stecker oder Schalter</translation>
-    </message>
-    <message>
-        <source>%1 % of the limit and more</source>
-        <translation>%1 % der Grenze und mehr</translation>
-    </message>
-    <message>
-        <source>%1 % of the limit</source>
-        <translation>%1 % der Grenze</translation>
-    </message>
-    <message>
-        <source>%1 to %2 % of the limit</source>
-        <translation>%1 bis %2 % der Grenze</translation>
-    </message>
-    <message>
-        <source>it is not made for the voltage of this unit</source>
-        <translation>er ist nicht für die Spannung dieser Anlage gebaut</translation>
-    </message>
-    <message>
-        <source>a %1 V motor cannot be run from %2 V, however strong the inverter</source>
-        <translation>ein Motor für %1 V läuft nicht an %2 V, wie stark der Wechselrichter auch ist</translation>
-    </message>
-    <message>
-        <source>it asks up to %1 of the inverter, and nobody told how long it holds that</source>
-        <translation>dem Wechselrichter werden bis zu %1 abverlangt, und niemand hat gesagt, wie lange er das hält</translation>
-    </message>
-    <message>
-        <source>it asks %1 of the inverter, whose surge is %2 (%3)</source>
-        <translation>dem Wechselrichter werden %1 abverlangt, seine Spitzenleistung ist %2 (%3)</translation>
-    </message>
-    <message>
-        <source>the start takes %1, and the inverter may hold %2 for less than that</source>
-        <translation>der Anlauf dauert %1, und der Wechselrichter hält %2 womöglich nicht so lange</translation>
-    </message>
-    <message>
-        <source>motors with a capacitor or a compressor suffer from a quasi-square wave</source>
-        <translation>Motoren mit Kondensator oder Verdichter leiden unter einer trapezförmigen Spannung</translation>
-    </message>
-    <message>
-        <source>what it turns takes %1 to %2 % of its torque</source>
-        <translation>was er dreht, braucht %1 bis %2 % seines Drehmoments</translation>
-    </message>
-    <message>
-        <source>once it runs, more is on than the inverter carries for long (%1)</source>
-        <translation>läuft er, so ist mehr eingeschaltet, als der Wechselrichter auf Dauer trägt (%1)</translation>
-    </message>
-    <message>
-        <source>the voltage at the inverter stays at %1 at best, or collapses, and it switches off at %2</source>
-        <translation>die Spannung am Wechselrichter bleibt bestenfalls bei %1 oder bricht zusammen, und er schaltet bei %2 ab</translation>
-    </message>
-    <message>
-        <source>the voltage at the inverter falls to %1, and it switches off at %2</source>
-        <translation>die Spannung am Wechselrichter fällt auf %1, und er schaltet bei %2 ab</translation>
-    </message>
-    <message>
-        <source>%1 is asked of the packs, which is more than they can give at any voltage</source>
-        <translation>den Akkus werden %1 abverlangt, mehr als sie bei irgendeiner Spannung hergeben</translation>
-    </message>
-    <message>
-        <source>%1 is asked of the packs, which is %2 they can give at any voltage</source>
-        <translation>den Akkus werden %1 abverlangt: %2 dessen, was sie bei irgendeiner Spannung hergeben</translation>
-    </message>
-    <message>
-        <source>one pack would carry %1, and its protection lets %2 through for %3</source>
-        <translation>ein Akku müsste %1 tragen, und seine Schutzschaltung lässt %2 durch, %3 lang</translation>
-    </message>
-    <message>
-        <source>a fuse of the packs or the inverter may melt in %1 (%2)</source>
-        <translation>eine Sicherung der Akkus oder des Wechselrichters kann in %1 schmelzen (%2)</translation>
-    </message>
-    <message>
-        <source>a connector or switch of the inverter would carry %1 (%2)</source>
-        <translation>ein Stecker oder Schalter des Wechselrichters müsste %1 tragen (%2)</translation>
-    </message>
-    <message>
-        <source>One more pack (%1 in all) makes it start</source>
-        <translation>Mit einem weiteren Akku (%1 insgesamt) läuft er an</translation>
-    </message>
-    <message>
-        <source>%1 more packs (%2 in all) make it start</source>
-        <translation>Mit %1 weiteren Akkus (%2 insgesamt) läuft er an</translation>
-    </message>
-    <message>
-        <source>No number of packs helps, because of this limit: %1</source>
-        <translation>Keine Zahl von Akkus hilft, wegen dieser Grenze: %1</translation>
-    </message>
-    <message>
-        <source>No number of packs makes it sure, because of this limit: %1</source>
-        <translation>Keine Zahl von Akkus macht es sicher, wegen dieser Grenze: %1</translation>
-    </message>
-    <message>
-        <source>With one more pack (%1 in all) it may start; no number of packs makes it sure, because of this limit: %2</source>
-        <translation>Mit einem weiteren Akku (%1 insgesamt) läuft er vielleicht an; keine Zahl von Akkus macht es sicher, wegen dieser Grenze: %2</translation>
-    </message>
-    <message>
-        <source>With %1 more packs (%2 in all) it may start; no number of packs makes it sure, because of this limit: %3</source>
-        <translation>Mit %1 weiteren Akkus (%2 insgesamt) läuft er vielleicht an; keine Zahl von Akkus macht es sicher, wegen dieser Grenze: %3</translation>
-    </message>
-    <message>
-        <source>%1 will not start: %2.</source>
-        <translation>%1 läuft nicht an: %2.</translation>
-    </message>
-    <message>
-        <source>%1 may or may not start: %2.</source>
-        <translation>%1 läuft vielleicht an, vielleicht nicht: %2.</translation>
-    </message>
-    <message>
-        <source>All at once, as after a switch-on, they start</source>
-        <translation>Alle auf einmal, wie nach dem Einschalten, laufen sie an</translation>
-    </message>
-    <message>
-        <source>All at once, as after a switch-on, they will not start</source>
-        <translation>Alle auf einmal, wie nach dem Einschalten, laufen sie nicht an</translation>
-    </message>
-    <message>
-        <source>All at once, as after a switch-on, they may or may not start</source>
-        <translation>Alle auf einmal, wie nach dem Einschalten, laufen sie vielleicht an, vielleicht nicht</translation>
-    </message>
-    <message>
-        <source>, then </source>
-        <translation>, dann </translation>
-    </message>
-    <message>
-        <source>Nothing found against plugging %1 onto %2 now: %3.</source>
-        <translation>Nichts spricht dagegen, %1 jetzt mit %2 zusammenzustecken: %3.</translation>
-    </message>
-    <message>
-        <source>Do not plug %1 onto %2 now, level as their voltages are: see below.</source>
-        <translation>Stecken Sie %1 jetzt nicht mit %2 zusammen, so gleich die Spannungen auch sind: siehe unten.</translation>
-    </message>
-    <message>
-        <source>Do not plug %1 onto %2 now: %3.</source>
-        <translation>Stecken Sie %1 jetzt nicht mit %2 zusammen: %3.</translation>
-    </message>
-    <message>
-        <source>No limit of any part is known, so none could be held against it.</source>
-        <translation>Von keinem Teil ist eine Grenze bekannt, also konnte keine geprüft werden.</translation>
-    </message>
-    <message>
-        <source>The voltages at rest are %1 apart; up to %2 keeps every part within its limit (the first to reach it: pack %3, %4, %5).</source>
-        <translation>Die Ruhespannungen liegen %1 auseinander; bis %2 bleibt jedes Teil in seiner Grenze (zuerst erreicht sie: Akku %3, %4, %5).</translation>
-    </message>
-    <message>
-        <source>The current falls as the voltages meet, but more than 1 A still flows after two days; %1 move until then.</source>
-        <translation>Der Strom sinkt, während sich die Spannungen angleichen, doch nach zwei Tagen fließt noch mehr als 1 A; bis dahin wandern %1.</translation>
-    </message>
-    <message>
-        <source>The current falls as the voltages meet: below 1 A after %1, when %2 have moved.</source>
-        <translation>Der Strom sinkt, während sich die Spannungen angleichen: unter 1 A nach %1, wenn %2 gewandert sind.</translation>
-    </message>
-    <message>
-        <source>%1 tells no one charge, on the plateau: %2 between %3 % and %4 % full.</source>
-        <translation>%1 zeigt im flachen Teil der Kennlinie keinen genauen Ladestand: %2 zwischen %3 % und %4 % voll.</translation>
-    </message>
-    <message>
-        <source>%1 cannot tell how full the packs are: anywhere between %2 % and %3 % full.</source>
-        <translation>%1 zeigt nicht, wie voll die Akkus sind: irgendwo zwischen %2 % und %3 %.</translation>
-    </message>
-    <message>
-        <source>%1 cannot tell how full pack %2 is: anywhere between %3 % and %4 % full.</source>
-        <translation>%1 zeigt nicht, wie voll der Akku %2 ist: irgendwo zwischen %3 % und %4 %.</translation>
-    </message>
-    <message>
-        <source>%1 says little: %2 between %3 % and %4 % full.</source>
-        <translation>%1 sagt wenig: %2 zwischen %3 % und %4 % voll.</translation>
-    </message>
-    <message>
-        <source>%1 means %2 between %3 % and %4 % full, most likely about %5 %.</source>
-        <translation>%1 heißt: %2 zwischen %3 % und %4 % voll, am ehesten etwa %5 %.</translation>
-    </message>
-    <message>
-        <source>%1 either way, at %2 for each hundredth of the charge, is what makes it so wide.</source>
-        <translation>Es ist so ungenau, weil die Anzeige um %1 nach oben oder unten abweichen kann und ein Hundertstel der Ladung nur %2 ausmacht.</translation>
-    </message>
-    <message>
-        <source>From %1 on it lasts %2, whichever end is true.</source>
-        <translation>Von %1 an reicht es %2, welches Ende auch stimmt.</translation>
-    </message>
-    <message>
-        <source>From %1 on it lasts at least %2 and at most %3: plan with the first.</source>
-        <translation>Von %1 an reicht es mindestens %2 und höchstens %3: Planen Sie mit dem ersten.</translation>
-    </message>
-    <message>
-        <source>From %1 on it lasts %2; at worst %3, at best %4.</source>
-        <translation>Von %1 an reicht es %2; schlimmstenfalls %3, bestenfalls %4.</translation>
-    </message>
-    <message>
-        <source>Ready on %1: %2 % left, of %3 % when it was put away on %4.</source>
-        <translation>Bereit am %1: %2 % übrig, von %3 % beim Einlagern am %4.</translation>
-    </message>
-    <message>
-        <source>Not ready on %1: %2 % left, of %3 % when it was put away on %4.</source>
-        <translation>Nicht bereit am %1: %2 % übrig, von %3 % beim Einlagern am %4.</translation>
-    </message>
-    <message>
-        <source>A charger is left on it, and keeps it full.</source>
-        <translation>Ein Ladegerät bleibt angeschlossen und hält voll.</translation>
-    </message>
-    <message>
-        <source>It needs no topping up within ten years.</source>
-        <translation>Es muss zehn Jahre lang nicht nachgeladen werden.</translation>
-    </message>
-    <message>
-        <source>It should have been topped up by %1.</source>
-        <translation>Es hätte bis zum %1 nachgeladen werden sollen.</translation>
-    </message>
-    <message>
-        <source>Top it up by %1.</source>
-        <translation>Laden Sie bis zum %1 nach.</translation>
-    </message>
-    <message>
-        <source>With the master switch open it would have %1 % left.</source>
-        <translation>Bei offenem Hauptschalter wären noch %1 % übrig.</translation>
-    </message>
-    <message>
-        <source>With the master switch open it would have %1 % left, and want topping up by %2.</source>
-        <translation>Bei offenem Hauptschalter wären noch %1 % übrig, und nachzuladen wäre bis zum %2.</translation>
-    </message>
-    <message>
-        <source>No load of this file has a motor, so there is nothing that has to start. Give a load motor = {...}, or like = &quot;sump pump 1/3 hp&quot;.</source>
-        <translation>Kein Verbraucher dieser Datei hat einen Motor, es muss also nichts anlaufen. Geben Sie einem Verbraucher motor = {...} oder like = &quot;sump pump 1/3 hp&quot;.</translation>
-    </message>
-    <message>
-        <source>%1 starts (nearest limit: %2, at most %3 % used).</source>
-        <translation>%1 läuft an (nächste Grenze: %2, zu höchstens %3 % genutzt).</translation>
-    </message>
-    <message>
-        <source>%1 starts (nearest limit: %2, at most %3 % used), surely down to a charge of %4.</source>
-        <translation>%1 läuft an (nächste Grenze: %2, zu höchstens %3 % genutzt), sicher bis hinab zu einem Ladestand von %4.</translation>
-    </message>
-    <message>
-        <source>%1: %2. Switch on one by one, %3 apart: %4; so each starts.</source>
-        <translation>%1: %2. Schalten Sie nacheinander ein, im Abstand von %3: %4; so läuft jeder an.</translation>
-    </message>
-    <message>
-        <source>%1: %2. Switch on one by one, %3 apart: %4.</source>
-        <translation>%1: %2. Schalten Sie nacheinander ein, im Abstand von %3: %4.</translation>
     </message>
     <message>
         <source>%1: %2 (worked out from the rest of the file)</source>
@@ -2007,6 +2450,153 @@
         <source>still out %1 times in 100</source>
         <translation>noch ohne Strom %1-mal von 100</translation>
     </message>
+    <message>
+        <source>A pack left</source>
+        <translation>Ein Akku ging weg</translation>
+    </message>
+    <message>
+        <source>A pack came back</source>
+        <translation>Ein Akku kam zurück</translation>
+    </message>
+    <message>
+        <source>Another pack joined</source>
+        <translation>Ein weiterer Akku kam dazu</translation>
+    </message>
+    <message>
+        <source>A fuse opened</source>
+        <translation>Eine Sicherung löste aus</translation>
+    </message>
+    <message>
+        <source>Supply expected</source>
+        <translation>Strom wird erwartet</translation>
+    </message>
+    <message>
+        <source>The supply is back</source>
+        <translation>Der Strom ist wieder da</translation>
+    </message>
+    <message>
+        <source>is off</source>
+        <translation>ist aus</translation>
+    </message>
+    <message>
+        <source>is on</source>
+        <translation>ist an</translation>
+    </message>
+    <message>
+        <source>refrigerator</source>
+        <translation>Kühlschrank</translation>
+    </message>
+    <message>
+        <source>freezer</source>
+        <translation>Gefrierschrank</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Zimmer</translation>
+    </message>
+    <message>
+        <source>all, joined</source>
+        <translation>alle, verbunden</translation>
+    </message>
+    <message>
+        <source>no more known</source>
+        <translation>mehr ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>rested an hour</source>
+        <translation>ruhte eine Stunde</translation>
+    </message>
+    <message>
+        <source>rested a night</source>
+        <translation>ruhte eine Nacht</translation>
+    </message>
+    <message>
+        <source>while in use…</source>
+        <translation>unter Last …</translation>
+    </message>
+    <message>
+        <source>in 1 h</source>
+        <translation>in 1 h</translation>
+    </message>
+    <message>
+        <source>in 6 h</source>
+        <translation>in 6 h</translation>
+    </message>
+    <message>
+        <source>in 12 h</source>
+        <translation>in 12 h</translation>
+    </message>
+    <message>
+        <source>in 24 h</source>
+        <translation>in 24 h</translation>
+    </message>
+    <message>
+        <source>in…</source>
+        <translation>in …</translation>
+    </message>
+    <message>
+        <source>clear sky</source>
+        <translation>klarer Himmel</translation>
+    </message>
+    <message>
+        <source>sun through cloud</source>
+        <translation>Sonne durch Wolken</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>all days looked at</source>
+        <translation>alle betrachteten Tage</translation>
+    </message>
+    <message>
+        <source>the end</source>
+        <translation>zum Ende</translation>
+    </message>
+    <message>
+        <source>longer than the outage</source>
+        <translation>länger als der Ausfall</translation>
+    </message>
+    <message>
+        <source>chance to the end</source>
+        <translation>Chance bis zum Ende</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 von 100</translation>
+    </message>
+    <message>
+        <source>on likely figures until</source>
+        <translation>mit wahrscheinlichen Werten bis</translation>
+    </message>
+    <message>
+        <source>nine times in ten until</source>
+        <translation>neunmal von zehn bis</translation>
+    </message>
+    <message>
+        <source>most likely until</source>
+        <translation>am ehesten bis</translation>
+    </message>
+    <message>
+        <source>under 1 in 100</source>
+        <translation>unter 1 von 100</translation>
+    </message>
+    <message>
+        <source>over 99 in 100</source>
+        <translation>über 99 von 100</translation>
+    </message>
+</context>
+<context>
+    <name>ReadOut</name>
+    <message>
+        <source>%1, %2. How it was worked out</source>
+        <translation>%1, %2. Wie es gerechnet wurde</translation>
+    </message>
 </context>
 <context>
     <name>ReplaceSheet</name>
@@ -2040,6 +2630,53 @@
     <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ShareSheet</name>
+    <message>
+        <source>Share the answer</source>
+        <translation>Die Antwort weitergeben</translation>
+    </message>
+    <message>
+        <source>Save one page</source>
+        <translation>Eine Seite speichern</translation>
+    </message>
+    <message>
+        <source>Save one picture</source>
+        <translation>Ein Bild speichern</translation>
+    </message>
+    <message>
+        <source>Page for a browser (*.html)</source>
+        <translation>Seite für einen Browser (*.html)</translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation>Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>As one page for a browser</source>
+        <translation>Als eine Seite für einen Browser</translation>
+    </message>
+    <message>
+        <source>Save the whole answer as one page for a browser, HTML</source>
+        <translation>Die ganze Antwort als eine Seite für einen Browser speichern, HTML</translation>
+    </message>
+    <message>
+        <source>As one picture of this page</source>
+        <translation>Als ein Bild dieser Seite</translation>
+    </message>
+    <message>
+        <source>Save what this page shows as one picture, PNG</source>
+        <translation>Was diese Seite zeigt als ein Bild speichern, PNG</translation>
+    </message>
+    <message>
+        <source>The outage is being worked out.</source>
+        <translation>Der Ausfall wird durchgerechnet.</translation>
+    </message>
+    <message>
+        <source>The file itself is shared as it is: it is a plain text.</source>
+        <translation>Die Datei selbst geben Sie weiter, wie sie ist: Sie ist einfacher Text.</translation>
     </message>
 </context>
 <context>
@@ -2174,6 +2811,49 @@
     </message>
 </context>
 <context>
+    <name>Templates</name>
+    <message>
+        <source>Ice storm, four nights</source>
+        <translation>Eissturm, vier Nächte</translation>
+    </message>
+    <message>
+        <source>Winter: freezer, furnace blower, light. One lithium pack, three more to plug in, three panels.</source>
+        <translation>Winter: Gefriertruhe, Heizungsgebläse, Licht. Ein Lithiumakku, drei weitere zum Anstecken, drei Module.</translation>
+    </message>
+    <message>
+        <source>Summer storm, three hot days</source>
+        <translation>Sommergewitter, drei heiße Tage</translation>
+    </message>
+    <message>
+        <source>Refrigerator and fans in the heat. Two sealed lead batteries, four panels laid flat.</source>
+        <translation>Kühlschrank und Ventilatoren in der Hitze. Zwei geschlossene Bleiakkus, vier flach liegende Module.</translation>
+    </message>
+    <message>
+        <source>Two-day precautionary shut-off</source>
+        <translation>Zwei Tage vorsorglich abgeschaltet</translation>
+    </message>
+    <message>
+        <source>Refrigerator, desk and phones, announced beforehand. Three gel batteries, two panels.</source>
+        <translation>Kühlschrank, Schreibtisch und Telefone, vorher angekündigt. Drei Gelakkus, zwei Module.</translation>
+    </message>
+    <message>
+        <source>Breathing machine, five nights</source>
+        <translation>Atemgerät, fünf Nächte</translation>
+    </message>
+    <message>
+        <source>A machine fed from the 12 V outlet at night. Two lithium packs, one panel.</source>
+        <translation>Ein Gerät, das nachts an der 12-V-Dose hängt. Zwei Lithiumakkus, ein Modul.</translation>
+    </message>
+    <message>
+        <source>Saw and pump at a remote place</source>
+        <translation>Säge und Pumpe weit draußen</translation>
+    </message>
+    <message>
+        <source>Work where no line goes. Two wet deep-cycle pairs, three panels.</source>
+        <translation>Arbeiten, wo keine Leitung hinführt. Zwei Paare offener Bleiakkus, drei Module.</translation>
+    </message>
+</context>
+<context>
     <name>TiltControl</name>
     <message>
         <source>Tilt of the panels</source>
@@ -2207,8 +2887,12 @@
         <translation>Die Änderung wiederholen</translation>
     </message>
     <message>
-        <source>File and look</source>
-        <translation>Datei und Darstellung</translation>
+        <source>File, look and help</source>
+        <translation>Datei, Aussehen und Hilfe</translation>
+    </message>
+    <message>
+        <source>Menu</source>
+        <translation>Menü</translation>
     </message>
 </context>
 <context>
@@ -2253,826 +2937,29 @@
     </message>
 </context>
 <context>
-    <name>scenario</name>
+    <name>WrittenStrip</name>
     <message>
-        <source>Name</source>
-        <translation>Name</translation>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
     </message>
     <message>
-        <source>Begins at</source>
-        <translation>Beginnt an</translation>
+        <source>Take the entry out again</source>
+        <translation>Den Eintrag wieder herausnehmen</translation>
     </message>
     <message>
-        <source>as usual for what it feeds</source>
-        <translation>wie für das Versorgte üblich</translation>
+        <source>Put this notice away</source>
+        <translation>Diese Mitteilung weglegen</translation>
     </message>
+</context>
+<context>
+    <name>touch::BrokenText</name>
     <message>
-        <source>the bus</source>
-        <translation>der Sammelschiene</translation>
+        <source>A new line at the end</source>
+        <translation>Eine neue Zeile am Ende</translation>
     </message>
     <message>
-        <source>the inverter&apos;s outlets</source>
-        <translation>den Steckdosen des Wechselrichters</translation>
-    </message>
-    <message>
-        <source>Feeds</source>
-        <translation>Versorgt</translation>
-    </message>
-    <message>
-        <source>Voltage it may lose</source>
-        <translation>Zulässiger Spannungsfall</translation>
-    </message>
-    <message>
-        <source>by what it feeds</source>
-        <translation>je nach dem Versorgten</translation>
-    </message>
-    <message>
-        <source>Neutral</source>
-        <translation>Neutralleiter</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>bonded to ground</source>
-        <translation>mit Erde verbunden</translation>
-    </message>
-    <message>
-        <source>floating</source>
-        <translation>erdfrei</translation>
-    </message>
-    <message>
-        <source>switched</source>
-        <translation>geschaltet</translation>
-    </message>
-    <message>
-        <source>split</source>
-        <translation>Mittelanzapfung</translation>
-    </message>
-    <message>
-        <source>Power without end</source>
-        <translation>Dauerleistung</translation>
-    </message>
-    <message>
-        <source>Apparent power without end</source>
-        <translation>Dauer-Scheinleistung</translation>
-    </message>
-    <message>
-        <source>not told</source>
-        <translation>keine Angabe</translation>
-    </message>
-    <message>
-        <source>Power for a moment</source>
-        <translation>Spitzenleistung</translation>
-    </message>
-    <message>
-        <source>as assumed</source>
-        <translation>wie angenommen</translation>
-    </message>
-    <message>
-        <source>That moment lasts</source>
-        <translation>Spitzenleistung hält an</translation>
-    </message>
-    <message>
-        <source>Draw with nothing plugged in</source>
-        <translation>Leerlaufverbrauch</translation>
-    </message>
-    <message>
-        <source>Switches off below</source>
-        <translation>Schaltet ab unter</translation>
-    </message>
-    <message>
-        <source>Switches on again above</source>
-        <translation>Schaltet wieder ein über</translation>
-    </message>
-    <message>
-        <source>Waits before it switches off</source>
-        <translation>Wartet vor dem Abschalten</translation>
-    </message>
-    <message>
-        <source>Voltage of its outlets</source>
-        <translation>Ausgangsspannung</translation>
-    </message>
-    <message>
-        <source>Wave</source>
-        <translation>Wellenform</translation>
-    </message>
-    <message>
-        <source>sine</source>
-        <translation>Sinus</translation>
-    </message>
-    <message>
-        <source>stepped</source>
-        <translation>Rechteck, gestuft</translation>
-    </message>
-    <message>
-        <source>Switched off</source>
-        <translation>Ausgeschaltet</translation>
-    </message>
-    <message>
-        <source>never</source>
-        <translation>nie</translation>
-    </message>
-    <message>
-        <source>Length, one way</source>
-        <translation>Länge, einfach</translation>
-    </message>
-    <message>
-        <source>Rating of the fuse</source>
-        <translation>Nennstrom der Sicherung</translation>
-    </message>
-    <message>
-        <source>Kind of fuse</source>
-        <translation>Art der Sicherung</translation>
-    </message>
-    <message>
-        <source>blade</source>
-        <translation>Flachsicherung</translation>
-    </message>
-    <message>
-        <source>large blade</source>
-        <translation>große Flachsicherung</translation>
-    </message>
-    <message>
-        <source>strip, 30 mm</source>
-        <translation>Streifensicherung, 30 mm</translation>
-    </message>
-    <message>
-        <source>strip, 51 mm</source>
-        <translation>Streifensicherung, 51 mm</translation>
-    </message>
-    <message>
-        <source>bolted limiter (ANL)</source>
-        <translation>Schraubsicherung (ANL)</translation>
-    </message>
-    <message>
-        <source>on the terminal</source>
-        <translation>auf der Polklemme</translation>
-    </message>
-    <message>
-        <source>class T</source>
-        <translation>Klasse T</translation>
-    </message>
-    <message>
-        <source>cartridge</source>
-        <translation>Rohrsicherung</translation>
-    </message>
-    <message>
-        <source>circuit breaker</source>
-        <translation>Sicherungsautomat</translation>
-    </message>
-    <message>
-        <source>Breaks at most</source>
-        <translation>Ausschaltvermögen</translation>
-    </message>
-    <message>
-        <source>Rated for at most</source>
-        <translation>Zulässig bis</translation>
-    </message>
-    <message>
-        <source>Rating of the switch</source>
-        <translation>Nennstrom des Schalters</translation>
-    </message>
-    <message>
-        <source>Rated for</source>
-        <translation>Zugelassen für</translation>
-    </message>
-    <message>
-        <source>direct current</source>
-        <translation>Gleichstrom</translation>
-    </message>
-    <message>
-        <source>alternating current</source>
-        <translation>Wechselstrom</translation>
-    </message>
-    <message>
-        <source>both</source>
-        <translation>beides</translation>
-    </message>
-    <message>
-        <source>Largest wire it takes</source>
-        <translation>Größter Leiterquerschnitt</translation>
-    </message>
-    <message>
-        <source>Size of the wire</source>
-        <translation>Leitergröße</translation>
-    </message>
-    <message>
-        <source>Length, out and back</source>
-        <translation>Länge, hin und zurück</translation>
-    </message>
-    <message>
-        <source>Insulation stands</source>
-        <translation>Isolierung verträgt</translation>
-    </message>
-    <message>
-        <source>Wires side by side</source>
-        <translation>Leiter nebeneinander</translation>
-    </message>
-    <message>
-        <source>Terminals stand</source>
-        <translation>Klemmen vertragen</translation>
-    </message>
-    <message>
-        <source>as the insulation</source>
-        <translation>wie die Isolierung</translation>
-    </message>
-    <message>
-        <source>Rating of the connector</source>
-        <translation>Nennstrom des Steckverbinders</translation>
-    </message>
-    <message>
-        <source>Its resistance</source>
-        <translation>Sein Widerstand</translation>
-    </message>
-    <message>
-        <source>Which connector</source>
-        <translation>Welcher Steckverbinder</translation>
-    </message>
-    <message>
-        <source>Rating of the outlet</source>
-        <translation>Nennstrom der Steckdose</translation>
-    </message>
-    <message>
-        <source>Trips on a ground fault</source>
-        <translation>Mit Fehlerstromschutz</translation>
-    </message>
-    <message>
-        <source>Length of the case</source>
-        <translation>Länge des Koffers</translation>
-    </message>
-    <message>
-        <source>Width of the case</source>
-        <translation>Breite des Koffers</translation>
-    </message>
-    <message>
-        <source>Height of the case</source>
-        <translation>Höhe des Koffers</translation>
-    </message>
-    <message>
-        <source>Made of</source>
-        <translation>Werkstoff</translation>
-    </message>
-    <message>
-        <source>plastic</source>
-        <translation>Kunststoff</translation>
-    </message>
-    <message>
-        <source>steel</source>
-        <translation>Stahl</translation>
-    </message>
-    <message>
-        <source>Lid while in use</source>
-        <translation>Deckel im Betrieb</translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation>offen</translation>
-    </message>
-    <message>
-        <source>closed</source>
-        <translation>geschlossen</translation>
-    </message>
-    <message>
-        <source>Air around it</source>
-        <translation>Umgebungsluft</translation>
-    </message>
-    <message>
-        <source>Energy metered</source>
-        <translation>Gemessene Energie</translation>
-    </message>
-    <message>
-        <source>Metered over</source>
-        <translation>Gemessen über</translation>
-    </message>
-    <message>
-        <source>Volts on the plate</source>
-        <translation>Volt auf dem Typenschild</translation>
-    </message>
-    <message>
-        <source>Amperes on the plate</source>
-        <translation>Ampere auf dem Typenschild</translation>
-    </message>
-    <message>
-        <source>On for</source>
-        <translation>Eingeschaltet für</translation>
-    </message>
-    <message>
-        <source>Out of every</source>
-        <translation>Von jeweils</translation>
-    </message>
-    <message>
-        <source>Its motor</source>
-        <translation>Sein Motor</translation>
-    </message>
-    <message>
-        <source>no motor, or as listed</source>
-        <translation>kein Motor, oder wie in der Liste</translation>
-    </message>
-    <message>
-        <source>split phase</source>
-        <translation>mit Hilfswicklung</translation>
-    </message>
-    <message>
-        <source>with start capacitor</source>
-        <translation>mit Anlaufkondensator</translation>
-    </message>
-    <message>
-        <source>fan</source>
-        <translation>Lüfter</translation>
-    </message>
-    <message>
-        <source>air conditioner</source>
-        <translation>Klimagerät</translation>
-    </message>
-    <message>
-        <source>small compressor</source>
-        <translation>kleiner Verdichter</translation>
-    </message>
-    <message>
-        <source>compressor with start capacitor</source>
-        <translation>Verdichter mit Anlaufkondensator</translation>
-    </message>
-    <message>
-        <source>submersible pump</source>
-        <translation>Tauchpumpe</translation>
-    </message>
-    <message>
-        <source>shaded pole</source>
-        <translation>Spaltpolmotor</translation>
-    </message>
-    <message>
-        <source>with brushes (hand tool)</source>
-        <translation>mit Bürsten (Handwerkzeug)</translation>
-    </message>
-    <message>
-        <source>driven electronically</source>
-        <translation>elektronisch gesteuert</translation>
-    </message>
-    <message>
-        <source>Starting current on its plate</source>
-        <translation>Anlaufstrom laut Typenschild</translation>
-    </message>
-    <message>
-        <source>Its rated power</source>
-        <translation>Nennleistung</translation>
-    </message>
-    <message>
-        <source>Running current on its plate</source>
-        <translation>Nennstrom laut Typenschild</translation>
-    </message>
-    <message>
-        <source>Plugged into</source>
-        <translation>Angeschlossen an</translation>
-    </message>
-    <message>
-        <source>inverter outlet</source>
-        <translation>Steckdose des Wechselrichters</translation>
-    </message>
-    <message>
-        <source>12 V</source>
-        <translation>12 V</translation>
-    </message>
-    <message>
-        <source>USB</source>
-        <translation>USB</translation>
-    </message>
-    <message>
-        <source>generator</source>
-        <translation>Generator</translation>
-    </message>
-    <message>
-        <source>Power while on</source>
-        <translation>Leistung im Betrieb</translation>
-    </message>
-    <message>
-        <source>On the label</source>
-        <translation>Auf dem Etikett</translation>
-    </message>
-    <message>
-        <source>Hours</source>
-        <translation>Stunden</translation>
-    </message>
-    <message>
-        <source>at all hours</source>
-        <translation>rund um die Uhr</translation>
-    </message>
-    <message>
-        <source>How many</source>
-        <translation>Anzahl</translation>
-    </message>
-    <message>
-        <source>Kept on before others</source>
-        <translation>Vorrang</translation>
-    </message>
-    <message>
-        <source>1 life and health</source>
-        <translation>1 Leben und Gesundheit</translation>
-    </message>
-    <message>
-        <source>2 property</source>
-        <translation>2 Hab und Gut</translation>
-    </message>
-    <message>
-        <source>3 word and light</source>
-        <translation>3 Nachrichten und Licht</translation>
-    </message>
-    <message>
-        <source>4 comfort</source>
-        <translation>4 Behaglichkeit</translation>
-    </message>
-    <message>
-        <source>5 work</source>
-        <translation>5 Arbeit</translation>
-    </message>
-    <message>
-        <source>How sure</source>
-        <translation>Wie sicher</translation>
-    </message>
-    <message>
-        <source>metered</source>
-        <translation>gemessen</translation>
-    </message>
-    <message>
-        <source>from a label</source>
-        <translation>vom Etikett</translation>
-    </message>
-    <message>
-        <source>a guess</source>
-        <translation>geschätzt</translation>
-    </message>
-    <message>
-        <source>Somebody&apos;s health depends on it</source>
-        <translation>Jemandes Gesundheit hängt davon ab</translation>
-    </message>
-    <message>
-        <source>Begins</source>
-        <translation>Beginn</translation>
-    </message>
-    <message>
-        <source>Lasts</source>
-        <translation>Dauer</translation>
-    </message>
-    <message>
-        <source>Half are over by</source>
-        <translation>Die Hälfte ist vorbei nach</translation>
-    </message>
-    <message>
-        <source>The first sky</source>
-        <translation>Himmel am ersten Tag</translation>
-    </message>
-    <message>
-        <source>storm</source>
-        <translation>Sturm</translation>
-    </message>
-    <message>
-        <source>clear</source>
-        <translation>klar</translation>
-    </message>
-    <message>
-        <source>unknown</source>
-        <translation>unbekannt</translation>
-    </message>
-    <message>
-        <source>Warmth of the packs</source>
-        <translation>Temperatur der Akkus</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>Eingelagert</translation>
-    </message>
-    <message>
-        <source>Warmth of the place</source>
-        <translation>Temperatur am Ort</translation>
-    </message>
-    <message>
-        <source>Drain that stays on</source>
-        <translation>Dauernder Ruhestrom</translation>
-    </message>
-    <message>
-        <source>none told</source>
-        <translation>keine Angabe</translation>
-    </message>
-    <message>
-        <source>Master switch open</source>
-        <translation>Hauptschalter aus</translation>
-    </message>
-    <message>
-        <source>On a maintenance charger</source>
-        <translation>Am Erhaltungsladegerät</translation>
-    </message>
-    <message>
-        <source>Chance to last the outage, at least</source>
-        <translation>Wahrscheinlichkeit, den Ausfall zu überstehen, mindestens</translation>
-    </message>
-    <message>
-        <source>Carried in one go, at most</source>
-        <translation>Höchstgewicht je Gang</translation>
-    </message>
-    <message>
-        <source>Spent at most</source>
-        <translation>Höchste Ausgaben</translation>
-    </message>
-    <message>
-        <source>no limit</source>
-        <translation>keine Grenze</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>from the wall</source>
-        <translation>aus der Steckdose</translation>
-    </message>
-    <message>
-        <source>from a generator</source>
-        <translation>aus einem Stromerzeuger</translation>
-    </message>
-    <message>
-        <source>from a vehicle</source>
-        <translation>aus einem Fahrzeug</translation>
-    </message>
-    <message>
-        <source>Charging current</source>
-        <translation>Ladestrom</translation>
-    </message>
-    <message>
-        <source>Efficiency</source>
-        <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>Rating of the generator</source>
-        <translation>Leistung des Stromerzeugers</translation>
-    </message>
-    <message>
-        <source>lithium iron phosphate</source>
-        <translation>Lithium-Eisenphosphat</translation>
-    </message>
-    <message>
-        <source>lead, sealed (AGM)</source>
-        <translation>Blei, geschlossen (AGM)</translation>
-    </message>
-    <message>
-        <source>lead, gel</source>
-        <translation>Blei, Gel</translation>
-    </message>
-    <message>
-        <source>lead, wet</source>
-        <translation>Blei, nass</translation>
-    </message>
-    <message>
-        <source>Capacity, each</source>
-        <translation>Kapazität, je Stück</translation>
-    </message>
-    <message>
-        <source>as the first pack, or as usual for the kind</source>
-        <translation>wie der erste Akku oder wie bei der Art üblich</translation>
-    </message>
-    <message>
-        <source>Capacity rated over</source>
-        <translation>Kapazität angegeben über</translation>
-    </message>
-    <message>
-        <source>Voltage</source>
-        <translation>Spannung</translation>
-    </message>
-    <message>
-        <source>How full at the start</source>
-        <translation>Ladestand zu Beginn</translation>
-    </message>
-    <message>
-        <source>full</source>
-        <translation>voll</translation>
-    </message>
-    <message>
-        <source>Voltage measured at rest</source>
-        <translation>Gemessene Ruhespannung</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <source>At rest before that for</source>
-        <translation>Zuvor in Ruhe seit</translation>
-    </message>
-    <message>
-        <source>Lead and connector, both ways</source>
-        <translation>Leitung und Stecker, hin und zurück</translation>
-    </message>
-    <message>
-        <source>as usual</source>
-        <translation>wie üblich</translation>
-    </message>
-    <message>
-        <source>Most it may give</source>
-        <translation>Höchster Entladestrom</translation>
-    </message>
-    <message>
-        <source>as usual for the kind</source>
-        <translation>wie bei der Art üblich</translation>
-    </message>
-    <message>
-        <source>Most it may take</source>
-        <translation>Höchster Ladestrom</translation>
-    </message>
-    <message>
-        <source>Its protection switches off at</source>
-        <translation>Schutzschaltung trennt bei</translation>
-    </message>
-    <message>
-        <source>Part of it that may be used</source>
-        <translation>Nutzbarer Anteil</translation>
-    </message>
-    <message>
-        <source>Age</source>
-        <translation>Alter</translation>
-    </message>
-    <message>
-        <source>new</source>
-        <translation>neu</translation>
-    </message>
-    <message>
-        <source>half its life</source>
-        <translation>halbe Lebensdauer</translation>
-    </message>
-    <message>
-        <source>old</source>
-        <translation>alt</translation>
-    </message>
-    <message>
-        <source>Capacity found by a test</source>
-        <translation>Gemessene Kapazität</translation>
-    </message>
-    <message>
-        <source>not tested</source>
-        <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <source>Its fuse</source>
-        <translation>Seine Sicherung</translation>
-    </message>
-    <message>
-        <source>Weight, each</source>
-        <translation>Gewicht, je Stück</translation>
-    </message>
-    <message>
-        <source>Price, each</source>
-        <translation>Preis, je Stück</translation>
-    </message>
-    <message>
-        <source>Power, each</source>
-        <translation>Leistung, je Stück</translation>
-    </message>
-    <message>
-        <source>How they stand</source>
-        <translation>Aufstellung</translation>
-    </message>
-    <message>
-        <source>flat on the ground</source>
-        <translation>flach am Boden</translation>
-    </message>
-    <message>
-        <source>propped up</source>
-        <translation>aufgestellt</translation>
-    </message>
-    <message>
-        <source>turned by hand</source>
-        <translation>von Hand nachgeführt</translation>
-    </message>
-    <message>
-        <source>Tilt from level</source>
-        <translation>Neigung gegen die Waagerechte</translation>
-    </message>
-    <message>
-        <source>Faces, from north by east</source>
-        <translation>Ausrichtung, von Nord über Ost</translation>
-    </message>
-    <message>
-        <source>towards the sun at noon</source>
-        <translation>zur Mittagssonne</translation>
-    </message>
-    <message>
-        <source>Hours outside</source>
-        <translation>Stunden im Freien</translation>
-    </message>
-    <message>
-        <source>always</source>
-        <translation>immer</translation>
-    </message>
-    <message>
-        <source>Open-circuit voltage</source>
-        <translation>Leerlaufspannung</translation>
-    </message>
-    <message>
-        <source>Short-circuit current</source>
-        <translation>Kurzschlussstrom</translation>
-    </message>
-    <message>
-        <source>Joined one behind the other</source>
-        <translation>In Reihe geschaltet</translation>
-    </message>
-    <message>
-        <source>finds the best voltage (MPPT)</source>
-        <translation>sucht den besten Arbeitspunkt (MPPT)</translation>
-    </message>
-    <message>
-        <source>switches the panels through (PWM)</source>
-        <translation>schaltet die Module durch (PWM)</translation>
-    </message>
-    <message>
-        <source>Takes from the panels at most</source>
-        <translation>Höchste Eingangsleistung</translation>
-    </message>
-    <message>
-        <source>Gives to the packs at most</source>
-        <translation>Höchster Ladestrom an die Akkus</translation>
-    </message>
-    <message>
-        <source>Stands from the panels at most</source>
-        <translation>Höchste Eingangsspannung</translation>
-    </message>
-    <message>
-        <source>Latitude, north positive</source>
-        <translation>Breite, Nord positiv</translation>
-    </message>
-    <message>
-        <source>Longitude, east positive</source>
-        <translation>Länge, Ost positiv</translation>
-    </message>
-    <message>
-        <source>Height above the sea</source>
-        <translation>Höhe über dem Meer</translation>
-    </message>
-    <message>
-        <source>Clock ahead of universal time</source>
-        <translation>Uhr vor der Weltzeit</translation>
-    </message>
-    <message>
-        <source>Sun on level ground a day</source>
-        <translation>Sonne auf ebener Fläche je Tag</translation>
-    </message>
-    <message>
-        <source>Warmth of the air</source>
-        <translation>Lufttemperatur</translation>
-    </message>
-    <message>
-        <source>Title</source>
-        <translation>Titel</translation>
-    </message>
-    <message>
-        <source>Outage</source>
-        <translation>Ausfall</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Packs</source>
-        <translation>Akkus</translation>
-    </message>
-    <message>
-        <source>Inverter</source>
-        <translation>Wechselrichter</translation>
-    </message>
-    <message>
-        <source>Panels</source>
-        <translation>Module</translation>
-    </message>
-    <message>
-        <source>Charge controller</source>
-        <translation>Laderegler</translation>
-    </message>
-    <message>
-        <source>Chargers</source>
-        <translation>Ladegeräte</translation>
-    </message>
-    <message>
-        <source>Loads</source>
-        <translation>Lasten</translation>
-    </message>
-    <message>
-        <source>Circuits</source>
-        <translation>Stromkreise</translation>
-    </message>
-    <message>
-        <source>Case</source>
-        <translation>Koffer</translation>
-    </message>
-    <message>
-        <source>Storage</source>
-        <translation>Lager</translation>
-    </message>
-    <message>
-        <source>Goal</source>
-        <translation>Ziel</translation>
-    </message>
-    <message>
-        <source>While it lasts</source>
-        <translation>Während er dauert</translation>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
     </message>
 </context>
 <context>
@@ -3133,6 +3020,104 @@
     </message>
 </context>
 <context>
+    <name>touch::FirstRun</name>
+    <message>
+        <source>What must stay on?</source>
+        <translation>Was muss anbleiben?</translation>
+    </message>
+    <message>
+        <source>Which battery have you got?</source>
+        <translation>Welchen Akku haben Sie?</translation>
+    </message>
+    <message>
+        <source>Have you got solar panels?</source>
+        <translation>Haben Sie Solarmodule?</translation>
+    </message>
+    <message>
+        <source>How long may the outage last?</source>
+        <translation>Wie lange kann der Ausfall dauern?</translation>
+    </message>
+    <message>
+        <source>Where do you live?</source>
+        <translation>Wo wohnen Sie?</translation>
+    </message>
+    <message>
+        <source>Pick all that must. Typical figures are taken; a plug-in meter tells yours.</source>
+        <translation>Wählen Sie alles, was muss. Genommen werden übliche Werte; Ihre eigenen zeigt ein Steckdosenmessgerät.</translation>
+    </message>
+    <message>
+        <source>As its label says. All of them are taken to be full.</source>
+        <translation>Wie es auf dem Typenschild steht. Alle gelten als voll.</translation>
+    </message>
+    <message>
+        <source>Propped up towards the south, as a beginning.</source>
+        <translation>Fürs Erste nach Süden aufgestellt.</translation>
+    </message>
+    <message>
+        <source>It is taken to begin tomorrow at 18:00.</source>
+        <translation>Angenommen wird, dass er morgen um 18:00 beginnt.</translation>
+    </message>
+    <message>
+        <source>For the sun and the warmth of the season: the nearest place of the list.</source>
+        <translation>Für Sonne und Wärme der Jahreszeit: der nächste Ort der Liste.</translation>
+    </message>
+    <message>
+        <source>Made from five answers; what was not asked is marked.</source>
+        <translation>Aus fünf Antworten gemacht; was nicht gefragt wurde, ist vermerkt.</translation>
+    </message>
+    <message>
+        <source>What I have</source>
+        <translation>Was ich habe</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht gefragt</translation>
+    </message>
+    <message>
+        <source>not asked: put what its plate says</source>
+        <translation>nicht gefragt: tragen Sie ein, was auf dem Schild steht</translation>
+    </message>
+</context>
+<context>
+    <name>touch::FolderModel</name>
+    <message>
+        <source>folder</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>%1, saved %2</source>
+        <translation>%1, gespeichert %2</translation>
+    </message>
+    <message>
+        <source>This folder cannot be looked into.</source>
+        <translation>In diesen Ordner kann nicht hineingesehen werden.</translation>
+    </message>
+    <message>
+        <source>Only the first %1 of %2 are shown.</source>
+        <translation>Nur die ersten %1 von %2 werden gezeigt.</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Persönlicher Ordner</translation>
+    </message>
+    <message>
+        <source>Documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>Desktop</source>
+        <translation>Schreibtisch</translation>
+    </message>
+    <message>
+        <source>Downloads</source>
+        <translation>Downloads</translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation>Alles</translation>
+    </message>
+</context>
+<context>
     <name>touch::KeptWork</name>
     <message>
         <source>Unsaved work cannot be kept in %1. Save it in a file.</source>
@@ -3190,10 +3175,48 @@
     </message>
 </context>
 <context>
+    <name>touch::LogModel</name>
+    <message>
+        <source>Struck: %1</source>
+        <translation>Gestrichen: %1</translation>
+    </message>
+    <message>
+        <source>Cannot be true together with the others: %1</source>
+        <translation>Kann nicht zusammen mit den anderen wahr sein: %1</translation>
+    </message>
+</context>
+<context>
     <name>touch::Look</name>
     <message>
         <source>How things are to look cannot be kept for the next start: %1.</source>
         <translation>Die Einstellungen der Darstellung können nicht für den nächsten Start aufbewahrt werden: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>touch::NowClock</name>
+    <message>
+        <source>This computer does not tell the time.</source>
+        <translation>Dieser Rechner sagt keine Uhrzeit.</translation>
+    </message>
+    <message>
+        <source>By this computer&apos;s clock it is %1; the outage of this file begins %2.</source>
+        <translation>Nach der Uhr dieses Rechners ist es %1; der Stromausfall dieser Datei beginnt %2.</translation>
+    </message>
+    <message>
+        <source>By this computer&apos;s clock it is %1; the outage of this file was over %2.</source>
+        <translation>Nach der Uhr dieses Rechners ist es %1; der Stromausfall dieser Datei endete %2.</translation>
+    </message>
+    <message>
+        <source>By this computer&apos;s clock it is %1, and an entry of the log is later than that. Entries later than now do not count yet.</source>
+        <translation>Nach der Uhr dieses Rechners ist es %1, und ein Eintrag ist später als das. Einträge nach jetzt zählen noch nicht.</translation>
+    </message>
+    <message>
+        <source>This computer&apos;s clock is taken to be %1 ahead.</source>
+        <translation>Die Uhr dieses Rechners gilt als %1 voraus.</translation>
+    </message>
+    <message>
+        <source>This computer&apos;s clock is taken to be %1 behind.</source>
+        <translation>Die Uhr dieses Rechners gilt als %1 zurück.</translation>
     </message>
 </context>
 <context>
@@ -3251,6 +3274,18 @@
     <message>
         <source>Not saved: %1 could not be written: %2.</source>
         <translation>Nicht gespeichert: %1 konnte nicht geschrieben werden: %2.</translation>
+    </message>
+    <message>
+        <source>There is nothing to print yet.</source>
+        <translation>Es gibt noch nichts zu drucken.</translation>
+    </message>
+    <message>
+        <source>Not printed: %1 takes nothing.</source>
+        <translation>Nicht gedruckt: %1 nimmt nichts an.</translation>
+    </message>
+    <message>
+        <source>Sent to %1.</source>
+        <translation>An %1 gesendet.</translation>
     </message>
 </context>
 <context>
@@ -3345,6 +3380,25 @@
     <message>
         <source>Not opened: %1</source>
         <translation>Nicht geöffnet: %1</translation>
+    </message>
+    <message>
+        <source>A new plan</source>
+        <translation>Ein neuer Plan</translation>
+    </message>
+</context>
+<context>
+    <name>touch::Sharing</name>
+    <message>
+        <source>No picture could be made.</source>
+        <translation>Es ließ sich kein Bild machen.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2.</source>
+        <translation>%1 wurde nicht gespeichert: %2.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Whoever gets it needs nothing else.</source>
+        <translation>Als %1 gespeichert. Wer das bekommt, braucht nichts weiter.</translation>
     </message>
 </context>
 <context>

@@ -2,8 +2,7 @@
 
 #include <algorithm>
 
-#include "models/finding_text.hpp"
-#include "models/shown_amount.hpp"
+#include "models/words/shown_amount.hpp"
 
 namespace touch {
 
@@ -27,13 +26,17 @@ std::size_t length_of(const answers::Column& column) {
 
 double number_in(const answers::Column* column, std::size_t row, double otherwise) {
     if (!column) return otherwise;
-    const auto* numbers = std::get_if<std::vector<double>>(&column->points);
-    return numbers && row < numbers->size() ? (*numbers)[row] : otherwise;
+    if (const auto* numbers = std::get_if<std::vector<double>>(&column->points))
+        return row < numbers->size() ? (*numbers)[row] : otherwise;
+    const auto& all_said = std::get<std::vector<words::Said>>(column->points);
+    if (row >= all_said.size() || all_said[row].parts.size() != 1) return otherwise;
+    const auto* number = std::get_if<words::Number>(&all_said[row].parts.front().held());
+    return number ? number->value : otherwise;
 }
 
 QString words_in(const answers::Column& column, std::size_t row) {
-    if (const auto* words = std::get_if<std::vector<std::string>>(&column.points))
-        return row < words->size() ? words_of((*words)[row]) : QString();
+    if (const auto* words = std::get_if<std::vector<words::Said>>(&column.points))
+        return row < words->size() ? told((*words)[row]) : QString();
     return shown_amount(number_in(&column, row, 0.0), column.unit);
 }
 

@@ -12,7 +12,8 @@ namespace touch {
 [[nodiscard]] const answers::Column* column_of(const answers::Series* series, const QString& name);
 
 [[nodiscard]] std::size_t length_of(const answers::Column& column);
-// Otherwise where there is no such column, row or number.
+// Also of what is said with one number and nothing else. Otherwise where there is no such column,
+// row or number.
 [[nodiscard]] double number_in(const answers::Column* column, std::size_t row, double otherwise);
 [[nodiscard]] QString words_in(const answers::Column& column, std::size_t row);
 

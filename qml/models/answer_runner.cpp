@@ -4,8 +4,7 @@
 
 #include <QVariantMap>
 
-#include "models/ask_question.hpp"
-#include "models/saved_words.hpp"
+#include "models/words/saved_words.hpp"
 
 namespace touch {
 
@@ -13,14 +12,9 @@ namespace {
 
 constexpr int between_looks = 100;  // ms
 
-AnswerView by_name(const QString& question, const QString& text, const QVariantMap& asks,
+AnswerView by_name(const QString& question, const QString& text, const Asks& asks,
                    const QString& file, Watch* watch) {
     return ask_question(question, text, asks, file, watch);
-}
-
-QVariantMap both(QVariantMap asks, const QVariantMap& more) {
-    asks.insert(more);
-    return asks;
 }
 
 }  // namespace
@@ -58,8 +52,7 @@ void AnswerRunner::set_asker(Asker asker) {
         return;
     }
     common_asking() = [asker = std::move(asker)](const QString& question, const QString& text,
-                                                 const QVariantMap& asks, const QString& file,
-                                                 Watch*) {
+                                                 const Asks& asks, const QString& file, Watch*) {
         return asker(question, text, asks, file);
     };
 }
@@ -72,30 +65,31 @@ void AnswerRunner::set_document(ScenarioDocument* document) {
     if (document_ == document) return;
     if (document_) document_->disconnect(this);
     document_ = document;
-    if (document_) connect(document_, &ScenarioDocument::textChanged, this, &AnswerRunner::ask);
+    if (document_) connect(document_, &ScenarioDocument::textChanged, this, &AnswerRunner::follow);
     emit askedChanged();
     ask();
 }
 
 void AnswerRunner::set_question(const QString& question) {
-    if (question_ == question) return;
-    question_ = question;
+    set(question_, question);
+}
+
+void AnswerRunner::set_trial(const QString& text) {
+    if (trial_ == text) return;
+    trial_ = text;
     emit askedChanged();
+    if (!document_ || this->text() == asked_text_) return;
     ask();
 }
 
-void AnswerRunner::set_asks(const QVariantMap& asks) {
-    if (asks_ == asks) return;
-    asks_ = asks;
-    emit askedChanged();
-    ask();
+// The document has another text, or says its own again.
+void AnswerRunner::follow() {
+    const bool was_tried = !trial_.isEmpty() && document_->text() == asked_text_;
+    if (!was_tried) ask();
 }
 
-void AnswerRunner::set_first_asks(const QVariantMap& asks) {
-    if (first_asks_ == asks) return;
-    first_asks_ = asks;
-    emit askedChanged();
-    ask();
+QString AnswerRunner::text() const {
+    return trial_.isEmpty() ? document_->text() : trial_;
 }
 
 void AnswerRunner::stop() {
@@ -127,16 +121,18 @@ void AnswerRunner::ask() {
         stop();
         return;
     }
-    request(!first_asks_.isEmpty());
+    request(first_members_ > 0);
 }
 
 // A newer question ends an older one where that looks up from its work.
 void AnswerRunner::request(bool coarse) {
     if (watch_ && run_.running()) watch_->stop = true;
     watch_ = std::make_shared<Watch>();
-    run_.request([asking = asking_, question = question_, text = document_->text(),
-                  asks = coarse ? both(asks_, first_asks_) : asks_, file = document_->path(),
-                  watch = watch_, coarse] {
+    Asks asks = asks_;
+    if (coarse) asks.members = first_members_;
+    asked_text_ = text();
+    run_.request([asking = asking_, question = question_, text = asked_text_, asks,
+                  file = document_->path(), watch = watch_, coarse] {
         auto view = asking(question, text, asks, file, watch.get());
         view.coarse = coarse;
         return view;

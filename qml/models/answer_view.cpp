@@ -4,9 +4,9 @@
 #include <utility>
 
 #include <QObject>
-#include <fmt/format.h>
 
-#include "models/as_wished.hpp"
+#include "answers/exhibits.hpp"
+#include "models/words/shown_amount.hpp"
 
 namespace touch {
 
@@ -38,7 +38,7 @@ class Rows {
     }
     void add_all(const QString& section, const answers::Members& members) {
         for (const answers::Member& member : members)
-            add(section, label_of(member), member.value);
+            if (!answers::is_for_programs(member)) add(section, label_of(member), member.value);
     }
 
   private:
@@ -50,16 +50,22 @@ class Rows {
         row(section, label, QStringLiteral("–"), told(absent.reason));
     }
     void add_held(const QString& section, const QString& label, bool yes) {
-        row(section, label, yes ? QObject::tr("yes") : QObject::tr("no"));
+        row(section, label, told(yes ? words::said<"yes">() : words::said<"no">()));
     }
     void add_held(const QString& section, const QString& label, std::int64_t number) {
         row(section, label, QString::number(number));
     }
     void add_held(const QString& section, const QString& label, const answers::Quantity& quantity) {
-        row(section, label, told_amount(quantity.shown));
+        row(section, label, told(quantity.shown));
+    }
+    void add_held(const QString& section, const QString& label, const answers::Code& code) {
+        row(section, label, told(code.said));
+    }
+    void add_held(const QString& section, const QString& label, const words::Said& said) {
+        row(section, label, told(said));
     }
     void add_held(const QString& section, const QString& label, const std::string& words) {
-        row(section, label, words_of(words).replace(QLatin1Char('_'), QLatin1Char(' ')));
+        row(section, label, words_of(words));
     }
     void add_held(const QString& section, const QString& label, const answers::Members& members) {
         add_all(joined(section, label), members);
@@ -82,7 +88,8 @@ class Rows {
 };
 
 QString heading_of(const answers::Column& column) {
-    const QString heading = words_of(column.heading.empty() ? column.name : column.heading);
+    const QString heading =
+        column.heading.empty() ? words_of(column.name) : words_of(column.heading);
     if (column.unit.empty() || column.unit == "1") return heading;
     // UCUM writes a dot between units and Cel for degrees; people do not.
     QString unit = words_of(column.unit).remove(QLatin1Char('.'));
@@ -91,12 +98,27 @@ QString heading_of(const answers::Column& column) {
 }
 
 QString cell_of(const answers::Column& column, std::size_t row) {
-    if (const auto* words = std::get_if<std::vector<std::string>>(&column.points)) {
-        return row < words->size() ? words_of((*words)[row]) : QString();
+    if (const auto* words = std::get_if<std::vector<words::Said>>(&column.points)) {
+        return row < words->size() ? told((*words)[row]) : QString();
     }
     const auto& numbers = std::get<std::vector<double>>(column.points);
-    return row < numbers.size() ? words_of(fmt::format("{:.4g}", numbers[row])) : QString();
+    return row < numbers.size() ? shown_number(numbers[row]) : QString();
 }
+
+// One overload a kind of exhibit. Pictures stand on the pages that have room for them, which draw
+// them from the answer itself.
+struct Listed {
+    AnswerView& view;
+
+    void operator()(const answers::DaysChart*) const {}   // DaysView
+    void operator()(const answers::BuildsView*) const {}  // BuildsPlot
+    void operator()(const answers::BarChart*) const {}    // RangeBars, from its table
+    void operator()(const answers::DayCurves*) const {}   // Curve, from its table
+    void operator()(const answers::StartChart*) const {}  // RangeBars and Curve, from their tables
+    void operator()(const answers::WiringDiagram*) const {}  // WiringPicture
+    void operator()(const answers::Account*) const {}        // DaysView, hour by hour
+    void operator()(const answers::Series* one) const { view.tables.append(table_of(*one)); }
+};
 
 }  // namespace
 
@@ -113,7 +135,7 @@ QList<RowText> working_of(const answers::Answer& answer) {
         detail.removeAll(QString());
         rows.append({.section = words_of(step.section),
                      .label = words_of(step.quantity),
-                     .value = told_amount(step.value.shown),
+                     .value = told(step.value.shown),
                      .detail = detail.join(QStringLiteral(" · "))});
     }
     return rows;
@@ -141,7 +163,7 @@ AnswerView answer_view_of(answers::Answer answer, const units::Errors& warnings)
     AnswerView view;
     view.answered = true;
     QStringList sentences;
-    for (const std::string& sentence : answer.sentences)
+    for (const words::Said& sentence : answer.sentences)
         sentences << told(sentence);
     if (!sentences.isEmpty()) view.sentence = sentences.takeFirst();
     view.rest = sentences.join(QLatin1Char(' '));
@@ -153,8 +175,8 @@ AnswerView answer_view_of(answers::Answer answer, const units::Errors& warnings)
     view.assumptions = assumption_texts(answer);
     view.figures = figures_of(answer.values);
     view.working = working_of(answer);
-    for (const answers::Series& series : answer.series)
-        view.tables.append(table_of(series));
+    for (const answers::Exhibit& exhibit : answers::exhibits_of(answer))
+        std::visit(Listed{view}, exhibit);
     view.closing = told(answer.closing);
     view.answer = std::make_shared<const answers::Answer>(std::move(answer));
     return view;

@@ -8,8 +8,8 @@
 #include <QStringList>
 
 #include "answers/answer.hpp"
-#include "models/finding_text.hpp"
-#include "scenario/read.hpp"
+#include "models/words/finding_text.hpp"
+#include "scenario/file/read.hpp"
 
 namespace touch {
 

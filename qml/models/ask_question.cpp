@@ -5,10 +5,10 @@
 #include <QMap>
 
 #include "answers/answer_of.hpp"
-#include "models/weather_choices.hpp"
+#include "models/fields/weather_choices.hpp"
 #include "questions/found.hpp"
-#include "scenario/set_aside.hpp"
-#include "units/text.hpp"
+#include "scenario/file/set_aside.hpp"
+#include "units/clock.hpp"
 
 namespace touch {
 
@@ -17,58 +17,59 @@ namespace {
 using questions::Asked;
 using AskedOrWhyNot = units::Result<Asked>;
 
-std::optional<int> whole(const QVariantMap& with, const QString& name) {
-    return with.contains(name) ? std::optional(with.value(name).toInt()) : std::nullopt;
+std::optional<int> members_of(const Asks& asks) {
+    return asks.members > 0 ? std::optional(asks.members) : std::nullopt;
 }
 
-AskedOrWhyNot join_of(const QVariantMap& with) {
+AskedOrWhyNot join_of(const Asks& asks) {
     questions::JoinAsked asked;
-    if (const QString pack = with.value("pack").toString(); !pack.isEmpty())
-        asked.pack = pack.toStdString();
+    if (!asks.pack.isEmpty()) asked.pack = asks.pack.toStdString();
     return asked;
 }
 
-AskedOrWhyNot gauge_of(const QVariantMap& with) {
-    auto reads = scenario::read_voltage_shown(with.value("reads").toString().toStdString());
+AskedOrWhyNot gauge_of(const Asks& asks) {
+    auto reads = scenario::read_voltage_shown(asks.reads.toStdString());
     if (!reads) return units::fail(reads.error());
     questions::GaugeAsked asked{.reads = *reads};
-    const QString rested = with.value("rested").toString();
-    if (rested.isEmpty()) return asked;
-    const auto time = units::read<units::Duration>(rested.toStdString());
-    if (!time) return units::fail(time.error());
-    asked.rested = *time;
+    if (asks.rested_hours > 0.0) asked.rested = asks.rested_hours * units::hour;
     return asked;
 }
 
-AskedOrWhyNot compare_of(const QVariantMap& with) {
-    auto other = scenario::read_scenario_file(with.value("file").toString().toStdString());
+AskedOrWhyNot now_of(const Asks& asks) {
+    const auto at = units::read_local_time(asks.at.toStdString());
+    if (!at) return units::fail(at.error());
+    return questions::NowAsked{.at = *at};
+}
+
+AskedOrWhyNot compare_of(const Asks& asks) {
+    auto other = scenario::read_scenario_file(asks.other_file.toStdString());
     if (!other) return units::fail(other.error());
     scenario::set_aside(other->scenario);
     return questions::CompareAsked{.with = std::move(*other)};
 }
 
-const QMap<QString, AskedOrWhyNot (*)(const QVariantMap&)>& askers() {
-    using With = const QVariantMap&;
-    static const QMap<QString, AskedOrWhyNot (*)(With)> all{
+const QMap<QString, AskedOrWhyNot (*)(const Asks&)>& askers() {
+    static const QMap<QString, AskedOrWhyNot (*)(const Asks&)> all{
         {"outage",
-         [](With with) -> AskedOrWhyNot {
-             return questions::OutageAsked{.members = whole(with, "members")};
+         [](const Asks& asks) -> AskedOrWhyNot {
+             return questions::OutageAsked{.members = members_of(asks)};
          }},
         {"packs",
-         [](With with) -> AskedOrWhyNot {
-             return questions::PacksAsked{.members = whole(with, "members")};
+         [](const Asks& asks) -> AskedOrWhyNot {
+             return questions::PacksAsked{.members = members_of(asks)};
          }},
         {"sun",
-         [](With with) -> AskedOrWhyNot {
-             return questions::SunAsked{.members = whole(with, "members")};
+         [](const Asks& asks) -> AskedOrWhyNot {
+             return questions::SunAsked{.members = members_of(asks)};
          }},
         {"join", join_of},
         {"gauge", gauge_of},
-        {"storage", [](With) -> AskedOrWhyNot { return questions::StorageAsked{}; }},
-        {"start", [](With) -> AskedOrWhyNot { return questions::StartAsked{}; }},
-        {"wiring", [](With) -> AskedOrWhyNot { return questions::WiringAsked{}; }},
+        {"now", now_of},
+        {"storage", [](const Asks&) -> AskedOrWhyNot { return questions::StorageAsked{}; }},
+        {"start", [](const Asks&) -> AskedOrWhyNot { return questions::StartAsked{}; }},
+        {"wiring", [](const Asks&) -> AskedOrWhyNot { return questions::WiringAsked{}; }},
         {"compare", compare_of},
-        {"read", [](With) -> AskedOrWhyNot { return questions::ReadAsked{}; }}};
+        {"read", [](const Asks&) -> AskedOrWhyNot { return questions::ReadAsked{}; }}};
     return all;
 }
 
@@ -78,8 +79,8 @@ bool is_question(const QString& name) {
     return askers().contains(name);
 }
 
-units::Result<Asked> asked_of(const QString& question, const QVariantMap& with) {
-    return askers().value(question)(with);
+units::Result<Asked> asked_of(const QString& question, const Asks& asks) {
+    return askers().value(question)(asks);
 }
 
 AnswerView ask_question(const Asked& asked, const QString& text, const QString& file,
@@ -99,9 +100,9 @@ AnswerView ask_question(const Asked& asked, const QString& text, const QString& 
     return view;
 }
 
-AnswerView ask_question(const QString& question, const QString& text, const QVariantMap& with,
+AnswerView ask_question(const QString& question, const QString& text, const Asks& asks,
                         const QString& file, Watch* watch) {
-    const auto asked = asked_of(question, with);
+    const auto asked = asked_of(question, asks);
     return asked ? ask_question(*asked, text, file, watch) : no_answer(asked.error());
 }
 

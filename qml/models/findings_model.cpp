@@ -43,10 +43,7 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
         case PinRole:
             return finding.pin;
         case SpokenRole:
-            return finding.where.isEmpty()
-                       ? QStringLiteral("%1. %2 %3").arg(finding.word, finding.text, finding.mend)
-                       : QStringLiteral("%1. %2. %3 %4")
-                             .arg(finding.word, finding.where, finding.text, finding.mend);
+            return spoken_of(finding);
         default:
             return {};
     }

@@ -4,7 +4,7 @@
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
-#include "models/days_view.hpp"
+#include "models/days/days_view.hpp"
 
 namespace touch {
 

@@ -1,19 +1,24 @@
 // The outage plan of the scenario on the screen, made off the screen's thread; the newest wins.
-// Once a plan of a few members of the chance stands, it is made again of all of them.
+// Once a plan of a few members of the chance stands, it is made again of all of them. What was
+// planned before, and what the next touch is likely to ask for, is shown at once and then made
+// again.
 #pragma once
 
 #include <functional>
 #include <memory>
 
+#include <QCache>
+#include <QElapsedTimer>
 #include <QObject>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "models/days_model.hpp"
-#include "models/days_view.hpp"
+#include "models/days/days_model.hpp"
+#include "models/days/days_view.hpp"
+#include "models/file/scenario_document.hpp"
 #include "models/findings_model.hpp"
 #include "models/latest_run.hpp"
 #include "models/rows_model.hpp"
-#include "models/scenario_document.hpp"
 
 namespace touch {
 
@@ -22,6 +27,9 @@ class PlanRunner : public QObject {
     QML_ELEMENT
     Q_PROPERTY(
         touch::ScenarioDocument* document READ document WRITE set_document NOTIFY documentChanged)
+    // Planned instead of the document's text while it is not empty: what a finger is about to make
+    // of it, of a few members alone.
+    Q_PROPERTY(QString trial READ trial WRITE set_trial NOTIFY documentChanged)
     Q_PROPERTY(touch::DaysModel* days READ days CONSTANT)
     Q_PROPERTY(touch::FindingsModel* findings READ findings CONSTANT)
     Q_PROPERTY(touch::FindingsModel* cautions READ cautions CONSTANT)
@@ -46,6 +54,9 @@ class PlanRunner : public QObject {
     // The same of every member, with DaysView::chances.
     using Weigher = std::function<DaysView(const QString& text, const QString& file)>;
 
+    static constexpr int most_known = 16;       // plans that are kept
+    static constexpr qint64 soon_enough = 300;  // ms of a plan, for others to be made ahead
+
     explicit PlanRunner(QObject* parent = nullptr);
 
     // Those of runners made from now on: a test's own, or the engine's again when empty.
@@ -55,6 +66,8 @@ class PlanRunner : public QObject {
 
     [[nodiscard]] ScenarioDocument* document() const { return document_; }
     void set_document(ScenarioDocument* document);
+    [[nodiscard]] QString trial() const { return trial_; }
+    void set_trial(const QString& text);
     [[nodiscard]] DaysModel* days() { return &days_; }
     [[nodiscard]] FindingsModel* findings() { return &findings_; }
     [[nodiscard]] FindingsModel* cautions() { return &cautions_; }
@@ -68,6 +81,8 @@ class PlanRunner : public QObject {
     [[nodiscard]] QString sentence() const { return view_->sentence; }
     [[nodiscard]] QString range() const { return view_->range; }
     [[nodiscard]] Candle candle() const { return view_->candle; }
+    // What the next touch may ask for is being planned.
+    [[nodiscard]] bool looks_ahead() const { return next_.running() || !ahead_.isEmpty(); }
     [[nodiscard]] QString chances() const { return chances_text_; }
     [[nodiscard]] const QList<LoadUseText>& uses() const { return view_->uses; }
 
@@ -82,6 +97,11 @@ class PlanRunner : public QObject {
     void put(std::shared_ptr<const DaysView> view);
     void show_nothing(const QString& fault);
     void tell_fault(const QString& what);
+    void follow();
+    void weigh();
+    void note_good();
+    void look_ahead();
+    void plan_ahead();
 
     Planner planner_;
     Weigher weigher_;
@@ -96,8 +116,16 @@ class PlanRunner : public QObject {
     QString text_;  // the newest that was asked for
     QString file_;
     QString chances_text_;
+    QString trial_;
+    QCache<QString, std::shared_ptr<const DaysView>> known_;  // by text
+    QStringList ahead_;      // texts that the next touch may ask for
+    QString planned_ahead_;  // the one that is being planned
+    QElapsedTimer since_;    // it was asked for
+    qint64 first_took_ = 0;  // ms
+    QString weighed_text_;   // the newest that was weighed
     LatestRun<DaysView> plans_;
     LatestRun<DaysView> weighed_;
+    LatestRun<DaysView> next_;
 };
 
 }  // namespace touch

@@ -3,16 +3,16 @@
 #include <utility>
 
 #include <QDate>
-#include <QDir>
 #include <QFileInfo>
 #include <QLocale>
 #include <QRegularExpression>
-#include <QStandardPaths>
 #include <QVariantMap>
 
-#include "models/as_wished.hpp"
-#include "models/saved_words.hpp"
-#include "models/weather_choices.hpp"
+#include "models/fields/weather_choices.hpp"
+#include "models/file/file_name.hpp"
+#include "models/words/saved_words.hpp"
+#include "models/words/told.hpp"
+#include "print/printer.hpp"
 
 namespace touch {
 
@@ -20,25 +20,21 @@ namespace {
 
 Desk desk_of(const QString& text, const QString& file, printing::Kind kind, printing::Paper paper) {
     const auto read = read_shown(text, file);
-    if (!read) return {{}, {}, QString::fromStdString(units::print(read.error().front()))};
-    auto sheets = printing::sheets_of(*read, kind, paper, QDate::currentDate());
-    if (!sheets) return {{}, {}, QString::fromStdString(units::print(sheets.error().front()))};
-    QByteArray pdf = printing::in_pdf(*sheets, QString::fromStdString(read->scenario.title));
-    return {std::move(*sheets), std::move(pdf), {}};
+    if (!read) return {{}, {}, {}, told(units::in_words(read.error().front()))};
+    auto sheets = printing::sheets_of(*read, kind, paper, QDate::currentDate(), language_wished());
+    if (!sheets) return {{}, {}, {}, told(units::in_words(sheets.error().front()))};
+    const QString title = QString::fromStdString(read->scenario.title);
+    QByteArray pdf = printing::in_pdf(*sheets, title);
+    return {title, std::move(*sheets), std::move(pdf), {}};
 }
 
 QList<printing::SavedPlot> plots_of(
     const QString& text, const QString& file,
-    QList<printing::SavedPlot> (*plots)(const scenario::ReadScenario& read)) {
+    QList<printing::SavedPlot> (*plots)(const scenario::ReadScenario& read,
+                                        const words::Language& language)) {
     const auto read = read_shown(text, file);
     if (!read) return {};
-    return plots(*read);
-}
-
-// Where people keep papers, if they have such a folder.
-QString folder_of_papers() {
-    const QString papers = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QFileInfo(papers).isDir() ? papers : QDir::homePath();
+    return plots(*read, language_wished());
 }
 
 QString with_ending(const QString& path, const QString& kind) {
@@ -63,7 +59,7 @@ PrintDesk::PrintDesk(QObject* parent)
           },
           [this] { emit busyChanged(); },
           [this](const QString& what) {
-              desk_ = std::make_shared<const Desk>(Desk{{}, {}, fault_in_words(what)});
+              desk_ = std::make_shared<const Desk>(Desk{{}, {}, {}, fault_in_words(what)});
               emit shown();
               tell_fault(what);
           }),
@@ -113,7 +109,7 @@ QVariantList PrintDesk::plots() const {
     QVariantList plots;
     for (const printing::SavedPlot& plot : *plots_ + *builds_)
         plots << QVariantMap{{QStringLiteral("name"), plot.name},
-                             {QStringLiteral("title"), touch::told(plot.title.toStdString())}};
+                             {QStringLiteral("title"), plot.title}};
     return plots;
 }
 
@@ -132,6 +128,21 @@ bool PrintDesk::save(const QUrl& file) {
     if (making() || desk_->sheets.isEmpty()) return tell(tr("There is nothing to save yet."), true);
     return write(file, QStringLiteral("pdf"),
                  [this](const QString& path) { return printing::write_file(desk_->pdf, path); });
+}
+
+QVariantList PrintDesk::printers() const {
+    QVariantList printers;
+    for (const printing::PrinterFound& printer : printing::printers_found())
+        printers << QVariantMap{{QStringLiteral("name"), printer.name},
+                                {QStringLiteral("detail"), printer.about}};
+    return printers;
+}
+
+bool PrintDesk::print(const QString& printer) {
+    if (making() || desk_->sheets.isEmpty()) return tell(tr("There is nothing to print yet."), true);
+    if (!printing::print_on(printer, desk_->sheets, desk_->title))
+        return tell(tr("Not printed: %1 takes nothing.").arg(printer), true);
+    return tell(tr("Sent to %1.").arg(printer), false);
 }
 
 bool PrintDesk::savePlot(const QString& name, const QString& kind, const QUrl& file) {

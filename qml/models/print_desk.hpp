@@ -11,8 +11,8 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "models/file/scenario_document.hpp"
 #include "models/latest_run.hpp"
-#include "models/scenario_document.hpp"
 #include "print/headless.hpp"
 #include "print/saved_plot.hpp"
 
@@ -20,6 +20,7 @@ namespace touch {
 
 // The pages of a sheet, to look at and to save; or why there are none.
 struct Desk {
+    QString title;
     QList<printing::Sheet> sheets;
     QByteArray pdf;
     QString trouble;
@@ -71,6 +72,10 @@ class PrintDesk : public QObject {
     Q_INVOKABLE QUrl suggested(const QString& what, const QString& kind) const;
     // True when the file was written; `told` says so either way.
     Q_INVOKABLE bool save(const QUrl& file);
+    // {name, detail} of each printer the system knows, the usual one first.
+    Q_INVOKABLE QVariantList printers() const;
+    // True when the pages were handed to that printer; `told` says so either way.
+    Q_INVOKABLE bool print(const QString& printer);
     // As a drawing ("svg") or as numbers ("csv").
     Q_INVOKABLE bool savePlot(const QString& name, const QString& kind, const QUrl& file);
 

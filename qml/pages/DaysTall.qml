@@ -1,4 +1,5 @@
-// The Days page on a tablet held upright: candle and plot, then the steps, then the findings.
+// The Days page on a tablet held upright: the plot over the whole width, then the steps beside the
+// candle, then the findings.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -8,37 +9,26 @@ ColumnLayout {
 
     required property ScenarioDocument document
     required property PlanRunner plan
+    property real firstView   // height that is seen without scrolling
 
-    spacing: Tokens.gapLarge
+    spacing: Tokens.gap
 
+    PlotPane {
+        visible: page.plan.answered
+        Layout.fillWidth: true
+        Layout.minimumHeight: leastHeight
+        Layout.preferredHeight: Math.max(leastHeight, Math.round(page.firstView * 0.6))
+        Layout.fillHeight: true
+        days: page.plan.days
+    }
+    CandleAndSteps {
+        Layout.fillWidth: true
+        document: page.document
+        plan: page.plan
+    }
     PlanRest {
         Layout.fillWidth: true
         plan: page.plan
-    }
-    RowLayout {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        Layout.minimumHeight: Math.max(560, plotPane.leastHeight)
-        visible: page.plan.answered
-        spacing: Tokens.gapLarge
-
-        CandlePanel {
-            Layout.preferredWidth: 160 * Math.max(1, Tokens.textScale * 0.85)
-            Layout.fillHeight: true
-            plan: page.plan
-        }
-        PlotPane {
-            id: plotPane
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            days: page.plan.days
-        }
-    }
-    StepsPane {
-        Layout.fillWidth: true
-        columns: Tokens.textScale > 1.3 ? 1 : 3
-        stacked: Tokens.textScale <= 1.3
-        document: page.document
     }
     FindingsList {
         Layout.fillWidth: true

@@ -12,19 +12,11 @@ Item {
     readonly property int sideWidth: Math.round(340 * growth)
     readonly property int candleWidth: Math.round(176 * growth)
 
-    implicitHeight: rest.height + Tokens.gap + Math.max(420, plotPane.leastHeight)
+    implicitHeight: Math.max(360, plotPane.leastHeight)
 
-    PlanRest {
-        id: rest
-        width: parent.width
-        plan: page.plan
-    }
     Item {
         id: below
-        anchors.top: rest.bottom
-        anchors.topMargin: Tokens.gap
-        anchors.bottom: parent.bottom
-        width: parent.width
+        anchors.fill: parent
 
         CandlePanel {
             visible: page.plan.answered

@@ -3,7 +3,6 @@
 // Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
 // qmllint disable unqualified
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Candlemark
 
@@ -20,13 +19,13 @@ Item {
         id: comparison
         document: page.document
         question: page.other.length > 0 ? "compare" : ""
-        asks: page.other.length > 0 ? ({ file: page.other }) : ({})
+        otherFile: page.other
     }
     KeysModel {
         id: keys
         document: page.document
     }
-    FileDialog {
+    OpeningDialog {
         id: otherDialog
         title: qsTr("Compare with")
         nameFilters: [qsTr("Scenario files (*.toml)")]
@@ -93,8 +92,8 @@ Item {
                         width: Math.min(implicitWidth, ways.width)
                         text: qsTr("Save under another name")
                         onClicked: {
-                            if (page.document.fileName !== "")
-                                elsewhere.currentFolder = page.document.folder()
+                            elsewhere.currentFolder = page.document.folder()
+                            elsewhere.selectedFile = page.document.suggestedFile()
                             elsewhere.open()
                         }
                     }
@@ -124,14 +123,14 @@ Item {
                     title: qsTr("Unsaved work that was kept")
                     open: true
                     inside: Component {
-                        ColumnLayout {
+                        Column {
                             spacing: Tokens.gapSmall
                             Repeater {
                                 model: page.kept.left
                                 RowLayout {
                                     id: leftPiece
                                     required property var modelData
-                                    Layout.fillWidth: true
+                                    width: parent?.width ?? 0
                                     spacing: Tokens.gapSmall
                                     PickRow {
                                         objectName: "takeUp"
@@ -157,11 +156,12 @@ Item {
                     Layout.fillWidth: true
                     title: qsTr("Versions that were saved over")
                     inside: Component {
-                        ColumnLayout {
+                        Column {
                             id: versions
                             readonly property var all: page.kept.versionsKept()
+                            spacing: Tokens.gapSmall
                             PlainText {
-                                Layout.fillWidth: true
+                                width: versions.width
                                 visible: versions.all.length === 0
                                 text: qsTr("None yet. The last ten are kept each time this file is saved.")
                                 color: Tokens.quietText
@@ -174,7 +174,7 @@ Item {
                                 model: versions.all
                                 PickRow {
                                     required property var modelData
-                                    Layout.fillWidth: true
+                                    width: parent?.width ?? 0
                                     name: modelData.shown
                                     detail: qsTr("take this version up; the way back stays open")
                                     onClicked: page.document.takeTextOf(modelData.path)
@@ -260,10 +260,12 @@ Item {
                     Accessible.role: Accessible.AlertMessage
                     Accessible.name: text
                 }
-                Repeater {
+                Rows {
                     objectName: "keys"
+                    Layout.fillWidth: true
+                    spacing: Tokens.gap
                     model: keys
-                    ColumnLayout {
+                    row: ColumnLayout {
                         id: row
                         required property string key
                         required property string value
@@ -272,7 +274,7 @@ Item {
                         required property string spoken
                         required property string title
                         required property string heading
-                        Layout.fillWidth: true
+                        width: parent?.width ?? 0
                         spacing: Tokens.gapSmall
                         SectionTitle {
                             Layout.fillWidth: true

@@ -29,7 +29,7 @@ Item {
         id: joining
         document: page.document
         question: "join"
-        asks: page.joins.length > 0 ? ({ pack: page.joins }) : ({})
+        pack: page.joins
     }
     FieldsModel {
         id: keys
@@ -76,29 +76,11 @@ Item {
             }
         }
         Fold {
-            objectName: "builds"
-            Layout.fillWidth: true
-            visible: joining.knows("packs")
-            title: qsTr("How many packs and panels to build")
-            inside: Component { BuildsPane { document: page.document } }
-        }
-        Fold {
             objectName: "gauge"
             Layout.fillWidth: true
             visible: joining.knows("gauge")
             title: qsTr("What the voltmeter means")
             inside: Component { GaugePane { document: page.document } }
-        }
-        Fold {
-            objectName: "goalFields"
-            Layout.fillWidth: true
-            title: qsTr("What the build has to do")
-            inside: Component {
-                TableEditor {
-                    document: page.document
-                    table: "goal"
-                }
-            }
         }
         SectionTitle {
             Layout.fillWidth: true

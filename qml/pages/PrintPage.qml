@@ -16,10 +16,15 @@ SplitPage {
     readonly property alias desk: printer
     readonly property alias sheetDialog: sheetDialog
     readonly property alias plotDialog: plotDialog
+    readonly property alias printerSheet: printerSheet
 
     PrintDesk {
         id: printer
         document: page.document
+    }
+    PrinterSheet {
+        id: printerSheet
+        onPicked: name => printer.print(name)
     }
     ReplaceSheet { id: sheetThere }
     ReplaceSheet { id: plotThere }
@@ -122,6 +127,13 @@ SplitPage {
                 enabled: printer.pages > 0 && !printer.making
                 onClicked: page.askForSheet()
             }
+            ActionButton {
+                objectName: "printIt"
+                Layout.fillWidth: true
+                text: qsTr("Print on a printer")
+                enabled: printer.pages > 0 && !printer.making
+                onClicked: printerSheet.ask(printer.printers())
+            }
             PlainText {
                 objectName: "printTold"
                 Layout.fillWidth: true
@@ -133,17 +145,6 @@ SplitPage {
                 Accessible.role: Accessible.AlertMessage
                 Accessible.name: text
             }
-            PlainText {
-                objectName: "paperSpeaksEnglish"
-                Layout.fillWidth: true
-                visible: Look.language !== "en"
-                text: qsTr("Sheets and plots are in English.")
-                color: Tokens.quietText
-                font.pixelSize: Tokens.typeSmall
-                wrapMode: Text.Wrap
-                Accessible.role: Accessible.StaticText
-                Accessible.name: text
-            }
             Fold {
                 objectName: "plots"
                 Layout.fillWidth: true
@@ -151,14 +152,14 @@ SplitPage {
                 title: qsTr("Plots, as drawings or as numbers")
                 open: page.beside
                 inside: Component {
-                    ColumnLayout {
+                    Column {
                         spacing: Tokens.gapSmall
                         Repeater {
                             model: printer.plots
                             RowLayout {
                                 id: row
                                 required property var modelData
-                                Layout.fillWidth: true
+                                width: parent?.width ?? 0
                                 spacing: Tokens.gapSmall
 
                                 PlainText {
@@ -242,7 +243,7 @@ SplitPage {
                 interactive: contentWidth > width + 1
                 boundsBehavior: Flickable.StopAtBounds
                 clip: true
-                ScrollBar.horizontal: ScrollBar {
+                ScrollBar.horizontal: QuietBar {
                     policy: preview.larger ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
                 }
 

@@ -105,6 +105,9 @@ SplitPage {
                 label: page.document.packs.label
                 shown: page.document.packs.shown
                 detail: page.document.packs.detail
+                held: page.document.packs.value
+                minimumValue: page.document.packs.least
+                maximumValue: page.document.packs.most
                 canLess: page.document.packs.canLess
                 canMore: page.document.packs.canMore
                 onLess: page.document.packs.less()

@@ -3,7 +3,6 @@
 // Shown by a Loader of another file, which Qt 6.4 cannot do for bound components.
 // qmllint disable unqualified
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Candlemark
 
@@ -18,10 +17,16 @@ SplitPage {
         id: answer
         document: page.document
         question: "sun"
+        trial: sun.trial
     }
     SunControls {
         id: sun
         document: page.document
+    }
+    Binding {
+        target: page.plan
+        property: "trial"
+        value: sun.trial
     }
     RangeBars {
         id: days
@@ -45,7 +50,7 @@ SplitPage {
         id: weather
         document: page.document
     }
-    FileDialog {
+    OpeningDialog {
         id: weatherDialog
         title: qsTr("Choose a weather file")
         nameFilters: [qsTr("Hours of a year (*.epw *.csv)"), qsTr("All files (*)")]
@@ -84,6 +89,9 @@ SplitPage {
                 label: page.document.panels.label
                 shown: page.document.panels.shown
                 detail: page.document.panels.detail
+                held: page.document.panels.value
+                minimumValue: page.document.panels.least
+                maximumValue: page.document.panels.most
                 canLess: page.document.panels.canLess
                 canMore: page.document.panels.canMore
                 onLess: page.document.panels.less()

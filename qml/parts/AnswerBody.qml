@@ -16,16 +16,18 @@ ColumnLayout {
         Layout.fillWidth: true
         source: body.runner
     }
-    Repeater {
+    Rows {
+        Layout.fillWidth: true
         model: body.runner.tables
-        Fold {
+        row: Fold {
             id: fold
             required property var modelData
             objectName: "table_" + modelData.name
-            Layout.fillWidth: true
+            width: parent?.width ?? 0
             title: qsTr("Table: %1").arg(modelData.title)
             inside: Component {
                 CellsTable {
+                    title: fold.modelData.title
                     headings: fold.modelData.headings
                     rows: fold.modelData.rows
                 }

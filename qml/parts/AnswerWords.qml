@@ -10,15 +10,21 @@ Column {
 
     spacing: Tokens.gapSmall / 2
 
+    Announced {
+        item: sentence
+        text: words.runner.sentence
+        settled: !words.runner.running
+    }
     PlainText {
+        id: sentence
         objectName: "answerSentence"
         width: words.width
         text: words.runner.sentence
         color: Tokens.text
         font.pixelSize: Tokens.typeTitle
         font.weight: Font.DemiBold
-        wrapMode: Text.WordWrap
-        Accessible.role: Accessible.StaticText
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.Notification
         Accessible.name: text
     }
     PlainText {
@@ -27,7 +33,7 @@ Column {
         text: words.runner.rest
         color: Tokens.quietText
         font.pixelSize: Tokens.typeBody
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }

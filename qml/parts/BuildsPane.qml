@@ -1,4 +1,5 @@
-// How many packs and panels to build: asked for by a touch, since it runs thousands of outages.
+// How sure each build is: while thousands of outages are run a bar tells how far they are and a
+// button stops them; a first picture of few members comes before the whole.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -7,34 +8,32 @@ import Candlemark
 ColumnLayout {
     id: pane
 
-    required property ScenarioDocument document
-    readonly property bool busy: answer.running
-    property bool asked: false
+    required property AnswerRunner runner
     // Of the plot, the one that stands for the picked cell of the map; below 0 where none does.
     readonly property int point: frontier.present && map.row >= 0
         ? frontier.pointOf(Number(chances.packs[map.row] ?? 0), Number(chances.panels[map.column] ?? 0)) : -1
 
-    spacing: Tokens.gapSmall
+    spacing: Tokens.gap
 
-    AnswerRunner {
-        id: answer
-        document: pane.document
-        question: pane.asked ? "packs" : ""
-        firstAsks: ({ members: 64 })
-    }
     ChanceGrid {
         id: chances
-        runner: answer
+        runner: pane.runner
     }
     BuildsPlot {
         id: frontier
-        runner: answer
+        runner: pane.runner
+    }
+    AnswerWords {
+        Layout.fillWidth: true
+        visible: pane.runner.sentence.length > 0
+        runner: pane.runner
     }
     PlainText {
         Layout.fillWidth: true
-        visible: answer.running
-        text: qsTr("Thousands of outages are being run; the page stays free meanwhile.")
-        color: Tokens.accent
+        visible: text.length > 0
+        text: pane.runner.running ? qsTr("Thousands of outages are being run; the page stays free meanwhile.")
+            : pane.runner.coarse ? qsTr("A first picture, of few members.") : ""
+        color: pane.runner.running ? Tokens.accent : Tokens.quietText
         font.pixelSize: Tokens.typeSmall
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
@@ -42,11 +41,12 @@ ColumnLayout {
     }
     RowLayout {
         Layout.fillWidth: true
-        visible: answer.running
+        visible: pane.runner.running
         spacing: Tokens.gapSmall
 
         Rectangle {
             objectName: "sweepProgress"
+            readonly property real heardPercent: 100 * pane.runner.progress
             Layout.fillWidth: true
             Layout.preferredHeight: Tokens.gap
             radius: Tokens.corner
@@ -54,10 +54,10 @@ ColumnLayout {
             border.width: 1
             border.color: Tokens.outline
             Accessible.role: Accessible.ProgressBar
-            Accessible.name: qsTr("%1 % done").arg(Math.round(100 * answer.progress))
+            Accessible.name: qsTr("%1 % done").arg(Math.round(100 * pane.runner.progress))
 
             Rectangle {
-                width: parent.width * answer.progress
+                width: parent.width * pane.runner.progress
                 height: parent.height
                 radius: parent.radius
                 color: Tokens.accent
@@ -67,35 +67,21 @@ ColumnLayout {
             objectName: "stopBuilds"
             text: qsTr("Stop")
             spoken: qsTr("Stop working out packs and panels")
-            onClicked: answer.stop()
+            onClicked: pane.runner.stop()
         }
-    }
-    PlainText {
-        Layout.fillWidth: true
-        visible: pane.asked && answer.coarse
-        text: qsTr("A first picture, of few members.")
-        color: Tokens.quietText
-        font.pixelSize: Tokens.typeSmall
-        wrapMode: Text.Wrap
-        Accessible.role: Accessible.StaticText
-        Accessible.name: text
     }
     ActionButton {
         objectName: "askBuilds"
         Layout.fillWidth: true
+        visible: !pane.runner.running && pane.runner.stopped
         main: true
-        text: pane.asked ? qsTr("Stop following changes") : qsTr("Work out packs and panels")
-        onClicked: pane.asked = !pane.asked
-    }
-    AnswerWords {
-        Layout.fillWidth: true
-        visible: pane.asked && answer.sentence.length > 0
-        runner: answer
+        text: qsTr("Work out packs and panels")
+        onClicked: pane.runner.askAgain()
     }
     BuildsPlotView {
         objectName: "buildsPlot"
         Layout.fillWidth: true
-        visible: pane.asked && frontier.present
+        visible: frontier.present
         plot: frontier
         chosen: pane.point
         told: pane.point >= 0 ? frontier.points[pane.point].words + " " + chances.half(map.row, map.column) : ""
@@ -104,7 +90,7 @@ ColumnLayout {
     PlainText {
         objectName: "plotMisses"
         Layout.fillWidth: true
-        visible: pane.asked && chances.present && frontier.missing.length > 0
+        visible: chances.present && frontier.missing.length > 0
         text: frontier.missing
         color: Tokens.quietText
         font.pixelSize: Tokens.typeSmall
@@ -117,23 +103,18 @@ ColumnLayout {
         objectName: "chances"
         Layout.fillWidth: true
         Layout.preferredHeight: implicitHeight
-        visible: pane.asked && chances.present
+        visible: chances.present
         grid: chances
     }
     PlainText {
         objectName: "aboutBuild"
         Layout.fillWidth: true
-        visible: pane.asked && chances.present
+        visible: chances.present
         text: map.row >= 0 ? chances.about(map.row, map.column) : qsTr("Touch a cell to read what is known of that build.")
         color: map.row >= 0 ? Tokens.text : Tokens.quietText
         font.pixelSize: Tokens.typeBody
         wrapMode: Text.Wrap
         Accessible.role: Accessible.StaticText
         Accessible.name: text
-    }
-    AnswerBody {
-        Layout.fillWidth: true
-        visible: pane.asked && chances.present
-        runner: answer
     }
 }

@@ -1,7 +1,6 @@
 // One finding: mark and word of its severity, what was found, what would mend it; a touch opens the
 // source of its rule.
 import QtQuick
-import QtQuick.Layouts
 import Candlemark
 
 Rectangle {
@@ -73,7 +72,9 @@ Rectangle {
         colour: finding.severity
         ink: Tokens.dark ? Tokens.ground : Tokens.accentInk
     }
-    ColumnLayout {
+    // Positioners and not layouts: a row in a column of layouts keeps the height of its former width
+    // when the window is made narrow, and what is below it stands upon it.
+    Column {
         id: words
         anchors.left: plate.right
         anchors.leftMargin: Tokens.gapSmall
@@ -82,12 +83,14 @@ Rectangle {
         anchors.verticalCenter: parent.verticalCenter
         spacing: 2
 
-        RowLayout {
-            Layout.fillWidth: true
+        Flow {   // where there is no room beside the word, the place stands below it
+            id: head
+            readonly property real rest: Math.floor(width - said.width - spacing)
+            width: parent.width
             spacing: Tokens.gapSmall
             PlainText {
-                Layout.alignment: Qt.AlignTop
-                Layout.fillWidth: finding.where.length === 0
+                id: said
+                width: finding.where.length === 0 ? head.width : Math.min(implicitWidth, head.width)
                 text: finding.word
                 wrapMode: Text.WordWrap
                 color: finding.severity
@@ -96,7 +99,7 @@ Rectangle {
                 Accessible.ignored: true
             }
             PlainText {
-                Layout.fillWidth: true
+                width: head.rest < 0.4 * head.width ? head.width : head.rest
                 visible: text.length > 0
                 text: finding.where
                 color: finding.severity
@@ -106,7 +109,7 @@ Rectangle {
             }
         }
         PlainText {
-            Layout.fillWidth: true
+            width: parent.width
             text: finding.text
             color: Tokens.text
             font.pixelSize: Tokens.typeSmall
@@ -114,7 +117,7 @@ Rectangle {
             Accessible.ignored: true
         }
         PlainText {
-            Layout.fillWidth: true
+            width: parent.width
             visible: text.length > 0
             text: finding.mend
             color: Tokens.quietText
@@ -125,7 +128,7 @@ Rectangle {
         PlainText {
             id: more
             objectName: "source"
-            Layout.fillWidth: true
+            width: parent.width
             visible: finding.opened
             text: qsTr("Source: %1").arg(finding.source)
             color: Tokens.quietText

@@ -17,21 +17,17 @@ ColumnLayout {
         Layout.fillWidth: true
         text: qsTr("Findings")
     }
-    PlainText {
-        objectName: "inEnglish"
+    // Rows that come and go stand in positioners: a layout of Qt 6.4 may lay out ones that are gone,
+    // which ends the program.
+    Column {
         Layout.fillWidth: true
-        visible: Look.language !== "en"
-        text: qsTr("Findings, cautions and working are told in English.")
-        color: Tokens.quietText
-        font.pixelSize: Tokens.typeMark
-        wrapMode: Text.Wrap
-        Accessible.role: Accessible.StaticText
-        Accessible.name: text
-    }
-    Repeater {
-        model: list.source.findings
-        FindingRow {
-            Layout.fillWidth: true
+        visible: list.source.findings.count > 0
+        spacing: Tokens.gapSmall
+        Repeater {
+            model: list.source.findings
+            FindingRow {
+                width: parent?.width ?? 0
+            }
         }
     }
     PlainText {
@@ -52,12 +48,12 @@ ColumnLayout {
         title: qsTr("Take care: %1").arg(list.source.cautions.words)
         colour: Tokens.caution
         inside: Component {
-            ColumnLayout {
+            Column {
                 spacing: Tokens.gapSmall
                 Repeater {
                     model: list.source.cautions
                     FindingRow {
-                        Layout.fillWidth: true
+                        width: parent?.width ?? 0
                     }
                 }
             }
@@ -83,12 +79,12 @@ ColumnLayout {
         visible: list.source.assumptions.count > 0
         title: qsTr("What was assumed")
         inside: Component {
-            ColumnLayout {
+            Column {
                 spacing: Tokens.gapSmall
                 Repeater {
                     model: list.source.assumptions
                     FindingRow {
-                        Layout.fillWidth: true
+                        width: parent?.width ?? 0
                     }
                 }
             }

@@ -1,6 +1,8 @@
-// The findings where the page itself stands still: a list that scrolls by finger, wheel and keys.
+// What more there is to say and the findings where the page itself stands still: they scroll by
+// finger, wheel and keys.
 import QtQuick
 import QtQuick.Controls.Basic
+import QtQuick.Layouts
 import Candlemark
 
 Flickable {
@@ -17,16 +19,27 @@ Flickable {
     interactive: contentHeight > height
     Keys.onUpPressed: bar.decrease()
     Keys.onDownPressed: bar.increase()
-    ScrollBar.vertical: ScrollBar {
+    ScrollBar.vertical: QuietBar {
         id: bar
         stepSize: 0.1
         policy: scroll.interactive ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
     }
 
-    FindingsList {
+    // A layout: a positioner that moves the list while its rows change would have it lay out rows
+    // that are gone, which ends the program in Qt 6.4.
+    ColumnLayout {
         id: list
-        width: scroll.width - (scroll.interactive ? Tokens.gap : 0)
-        source: scroll.plan
+        width: scroll.width - Tokens.gap
+        spacing: Tokens.gap
+
+        PlanRest {
+            Layout.fillWidth: true
+            plan: scroll.plan
+        }
+        FindingsList {
+            Layout.fillWidth: true
+            source: scroll.plan
+        }
     }
     Rectangle {  // focus, drawn inside because the list is clipped
         parent: scroll

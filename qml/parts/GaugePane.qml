@@ -10,7 +10,7 @@ ColumnLayout {
     required property ScenarioDocument document
     readonly property bool busy: answer.running
     property string reads
-    property string rested
+    property int restedHours  // 0: not known
 
     spacing: Tokens.gapSmall
 
@@ -18,7 +18,8 @@ ColumnLayout {
         id: answer
         document: pane.document
         question: pane.reads.length > 0 ? "gauge" : ""
-        asks: ({ reads: pane.reads, rested: pane.rested })
+        reads: pane.reads
+        restedHours: pane.restedHours
     }
     NumberEntry {
         id: entry
@@ -32,7 +33,7 @@ ColumnLayout {
         Layout.fillWidth: true
         atLeft: true
         quiet: pane.reads.length === 0
-        text: pane.reads.length > 0 ? Look.said(pane.reads) : qsTr("touch to type the volts")
+        text: pane.reads.length > 0 ? Look.amount(pane.reads) : qsTr("touch to type the volts")
         spoken: qsTr("%1: %2. Change").arg(qsTr("The voltmeter shows")).arg(text)
         onClicked: {
             entry.beginVoltage(qsTr("The voltmeter shows"), pane.reads)
@@ -48,15 +49,15 @@ ColumnLayout {
         Layout.fillWidth: true
         spacing: Tokens.gapSmall
         Repeater {
-            model: [{ value: "", label: qsTr("not known") }, { value: "1 h", label: qsTr("an hour") },
-                    { value: "8 h", label: qsTr("a night") }, { value: "24 h", label: qsTr("a day") }]
+            model: [{ hours: 0, label: qsTr("not known") }, { hours: 1, label: qsTr("an hour") },
+                    { hours: 8, label: qsTr("a night") }, { hours: 24, label: qsTr("a day") }]
             ChoiceButton {
                 required property var modelData
-                objectName: "rested_" + modelData.value
+                objectName: "rested_" + modelData.hours
                 width: Math.min(implicitWidth, rests.width)
                 text: modelData.label
-                chosen: pane.rested === modelData.value
-                onClicked: pane.rested = modelData.value
+                chosen: pane.restedHours === modelData.hours
+                onClicked: pane.restedHours = modelData.hours
             }
         }
     }

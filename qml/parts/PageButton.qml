@@ -10,6 +10,7 @@ T.Button {
 
     required property bool current
     required property bool upright  // the scratch stands above the word instead of before it
+    property string digit           // the key that does the same; empty where there is none
     property string spoken: text
 
     implicitWidth: name.implicitWidth + (upright ? 2 * Tokens.gapSmall : Tokens.scratchLong + 2 * Tokens.gapSmall)
@@ -18,15 +19,23 @@ T.Button {
     checkable: false
     Accessible.role: Accessible.PageTab
     Accessible.name: spoken
+    Accessible.selectable: true
     Accessible.selected: current
+    Accessible.description: digit.length > 0 ? qsTr("Key %1").arg(digit) : ""
     Keys.onReturnPressed: button.clicked()
     Keys.onEnterPressed: button.clicked()
+
+    SpokenAs {
+        item: button
+        role: Accessible.PageTab
+    }
 
     contentItem: Item {
         PlainText {
             id: name
             x: button.upright ? 0 : Tokens.scratchLong + Tokens.gapSmall
-            width: parent.width - x
+            width: parent.width - x - (key.visible ? key.width + Tokens.gapSmall : 0)
+            wrapMode: button.upright ? Text.NoWrap : Text.Wrap
             anchors.verticalCenter: parent.verticalCenter
             anchors.verticalCenterOffset: button.upright ? 3 : 0
             horizontalAlignment: button.upright ? Text.AlignHCenter : Text.AlignLeft
@@ -34,6 +43,17 @@ T.Button {
             color: button.current ? Tokens.accent : Tokens.text
             font.pixelSize: button.upright ? Tokens.typeSmall : Tokens.typeBody
             font.bold: button.current
+            Accessible.ignored: true
+        }
+        PlainText {
+            id: key
+            visible: !button.upright && button.digit.length > 0
+            anchors.right: parent.right
+            anchors.rightMargin: Tokens.gapSmall
+            anchors.verticalCenter: parent.verticalCenter
+            text: button.digit
+            color: Tokens.quietText
+            font.pixelSize: Tokens.typeMark
             Accessible.ignored: true
         }
     }

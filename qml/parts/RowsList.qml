@@ -1,9 +1,8 @@
 // Figures or steps of the working, one below the other.
 import QtQuick
-import QtQuick.Layouts
 import Candlemark
 
-ColumnLayout {
+Column {
     id: list
 
     required property RowsModel rows
@@ -13,7 +12,7 @@ ColumnLayout {
     Repeater {
         model: list.rows
         RowLine {
-            Layout.fillWidth: true
+            width: parent?.width ?? 0
         }
     }
 }

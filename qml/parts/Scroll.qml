@@ -21,7 +21,7 @@ Flickable {
     clip: true
     Keys.onUpPressed: bar.decrease()
     Keys.onDownPressed: bar.increase()
-    ScrollBar.vertical: ScrollBar {
+    ScrollBar.vertical: QuietBar {
         id: bar
         stepSize: 0.1
         width: 10

@@ -21,6 +21,9 @@ GridLayout {
         label: step.label
         shown: step.shown
         detail: step.detail
+        held: step.value
+        minimumValue: step.least
+        maximumValue: step.most
         canLess: step.canLess
         canMore: step.canMore
         onLess: step.less()

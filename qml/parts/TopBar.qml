@@ -1,5 +1,6 @@
 // The name of the scenario, the way back and forth through its changes, and what one does with the
-// file and the look of the screen; where there is little room the latter waits behind a button.
+// file and the look of the screen; where there is little room most of the latter waits behind a
+// button.
 import QtQuick
 import QtQuick.Layouts
 import Candlemark
@@ -14,12 +15,18 @@ Rectangle {
     required property bool canUndo
     required property bool canRedo
     required property bool narrow
+    signal newAsked()
     signal openAsked()
+    signal recentAsked()
     signal saveAsked()
+    signal saveAsAsked()
+    signal shareAsked()
     signal undoAsked()
     signal redoAsked()
     signal themeAsked()
     signal lookAsked()
+    signal helpAsked()
+    signal aboutAsked()
 
     implicitHeight: Math.max(names.implicitHeight, buttons.implicitHeight) + Tokens.gapSmall * 2
     color: Tokens.surface
@@ -61,7 +68,7 @@ Rectangle {
                     anchors.centerIn: parent
                     text: qsTr("EXAMPLE")
                     color: Tokens.accentInk
-                    font.pixelSize: Tokens.typeMark
+                    font.pixelSize: bar.narrow ? Tokens.typeTag : Tokens.typeMark
                     font.bold: true
                     Accessible.role: Accessible.StaticText
                     Accessible.name: qsTr("This is an example")
@@ -71,7 +78,7 @@ Rectangle {
                 visible: bar.changed
                 text: qsTr("not saved")
                 color: Tokens.quietText
-                font.pixelSize: Tokens.typeMark
+                font.pixelSize: bar.narrow ? Tokens.typeTag : Tokens.typeMark
                 Accessible.role: Accessible.StaticText
                 Accessible.name: text
             }
@@ -107,6 +114,7 @@ Rectangle {
         FileActions {
             visible: !bar.narrow
             columns: 4
+            roomy: bar.width >= 1000 * Math.max(1, Tokens.textScale * 0.85)
             onOpenAsked: bar.openAsked()
             onSaveAsked: bar.saveAsked()
             onThemeAsked: bar.themeAsked()
@@ -114,35 +122,37 @@ Rectangle {
         }
         ActionButton {
             objectName: "fileAndLook"
-            visible: bar.narrow
             Layout.preferredWidth: implicitHeight
             leftPadding: 0
             rightPadding: 0
             text: "☰"
-            spoken: qsTr("File and look")
+            spoken: qsTr("File, look and help")
             onClicked: sheet.open()
         }
     }
     Sheet {
         id: sheet
-        title: qsTr("File and look")
+        title: qsTr("Menu")
         FileActions {
+            id: menu
             Layout.fillWidth: true
             spread: true
-            columns: 1
-            onOpenAsked: {
+            columns: sheet.width >= 290 * Tokens.textScale ? 2 : 1
+
+            function after(asked) {
                 sheet.close()
-                bar.openAsked()
+                asked()
             }
-            onSaveAsked: {
-                sheet.close()
-                bar.saveAsked()
-            }
+            onNewAsked: menu.after(bar.newAsked)
+            onOpenAsked: menu.after(bar.openAsked)
+            onRecentAsked: menu.after(bar.recentAsked)
+            onSaveAsked: menu.after(bar.saveAsked)
+            onSaveAsAsked: menu.after(bar.saveAsAsked)
+            onShareAsked: menu.after(bar.shareAsked)
             onThemeAsked: bar.themeAsked()
-            onLookAsked: {
-                sheet.close()
-                bar.lookAsked()
-            }
+            onLookAsked: menu.after(bar.lookAsked)
+            onHelpAsked: menu.after(bar.helpAsked)
+            onAboutAsked: menu.after(bar.aboutAsked)
         }
     }
 }

@@ -1,9 +1,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "faces/paper.hpp"
 #include "print/plots.hpp"
 
 namespace printing {
+
+namespace on_paper = faces::paper;
 
 namespace {
 
@@ -66,94 +69,123 @@ Block rows_plot(const QList<Row>& rows, double width, double at_least_up_to) {
     return block;
 }
 
-QString in_words(const std::string& text) {
-    return QString::fromStdString(text);
+// The most of a curve, with its unit of choice.
+words::Amount most(words::Dimension dimension, double si, std::string_view unit) {
+    return {.dimension = dimension, .si = si, .unit = unit};
 }
+
+double highest(const std::vector<double>& values) {
+    return values.empty() ? 0.0 : *std::ranges::max_element(values);
+}
+
+// Curves over one time, one below the other.
+struct Courses {
+    Block& block;
+    const std::vector<double>& time;
+    double width;
+    const words::Language& language;
+
+    void add(const std::vector<double>& values, const words::Said& name,
+             const words::Amount& at_most) const {
+        if (values.size() != time.size()) return;
+        constexpr double tall = 60.0;
+        const double lasts = time.back() > 0.0 ? time.back() : 1.0;
+        const double high = highest(values);
+        const double top = high > 0.0 ? high : 1.0;
+        put(block, in_qt(language, name), letters, 0.0, width, block.height);
+        put(block, in_qt(language, on_paper::at_most(at_most)), letters, 0.0, width, block.height,
+            Align::right);
+        block.height += line_height_of(letters);
+        for (std::size_t point = 1; point < values.size(); ++point)
+            block.sheet.strokes.append(
+                {{width * time[point - 1] / lasts,
+                  block.height + tall * (1.0 - values[point - 1] / top),
+                  width * time[point] / lasts, block.height + tall * (1.0 - values[point] / top)},
+                 1.4});
+        block.height += tall;
+        block.sheet.strokes.append({{0.0, block.height, width, block.height}, 0.5});
+    }
+};
 
 }  // namespace
 
-Block bars_plot(const answers::BarChart& chart, double width) {
+Block bars_plot(const answers::BarChart& chart, double width, const words::Language& language) {
     QList<Row> rows;
     for (const auto& bar : chart.bars)
-        rows.append(
-            {in_words(bar.label), bar.low, bar.likely, bar.high, in_words(bar.words), bar.chosen});
+        rows.append({in_qt(language, bar.label), bar.low, bar.likely, bar.high,
+                     in_qt(language, bar.words), bar.chosen});
     Block block = rows_plot(rows, width, 0.0);
-    add_lines(block, "Black at least, grey likely, open at best. Bold is what the file has.",
-              letters, width);
+    add_lines(block, in_qt(language, on_paper::what_bars_mean()), letters, width);
     return block;
 }
 
-Block start_plot(const answers::StartChart& chart, double width) {
+Block start_plot(const answers::StartChart& chart, double width, const words::Language& language) {
     QList<Row> rows;
     for (const auto& bar : chart.bars)
-        rows.append(
-            {in_words(bar.label), bar.low, bar.likely, bar.high, in_words(bar.shown), bar.binding});
+        rows.append({in_qt(language, bar.label), bar.low, bar.likely, bar.high,
+                     in_qt(language, bar.shown), bar.binding});
     Block block = rows_plot(rows, width, 1.0);
-    add_lines(
-        block,
-        "Share of each limit that is used: black at least, grey likely, open at most; the line is "
-        "the limit. Bold is the nearest one.",
-        letters, width);
+    add_lines(block, in_qt(language, on_paper::what_shares_mean()), letters, width);
     return block;
 }
 
-Block course_plot(const answers::StartChart& chart, double width) {
+Block course_plot(const answers::StartChart& chart, double width, const words::Language& language) {
+    using words::Dimension;
     Block block;
     if (chart.time.size() < 2) return block;
-    constexpr double tall = 60.0;
-    const double lasts = chart.time.back() > 0.0 ? chart.time.back() : 1.0;
-    const auto curve = [&](const std::vector<double>& values, const QString& name,
-                           const QString& unit, double scale) {
-        if (values.size() != chart.time.size()) return;
-        const double high = *std::max_element(values.begin(), values.end());
-        const double top = high > 0.0 ? high : 1.0;
-        put(block, name, letters, 0.0, width, block.height);
-        put(block, QStringLiteral("%1 %2 at most").arg(QString::number(high * scale, 'g', 3), unit),
-            letters, 0.0, width, block.height, Align::right);
-        block.height += line_height_of(letters);
-        for (std::size_t point = 1; point < values.size(); ++point)
-            block.sheet.strokes.append({{width * chart.time[point - 1] / lasts,
-                                         block.height + tall * (1.0 - values[point - 1] / top),
-                                         width * chart.time[point] / lasts,
-                                         block.height + tall * (1.0 - values[point] / top)},
-                                        1.4});
-        block.height += tall;
-        block.sheet.strokes.append({{0.0, block.height, width, block.height}, 0.5});
+    const Courses courses{block, chart.time, width, language};
+    courses.add(chart.speed, words::said<"speed">(),
+                most(Dimension::fraction, highest(chart.speed), "%"));
+    courses.add(chart.current, words::said<"current of the motor">(),
+                most(Dimension::current, highest(chart.current), "A"));
+    courses.add(chart.direct_voltage, words::said<"voltage at the inverter">(),
+                most(Dimension::voltage, highest(chart.direct_voltage), "V"));
+    const auto seconds = [&](double time) {
+        return in_qt(
+            language,
+            words::Amount{.dimension = Dimension::duration, .si = time, .digits = 2, .unit = "s"});
     };
-    curve(chart.speed, QStringLiteral("speed"), QStringLiteral("%"), 100.0);
-    curve(chart.current, QStringLiteral("current of the motor"), QStringLiteral("A"), 1.0);
-    curve(chart.direct_voltage, QStringLiteral("voltage at the inverter"), QStringLiteral("V"),
-          1.0);
-    put(block, QStringLiteral("0 s"), letters, 0.0, width, block.height);
-    put(block, QStringLiteral("%1 s").arg(QString::number(lasts, 'g', 2)), letters, 0.0, width,
-        block.height, Align::right);
+    put(block, seconds(0.0), letters, 0.0, width, block.height);
+    put(block, seconds(chart.time.back()), letters, 0.0, width, block.height, Align::right);
     block.height += line_height_of(letters);
     return block;
 }
 
-QList<Plot> plots_of(const answers::Answer& answer, double width) {
+namespace {
+
+void add_starts(QList<Plot>& plots, const answers::StartChart& chart, double width,
+                const words::Language& language) {
+    const QString load = in_qt(chart.name);
+    plots.append({QStringLiteral("start of ") + load,
+                  in_qt(language, words::said<"{load} {verdict}">(chart.name, chart.words)),
+                  start_plot(chart, width, language)});
+    if (chart.time.size() > 1)
+        plots.append({QStringLiteral("course of ") + load,
+                      in_qt(language, on_paper::how_it_comes_up(chart.name)),
+                      course_plot(chart, width, language)});
+}
+
+}  // namespace
+
+QList<Plot> plots_of(const answers::Answer& answer, double width, const words::Language& language) {
     QList<Plot> plots;
     if (answer.days && answer.days->at.size() > 1 && answer.days->lasts > 0.0)
-        plots.append({QStringLiteral("days"), QStringLiteral("Stored in the packs"),
-                      days_plot(*answer.days, width)});
+        plots.append({QStringLiteral("days"), in_qt(language, words::said<"Stored in the packs">()),
+                      days_plot(*answer.days, width, language)});
     for (const auto& chart : answer.bars)
-        plots.append({in_words(chart.name), in_words(chart.title), bars_plot(chart, width)});
-    for (const auto& chart : answer.starts) {
-        plots.append({QStringLiteral("start of ") + in_words(chart.name),
-                      in_words(chart.name + " " + chart.words), start_plot(chart, width)});
-        if (chart.time.size() > 1)
-            plots.append({QStringLiteral("course of ") + in_words(chart.name),
-                          in_words("How " + chart.name + " comes up, most likely"),
-                          course_plot(chart, width)});
-    }
+        plots.append(
+            {in_qt(chart.name), in_qt(language, chart.title), bars_plot(chart, width, language)});
+    for (const auto& chart : answer.starts)
+        add_starts(plots, chart, width, language);
     if (answer.builds)
         for (const auto& view : answer.builds->views)
-            plots.append({QStringLiteral("builds by ") + in_words(view.name),
-                          in_words("How sure a build is against its " + view.name),
-                          builds_plot(*answer.builds, view, width)});
+            plots.append({QStringLiteral("builds by ") + in_qt(view.name),
+                          in_qt(language, view.name == "price" ? on_paper::how_sure_by_price()
+                                                               : on_paper::how_sure_by_weight()),
+                          builds_plot(*answer.builds, view, width, language)});
     if (answer.wiring && !answer.wiring->boxes.empty())
-        plots.append({QStringLiteral("wiring"), QStringLiteral("The build"),
-                      wiring_plot(*answer.wiring, width)});
+        plots.append({QStringLiteral("wiring"), in_qt(language, on_paper::the_build()),
+                      wiring_plot(*answer.wiring, language)});
     return plots;
 }
 

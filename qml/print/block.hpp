@@ -4,6 +4,7 @@
 #include <string>
 
 #include "print/sheet.hpp"
+#include "words/language.hpp"
 
 namespace printing {
 
@@ -16,12 +17,14 @@ struct Block {
 enum class Align { left, right };
 
 [[nodiscard]] QString in_qt(const std::string& text);
+[[nodiscard]] QString in_qt(const words::Language& language, const words::Said& said);
+[[nodiscard]] QString in_qt(const words::Language& language, const words::Amount& amount);
 
 // One line at a place of its own; the block does not grow.
 void put(Block& block, const QString& text, Type type, double left, double width, double top,
          Align align = Align::left);
 
 // Text broken into lines below what is there.
-void add_lines(Block& block, const std::string& text, Type type, double width, double left = 0.0);
+void add_lines(Block& block, const QString& text, Type type, double width, double left = 0.0);
 
 }  // namespace printing

@@ -3,6 +3,7 @@
 
 #include "answers/card/lid_card.hpp"
 #include "print/sheet.hpp"
+#include "words/language.hpp"
 
 namespace printing {
 
@@ -15,7 +16,9 @@ enum class Paper { a4, letter };
 [[nodiscard]] QSizeF size_of(Paper paper);  // points
 
 // Where the parts are too long for the page, rows of theirs are left out and that is said there.
-//   gives   `fits` false when even so it does not fit
-[[nodiscard]] Sheet lay_out(answers::LidCard card, Paper paper);
+//   language   of the reader, with units and clock
+//   gives      `fits` false when even so it does not fit
+[[nodiscard]] Sheet lay_out(answers::LidCard card, Paper paper,
+                            const words::Language& language = words::english());
 
 }  // namespace printing

@@ -1,10 +1,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "answers/clock_words.hpp"
+#include "faces/paper.hpp"
 #include "print/plots.hpp"
+#include "units/said.hpp"
 
 namespace printing {
 
@@ -16,8 +16,10 @@ constexpr Type letters{.size = plot_letters};
 constexpr double left = 46.0;  // for the figures of the scale
 constexpr double tall = 170.0;
 constexpr double room_above = 14.0;  // for the letters of events
+constexpr double flows_tall = 44.0;
 constexpr double night_grey = 0.93;
 constexpr double band_grey = 0.75;
+constexpr double sun_grey = 0.6;
 
 struct Frame {
     const DaysChart& chart;
@@ -54,14 +56,15 @@ void add_band(Block& block, const Frame& frame) {
 }
 
 // Three steps of the stored energy, and each midnight with its day.
-void add_scales(Block& block, const Frame& frame) {
+void add_scales(Block& block, const Frame& frame, const words::Language& language) {
     const double low = room_above + tall;
     for (int step = 0; step <= 2; ++step) {
         const double stored = frame.chart.top * step / 2.0;
         const double y = frame.y(stored);
         block.sheet.strokes.append({{left, y, frame.width, y}, step == 0 ? 1.0 : 0.3});
-        put(block, QString::fromStdString(fmt::format("{:.1f} kWh", stored / 1000.0)), letters, 0.0,
-            left - 4.0, y - (step == 0 ? line_height_of(letters) : line_height_of(letters) / 2.0),
+        put(block, in_qt(language, units::amount_in(stored * units::watt_hour, "kWh", 1)), letters,
+            0.0, left - 4.0,
+            y - (step == 0 ? line_height_of(letters) : line_height_of(letters) / 2.0),
             Align::right);
     }
     const auto& chart = frame.chart;
@@ -72,8 +75,8 @@ void add_scales(Block& block, const Frame& frame) {
     int number = 0;
     for (double hours = first; hours < chart.lasts; hours += 24.0, ++number) {
         block.sheet.strokes.append({{frame.x(hours), low, frame.x(hours), low + 4.0}, 1.0});
-        const QString day = QString::fromStdString(
-            answers::short_weekday(chart.starts + (hours + 1.0) * units::hour));
+        const QString day =
+            in_qt(language, answers::short_weekday(chart.starts + (hours + 1.0) * units::hour));
         if (number % every == 0 && frame.x(hours) + width_of(day, letters) + 3.0 < frame.width)
             put(block, day, letters, frame.x(hours) + 3.0, frame.width, low + 2.0);
     }
@@ -83,7 +86,7 @@ void add_scales(Block& block, const Frame& frame) {
 
 // A letter above its hour; those that come too close to the one before stand under it in the list
 // alone. The list tells them all.
-void add_markers(Block& block, const Frame& frame) {
+void add_markers(Block& block, const Frame& frame, const words::Language& language) {
     double free_from = 0.0;
     char sign = 'a';
     for (const auto& marker : frame.chart.markers) {
@@ -97,26 +100,64 @@ void add_markers(Block& block, const Frame& frame) {
             put(block, letter, letters, begins, wide, 0.0);
             free_from = begins + wide + 2.0;
         }
-        add_lines(block, fmt::format("{}  {}", sign, marker.label), letters, frame.width - left,
-                  left);
+        add_lines(block, letter + QStringLiteral("  ") + in_qt(language, marker.label), letters,
+                  frame.width - left, left);
         ++sign;
     }
 }
 
+double most_power(const std::vector<DaysChart::Hour>& hours) {
+    double most = 0.0;
+    for (const auto& hour : hours)
+        most = std::max({most, hour.mean(hour.wanted), hour.mean(hour.sun_offered)});
+    return most;
+}
+
+// Below the store, over the same hours: what the loads want as a line, what the sun offers in
+// grey, each as the mean of its hour.
+void add_flows(Block& block, const Frame& frame, const words::Language& language) {
+    const auto& hours = frame.chart.hours;
+    const double most = most_power(hours);
+    if (!(most > 0.0)) return;
+    const double top = block.height + 4.0;
+    const double low = top + flows_tall;
+    const auto y = [&](double power) { return low - flows_tall * power / most; };
+    double before = low;
+    for (const auto& hour : hours) {
+        const double from = frame.x(hour.from);
+        const double to = frame.x(hour.to);
+        if (hour.sun_offered > 0.0)
+            block.sheet.shapes.append(
+                {QPolygonF(QRectF(QPointF(from, y(hour.mean(hour.sun_offered))), QPointF(to, low))),
+                 sun_grey});
+        const double wanted = y(hour.mean(hour.wanted));
+        block.sheet.strokes.append({{from, before, from, wanted}, 1.0});
+        block.sheet.strokes.append({{from, wanted, to, wanted}, 1.0});
+        before = wanted;
+    }
+    block.sheet.strokes.append({{left, low, frame.width, low}, 1.0});
+    put(block,
+        in_qt(language,
+              words::Amount{
+                  .dimension = words::Dimension::power, .si = most, .digits = 2, .unit = "W"}),
+        letters, 0.0, left - 4.0, top, Align::right);
+    block.height = low + 3.0;
+}
+
 }  // namespace
 
-Block days_plot(const DaysChart& chart, double width) {
+Block days_plot(const DaysChart& chart, double width, const words::Language& language) {
     Block block;
     const Frame frame{chart, width};
     add_nights(block, frame);
     add_band(block, frame);
-    add_scales(block, frame);
-    add_markers(block, frame);
-    add_lines(
-        block,
-        "Stored in the packs: black line likely, grey band from the bad to the good end, pale "
-        "grey night.",
-        letters, width - left, left);
+    add_scales(block, frame, language);
+    add_flows(block, frame, language);
+    add_markers(block, frame, language);
+    if (most_power(chart.hours) > 0.0)
+        add_lines(block, in_qt(language, faces::paper::what_flows_mean()), letters, width - left,
+                  left);
+    add_lines(block, in_qt(language, faces::paper::what_days_mean()), letters, width - left, left);
     return block;
 }
 

@@ -12,26 +12,25 @@ constexpr Type small{.size = 9.0};
 constexpr double gap = 8.0;  // between columns of a table
 constexpr double paper_margin = 42.0;
 
-double widest_word(const std::string& text, Type type) {
+double widest_word(const QString& text, Type type) {
     double wide = 0.0;
-    for (const QString& word : words_in(in_qt(text)))
+    for (const QString& word : words_in(text))
         wide = std::max(wide, width_of(word, type));
     return wide;
 }
 
 // As wide as the longest cell; where that is too much, each gives of what it has above its longest
 // word.
-QList<double> widths_of(const std::vector<std::string>& headings,
-                        const std::vector<std::vector<std::string>>& rows, Type type,
+QList<double> widths_of(const QStringList& headings, const QList<QStringList>& rows, Type type,
                         double width) {
     const Type bold{.size = type.size, .bold = true};
     QList<double> widths;
     QList<double> least;
-    for (std::size_t column = 0; column < headings.size(); ++column) {
-        double wide = width_of(in_qt(headings[column]), bold);
+    for (qsizetype column = 0; column < headings.size(); ++column) {
+        double wide = width_of(headings[column], bold);
         double word = widest_word(headings[column], bold);
         for (const auto& row : rows) {
-            wide = std::max(wide, width_of(in_qt(row[column]), type));
+            wide = std::max(wide, width_of(row[column], type));
             word = std::max(word, widest_word(row[column], type));
         }
         widths << wide + 1.0;
@@ -55,14 +54,13 @@ QList<double> widths_of(const std::vector<std::string>& headings,
     return widths;
 }
 
-Block row_of(const std::vector<std::string>& cells, const QList<double>& widths, Type type,
-             double width) {
+Block row_of(const QStringList& cells, const QList<double>& widths, Type type, double width) {
     Block block;
     double left = 0.0;
     double height = 0.0;
-    for (std::size_t column = 0; column < cells.size(); ++column) {
+    for (qsizetype column = 0; column < cells.size(); ++column) {
         Block cell;
-        const double wide = widths[static_cast<qsizetype>(column)];
+        const double wide = widths[column];
         add_lines(cell, cells[column], type, wide);
         move(cell.sheet, left, 1.0);
         add(block.sheet, cell.sheet);
@@ -76,12 +74,20 @@ Block row_of(const std::vector<std::string>& cells, const QList<double>& widths,
 
 }  // namespace
 
-Flow::Flow(QSizeF page, std::string foot) : page_(page), foot_(std::move(foot)) {
+Flow::Flow(QSizeF page, QString foot) : page_(page), foot_(std::move(foot)) {
     new_page();
 }
 
 double Flow::width() const {
     return page_.width() - 2.0 * paper_margin;
+}
+
+double Flow::low() const {
+    return page_.height() - paper_margin - 16.0;
+}
+
+QSizeF Flow::room() const {
+    return {width(), low() - y_ - 8.0};
 }
 
 void Flow::new_page() {
@@ -97,9 +103,8 @@ void Flow::turn() {
 }
 
 void Flow::add(const Block& block, double gap_before, double keep) {
-    const double low = page_.height() - paper_margin - 16.0;
     const bool at_top = y_ <= paper_margin;
-    if (!at_top && y_ + gap_before + block.height + keep > low) new_page();
+    if (!at_top && y_ + gap_before + block.height + keep > low()) new_page();
     if (y_ > paper_margin) y_ += gap_before;
     Sheet moved = block.sheet;
     move(moved, paper_margin, y_);
@@ -107,9 +112,9 @@ void Flow::add(const Block& block, double gap_before, double keep) {
     y_ += block.height;
 }
 
-void Flow::add(const std::string& text, Type type, double gap_before, double left, double keep) {
+void Flow::add(const QString& text, Type type, double gap_before, double left, double keep) {
     double before = gap_before;
-    for (const QString& line : broken(in_qt(text), type, width() - left)) {
+    for (const QString& line : broken(text, type, width() - left)) {
         Block block;
         put(block, line, type, left, width(), 0.0);
         block.height = line_height_of(type);
@@ -118,9 +123,8 @@ void Flow::add(const std::string& text, Type type, double gap_before, double lef
     }
 }
 
-void Flow::add(const std::vector<std::string>& headings,
-               const std::vector<std::vector<std::string>>& rows, Type type) {
-    if (rows.empty() || headings.empty()) return;
+void Flow::add(const QStringList& headings, const QList<QStringList>& rows, Type type) {
+    if (rows.isEmpty() || headings.isEmpty()) return;
     const QList<double> widths = widths_of(headings, rows, type, width());
     const Block head = row_of(headings, widths, {.size = type.size, .bold = true}, width());
     add(head, 2.0, 2.0 * line_height_of(type));
@@ -142,7 +146,7 @@ QList<Sheet> Flow::pages() const {
     for (qsizetype number = 0; number < pages.size(); ++number) {
         const double wide = pages[number].size.width() - 2.0 * paper_margin;
         Block foot;
-        put(foot, in_qt(foot_), small, 0.0, wide, 0.0);
+        put(foot, foot_, small, 0.0, wide, 0.0);
         put(foot, QStringLiteral("%1 / %2").arg(number + 1).arg(pages.size()), small, 0.0, wide,
             0.0, Align::right);
         move(foot.sheet, paper_margin,

@@ -14,9 +14,9 @@ namespace printing {
 
 namespace {
 
-void tell(const units::Errors& errors) {
+void tell(const units::Errors& errors, const words::Language& language) {
     for (const auto& error : errors)
-        std::fprintf(stderr, "%s\n", units::print(error).c_str());
+        std::fprintf(stderr, "%s\n", units::print(error, language).c_str());
 }
 
 template <class Value, std::size_t count>
@@ -56,23 +56,23 @@ int print_to_file(const Wishes& wishes) {
                           .found = "a scenario and the file to print to are wanted",
                           .remedy = "such as --print storm.toml card.pdf"});
     if (!errors.empty()) {
-        tell(errors);
+        tell(errors, wishes.language);
         return unusable;
     }
     const auto read = scenario::read_scenario_file(wishes.file.toStdString());
     if (!read) {
-        tell(read.error());
+        tell(read.error(), wishes.language);
         return unusable;
     }
-    const auto sheets = sheets_of(*read, *kind, *paper, QDate::currentDate());
+    const auto sheets = sheets_of(*read, *kind, *paper, QDate::currentDate(), wishes.language);
     if (!sheets) {
-        tell(sheets.error());
+        tell(sheets.error(), wishes.language);
         return unusable;
     }
     const scenario::Saving saving =
         write_pdf(*sheets, QString::fromStdString(read->scenario.title), wishes.pdf);
     if (!saving.saved()) {
-        tell({scenario::not_saved(wishes.pdf.toStdString(), saving)});
+        tell({scenario::not_saved(wishes.pdf.toStdString(), saving)}, wishes.language);
         return unusable;
     }
     return printed;

@@ -18,12 +18,14 @@ struct Wishes {
     QString pdf;    // where to print to
     QString sheet;  // "card", "report", "wiring"
     QString paper;  // "a4", "letter"
+    words::Language language = words::english();
 };
 
 [[nodiscard]] std::optional<Kind> kind_named(const QString& word);
 [[nodiscard]] std::optional<Paper> paper_named(const QString& word);
 
-// Prints, and tells on standard error what stood in the way. Gives the exit status.
+// Prints, and tells on standard error what stood in the way, both in the language wished. Gives
+// the exit status.
 [[nodiscard]] int print_to_file(const Wishes& wishes);
 
 // A sheet needs no display. Before the application is made.

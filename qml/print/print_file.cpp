@@ -1,12 +1,11 @@
 #include "print/print_file.hpp"
 
 #include <string_view>
+#include <utility>
 
 #include <QBuffer>
 #include <QFile>
 #include <QObject>
-#include <QPageLayout>
-#include <QPageSize>
 #include <QPdfWriter>
 
 #include "answers/answer_of.hpp"
@@ -14,7 +13,8 @@
 #include "answers/card/parts.hpp"
 #include "command_line/made_by.hpp"
 #include "command_line/questions.hpp"
-#include "print/report_layout.hpp"
+#include "faces/paper.hpp"
+#include "print/printer.hpp"
 #include "questions/card.hpp"
 #include "questions/found.hpp"
 
@@ -30,16 +30,14 @@ QString made_on(QDate today) {
 }
 
 units::Result<QList<Sheet>> card_of(const scenario::ReadScenario& read, Paper paper,
-                                    const QString& made) {
+                                    const QString& made, const words::Language& language) {
     Sheet sheet = lay_out(
-        answers::lid_card(read.scenario, answers::card_answers(questions::find_for_card(read, {})),
-                          made.toStdString()),
-        paper);
+        answers::lid_card(read.scenario, questions::find_for_card(read, {}), made.toStdString()),
+        paper, language);
     if (!sheet.fits)
         return units::fail({.where = "card",
-                            .found = "the names in this file are too long for one page",
-                            .remedy = "shorten the names of loads and circuits, or print the "
-                                      "report"});
+                            .found = faces::paper::too_long_for_the_card(),
+                            .remedy = faces::paper::shorten_names()});
     return QList<Sheet>{sheet};
 }
 
@@ -50,43 +48,47 @@ bool is_of_the_file_alone(const command_line::Question& question) {
            name != "now" && name != "learnt";
 }
 
-units::Result<QList<Sheet>> report_of(const scenario::ReadScenario& read, Paper paper,
-                                      const QString& made) {
-    Book book{.title = read.scenario.title, .made = made.toStdString(), .chapters = {}};
+}  // namespace
+
+Book book_of(const scenario::ReadScenario& read, std::string made) {
+    Book book{.title = read.scenario.title, .made = std::move(made), .chapters = {}};
     for (const auto& question : command_line::questions()) {
         if (!is_of_the_file_alone(question)) continue;
         command_line::Request request;
         request.question = &question;
         auto answer = command_line::answer_to(read, request);
         if (answer)
-            book.chapters.push_back({question.asks, std::move(*answer), {}});
+            book.chapters.push_back({question.name, question.asks, std::move(*answer), {}});
         else
-            book.chapters.push_back({question.asks, {}, answers::reason_in(answer.error())});
+            book.chapters.push_back(
+                {question.name, question.asks, {}, answers::reason_in(answer.error())});
     }
-    return lay_out(book, paper);
+    return book;
 }
 
+namespace {
+
 units::Result<QList<Sheet>> wiring_of(const scenario::ReadScenario& read, Paper paper,
-                                      const QString& made) {
+                                      const QString& made, const words::Language& language) {
     const auto found = questions::find(read, questions::Asked{questions::WiringAsked{}}, {});
     if (!found) return units::fail(found.error());
-    return lay_out_wiring(answers::answer_of(*found), made.toStdString(), paper);
+    return lay_out_wiring(answers::answer_of(*found), made.toStdString(), paper, language);
 }
 
 }  // namespace
 
 units::Result<QList<Sheet>> sheets_of(const scenario::ReadScenario& read, Kind kind, Paper paper,
-                                      QDate today) {
+                                      QDate today, const words::Language& language) {
     const QString made = made_on(today);
     switch (kind) {
         case Kind::report:
-            return report_of(read, paper, made);
+            return lay_out(book_of(read, made.toStdString()), paper, language);
         case Kind::wiring:
-            return wiring_of(read, paper, made);
+            return wiring_of(read, paper, made, language);
         case Kind::card:
             break;
     }
-    return card_of(read, paper, made);
+    return card_of(read, paper, made, language);
 }
 
 scenario::Saving write_file(const QByteArray& bytes, const QString& path) {
@@ -103,22 +105,7 @@ QByteArray in_pdf(const QList<Sheet>& sheets, const QString& title) {
         writer.setResolution(dots_per_inch);
         writer.setTitle(title);
         writer.setCreator(QString::fromStdString(command_line::name_and_version()));
-        QPainter painter;
-        for (const Sheet& sheet : sheets) {
-            const bool lying = sheet.size.width() > sheet.size.height();
-            writer.setPageSize(QPageSize(lying ? sheet.size.transposed() : sheet.size,
-                                         QPageSize::Point, {}, QPageSize::ExactMatch));
-            writer.setPageOrientation(lying ? QPageLayout::Landscape : QPageLayout::Portrait);
-            writer.setPageMargins({});
-            if (!painter.isActive())
-                painter.begin(&writer);
-            else
-                writer.newPage();
-            painter.save();
-            painter.scale(dots_per_inch / 72.0, dots_per_inch / 72.0);
-            paint(painter, sheet);
-            painter.restore();
-        }
+        if (!paint_pages(writer, sheets)) return {};
     }
     return bytes;
 }

@@ -8,11 +8,14 @@
 #include "answers/packs/builds_chart.hpp"
 #include "command_line/questions.hpp"
 #include "faces/csv.hpp"
+#include "faces/paper.hpp"
 #include "print/plots.hpp"
 #include "print/print_file.hpp"
 #include "print/sheet_svg.hpp"
 
 namespace printing {
+
+namespace on_paper = faces::paper;
 
 namespace {
 
@@ -23,18 +26,18 @@ using answers::Series;
 constexpr double plot_width = 560.0;  // points, about a page wide
 constexpr double edge = 12.0;
 
-Column words(std::string name, std::vector<std::string> points) {
-    return {.name = name, .heading = std::move(name), .unit = {}, .points = std::move(points)};
-}
-
-Column numbers(std::string name, const std::string& unit, std::vector<double> points) {
-    return {.name = name, .heading = std::move(name), .unit = unit, .points = std::move(points)};
+Column numbers(std::string name, words::Said heading, const std::string& unit,
+               std::vector<double> points) {
+    return {.name = std::move(name),
+            .heading = std::move(heading),
+            .unit = unit,
+            .points = std::move(points)};
 }
 
 // Bars as a table: what each is called, at least, likely, at best.
 template <class Bars>
 Series table_of(const Bars& bars, const std::string& unit, double factor) {
-    std::vector<std::string> labels;
+    std::vector<words::Said> labels;
     std::vector<double> low;
     std::vector<double> likely;
     std::vector<double> high;
@@ -44,11 +47,14 @@ Series table_of(const Bars& bars, const std::string& unit, double factor) {
         likely.push_back(factor * bar.likely);
         high.push_back(factor * bar.high);
     }
-    return {.name = "bars",
-            .title = {},
-            .columns = {words("what", std::move(labels)), numbers("low", unit, std::move(low)),
-                        numbers("likely", unit, std::move(likely)),
-                        numbers("high", unit, std::move(high))}};
+    return {
+        .name = "bars",
+        .title = {},
+        .columns = {
+            {.name = "what", .heading = on_paper::what(), .unit = {}, .points = std::move(labels)},
+            numbers("low", on_paper::low(), unit, std::move(low)),
+            numbers("likely", on_paper::likely(), unit, std::move(likely)),
+            numbers("high", on_paper::high(), unit, std::move(high))}};
 }
 
 const Series* series_named(const Answer& answer, std::string_view name) {
@@ -79,12 +85,15 @@ Sheet drawing_of(const Plot& plot) {
     double wide = plot_width;
     for (const Words& each : sheet.words)
         wide = std::max(wide, each.box.right() - edge);
+    for (const Stroke& each : sheet.strokes)
+        wide = std::max({wide, each.line.x1() - edge, each.line.x2() - edge});
     sheet.size = {wide + 2.0 * edge, plot.block.height + 2.0 * edge};
     return sheet;
 }
 
 QList<SavedPlot> plots_of_questions(const scenario::ReadScenario& read,
-                                    std::initializer_list<std::string_view> names) {
+                                    std::initializer_list<std::string_view> names,
+                                    const words::Language& language) {
     QList<SavedPlot> saved;
     for (const auto& question : command_line::questions()) {
         if (std::ranges::find(names, question.name) == names.end()) continue;
@@ -92,14 +101,14 @@ QList<SavedPlot> plots_of_questions(const scenario::ReadScenario& read,
         request.question = &question;
         const auto answer = command_line::answer_to(read, request);
         if (!answer) continue;
-        for (const Plot& plot : plots_of(*answer, plot_width)) {
+        for (const Plot& plot : plots_of(*answer, plot_width, language)) {
             Series made;
             Answer table{.question = answer->question};
             if (const Series* series = drawn_from(*answer, plot.name, made))
                 table.series = {*series};
             saved.append({QString::fromLatin1(question.name) + QLatin1Char(' ') + plot.name,
                           plot.title, drawing_of(plot),
-                          QByteArray::fromStdString(faces::in_csv(table))});
+                          QByteArray::fromStdString(faces::in_csv(table, language))});
         }
     }
     return saved;
@@ -107,12 +116,14 @@ QList<SavedPlot> plots_of_questions(const scenario::ReadScenario& read,
 
 }  // namespace
 
-QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read) {
-    return plots_of_questions(read, {"outage", "sun", "start", "wiring"});
+QList<SavedPlot> plots_to_save(const scenario::ReadScenario& read,
+                               const words::Language& language) {
+    return plots_of_questions(read, {"outage", "sun", "start", "wiring"}, language);
 }
 
-QList<SavedPlot> builds_to_save(const scenario::ReadScenario& read) {
-    return plots_of_questions(read, {"packs"});
+QList<SavedPlot> builds_to_save(const scenario::ReadScenario& read,
+                                const words::Language& language) {
+    return plots_of_questions(read, {"packs"}, language);
 }
 
 scenario::Saving write_plot(const SavedPlot& plot, const QString& path) {

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "faces/wiring_svg.hpp"
+#include "faces/pictures/wiring_svg.hpp"
 
 namespace printing {
 

@@ -21,9 +21,9 @@
 #include <sunnonlinsol/sunnonlinsol_fixedpoint.h>
 #endif
 
-#include "outage/clock.hpp"
-#include "scenario/read.hpp"
-#include "sizing/design.hpp"
+#include "outage/clock/clock.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/design.hpp"
 
 namespace {
 

@@ -6,9 +6,9 @@
 #include <vector>
 
 #include "engine/scenario/sample.hpp"
-#include "scenario/document.hpp"
-#include "scenario/read.hpp"
-#include "scenario/save.hpp"
+#include "scenario/file/document.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/file/save.hpp"
 
 namespace {
 

@@ -2,11 +2,11 @@
 #include <chrono>
 #include <cstdio>
 
-#include "answers/outage/starts.hpp"
 #include "motor/code_letter.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "scenario/read.hpp"
+#include "questions/shared/outage_starts.hpp"
+#include "scenario/file/read.hpp"
 #include "starting/settle.hpp"
 
 namespace {
@@ -109,7 +109,7 @@ int main() {
     });
     const double checked = milliseconds(15, [&] {
         const auto made = outage::plan_outage(*outage::make_ready(read->scenario));
-        return answers::outage_start_findings(read->scenario, made).size();
+        return questions::starts_of_outage(read->scenario, made).stories.size();
     });
     std::printf("14 days, starts unchecked   %8.3f ms   1\n", alone);
     std::printf("14 days, %4zu starts checked %7.3f ms   %.2f\n", plan.starts.size(), checked,

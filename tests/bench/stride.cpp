@@ -5,8 +5,8 @@
 
 #include "raw_kernel.hpp"
 
-#include "scenario/read.hpp"
-#include "sizing/design.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/design.hpp"
 
 namespace {
 

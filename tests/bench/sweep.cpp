@@ -1,7 +1,7 @@
 // The sweep over packs, panels and weathers: its cost by width of the processor, by lanes, by
 // threads, by days, weathers and cells, and against running every cell. All figures are of one run
 // and of processor time unless it says otherwise; compare ratios, not times of different days.
-#include "sizing/sweep.hpp"
+#include "sizing/builds/sweep.hpp"
 
 #include <atomic>
 #include <chrono>
@@ -11,8 +11,8 @@
 #include <sys/resource.h>
 #include <thread>
 
-#include "outage/clock.hpp"
-#include "scenario/read.hpp"
+#include "outage/clock/clock.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -6,9 +6,9 @@
 #include <cstdio>
 #include <cstring>
 
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/two_well.hpp"
 #include "battery/substep.hpp"
-#include "battery/two_well.hpp"
 
 namespace {
 

@@ -8,7 +8,7 @@
 #include <fmt/format.h>
 
 #include "outage/ready.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -18,7 +18,7 @@ outage::Ready ready_with(int packs, bool alike, double days) {
     std::string text;
     {
         const auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SCENARIO), {});
-        if (!read) throw std::runtime_error(read.error().front().found);
+        if (!read) throw std::runtime_error(std::string(read.error().front().found));
         text = read->text;
     }
     auto read = scenario::read_scenario(text, "bench", {});
@@ -38,7 +38,7 @@ outage::Ready ready_with(int packs, bool alike, double days) {
         scenario.packs.push_back(pack);
     }
     const auto ready = outage::make_ready(scenario);
-    if (!ready) throw std::runtime_error(ready.error().front().found);
+    if (!ready) throw std::runtime_error(std::string(ready.error().front().found));
     return *ready;
 }
 

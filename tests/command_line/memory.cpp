@@ -17,7 +17,7 @@ const std::string demo = std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/ice_st
 
 // Below some 12 MB of address space the loader and the libraries do not come up themselves.
 constexpr long least = 20'000'000;
-constexpr long step = 4'000'000;
+constexpr long step = 8'000'000;
 // Its packs are alike, so that many weathers take little time and some memory.
 const std::string alike = std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios/summer_storm.toml";
 
@@ -42,8 +42,8 @@ TEST(candlemark_memory, ends_in_words) {
     int short_of_memory = 0;
     for (long limit = least; limit <= 60'000'000; limit += step) {
         for (const auto& asked :
-             {std::vector<std::string>{"packs", alike, "--weathers", "300", "--threads", "4"},
-              std::vector<std::string>{"packs", alike, "--weathers", "300", "--threads", "1"},
+             {std::vector<std::string>{"packs", alike, "--weathers", "64", "--threads", "4"},
+              std::vector<std::string>{"packs", alike, "--weathers", "64", "--threads", "1"},
               std::vector<std::string>{"outage", demo},
               std::vector<std::string>{"read", remarks}}) {
             const auto ended = candlemark(asked, "", {}, {.address_space = limit});
@@ -70,7 +70,7 @@ TEST(candlemark_memory, several_threads_answer_wherever_one_does) {
         for (const auto& [name, input] :
              {std::pair{alike, std::string()}, std::pair{std::string("-"), text}}) {
             const auto on = [&](const char* threads) {
-                return candlemark({"packs", name, "--weathers", "100", "--threads", threads}, input,
+                return candlemark({"packs", name, "--weathers", "64", "--threads", threads}, input,
                                   {}, {.address_space = limit});
             };
             const auto one = on("1");

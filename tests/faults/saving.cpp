@@ -1,6 +1,6 @@
 // A file is saved while every single call may fail: it is then as it was or as it is to be, and
 // nothing is said to be saved that is not.
-#include "scenario/saving.hpp"
+#include "scenario/file/saving.hpp"
 
 #include <array>
 #include <cerrno>

@@ -20,9 +20,9 @@
 #include "command_line/run.hpp"
 #include "faces/csv.hpp"
 #include "faces/json.hpp"
+#include "faces/pictures/wiring_svg.hpp"
 #include "faces/sheet.hpp"
 #include "faces/text.hpp"
-#include "faces/wiring_svg.hpp"
 #include "fuzz/changes.hpp"
 #include "fuzz/target.hpp"
 
@@ -105,12 +105,12 @@ std::set<std::size_t> widths_of(const std::string& csv) {
 }
 
 void check(const Answer& answer, std::string_view input) {
-    must(!answer.defect, "a fault of the program: " + answer.defect.value_or(""));
+    must(!answer.defect, "a fault of the program: " + std::string(answer.defect.value_or(words::Said())));
     must(!answer.sentences.empty() && !answer.sentences.front().empty(), "no plain answer");
     for (const auto& member : answer.values)
         must_be_finite(member.value, member.key);
     for (const auto& row : answer.working)
-        must(std::isfinite(row.value.value), "working: " + row.quantity + " is not finite");
+        must(std::isfinite(row.value.value), "working: " + std::string(row.quantity) + " is not finite");
     for (const auto& series : answer.series)
         for (const auto& column : series.columns)
             if (const auto* numbers = std::get_if<std::vector<double>>(&column.points))
@@ -145,7 +145,7 @@ std::string words_of(const units::Errors& errors) {
     std::string words;
     for (const auto& error : errors) {
         must(!error.found.empty(), "a refusal that does not say what was found");
-        words += error.where + error.remedy;
+        words += error.where + std::string(error.remedy);
     }
     return words;
 }
@@ -153,7 +153,8 @@ std::string words_of(const units::Errors& errors) {
 std::string words_of(const Answer& answer) {
     std::string words = answer.question;
     for (const auto& finding : answer.findings)
-        words += std::string(answers::word_for(finding.finding.severity)) + finding.finding.where;
+        words += std::string(answers::word_for(finding.finding.severity)) +
+                 std::string(finding.finding.where);
     for (const auto& assumption : answer.assumptions)
         words += assumption.where;
     return words;

@@ -1,7 +1,7 @@
 #include <array>
 
 #include "fuzz/changes.hpp"
-#include "scenario/descriptions.hpp"
+#include "scenario/keys/descriptions.hpp"
 
 namespace fuzz {
 

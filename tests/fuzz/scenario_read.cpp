@@ -4,11 +4,11 @@
 
 #include "fuzz/changes.hpp"
 #include "fuzz/target.hpp"
-#include "scenario/document.hpp"
-#include "scenario/listing.hpp"
-#include "scenario/print.hpp"
-#include "scenario/read.hpp"
-#include "scenario/save.hpp"
+#include "scenario/file/document.hpp"
+#include "scenario/file/print.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/file/save.hpp"
+#include "scenario/keys/listing.hpp"
 
 namespace fuzz {
 
@@ -24,7 +24,7 @@ Came run(std::string_view text) {
         std::string words;
         for (const auto& error : read.error()) {
             must(!error.found.empty() && !error.remedy.empty(), "a refusal without its remedy");
-            words += error.remedy;
+            words += std::string(error.remedy);
         }
         return {.mark = mark_of(words)};
     }

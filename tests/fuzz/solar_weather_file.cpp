@@ -1,7 +1,7 @@
 // Any bytes whatever through the reader of weather files: an answer or errors, never a fault.
 //
-// A whole year has 8,760 rows, and no chance makes them. An input whose first line is "+epw" or
-// "+tmy3" is therefore put into such a year: each further line "row column text" puts the text into
+// A whole year has 8,760 rows, and no chance makes them. An input whose first line is "+epw",
+// "+tmy3" or "+nsrdb" is therefore put into such a year: each further line "row column text" puts the text into
 // one cell. Reading a year takes a hundred times as long as reading a few rows, which is enough for
 // all that is wrong with cells; so most inputs are files of a few rows.
 #include <algorithm>
@@ -13,7 +13,7 @@
 
 #include "fuzz/changes.hpp"
 #include "fuzz/target.hpp"
-#include "solar/weather_summary.hpp"
+#include "solar/weather/weather_summary.hpp"
 #include "support/weather_text.hpp"
 
 namespace fuzz {
@@ -32,6 +32,11 @@ const std::vector<std::string>& tmy3() {
     return rows;
 }
 
+const std::vector<std::string>& nsrdb() {
+    static const auto rows = parts_of(test_support::nsrdb_text(test_support::plain_hour), '\n');
+    return rows;
+}
+
 std::string with_cell(const std::string& row, std::size_t column, const std::string& text) {
     auto cells = parts_of(row, ',');
     cells[column % cells.size()] = text;
@@ -39,7 +44,7 @@ std::string with_cell(const std::string& row, std::size_t column, const std::str
 }
 
 std::string in_a_year(std::string_view input) {
-    auto rows = input.starts_with("+epw") ? epw() : tmy3();
+    auto rows = input.starts_with("+epw") ? epw() : input.starts_with("+nsrdb") ? nsrdb() : tmy3();
     const auto edits = parts_of(input, '\n');
     for (std::size_t i = 1; i < edits.size(); ++i) {
         char* rest = nullptr;
@@ -64,9 +69,12 @@ std::string some_cell(Random& random) {
 }
 
 std::string few_rows(Random& random) {
-    const bool first = random() % 2 == 0;
-    const auto& year = first ? epw() : tmy3();
-    const std::size_t heads = first ? 8 : 2;
+    struct Form {
+        const std::vector<std::string>& year;
+        std::size_t heads;
+    };
+    const std::array forms{Form{epw(), 8}, Form{tmy3(), 2}, Form{nsrdb(), 3}};
+    const auto& [year, heads] = forms[random() % forms.size()];
     std::vector<std::string> rows(year.begin(), year.begin() + std::ptrdiff_t(heads));
     const std::size_t from = heads + below(rows_of_a_year - 24, random);
     const std::size_t count = 1 + below(24, random);
@@ -113,7 +121,7 @@ Came run(std::string_view input) {
         must(!year.error().empty(), "refused without a word");
         std::string words;
         for (const auto& error : year.error())
-            words += error.where + error.remedy;
+            words += error.where + std::string(error.remedy);
         return {.mark = mark_of(words)};
     }
     const solar::WeatherSummary sums = solar::summary(*year);
@@ -134,7 +142,8 @@ Came run(std::string_view input) {
 
 std::string mutated(std::string_view input, std::string_view other, Random& random) {
     if (random() % 40 == 0) {
-        std::string whole = random() % 2 == 0 ? "+epw" : "+tmy3";
+        constexpr std::array<std::string_view, 3> forms{"+epw", "+tmy3", "+nsrdb"};
+        std::string whole(one_of(forms, random));
         for (auto edits = 1 + random() % 6; edits > 0; --edits)
             whole += fmt::format("\n{} {} {}", below(rows_of_a_year + 8, random), random() % 36,
                                  some_cell(random));
@@ -149,7 +158,7 @@ std::string mutated(std::string_view input, std::string_view other, Random& rand
 
 std::vector<std::string> made_seeds() {
     Random random(1);
-    return {"+epw", "+tmy3", few_rows(random), few_rows(random), few_rows(random)};
+    return {"+epw", "+tmy3", "+nsrdb", few_rows(random), few_rows(random), few_rows(random)};
 }
 
 }  // namespace fuzz

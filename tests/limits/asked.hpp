@@ -7,7 +7,7 @@
 
 #include "key_trials.hpp"
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace key_trials {
 

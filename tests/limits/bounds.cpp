@@ -6,11 +6,11 @@
 
 #include "command_line/run.hpp"
 #include "demand/size.hpp"
-#include "outage/load_uses.hpp"
+#include "outage/clock/work.hpp"
 #include "outage/panel_counts.hpp"
-#include "outage/work.hpp"
-#include "scenario/most.hpp"
-#include "scenario/read.hpp"
+#include "outage/told/load_uses.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/keys/most.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {

@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -26,7 +26,7 @@ constexpr const char* bare = R"((-?[0-9][^;,()?"]*))";
 std::optional<Override> key_and_value(const Error& error) {
     std::smatch match;
     const std::regex form(std::string(R"(([a-z_]+) = )") + in_quotes_or_brackets);
-    const std::string remedy = error.remedy.substr(0, error.remedy.find('{'));
+    const std::string remedy = std::string(error.remedy).substr(0, std::string(error.remedy).find('{'));
     if (!std::regex_search(remedy, match, form)) return std::nullopt;
     const auto dot = error.where.rfind('.');
     const std::string table = dot == std::string::npos ? "" : error.where.substr(0, dot + 1);
@@ -41,7 +41,7 @@ std::string quoted(std::string words) {
 // What to type where; nothing where the hint shows nothing to type.
 std::optional<Override> typed_back(const Error& error) {
     if (const auto beside = key_and_value(error)) return beside;
-    const std::string& remedy = error.remedy;
+    const std::string remedy(error.remedy);
     std::smatch match;
     for (const std::string before : {"such as ", "for instance ", "write ", "give "}) {
         if (std::regex_search(remedy, match, std::regex(before + in_quotes_or_brackets)))
@@ -63,7 +63,7 @@ bool says_what_to_do(const Error& error) {
     static const std::regex doing(
         "^(?:take|keep|give at most|give counts|check|use|put|name|end|"
         "write \\[|give each|give a name|write one line|give the|give both)");
-    return std::regex_search(error.remedy, doing);
+    return std::regex_search(std::string(error.remedy), doing);
 }
 
 bool is_there(const units::Errors& errors, const Error& error) {

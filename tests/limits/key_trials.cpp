@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "scenario/descriptions.hpp"
+#include "scenario/keys/descriptions.hpp"
 
 namespace key_trials {
 
@@ -104,6 +104,9 @@ since = 2025-10-01
 
 [goal]
 chance = "90 %"
+
+[clock]
+ahead_by = "7 min"
 
 [[log]]
 at = 2026-01-14T21:00:00
@@ -218,7 +221,7 @@ void add_keys(std::vector<Trial>& trials, const std::string& table) {
         const std::string path = (table.empty() ? "" : table + '.') + std::string(key->words.name);
         const Ends ends = key->ends();
         const auto add = [&](const std::string& value, Kind kind) {
-            trials.push_back({path, value, kind, key->limits()});
+            trials.push_back({path, value, kind, std::string(key->limits())});
         };
         std::ranges::for_each(ends.within, [&](const auto& v) { add(v, Kind::within); });
         std::ranges::for_each(ends.crowded, [&](const auto& v) { add(v, Kind::crowded); });
@@ -251,6 +254,7 @@ const std::vector<Walked>& walked() {
         {"case", {"case"}, add_keys<Case>},
         {"storage", {"storage"}, add_keys<Storage>},
         {"goal", {"goal"}, add_keys<Goal>},
+        {"clock", {"clock"}, add_keys<Clock>},
         {"log", {"log[0]"}, add_keys<LogEntry>}};
     return tables;
 }

@@ -8,7 +8,7 @@
 #include <fmt/format.h>
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 

@@ -10,7 +10,7 @@
 #include <boost/numeric/odeint.hpp>
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 

@@ -4,8 +4,8 @@
 #include <random>
 
 #include "battery/bank.hpp"
-#include "battery/chemistry.hpp"
-#include "battery/temperature.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/temperature.hpp"
 
 namespace {
 

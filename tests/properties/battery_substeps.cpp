@@ -12,7 +12,7 @@
 
 #include "battery/advance.hpp"
 #include "battery/bank.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 

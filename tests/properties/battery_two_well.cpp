@@ -1,7 +1,7 @@
 // What holds for every pair of wells, every state and every current.
 #include <cmath>
 
-#include "battery/two_well.hpp"
+#include "battery/cell/two_well.hpp"
 
 namespace {
 

@@ -8,8 +8,8 @@
 #include <gtest/gtest.h>
 
 #include "outage/in_threads.hpp"
-#include "scenario/read.hpp"
-#include "sizing/builds.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/member_runs.hpp"
 #include "sizing/members_of.hpp"
 

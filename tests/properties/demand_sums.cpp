@@ -6,7 +6,7 @@
 #include <rapidcheck.h>
 
 #include "demand/demand.hpp"
-#include "outage/load_uses.hpp"
+#include "outage/told/load_uses.hpp"
 
 namespace {
 
@@ -69,7 +69,9 @@ scenario::Scenario any_scenario() {
 }
 
 std::vector<DemandStep> steps(const scenario::Scenario& scenario, Case which = Case::likely) {
-    return demand::demand_steps(demand::plan_demand(scenario).value(), which);
+    const auto planned = demand::plan_demand(scenario);
+    RC_PRE(planned.has_value());
+    return demand::demand_steps(*planned, which);
 }
 
 const DemandStep& step_at(const std::vector<DemandStep>& all, Duration time) {
@@ -79,7 +81,9 @@ const DemandStep& step_at(const std::vector<DemandStep>& all, Duration time) {
 TEST(demand_properties, the_steps_hold_the_energy_of_the_loads) {
     EXPECT_TRUE(rc::check([] {
         const scenario::Scenario scenario = any_scenario();
-        const demand::Demand demand = demand::plan_demand(scenario).value();
+        const auto planned = demand::plan_demand(scenario);
+        RC_PRE(planned.has_value());
+        const demand::Demand& demand = *planned;
         const std::vector<DemandStep> all = demand::demand_steps(demand, Case::likely);
         Energy of_steps{};
         for (std::size_t i = 0; i < all.size(); ++i) {
@@ -109,7 +113,7 @@ TEST(demand_properties, steps_ascend_from_nought_and_differ) {
     }));
 }
 
-TEST(demand_properties, the_order_of_the_loads_is_of_no_account) {
+TEST(demand_properties, the_order_of_the_loads_does_not_matter) {
     EXPECT_TRUE(rc::check([] {
         scenario::Scenario scenario = any_scenario();
         const std::vector<DemandStep> before = steps(scenario);

@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "outage/ready.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {

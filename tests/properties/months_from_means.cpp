@@ -13,7 +13,7 @@
 
 #include "solar/irradiation.hpp"
 #include "solar/recharge.hpp"
-#include "solar/weather_summary.hpp"
+#include "solar/weather/weather_summary.hpp"
 
 namespace {
 

@@ -8,12 +8,11 @@
 #include <gtest/gtest.h>
 
 #include "answers/answer_of.hpp"
-#include "answers/card/lid_card.hpp"
 #include "questions/card.hpp"
 #include "questions/found.hpp"
-#include "scenario/file.hpp"
-#include "scenario/read.hpp"
-#include "sizing/builds.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/builds.hpp"
 #include "sizing/members_of.hpp"
 #include "sizing/ration.hpp"
 #include "units/text.hpp"
@@ -92,10 +91,11 @@ void expect_one_chance(const scenario::ReadScenario& read, std::optional<int> me
         sizing::goal_of(read.scenario));
     EXPECT_EQ(told, figures_in(ration.all_on.figures));
     if (members) return;
-    const auto card = answers::card_answers(questions::find_for_card(read, {}));
+    const auto card = questions::find_for_card(read, {});
     ASSERT_TRUE(card.ration && card.outage);
     EXPECT_EQ(told, figures_in(card.ration->all_on.figures));
-    EXPECT_EQ(told, figures_in(*card.outage, "chance.of", "count_on.lasts", "over_chances."));
+    EXPECT_EQ(told, figures_in(answers::answer_of(*card.outage), "chance.of", "count_on.lasts",
+                               "over_chances."));
 }
 
 TEST(one_chance, the_shipped_scenarios_tell_one) {

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cstdio>
 
-#include "battery/chemistry.hpp"
-#include "outage/clock.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "outage/clock/clock.hpp"
 #include "scenario/pack.hpp"
 #include "support/holds.hpp"
 

@@ -9,7 +9,7 @@
 #include <memory>
 
 #include "battery/pack_model.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/clock.hpp"
 #include "scenario/pack.hpp"
 #include "support/holds.hpp"
 

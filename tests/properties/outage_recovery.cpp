@@ -6,9 +6,9 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "battery/chemistry.hpp"
-#include "outage/account.hpp"
-#include "outage/clock.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "outage/clock/clock.hpp"
+#include "outage/told/account.hpp"
 #include "scenario/pack.hpp"
 #include "support/holds.hpp"
 

@@ -6,11 +6,11 @@
 #include <rapidcheck.h>
 
 #include "engine/scenario/sample.hpp"
-#include "scenario/document.hpp"
-#include "scenario/listing.hpp"
-#include "scenario/print.hpp"
-#include "scenario/read.hpp"
-#include "scenario/save.hpp"
+#include "scenario/file/document.hpp"
+#include "scenario/file/print.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/file/save.hpp"
+#include "scenario/keys/listing.hpp"
 
 namespace {
 

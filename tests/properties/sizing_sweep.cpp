@@ -1,8 +1,8 @@
 // The staircase against every cell run by itself, over generated households.
 #include <cstdio>
 
-#include "scenario/read.hpp"
-#include "sizing/sweep.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/sweep.hpp"
 #include "support/holds.hpp"
 
 namespace {

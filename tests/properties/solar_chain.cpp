@@ -1,7 +1,7 @@
 // What holds of the sun's chain for every place, day, sky and panel.
 #include "solar/sun_track.hpp"
-#include "solar/typical_sky.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/typical_sky.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace {
 

@@ -10,7 +10,7 @@
 
 #include "answers/answer_of.hpp"
 #include "questions/found.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -83,7 +83,7 @@ std::vector<Told> told_by(const answers::Answer& sun) {
 std::string all_of(const answers::Answer& answer) {
     std::string text;
     for (const auto& sentence : answer.sentences)
-        text += sentence + '\n';
+        text += std::string(sentence) + '\n';
     return text;
 }
 

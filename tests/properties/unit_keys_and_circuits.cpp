@@ -6,7 +6,7 @@
 #include "handling/join.hpp"
 #include "handling/storage.hpp"
 #include "outage/ready.hpp"
-#include "sizing/sweep.hpp"
+#include "sizing/builds/sweep.hpp"
 #include "starting/direct_side.hpp"
 #include "starting/plan.hpp"
 #include "unit/built.hpp"

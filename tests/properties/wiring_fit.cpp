@@ -83,7 +83,7 @@ void holds_the_weakest_link(const fitting::Fit& fit) {
         for (const auto& fuse : circuit.fuses) {
             const auto& own = circuit.links[fuse.link];
             if (fuse.window.most && *own.rating > 1.0001 * *fuse.window.most) {
-                const auto* check = find(fit, "C1", circuit.name, own.title);
+                const auto* check = find(fit, "C1", circuit.name, in_english(own.title));
                 RC_ASSERT(check != nullptr);
                 RC_ASSERT(worst_of(fit, circuit.name) == Verdict::fails);
             }

@@ -2,7 +2,7 @@
 #include <cstdio>
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 #include "battery/pack_model.hpp"
 
 namespace {

@@ -3,9 +3,9 @@
 #include <cmath>
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/percent.hpp"
 #include "battery/pack_model.hpp"
-#include "battery/percent.hpp"
 #include "battery/substep.hpp"
 
 namespace {

@@ -2,7 +2,7 @@
 #include <cmath>
 #include <vector>
 
-#include "battery/two_well.hpp"
+#include "battery/cell/two_well.hpp"
 
 namespace {
 

@@ -1,11 +1,11 @@
 // Worked questions about packs, the arithmetic beside each.
 #include <cmath>
 
-#include "battery/peukert.hpp"
+#include "battery/cell/peukert.hpp"
 #include "handling/gauge.hpp"
 #include "handling/join.hpp"
 #include "handling/storage.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -14,7 +14,7 @@ using namespace units;
 scenario::Scenario read(const std::string& file, const scenario::Overrides& overrides = {}) {
     const auto made = scenario::read_scenario_file(
         std::string(CANDLEMARK_SOURCE_DIR) + "/tests/published/questions/" + file, overrides);
-    if (!made) throw std::runtime_error(made.error().front().found);
+    if (!made) throw std::runtime_error(words::in_english(made.error().front().found));
     return made->scenario;
 }
 
@@ -40,7 +40,7 @@ TEST(questions, for_20_amperes_the_voltages_may_be_28_hundredths_apart) {
 TEST(questions, a_pack_just_off_the_charger_is_warned_of) {
     const auto joining = handling::join(read("full_pack_onto_empty_unit.toml"));
     EXPECT_TRUE(std::ranges::any_of(joining->findings, [](const scenario::Finding& finding) {
-        return finding.text.find("just off the charger") != std::string::npos;
+        return in_english(finding.text).find("just off the charger") != std::string::npos;
     }));
 }
 

@@ -3,7 +3,7 @@
 
 #include "demand/demand.hpp"
 #include "inverter/model.hpp"
-#include "outage/load_uses.hpp"
+#include "outage/told/load_uses.hpp"
 
 namespace {
 

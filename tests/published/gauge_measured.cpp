@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "handling/gauge.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -1,7 +1,7 @@
 // Worked by hand: packs of 14.2 V behind 10 mohm together, 20 A of 12 V loads at the bus, and an
 // inverter behind 10 mohm that draws 1,200 W. 120 A leave 13.0 V at the bus; the inverter's own
 // 100 A leave it 12.0 V. That is one answer to every question.
-#include "outage/inverter_draw.hpp"
+#include "outage/clock/inverter_draw.hpp"
 #include "starting/direct_side.hpp"
 #include "wiring/network.hpp"
 #include "wiring/power_behind.hpp"

@@ -1,5 +1,5 @@
 // Start times and torques against worked examples.
-#include "motor/appliances.hpp"
+#include "motor/appliances/appliances.hpp"
 #include "motor/code_letter.hpp"
 #include "motor/direct_current.hpp"
 #include "motor/start.hpp"

@@ -3,7 +3,7 @@
 // planner takes it as half of the rated charge, which is what an owner sets and a meter counts. So
 // the same words end later here, and the same charge ends at the same time.
 #include "outage/plan.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -12,9 +12,9 @@ using namespace units;
 double hours_of(const scenario::Overrides& overrides) {
     const auto read = scenario::read_scenario_file(
         CANDLEMARK_SOURCE_DIR "/tests/published/questions/oxygen_on_lead.toml", overrides);
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     const auto plan = outage::plan_outage(read->scenario);
-    if (!plan) throw std::runtime_error(plan.error().front().found);
+    if (!plan) throw std::runtime_error(words::in_english(plan.error().front().found));
     return plan->likely.lasts / hour;
 }
 
@@ -30,7 +30,7 @@ TEST(questions, the_charge_that_the_power_law_calls_half_runs_oxygen_for_1_14_ho
 }
 
 // 50 Ah at 12.0 V/(350 W/0.88) are 1.51 h, and at the planner's voltage 1 to 4 % more. A maker's
-// row of the same size allows it: 31.3 A for 120 min [MA12-100 sheet], so 50 Ah are had at this
+// row of the same size allows it: 31.3 A for 120 min [AGM 100 Ah sheet], so 50 Ah are had at this
 // draw.
 TEST(questions, half_of_the_rated_charge_runs_oxygen_for_an_hour_and_a_half) {
     const double hours = hours_of({});

@@ -1,7 +1,7 @@
 // Two worked questions, each with the arithmetic of an ideal store beside it: usable watt-hours
 // over watts. What the battery model changes is told where it is tested.
 #include "outage/plan.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -11,9 +11,9 @@ const std::string folder = std::string(CANDLEMARK_SOURCE_DIR) + "/tests/publishe
 
 outage::Plan plan_of(const std::string& file, const scenario::Overrides& overrides) {
     const auto read = scenario::read_scenario_file(folder + file, overrides);
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     const auto plan = outage::plan_outage(read->scenario);
-    if (!plan) throw std::runtime_error(plan.error().front().found);
+    if (!plan) throw std::runtime_error(words::in_english(plan.error().front().found));
     return *plan;
 }
 

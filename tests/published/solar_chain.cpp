@@ -1,6 +1,6 @@
 // The whole chain from a day's clearness to a slope against an independent computation.
 #include "solar/sun_track.hpp"
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace {
 

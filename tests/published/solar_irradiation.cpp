@@ -2,7 +2,7 @@
 #include <numbers>
 
 #include "solar/irradiation.hpp"
-#include "solar/site.hpp"
+#include "solar/places/site.hpp"
 #include "solar/tilt.hpp"
 
 namespace {

@@ -3,7 +3,7 @@
 // that carries the page. It takes the sky as even and each month as one mean day.
 #include <cmath>
 
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace {
 

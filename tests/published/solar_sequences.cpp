@@ -5,8 +5,8 @@
 
 #include "solar/sun_track.hpp"
 #include "solar/tilt.hpp"
-#include "solar/typical_sky.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/typical_sky.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace {
 

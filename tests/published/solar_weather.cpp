@@ -1,7 +1,7 @@
 // The distribution of days and their sequence against an independent computation (numpy 1.24).
 #include <numeric>
 
-#include "solar/weather.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace {
 

@@ -7,10 +7,10 @@
 
 #include <fmt/format.h>
 
-#include "outage/inverter_draw.hpp"
+#include "outage/clock/inverter_draw.hpp"
 #include "outage/ready.hpp"
-#include "scenario/file.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/file/read.hpp"
 #include "starting/direct_side.hpp"
 #include "unit/built.hpp"
 

@@ -16,12 +16,6 @@ using fitting::Verdict;
 using testing::HasSubstr;
 using wiring_builds::unit;  // not the folder of the engine
 
-fitting::Fit fitted(const scenario::Scenario& scenario, const fitting::Draws& draws) {
-    auto fit = fitting::fit(scenario, draws);
-    EXPECT_TRUE(fit) << (fit ? "" : print(fit.error().front()));
-    return std::move(*fit);
-}
-
 // A 10 A fuse, a 5 A switch, 16 AWG of 105 degC (25 A): 5 A fuse, 4 A for hours.
 TEST(wiring_fit, a_five_ampere_switch_makes_it_a_five_ampere_fuse) {
     const auto build = branch_of({fuse(10, "blade"), dc_switch(5), wire(AmericanGauge{16}, 3.0)});

@@ -357,7 +357,7 @@ TEST(wiring_laws, the_lower_listing_holds_until_one_is_chosen) {
     const ConnectorRow* row = find_connector("two-pole 50");
     scenario::Connector connector{.rating = 120.0 * ampere, .part = "two-pole 50"};
     EXPECT_EQ(rating_of(connector, row).rating, 50.0 * ampere);
-    EXPECT_NE(rating_of(connector, row).by.find("CSA"), std::string::npos);
+    EXPECT_NE(in_english(rating_of(connector, row).by).find("CSA"), std::string::npos);
     connector.listing = "ul";
     EXPECT_EQ(rating_of(connector, row).rating, 120.0 * ampere);
 }

@@ -1,25 +1,28 @@
-# Gathers the words of the screens, and of the descriptions of the keys, anew: none is new, none is unfinished.
+# Gathers the words of the screens anew: none is new, none is unfinished, none is left over.
 file(GLOB languages ${SCREENS}/i18n/*.ts)
 if(NOT languages)
-    message(FATAL_ERROR "there is no second language")
+    message(FATAL_ERROR "there is no other language")
 endif()
 foreach(language IN LISTS languages)
     get_filename_component(name ${language} NAME)
     file(COPY ${language} DESTINATION ${WORK})
-    execute_process(COMMAND ${LUPDATE} -tr-function-alias QT_TR_NOOP+=on_screen -I ${SCREENS}
-        ${SCREENS}/Main.qml ${SCREENS}/models ${SCREENS}/pages ${SCREENS}/parts ${SCREENS}/../engine/scenario
+    execute_process(COMMAND ${LUPDATE} -I ${SCREENS}
+        ${SCREENS}/Main.qml ${SCREENS}/models ${SCREENS}/pages ${SCREENS}/parts
         -extensions cpp,hpp,qml -locations none
         -ts ${WORK}/${name} RESULT_VARIABLE failed OUTPUT_VARIABLE told ERROR_VARIABLE told)
     if(failed)
         message(FATAL_ERROR "${told}")
     endif()
     file(STRINGS ${WORK}/${name} lines)
+    set(context "")
     set(source "")
     foreach(line IN LISTS lines)
-        if(line MATCHES "<source>(.*)")
+        if(line MATCHES "<name>(.*)</name>")
+            set(context "${CMAKE_MATCH_1}")
+        elseif(line MATCHES "<source>(.*)")
             set(source "${CMAKE_MATCH_1}")
         elseif(line MATCHES "type=\"(unfinished|vanished)\"")
-            message(SEND_ERROR "${name}, ${CMAKE_MATCH_1}: ${source}")
+            message(SEND_ERROR "${name}, ${context}, ${CMAKE_MATCH_1}: ${source}")
         endif()
     endforeach()
 endforeach()

@@ -8,6 +8,7 @@
 
 #include "scenario/finding.hpp"
 #include "scenario/scenario.hpp"
+#include "support/in_english.hpp"
 
 namespace planned_loads {
 
@@ -35,7 +36,7 @@ inline scenario::Scenario with(std::vector<scenario::Load> loads) {
 // The first whose text holds the words; nothing when there is none.
 inline const scenario::Finding* finding(const scenario::Findings& all, std::string_view words) {
     for (const scenario::Finding& each : all)
-        if (each.text.find(words) != std::string::npos) return &each;
+        if (in_english(each.text).find(words) != std::string::npos) return &each;
     return nullptr;
 }
 

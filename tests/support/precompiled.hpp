@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include "support/in_english.hpp"
 #include "support/print_quantities.hpp"
 #include "units/quantities.hpp"
 #include "units/result.hpp"

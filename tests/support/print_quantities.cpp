@@ -1,5 +1,7 @@
 #include "support/print_quantities.hpp"
 
+#include "support/in_english.hpp"
+
 namespace units {
 
 void PrintTo(const Error& error, std::ostream* out) {

@@ -1,4 +1,4 @@
-// Small weather files made on the spot, in both formats, for tests: the same year in each.
+// Small weather files made on the spot, in all formats, for tests: the same year in each.
 #pragma once
 
 #include <cmath>
@@ -65,6 +65,30 @@ inline std::string epw_text(const MakeHour& make, const char* line_end = "\n") {
             "9999,9999,9,999999999,10,0.1,{:g},88,999.000,0,0{}",
             1970 + month, month, date, hour, made.air, made.global, made.direct, made.diffuse,
             made.snow, line_end);
+    });
+    return text;
+}
+
+// As the data base gives it, stamped in the middle of each hour unless minute says otherwise; with
+// a 29 February like the 28th where it leaps.
+inline std::string nsrdb_text(const MakeHour& make, const char* line_end = "\n", int minute = 30,
+                              bool leaps = false) {
+    std::string text = fmt::format(
+        "Source,Location ID,City,State,Country,Latitude,Longitude,Time Zone,Elevation,"
+        "Local Time Zone,DHI Units,DNI Units,GHI Units,Temperature Units,Version{0}"
+        "NSRDB,999999,-,-,-,40.0,-90.0,-6,200,-6,w/m2,w/m2,w/m2,c,made up{0}"
+        "Year,Month,Day,Hour,Minute,DHI,DNI,GHI,Surface Albedo,Temperature{0}",
+        line_end);
+    const auto row = [&](int month, int date, int hour, int day) {
+        const MadeHour made = make(day, hour);
+        text += fmt::format("2020,{},{},{},{},{:g},{:g},{:g},0.16,{:g}{}", month, date, hour - 1,
+                            minute, made.diffuse, made.direct, made.global, made.air, line_end);
+    };
+    made_weather::for_each_hour([&](int month, int date, int hour, int day) {
+        row(month, date, hour, day);
+        if (!leaps || month != 2 || date != 28 || hour != 24) return;
+        for (int again = 1; again <= 24; ++again)
+            row(2, 29, again, day);
     });
     return text;
 }

@@ -4,8 +4,11 @@
 #include <string>
 #include <vector>
 
+#include <gtest/gtest.h>
+
 #include "fitting/wiring.hpp"
 #include "scenario/scenario.hpp"
+#include "support/in_english.hpp"
 
 namespace wiring_builds {
 
@@ -93,10 +96,29 @@ inline fitting::Draws draws_for(const scenario::Scenario& scenario, double lamps
     return draws;
 }
 
+inline fitting::Fit fitted(const scenario::Scenario& scenario, const fitting::Draws& draws) {
+    auto fit = fitting::fit(scenario, draws);
+    EXPECT_TRUE(fit) << (fit ? "" : print(fit.error().front()));
+    return std::move(*fit);
+}
+
+// Of this check in one circuit.
+inline fitting::Verdict worst(const fitting::Fit& fit, std::string_view id,
+                              std::string_view circuit) {
+    auto found = fitting::Verdict::fits;
+    for (const auto& check : fit.checks) {
+        if (check.id == id && check.circuit == circuit &&
+            fitting::rank_of(check.verdict) > fitting::rank_of(found)) {
+            found = check.verdict;
+        }
+    }
+    return found;
+}
+
 inline const fitting::Check* find(const fitting::Fit& fit, std::string_view id,
                                   std::string_view circuit, std::string_view about = "") {
     for (const fitting::Check& check : fit.checks) {
-        if (check.id == id && check.circuit == circuit && (about.empty() || check.about == about)) {
+        if (check.id == id && check.circuit == circuit && (about.empty() || words::in_english(check.about) == about)) {
             return &check;
         }
     }

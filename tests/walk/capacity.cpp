@@ -4,7 +4,7 @@
 #include "answers/outage/series.hpp"
 #include "faces/json.hpp"
 #include "outage/ready.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -39,9 +39,9 @@ struct Stations {
 
 Stations stations_of(const std::string& capacity) {
     const auto read = scenario::read_scenario(file_with(capacity), "walk.toml", {});
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     auto ready = outage::make_ready(read->scenario);
-    if (!ready) throw std::runtime_error(ready.error().front().found);
+    if (!ready) throw std::runtime_error(words::in_english(ready.error().front().found));
     auto plan = outage::plan_outage(*ready);
     auto chart = answers::days_chart(read->scenario, plan);
     return {read->scenario, std::move(*ready), std::move(plan), std::move(chart)};

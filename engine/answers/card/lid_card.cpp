@@ -1,125 +1,134 @@
 #include "answers/card/lid_card.hpp"
 
 #include <algorithm>
-#include <cctype>
-
-#include <fmt/format.h>
 
 #include "answers/card/parts.hpp"
 #include "answers/chance_words.hpp"
 #include "answers/checked.hpp"
 #include "answers/clock_words.hpp"
+#include "answers/outage/findings.hpp"
 
 namespace answers {
 
 namespace {
 
 using scenario::Scenario;
+using words::Said;
+using words::said;
+using words::said_of;
 
-std::string charge_at_start(const Scenario& scenario) {
+Said charge_at_start(const Scenario& scenario) {
+    const Said when = date_and_time(scenario.outage.starts);
     const auto is_full = [](const scenario::Pack& pack) {
         return !pack.rested_voltage && pack.charge.value_or(units::StateOfCharge(1.0)).value() >= 1;
     };
     if (std::ranges::all_of(scenario.packs, is_full)) {
-        return "From full packs";
+        return said<"from full packs on {when}">(when);
     }
     if (scenario.packs.size() == 1 && scenario.packs.front().charge) {
-        return fmt::format("From packs {} full", units::show(*scenario.packs.front().charge));
+        return said<"from packs {charge} full on {when}">(in_words(*scenario.packs.front().charge),
+                                                          when);
     }
-    return "From the charge in the file";
+    return said<"from the charge in the file on {when}">(when);
 }
 
-std::string sky(const Scenario& scenario) {
+Said sky(const Scenario& scenario) {
     if (scenario.panels.empty()) {
-        return ", no sun";
+        return said<"no sun">();
     }
     if (!scenario.outage.sky.empty()) {
-        return ", sky as forecast";
+        return said<"sky as forecast">();
     }
     switch (scenario.outage.cause.value_or(scenario::Cause::unknown)) {
         case scenario::Cause::storm:
-            return ", after a storm";
+            return said<"after a storm">();
         case scenario::Cause::clear:
-            return ", clear at first";
+            return said<"clear at first">();
         case scenario::Cause::unknown:
             break;
     }
-    return "";
+    return {};
 }
 
-std::string basis(const Scenario& scenario) {
-    const auto warmth = scenario.outage.battery_temperature;
-    return fmt::format(
-        "{} on {}{}{}.", charge_at_start(scenario), date_and_time(scenario.outage.starts),
-        warmth ? fmt::format(", packs at {}", units::show(*warmth)) : "", sky(scenario));
+// "From full packs on Wed 14 Jan 18:00, packs at 5 °C, after a storm."
+Said basis(const Scenario& scenario) {
+    std::vector<Said> from{charge_at_start(scenario)};
+    if (const auto warmth = scenario.outage.battery_temperature) {
+        from.push_back(said<"packs at {temperature}">(*warmth));
+    }
+    from.push_back(sky(scenario));
+    return words::as_sentence(words::joined(std::move(from), words::List::Joint::comma));
 }
 
-// "93 times in 100."
-std::string how_surely(const chance::Figures& figures) {
-    std::string words = chance_in_words(figures) + ".";
-    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    return words;
+// "To the end 35 times in 100", and on what that depends where nobody knows the end.
+Said to_the_end(const scenario::Outage& outage, const chance::Figures& figures) {
+    const Said often = chance_in_words(figures);
+    if (!outage.open_ended) return said<"to the end {often}">(often);
+    return said<"to the end {often}, {condition}">(often, if_half_are_over(outage));
 }
 
 // "Nine times in ten; half the time 42 h; to the end 35 times in 100."
-std::string at_the_goal(const scenario::Outage& outage, const chance::Figures& figures) {
-    std::string words = goal_in_words(figures.goal);
-    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    const bool to_the_end =
+Said at_the_goal(const scenario::Outage& outage, const chance::Figures& figures) {
+    std::vector<Said> clauses{goal_in_words(figures.goal)};
+    const bool half_lasts_it =
         outage.open_ended ? figures.half >= outage.lasts : figures.of >= units::Probability(0.5);
-    const std::string half =
-        to_the_end ? "" : fmt::format("; half the time {}", lasting(figures.half, false));
-    const std::string condition = outage.open_ended ? ", " + if_half_are_over(outage) : "";
-    return fmt::format("{}{}; to the end {}{}.", words, half, chance_in_words(figures), condition);
+    if (!half_lasts_it) {
+        clauses.push_back(said<"half the time {time}">(lasting(figures.half, false)));
+    }
+    clauses.push_back(to_the_end(outage, figures));
+    return words::as_sentence(words::joined(std::move(clauses), words::List::Joint::semicolon));
 }
 
 // The first thing that stands in the way of the plan; a card must not be quieter than the answer.
-void add_stops(LidCard& card, const Answer& outage) {
-    int stops = 0;
-    for (const auto& pinned : outage.findings) {
-        if (pinned.finding.severity != scenario::Severity::stop) {
-            continue;
-        }
-        if (++stops == 1) {
-            card.basis.push_back(
-                fmt::format("STOP, {}: {}", pinned.finding.where, pinned.finding.text));
+void add_stops(LidCard& card, const questions::OutageFound& outage) {
+    std::vector<scenario::Finding> stops;
+    for (auto& pinned : outage_findings(outage.scenario, outage.plan, outage.starts)) {
+        if (pinned.finding.severity == scenario::Severity::stop) {
+            stops.push_back(std::move(pinned.finding));
         }
     }
-    if (stops > 1) {
-        card.basis.back() += fmt::format(" And {} more: see the report.", stops - 1);
+    if (stops.empty()) return;
+    Said first = said<"STOP, {place}: {stop}">(stops.front().where, stops.front().text);
+    if (stops.size() == 1) {
+        card.basis.push_back(std::move(first));
+        return;
     }
+    card.basis.push_back(said_of<"{stop} There is {n} more: see the report.",
+                                 "{stop} There are {n} more: see the report.">(
+        std::move(first), static_cast<int>(stops.size()) - 1));
 }
 
 }  // namespace
 
-LidCard lid_card(const Scenario& scenario, const CardAnswers& answers, std::string made) {
-    LidCard card{.title = scenario.title.empty() ? "Emergency power unit" : scenario.title,
-                 .made = std::move(made),
-                 .answer = {},
-                 .basis = {basis(scenario)},
-                 .parts = {},
-                 .closing = std::string(closing_line)};
-    if (!answers.outage) {
-        card.answer = "Not answered";
-        card.basis = {reason_in(answers.outage.error())};
-    } else if (answers.ration) {
-        const chance::Figures& all = answers.ration->all_on.figures;
+LidCard lid_card(const Scenario& scenario, const questions::CardFound& found, std::string made) {
+    LidCard card{
+        .title = scenario.title.empty() ? said<"Emergency power unit">() : Said(scenario.title),
+        .made = std::move(made),
+        .answer = {},
+        .basis = {basis(scenario)},
+        .parts = {},
+        .closing = closing_line()};
+    if (!found.outage) {
+        card.answer = said<"Not answered">();
+        card.basis = {reason_in(found.outage.error())};
+    } else if (found.ration) {
+        const chance::Figures& all = found.ration->all_on.figures;
         const bool lasts = counted_on_to_the_end(scenario.outage, all);
-        card.answer = lasts ? "Everything on: to the end"
-                            : fmt::format("Everything on: {}", lasting(all.count_on, false));
-        card.basis.insert(card.basis.begin(),
-                          lasts ? how_surely(all) : at_the_goal(scenario.outage, all));
+        card.answer = lasts ? said<"Everything on: to the end">()
+                            : said<"Everything on: {time}">(lasting(all.count_on, false));
+        card.basis.insert(card.basis.begin(), lasts ? words::as_sentence(chance_in_words(all))
+                                                    : at_the_goal(scenario.outage, all));
     }
-    if (answers.outage) {
-        if (const auto back = given_back(*answers.outage); !back.empty()) {
+    if (found.outage) {
+        if (const auto back = given_back(*found.outage); !back.empty()) {
             card.basis.push_back(back);
         }
-        add_stops(card, *answers.outage);
+        add_stops(card, *found.outage);
     }
     card.parts = {
-        ration_part(scenario, answers),  voltmeter_part(answers), fuses_part(answers),
-        plug_in_part(scenario, answers), cold_part(scenario),     storage_part(scenario, answers),
-        cautions_part(answers)};
+        ration_part(scenario, found),  voltmeter_part(found), fuses_part(found),
+        plug_in_part(scenario, found), cold_part(scenario),   storage_part(scenario, found),
+        cautions_part(found)};
     std::erase_if(card.parts, [](const CardPart& part) {
         return part.lines.empty() && part.table.rows.empty() && part.after.empty() &&
                part.ticks.empty();
@@ -127,16 +136,30 @@ LidCard lid_card(const Scenario& scenario, const CardAnswers& answers, std::stri
     return card;
 }
 
-bool cut_one(CardPart& part) {
+namespace {
+
+// The longest line that is not in its short form yet; the number of lines where all are.
+std::size_t longest_of(const CardPart& part, const words::Language& language) {
+    std::size_t found = part.lines.size();
+    std::size_t letters = 0;
+    for (std::size_t i = 0; i < part.lines.size(); ++i) {
+        const std::size_t here = words::in(language, part.lines[i]).size();
+        if (part.lines[i] == part.brief[i] || here <= letters) continue;
+        found = i;
+        letters = here;
+    }
+    return found;
+}
+
+}  // namespace
+
+bool cut_one(CardPart& part, const words::Language& language) {
     constexpr std::size_t least = 2;
     if (!part.brief.empty()) {
-        const auto longest = std::ranges::max_element(part.lines, {}, &std::string::size);
-        const auto index = static_cast<std::size_t>(longest - part.lines.begin());
-        if (*longest != part.brief[index]) {
-            *longest = part.brief[index];
-            return true;
-        }
-        return false;
+        const std::size_t longest = longest_of(part, language);
+        if (longest == part.lines.size()) return false;
+        part.lines[longest] = part.brief[longest];
+        return true;
     }
     if (part.name == "plug_in" || part.name == "cold") {
         return false;
@@ -154,9 +177,21 @@ bool cut_one(CardPart& part) {
     return true;
 }
 
-std::string left_out(const CardPart& part) {
-    return part.cut == 0 ? ""
-                         : fmt::format("and {} more {}: see the report.", part.cut, part.of_what);
+Said left_out(const CardPart& part) {
+    if (part.cut == 0) return {};
+    if (part.name == "ration") {
+        return said_of<"and {n} more step: see the report.", "and {n} more steps: see the report.">(
+            part.cut);
+    }
+    if (part.name == "voltmeter") {
+        return said_of<"and {n} more reading: see the report.",
+                       "and {n} more readings: see the report.">(part.cut);
+    }
+    if (part.name == "fuses") {
+        return said_of<"and {n} more circuit: see the report.",
+                       "and {n} more circuits: see the report.">(part.cut);
+    }
+    return said_of<"and {n} more date.", "and {n} more dates.">(part.cut);
 }
 
 }  // namespace answers

@@ -3,121 +3,127 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
+#include "answers/answer_of.hpp"
+#include "answers/cautions.hpp"
+#include "answers/cautions_in_brief.hpp"
 #include "answers/chance_words.hpp"
+#include "answers/columns.hpp"
 #include "answers/shown.hpp"
-#include "battery/chemistry.hpp"
-#include "battery/freezing.hpp"
-#include "battery/temperature.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/freezing.hpp"
+#include "battery/cell/temperature.hpp"
 
 namespace answers {
 
 namespace {
 
-constexpr std::size_t longest_list = 90;  // of loads in one row; more would push the rest out
+using words::Said;
+using words::said;
+using words::said_of;
+using Joint = words::List::Joint;
 
-const Quantity* number_at(const Answer& answer, std::string_view path) {
-    const Value* value = value_at(answer.values, path);
-    return value ? std::get_if<Quantity>(&value->held) : nullptr;
-}
-
-bool truth_at(const Answer& answer, std::string_view path) {
-    const Value* value = value_at(answer.values, path);
-    const bool* truth = value ? std::get_if<bool>(&value->held) : nullptr;
-    return truth && *truth;
-}
+constexpr std::size_t longest_list = 90;   // of loads in one row; more would push the rest out
+constexpr std::size_t longest_energy = 9;  // " 1.2 kWh,"
 
 // "lamps 140 Wh, phones 60 Wh"
-std::string listed(const std::vector<sizing::ShedLoad>& loads) {
-    std::string text;
-    std::size_t told = 0;
+Said listed(const std::vector<sizing::ShedLoad>& loads) {
+    std::vector<Said> told;
+    std::size_t letters = 0;
     for (const sizing::ShedLoad& load : loads) {
-        const auto one =
-            fmt::format("{}{} {}", told == 0 ? "" : ", ", load.name, in_words(load.spared, 2));
-        if (told > 0 && text.size() + one.size() > longest_list) {
-            return fmt::format("{} and {} more", text, loads.size() - told);
+        letters += load.name.size() + longest_energy;
+        if (!told.empty() && letters > longest_list) {
+            const auto more = static_cast<int>(loads.size() - told.size());
+            return said<"{loads} and {n} more">(words::joined(std::move(told), Joint::comma), more);
         }
-        text += one;
-        ++told;
+        told.push_back(said<"{load} {energy}">(load.name, in_words(load.spared, 2)));
     }
-    return text;
+    return words::joined(std::move(told), Joint::comma);
 }
 
-std::string span_of(double low, double high, bool survives_low, bool survives_high) {
-    if (survives_low) {
-        return "to the end";
+words::Amount whole_hours(double hours) {
+    return units::amount_in(std::floor(hours + 1e-6) * units::hour, "h", 0);
+}
+
+// From now, by what a reading means.
+Said span_of(const questions::FromNow& from) {
+    if (from.survives_low) return said<"to the end">();
+    const double least = from.lasts_low / units::hour;
+    const double most = from.lasts_high / units::hour;
+    if (from.survives_high) return said<"{time} to the end">(whole_hours(least));
+    if (std::floor(most + 1e-6) <= std::floor(least + 1e-6)) {
+        return said<"{time}">(whole_hours(least));
     }
-    const double least = std::floor(low + 1e-6);
-    return survives_high ? fmt::format("{:.0f} h to the end", least)
-           : std::floor(high + 1e-6) > least
-               ? fmt::format("{:.0f} to {:.0f} h", least, std::floor(high + 1e-6))
-               : fmt::format("{:.0f} h", least);
+    return said<"{low} to {high}">(words::with_decimals(std::floor(least + 1e-6), 0),
+                                   whole_hours(most));
 }
 
 // Of 100, downwards: "35 of 100".
-std::string in_short(units::Probability of) {
-    return of > units::Probability(0.99)   ? "> 99 of 100"
-           : of < units::Probability(0.01) ? "< 1 of 100"
-                                           : fmt::format("{} of 100", whole_hundredths(of));
+Said in_short(units::Probability of) {
+    if (of > units::Probability(0.99)) return said<"> 99 of 100">();
+    if (of < units::Probability(0.01)) return said<"< 1 of 100">();
+    return said<"{n} of 100">(whole_hundredths(of));
 }
 
-std::string step_in_words(std::size_t number, const sizing::RationStep& step) {
-    return fmt::format("{}. {}{}", number, listed(step.off),
-                       step.inverter ? "; then the inverter" : "");
+Said step_in_words(std::size_t number, const sizing::RationStep& step) {
+    const auto n = static_cast<int>(number);
+    if (step.inverter) return said<"{n}. {loads}; then the inverter">(n, listed(step.off));
+    return said<"{n}. {loads}">(n, listed(step.off));
 }
 
 }  // namespace
 
-std::string lasting(units::Duration lasts, bool survives) {
+Said lasting(units::Duration lasts, bool survives) {
     const double half_days = std::floor(lasts / (0.5 * units::day) + 1e-6);
     const double hours = std::floor(lasts / units::hour + 1e-6);
-    const std::string length =
+    const double minutes = std::floor(lasts / units::minute + 1e-6);
+    const Said length =
         lasts < 2.0 * units::hour
-            ? fmt::format("{:.0f} min", std::floor(lasts / units::minute + 1e-6))
-        : hours < 100.0 ? fmt::format("{:.0f} h", hours)
-                        : fmt::format("{:g} days", half_days / 2.0);
-    return survives ? "all " + length : length;
+            ? said<"{time}">(units::amount_in(minutes * units::minute, "min", 0))
+        : hours < 100.0 ? said<"{time}">(whole_hours(hours))
+                        : said<"{n} days">(words::Number{.value = half_days / 2.0, .digits = 6});
+    return survives ? said<"all {time}">(length) : length;
 }
 
-std::string given_back(const Answer& outage) {
-    const Quantity* low = number_at(outage, "recharge.per_day.low");
-    const Quantity* likely = number_at(outage, "recharge.per_day.likely");
-    const Quantity* high = number_at(outage, "recharge.per_day.high");
-    if (!low || !likely || !high || !(high->value > 0.0)) {
-        return "";
+Said given_back(const questions::OutageFound& outage) {
+    if (!outage.chance || !outage.chance->sun) {
+        return {};
     }
-    const auto about = [](const Quantity* energy) {
-        return in_words(energy->value * units::watt_hour, 2);
-    };
-    return fmt::format("The sun gives back {} a day ({} to {}).", about(likely), about(low),
-                       about(high));
+    const double days = std::max<double>(outage.scenario.outage.lasts / units::day, 1e-6);
+    const auto& kept = outage.chance->sun->kept;
+    if (!(kept.high > units::Energy{})) {
+        return {};
+    }
+    const auto a_day = [days](units::Energy energy) { return in_words(energy * (1.0 / days), 2); };
+    return said<"The sun gives back {likely} a day ({low} to {high}).">(
+        a_day(kept.likely), a_day(kept.low), a_day(kept.high));
 }
 
-std::string reason_in(const units::Errors& errors) {
+Said reason_in(const units::Errors& errors) {
     if (errors.empty()) {
-        return "Not answered.";
+        return said<"Not answered.">();
     }
     const auto& error = errors.front();
-    return fmt::format("Not answered: {}{}{}.", error.where, error.where.empty() ? "" : ": ",
-                       error.found);
+    const Said fault =
+        error.where.empty() ? error.found : said<"{place}: {fault}">(error.where, error.found);
+    return said<"Not answered: {fault}.">(fault);
 }
 
-CardPart ration_part(const scenario::Scenario& scenario, const CardAnswers& answers) {
-    CardPart part{.name = "ration", .heading = "To make it last, switch off", .of_what = "steps"};
-    if (!answers.ration) {
-        part.lines = {reason_in(answers.ration.error())};
+CardPart ration_part(const scenario::Scenario& scenario, const questions::CardFound& found) {
+    CardPart part{.name = "ration", .heading = said<"To make it last, switch off">()};
+    if (!found.ration) {
+        part.lines = {reason_in(found.ration.error())};
         return part;
     }
-    const sizing::Ration& ration = *answers.ration;
+    const sizing::Ration& ration = *found.ration;
     if (ration.steps.empty()) {
-        part.lines = {"All loads are of one rank: nothing goes before anything else."};
+        part.lines = {
+            said<"All loads have the same priority: nothing goes before anything else.">()};
     } else {
-        part.table = {
-            .headings = {"in this order", "saves a day",
-                         "lasts " + goal_in_words(ration.all_on.figures.goal), "to the end"},
-            .rows = {},
-            .answers = 2};
+        part.table = {.headings = {said<"in this order">(), said<"saves a day">(),
+                                   said<"lasts {often}">(goal_in_words(ration.all_on.figures.goal)),
+                                   said<"to the end">()},
+                      .rows = {},
+                      .answers = 2};
     }
     for (std::size_t step = 0; step < ration.steps.size(); ++step) {
         const sizing::RationStep& each = ration.steps[step];
@@ -127,153 +133,184 @@ CardPart ration_part(const scenario::Scenario& scenario, const CardAnswers& answ
              in_short(each.figures.of)});
     }
     if (!ration.kept.empty()) {
-        part.after = {fmt::format("{}: {}.",
-                                  ration.vital ? "Life and health, never off" : "Last of all",
-                                  listed(ration.kept))};
+        part.after = {ration.vital
+                          ? said<"Life and health, never off: {loads}.">(listed(ration.kept))
+                          : said<"Last of all: {loads}.">(listed(ration.kept))};
     }
     return part;
 }
 
-CardPart voltmeter_part(const CardAnswers& answers) {
-    CardPart part{
-        .name = "voltmeter", .heading = "What the voltmeter means", .of_what = "readings"};
-    if (answers.readings.empty()) {
-        part.lines = {answers.no_reading};
-        return part;
+namespace {
+
+Said why_no_reading(const questions::CardFound& found) {
+    if (found.unreadable.empty()) {
+        return said<"There are no packs to read.">();
     }
-    part.lines = {"All off for an hour, then read."};
-    part.table = {.headings = {"volts", "full", "all on, lasts"}, .rows = {}};
-    for (const CardReading& reading : answers.readings) {
-        const Quantity* low = number_at(reading.answer, "charge_low");
-        const Quantity* high = number_at(reading.answer, "charge_high");
-        const Quantity* least = number_at(reading.answer, "lasts_low");
-        const Quantity* most = number_at(reading.answer, "lasts_high");
-        part.table.rows.push_back(
-            {reading.reads,
-             low && high ? fmt::format("{:.0f}–{:.0f} %", low->value, high->value) : "?",
-             least && most
-                 ? span_of(least->value, most->value, truth_at(reading.answer, "survives_low"),
-                           truth_at(reading.answer, "survives_high"))
-                 : "?"});
-    }
-    return part;
+    return said<"The voltage tells nothing here: {why}.">(found.unreadable.front().found);
 }
 
-CardPart fuses_part(const CardAnswers& answers) {
-    CardPart part{.name = "fuses", .heading = "Fuses", .of_what = "circuits"};
-    if (!answers.wiring) {
-        part.lines = {reason_in(answers.wiring.error())};
-        return part;
-    }
-    const auto series =
-        std::ranges::find(answers.wiring->series, std::string("circuits"), &Series::name);
-    const Value* circuits = value_at(answers.wiring->values, "circuits");
-    const auto* list = circuits ? std::get_if<List>(&circuits->held) : nullptr;
-    if (series == answers.wiring->series.end() || !list || list->empty()) {
-        part.lines = {"The file names no circuits."};
-        return part;
-    }
-    const auto words = [&series](std::string_view name) -> const std::vector<std::string>& {
-        return std::get<std::vector<std::string>>(
-            std::ranges::find(series->columns, name, &Column::name)->points);
+std::vector<Said> voltmeter_row(const questions::CardReading& reading) {
+    const auto volts = units::amount_in(reading.reads, "V", 1);
+    const auto percent = [](units::StateOfCharge charge) {
+        return words::with_decimals(number(charge), 0);
     };
-    part.table = {.headings = {"circuit", "fuse", "at most"}, .rows = {}};
-    bool fails = false;
-    for (std::size_t row = 0; row < list->size(); ++row) {
-        const Value* largest =
-            value_at(std::get<Members>((*list)[row].held), "fuse_window.largest");
-        const auto* most = largest ? std::get_if<Quantity>(&largest->held) : nullptr;
-        const bool bad = words("verdict")[row] == "fails";
-        fails = fails || bad;
-        const std::string& fuse = words("fuse")[row];
-        const auto comma = fuse.find(',');
-        part.table.rows.push_back({words("circuit")[row] + (bad ? " (!)" : ""),
-                                   comma == std::string::npos ? fuse : fuse.substr(0, comma),
-                                   most ? most->shown : "?"});
+    const auto& found = reading.found;
+    return {reading.or_more ? said<"≥ {voltage}">(volts) : said<"{voltage}">(volts),
+            said<"{low}–{high} %">(percent(found.charge.low), percent(found.charge.high)),
+            found.from_now ? span_of(*found.from_now) : Said("?")};
+}
+
+}  // namespace
+
+CardPart voltmeter_part(const questions::CardFound& found) {
+    CardPart part{.name = "voltmeter", .heading = said<"What the voltmeter means">()};
+    if (found.readings.empty()) {
+        part.lines = {why_no_reading(found)};
+        return part;
     }
-    if (fails) {
-        part.after = {"(!) does not suit: see the report."};
+    part.lines = {said<"Switch all off, wait an hour, then read.">()};
+    part.table = {.headings = {said<"volts">(), said<"full">(), said<"all on, lasts">()},
+                  .rows = {}};
+    for (const auto& reading : found.readings) {
+        part.table.rows.push_back(voltmeter_row(reading));
     }
     return part;
 }
 
-CardPart plug_in_part(const scenario::Scenario& scenario, const CardAnswers& answers) {
-    CardPart part{.name = "plug_in", .heading = "Plugging in a pack"};
-    if (answers.joins.empty()) {
-        part.lines = {"The file has one pack: nothing to plug in."};
+namespace {
+
+std::vector<Said> fuse_row(const fitting::CircuitState& circuit, bool fails) {
+    const Said name = fails ? said<"{name} (!)">(circuit.name) : Said(circuit.name);
+    if (circuit.fuses.empty()) {
+        return {name, said<"none">(), "?"};
+    }
+    const auto& fuse = circuit.fuses.front();
+    const auto amperes = [](const std::optional<units::Current>& current) {
+        return current ? in_words(*current, 4) : Said("?");
+    };
+    return {name, amperes(circuit.links[fuse.link].rating), amperes(fuse.window.largest)};
+}
+
+}  // namespace
+
+CardPart fuses_part(const questions::CardFound& found) {
+    CardPart part{.name = "fuses", .heading = said<"Fuses">()};
+    if (!found.wiring) {
+        part.lines = {reason_in(found.wiring.error())};
         return part;
     }
-    std::optional<double> least;
-    for (const auto& join : answers.joins) {
+    const auto& fit = found.wiring->fit;
+    if (fit.circuits.empty()) {
+        part.lines = {said<"The file names no circuits.">()};
+        return part;
+    }
+    part.table = {.headings = {said<"circuit">(), said<"fuse">(), said<"at most">()}, .rows = {}};
+    for (const auto& circuit : fit.circuits) {
+        const bool fails = fitting::fails_for_sure(fit, circuit.name);
+        part.table.rows.push_back(fuse_row(circuit, fails));
+        if (fails) {
+            part.after = {said<"(!) does not suit: see the report.">()};
+        }
+    }
+    return part;
+}
+
+namespace {
+
+// Rounded down to what a voltmeter of one decimal shows.
+Said plug_in_rule(const std::optional<units::Voltage>& largest_difference) {
+    if (!largest_difference) {
+        return said<"No limit of any part is known: bring both to the same voltage first.">();
+    }
+    const double tenths = std::floor(*largest_difference / units::volt * 10.0 + 1e-9);
+    return said<"Plug in only when they are less than {voltage} apart.">(
+        units::amount_in(tenths / 10.0 * units::volt, "V", 1));
+}
+
+}  // namespace
+
+CardPart plug_in_part(const scenario::Scenario& scenario, const questions::CardFound& found) {
+    CardPart part{.name = "plug_in", .heading = said<"Plugging in a pack">()};
+    if (found.joins.empty()) {
+        part.lines = {said<"The file has one pack: there is nothing to plug in.">()};
+        return part;
+    }
+    std::optional<units::Voltage> least;
+    for (const auto& join : found.joins) {
         if (!join) {
             part.lines = {reason_in(join.error())};
             return part;
         }
-        if (!truth_at(*join, "allowed")) {
-            part.lines.push_back(join->sentences.front());
+        const auto& joining = join->joining;
+        if (!joining.allowed) {
+            part.lines.push_back(answer_of(*join).sentences.front());
         }
-        if (const Quantity* difference = number_at(*join, "largest_voltage_difference")) {
-            least = std::min(least.value_or(difference->value), difference->value);
+        if (joining.largest_difference) {
+            const units::Voltage apart = *joining.largest_difference;
+            least = std::min<units::Voltage>(least.value_or(apart), apart);
         }
     }
-    part.lines.push_back(fmt::format("Only {} to {}. Measure both at rest.",
-                                     battery::defaults_of(scenario.packs.front().chemistry).name,
-                                     battery::defaults_of(scenario.packs.front().chemistry).name));
-    part.lines.push_back(least ? fmt::format("Plug in only when less than {:.1f} V apart.",
-                                             std::floor(*least * 10.0 + 1e-9) / 10.0)
-                               : "No limit of any part is known: level them first.");
+    const auto& chemistry = battery::defaults_of(scenario.packs.front().chemistry).name;
+    part.lines.push_back(said<"Only {kind} to {kind}. Measure both at rest.">(chemistry));
+    part.lines.push_back(plug_in_rule(least));
     return part;
 }
 
 namespace {
 
 // Rounded up to the next five: whoever reads it at night cannot ask back.
-std::string frozen_words(scenario::Chemistry chemistry) {
-    constexpr double hard_frost = -20.0;
-    const auto least = battery::freezes_below(chemistry, units::celsius(hard_frost));
-    return fmt::format(
-        "Keep {} above {:.0f} %: emptier ones freeze at −20 °C (−4 °F). Never charge a frozen one.",
-        battery::defaults_of(chemistry).name,
-        least ? 5.0 * std::ceil(20.0 * least->value() - 1e-9) : 5.0);
+Said frozen_words(scenario::Chemistry chemistry) {
+    constexpr units::Temperature hard_frost = units::celsius(-20.0);
+    const auto least = battery::freezes_below(chemistry, hard_frost);
+    const double twentieths = least ? std::ceil(20.0 * least->value() - 1e-9) : 1.0;
+    return said<
+        "Keep {kind} above {charge}: emptier packs freeze at {temperature}. Never charge a frozen "
+        "one.">(battery::defaults_of(chemistry).name, in_words(units::Share(twentieths / 20.0)),
+                hard_frost);
+}
+
+Said given_in_the_cold(scenario::Chemistry chemistry) {
+    constexpr units::Temperature freezing = units::celsius(0.0);
+    constexpr units::Temperature frost = units::celsius(-10.0);
+    const auto share = [chemistry](units::Temperature at) {
+        const double factor = battery::capacity_factor(chemistry, at).factor;
+        return in_words(units::Share(std::round(100.0 * factor) / 100.0));
+    };
+    return said<"They give {share} of their charge at {freezing}, {less} at {frost}.">(
+        share(freezing), freezing, share(frost), frost);
 }
 
 }  // namespace
 
 CardPart cold_part(const scenario::Scenario& scenario) {
-    CardPart part{.name = "cold", .heading = "In the cold"};
+    CardPart part{.name = "cold", .heading = said<"In the cold">()};
     for (const auto& pack : scenario.packs) {
         const auto& usual = battery::defaults_of(pack.chemistry);
         const auto coldest = pack.coldest_charge ? pack.coldest_charge : usual.coldest_charge.value;
-        const auto words =
-            coldest ? fmt::format("Never charge {} at or below {} ({:.0f} °F): warm it first.",
-                                  usual.name, units::show(*coldest),
-                                  units::in_celsius(*coldest) * 1.8 + 32.0)
+        const Said rule =
+            coldest ? said<"Never charge {kind} at or below {temperature}: warm it first.">(
+                          usual.name, *coldest)
                     : frozen_words(pack.chemistry);
-        if (std::ranges::find(part.lines, words) == part.lines.end()) {
-            part.lines.push_back(words);
+        if (std::ranges::find(part.lines, rule) == part.lines.end()) {
+            part.lines.push_back(rule);
         }
     }
     if (!scenario.packs.empty()) {
-        const auto at = [&scenario](double degrees) {
-            return 100.0 * battery::capacity_factor(scenario.packs.front().chemistry,
-                                                    units::celsius(degrees))
-                               .factor;
-        };
-        part.lines.push_back(
-            fmt::format("They give {:.0f} % at 0 °C, {:.0f} % at −10 °C.", at(0.0), at(-10.0)));
+        part.lines.push_back(given_in_the_cold(scenario.packs.front().chemistry));
     }
     return part;
 }
 
-CardPart cautions_part(const CardAnswers& answers) {
-    CardPart part{.name = "cautions", .heading = "Beware"};
-    if (!answers.outage) {
+CardPart cautions_part(const questions::CardFound& found) {
+    CardPart part{.name = "cautions", .heading = said<"Beware">()};
+    if (!found.outage) {
         return part;
     }
-    for (const Caution& caution : answers.outage->cautions) {
-        part.lines.push_back(fmt::format("{}: {}", caution.hazard, caution.text));
-        part.brief.push_back(fmt::format("{}: {}.", caution.hazard,
-                                         caution.text.substr(0, caution.text.find_first_of(":."))));
+    for (const Caution& caution : cautions_for(found.outage->scenario)) {
+        part.lines.push_back(said<"{hazard}: {text}">(caution.hazard, caution.text));
+        const Said brief = in_brief(caution);
+        part.brief.push_back(brief.empty() ? part.lines.back()
+                                           : said<"{hazard}: {text}">(caution.hazard, brief));
     }
     return part;
 }

@@ -2,19 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <set>
 
-#include <fmt/format.h>
-
 #include "answers/cautions.hpp"
-#include "answers/chance_words.hpp"
+#include "answers/compare/words.hpp"
 #include "answers/shown.hpp"
-#include "answers/start/answer.hpp"
+#include "answers/start/words.hpp"
 #include "answers/wiring/answer.hpp"
 #include "answers/wiring/tables.hpp"
-#include "fitting/swap.hpp"
-#include "scenario/listing.hpp"
 #include "units/quote.hpp"
 
 namespace answers {
@@ -27,38 +22,9 @@ using fitting::Moved;
 using fitting::Reach;
 using fitting::Verdict;
 using scenario::Scenario;
-
-// ---- Keys that differ.
-
-struct KeyChange {
-    std::string key;
-    std::string before;
-    std::string after;
-};
-
-std::vector<KeyChange> keys_that_differ(const scenario::ReadScenario& before,
-                                        const scenario::ReadScenario& after) {
-    std::map<std::string, std::string> old_values;
-    for (const auto& key : scenario::listing(before)) {
-        old_values[key.key] = key.value;
-    }
-    std::vector<KeyChange> changes;
-    std::set<std::string> seen;
-    for (const auto& key : scenario::listing(after)) {
-        seen.insert(key.key);
-        const auto old = old_values.find(key.key);
-        const std::string was = old == old_values.end() ? "" : old->second;
-        if (was != key.value) {
-            changes.push_back({key.key, was, key.value});
-        }
-    }
-    for (const auto& [key, value] : old_values) {
-        if (!seen.contains(key) && !value.empty()) {
-            changes.push_back({key, value, ""});
-        }
-    }
-    return changes;
-}
+using words::Said;
+using words::said;
+using words::said_of;
 
 // ---- Weight and price: unknown stays unknown.
 
@@ -111,105 +77,35 @@ Sum<units::Price> price_of(const Scenario& scenario) {
     return sum;
 }
 
+// No sum where a part does not say.
 template <class Quantity>
-Value value_or_unknown(const Sum<Quantity>& sum, std::string_view what) {
+Value sum_of(const Sum<Quantity>& sum, Said unknown) {
     if (sum.unknown > 0) {
-        return {
-            Absent{fmt::format("{} part{} give{} no {}", sum.unknown, sum.unknown == 1 ? "" : "s",
-                               sum.unknown == 1 ? "s" : "", what)}};
+        return {Absent{std::move(unknown)}};
     }
-    return quantity_or_reason(shown(sum.amount), "the number is not finite");
+    return quantity_or_reason(shown(sum.amount), said<"the number is not finite">());
 }
 
-// ---- Sentences.
-
-std::string place(const std::string& circuit) {
-    return circuit.empty() ? std::string("the unit") : circuit;
+Value weight_in_all(const Scenario& scenario) {
+    const auto sum = weight_of(scenario);
+    return sum_of(sum,
+                  said_of<"{n} part gives no weight", "{n} parts give no weight">(sum.unknown));
 }
 
-std::string verdict_words(const std::optional<Verdict>& verdict) {
-    return verdict ? std::string(word_for(*verdict)) : "absent";
-}
-
-std::string changes_in_words(const std::vector<Change>& changes) {
-    std::string words;
-    for (const Change& change : changes) {
-        words += fmt::format("{}{}{}", words.empty() ? "" : "; ",
-                             change.circuit.empty() ? "" : change.circuit + ": ", change.words);
-    }
-    return words;
-}
-
-// "C1, C2, C8 of lamps; C4 everywhere"
-std::string dirty_in_words(const std::set<Dirty>& dirty) {
-    std::map<std::string, std::vector<std::string>> by_place;
-    for (const Dirty& one : dirty) {
-        const std::string where = one.reach == Reach::here ? "of " + place(one.circuit)
-                                  : one.reach == Reach::trunk
-                                      ? "of the main path, the packs' leads and the outlets"
-                                      : "everywhere";
-        by_place[where].push_back(one.check);
-    }
-    std::string words;
-    for (auto& [where, ids] : by_place) {
-        std::ranges::sort(ids, {}, [](const std::string& id) { return std::stoi(id.substr(1)); });
-        words += fmt::format("{}{} {}", words.empty() ? "" : "; ", fmt::join(ids, ", "), where);
-    }
-    return words;
-}
-
-std::set<std::string> questions_of(const std::vector<Change>& changes) {
-    std::set<std::string> questions;
-    for (const Change& change : changes) {
-        const auto asked = fitting::questions_of(change);
-        questions.insert(asked.begin(), asked.end());
-    }
-    return questions;
-}
-
-std::string questions_in_words(const std::vector<Change>& changes) {
-    return fmt::format("{}", fmt::join(questions_of(changes), ", "));
-}
-
-std::optional<std::string> runtime_sentence(const questions::ComparedBuild& before,
-                                            const questions::ComparedBuild& after) {
-    if (!before.figures || !after.figures) {
-        return std::nullopt;
-    }
-    const auto lasts = [](const questions::ComparedBuild& build) {
-        const chance::Figures& figures = *build.figures;
-        return counted_on_to_the_end(build.read.scenario.outage, figures)
-                   ? "to the end, " + chance_in_words(figures)
-                   : fmt::format("{} {}, to the end {}", in_words(figures.count_on, 2),
-                                 goal_in_words(figures.goal), chance_in_words(figures));
-    };
-    const std::string old_words = lasts(before);
-    const std::string new_words = lasts(after);
-    if (old_words == new_words) {
-        return fmt::format("Both last {}.", new_words);
-    }
-    return fmt::format("The new build lasts {}; the old one {}.", new_words, old_words);
+Value price_in_all(const Scenario& scenario) {
+    const auto sum = price_of(scenario);
+    return sum_of(sum, said_of<"{n} part gives no price", "{n} parts give no price">(sum.unknown));
 }
 
 // ---- Starting, before and after.
 
 Quantity use_of(starting::Utilised used) {
-    return {.value = used.value(),
-            .unit = "1",
-            .shown = used.value() > 9.99 ? std::string("> 999 %")
-                                         : fmt::format("{:.0f} %", 100.0 * used.value())};
+    return {.value = used.value(), .unit = "1", .shown = in_percent(used)};
 }
 
-std::string_view start_words(starting::StartVerdict verdict) {
-    switch (verdict) {
-        case starting::StartVerdict::starts:
-            return "starts";
-        case starting::StartVerdict::marginal:
-            return "is in doubt";
-        case starting::StartVerdict::will_not_start:
-            return "does not start";
-    }
-    return "";
+// A document of this project, the same in every language.
+Said document(std::string_view name) {
+    return said<"{document}">(name);
 }
 
 const questions::ComparedStart* start_of(const questions::ComparedBuild& build,
@@ -218,25 +114,15 @@ const questions::ComparedStart* start_of(const questions::ComparedBuild& build,
     return found == build.starts.end() ? nullptr : &*found;
 }
 
-std::string start_sentence(const questions::ComparedStart* before,
-                           const questions::ComparedStart& after) {
-    return fmt::format(
-        "{} {}: {} of its tightest limit, {}{}.", after.load, start_words(after.verdict),
-        use_of(after.worst).shown, starting::in_words(after.binding),
-        before == nullptr ? std::string(" (it was not there before)")
-                          : fmt::format(" (before: it {}, {})", start_words(before->verdict),
-                                        use_of(before->worst).shown));
-}
-
 // Loads whose start moved: another verdict, or a use that differs by a percent of the limit.
-std::vector<std::string> start_sentences(const questions::ComparedBuild& before,
-                                         const questions::ComparedBuild& after) {
-    std::vector<std::string> sentences;
+std::vector<Said> start_sentences(const questions::ComparedBuild& before,
+                                  const questions::ComparedBuild& after) {
+    std::vector<Said> sentences;
     for (const questions::ComparedStart& now : after.starts) {
         const questions::ComparedStart* then = start_of(before, now.load);
         if (then == nullptr || then->verdict != now.verdict ||
             std::abs(then->worst.value() - now.worst.value()) >= 0.01) {
-            sentences.push_back(start_sentence(then, now));
+            sentences.push_back(start_in_words(then, now));
         }
     }
     return sentences;
@@ -251,57 +137,42 @@ void add_starts(std::vector<PinnedFinding>& findings, const questions::ComparedB
             continue;
         }
         findings.push_back(
-            {.finding = {.severity = now.verdict == starting::StartVerdict::will_not_start
-                                         ? scenario::Severity::stop
-                                         : scenario::Severity::caution,
-                         .where = "load " + now.load,
-                         .text = start_sentence(then, now),
-                         .mend = "Ask candlemark start of the new file for what would help.",
-                         .source = "starting method.md"}});
+            {.finding = {
+                 .severity = now.verdict == starting::StartVerdict::will_not_start
+                                 ? scenario::Severity::stop
+                                 : scenario::Severity::caution,
+                 .where = said<"load {load}">(now.load),
+                 .text = start_in_words(then, now),
+                 .mend = said<"The answer about starts of the new file says what would help.">(),
+                 .source = document("starting method.md")}});
     }
 }
 
-std::string moved_in_words(const std::vector<Moved>& moved) {
-    const auto worse = std::ranges::count_if(moved, fitting::is_worse);
-    const auto others = static_cast<std::ptrdiff_t>(moved.size()) - worse;
-    if (moved.empty()) {
-        return "No verdict moved.";
-    }
-    const auto told = [](std::ptrdiff_t count, std::string_view how) {
-        return count == 0 ? fmt::format("no verdict got {}", how)
-                          : fmt::format("{} verdict{} got {}", count, count == 1 ? "" : "s", how);
-    };
-    return worse == 0 ? fmt::format("None got worse, {}.", told(others, "better"))
-                      : fmt::format("{}, {}.", told(worse, "worse"), told(others, "better"));
+Said nothing_changed(const questions::CompareFound& found) {
+    return found.keys.empty() ? said<"The two builds do not differ.">()
+                              : said<"The two builds do not differ but for their titles.">();
 }
 
-std::vector<std::string> sentences_of(const std::vector<Change>& changes,
-                                      const std::vector<KeyChange>& keys,
-                                      const std::set<Dirty>& dirty, const std::vector<Moved>& moved,
-                                      const questions::ComparedBuild& before,
-                                      const questions::ComparedBuild& after) {
-    std::vector<std::string> sentences;
-    if (changes.empty()) {
-        sentences.push_back(keys.empty() ? "The two builds do not differ."
-                                         : "The two builds do not differ but for their titles.");
+std::vector<Said> sentences_of(const questions::CompareFound& found) {
+    std::vector<Said> sentences;
+    if (found.changes.empty()) {
+        sentences.push_back(nothing_changed(found));
     } else {
-        sentences.push_back("What changed: " + changes_in_words(changes) + ".");
-        const std::string again = questions_in_words(changes);
-        sentences.push_back((dirty.empty() ? std::string("No part of the wiring differs. ")
-                                           : "To be rechecked: " + dirty_in_words(dirty) + ". ") +
-                            moved_in_words(moved) +
-                            (again.empty() ? "" : " To be asked again: " + again + "."));
+        sentences.push_back(changes_in_words(found.changes));
+        sentences.push_back(to_look_at_again(found));
     }
-    for (const Moved& one : moved) {
+    for (const Moved& one : found.moved) {
         if (fitting::is_worse(one) && one.after == Verdict::fails) {
-            sentences.push_back(place(one.circuit) + ": " + one.text);
+            sentences.push_back(
+                said<"{circuit}: {finding}">(place_in_words(one.circuit), one.text));
             break;
         }
     }
-    if (const auto runtime = runtime_sentence(before, after)) {
-        sentences.push_back(*runtime);
+    Said runtime = runtime_in_words(found.old_build, found.new_build);
+    if (!runtime.empty()) {
+        sentences.push_back(std::move(runtime));
     }
-    for (std::string& start : start_sentences(before, after)) {
+    for (Said& start : start_sentences(found.old_build, found.new_build)) {
         sentences.push_back(std::move(start));
     }
     return sentences;
@@ -309,51 +180,75 @@ std::vector<std::string> sentences_of(const std::vector<Change>& changes,
 
 // ---- Findings: what moved, with how bad it is now.
 
-std::vector<PinnedFinding> findings_of(const std::vector<Moved>& moved,
-                                       const std::vector<Change>& changes,
-                                       const questions::ComparedBuild& before,
-                                       const questions::ComparedBuild& after) {
-    const fitting::Fit& fit = after.fit;
-    std::vector<PinnedFinding> findings;
-    add_starts(findings, before, after);
-    for (const Moved& one : moved) {
-        const bool worse = fitting::is_worse(one);
-        const std::string from = verdict_words(one.before);
-        const std::string to = verdict_words(one.after);
-        findings.push_back(
-            {.finding = {
-                 .severity = worse ? fitting::severity_of(*one.after) : scenario::Severity::note,
-                 .where = place(one.circuit),
-                 .text = fmt::format("{} {}: it was '{}' and is '{}' now. {}", one.check,
-                                     worse ? "got worse" : "got better", from, to, one.text),
-                 .mend = worse ? one.mend : "",
-                 .source = "fitting method.md, " + one.check}});
-    }
-    // What fails in the new build without having moved must not be lost in a list of differences.
-    std::set<std::string> still;
+PinnedFinding finding_of(const Moved& moved) {
+    const bool worse = fitting::is_worse(moved);
+    const Said check = check_in_words(moved.check);
+    const Said before = verdict_in_words(moved.before);
+    const Said after = verdict_in_words(moved.after);
+    return {
+        .finding = {
+            .severity = worse ? fitting::severity_of(*moved.after) : scenario::Severity::note,
+            .where = place_in_words(moved.circuit),
+            .text = worse ? said<"Worse than before: {check} ({before}, now {after}). {finding}">(
+                                check, before, after, moved.text)
+                          : said<"Better than before: {check} ({before}, now {after}). {finding}">(
+                                check, before, after, moved.text),
+            .mend = worse ? moved.mend : Said(),
+            .source = said<"{document}, {check}">("fitting method.md", moved.check)}};
+}
+
+// What fails in the new build without having moved must not be lost in a list of differences.
+std::optional<PinnedFinding> still_failing(const std::vector<Moved>& moved,
+                                           const fitting::Fit& fit) {
+    std::set<std::pair<std::string, std::string>> told;
+    std::vector<Said> still;
     for (const fitting::Check& check : fit.checks) {
-        if (check.verdict == Verdict::fails && std::ranges::none_of(moved, [&](const Moved& one) {
-                return one.check == check.id && one.circuit == check.circuit;
-            })) {
-            still.insert(check.id + " of " + place(check.circuit));
+        const bool is_new = std::ranges::any_of(moved, [&](const Moved& one) {
+            return one.check == check.id && one.circuit == check.circuit;
+        });
+        if (check.verdict == Verdict::fails && !is_new &&
+            told.insert({check.id, check.circuit}).second) {
+            still.push_back(said<"{checks} of {place}">(check_in_words(check.id),
+                                                        place_in_words(check.circuit)));
         }
     }
-    if (!still.empty()) {
-        findings.push_back(
-            {.finding = {.severity = scenario::Severity::stop,
-                         .where = "new build",
-                         .text = fmt::format("Still fails as before: {}.", fmt::join(still, ", ")),
-                         .mend = "Ask candlemark wiring of the new file.",
-                         .source = "fitting method.md"}});
+    if (still.empty()) {
+        return std::nullopt;
     }
-    for (const Change& change : changes) {
-        const auto say = fitting::advice_for(change);
-        if (!say.empty()) {
-            findings.push_back({.finding = {.severity = scenario::Severity::note,
-                                            .where = place(change.circuit) + ", " + change.kind,
-                                            .text = std::string(say),
-                                            .mend = "",
-                                            .source = "fitting/swaps.toml"}});
+    return PinnedFinding{
+        .finding = {.severity = scenario::Severity::stop,
+                    .where = said<"new build">(),
+                    .text = said<"Still fails as before: {checks}.">(
+                        words::joined(std::move(still), words::List::Joint::semicolon)),
+                    .mend = said<"The answer about wiring of the new file says what fits.">(),
+                    .source = document("fitting method.md")}};
+}
+
+std::optional<PinnedFinding> advice_on(const Change& change) {
+    Said advice = fitting::advice_for(change);
+    if (advice.empty()) {
+        return std::nullopt;
+    }
+    return PinnedFinding{
+        .finding = {.severity = scenario::Severity::note,
+                    .where = place_in_words(change.circuit),
+                    .text = said<"{^change}: {advice}">(change.words, std::move(advice)),
+                    .mend = {},
+                    .source = document("fitting/swaps.toml")}};
+}
+
+std::vector<PinnedFinding> findings_of(const questions::CompareFound& found) {
+    std::vector<PinnedFinding> findings;
+    add_starts(findings, found.old_build, found.new_build);
+    for (const Moved& one : found.moved) {
+        findings.push_back(finding_of(one));
+    }
+    if (auto still = still_failing(found.moved, found.new_build.fit)) {
+        findings.push_back(*std::move(still));
+    }
+    for (const Change& change : found.changes) {
+        if (auto advice = advice_on(change)) {
+            findings.push_back(*std::move(advice));
         }
     }
     sort_by_weight(findings);
@@ -364,22 +259,26 @@ std::vector<PinnedFinding> findings_of(const std::vector<Moved>& moved,
 
 template <class Old, class New>
 Value pair_of(Old before, New after) {
-    return {Members{{"old", "old", std::move(before)}, {"new", "new", std::move(after)}}};
+    return {Members{{"old", said<"{?build}old">(), std::move(before)},
+                    {"new", said<"{?build}new">(), std::move(after)}}};
 }
 
 Value lasts_of(const questions::ComparedBuild& build) {
-    return build.plan ? quantity_or_reason(shown(build.plan->likely.lasts), "not finite")
+    return build.plan ? quantity_or_reason(shown(build.plan->likely.lasts),
+                                           said<"the number is not finite">())
                       : Value{Absent{build.why_no_plan}};
 }
 
 Value count_on_of(const questions::ComparedBuild& build) {
-    return build.figures ? quantity_or_reason(shown(build.figures->count_on), "not finite")
+    return build.figures ? quantity_or_reason(shown(build.figures->count_on),
+                                              said<"the number is not finite">())
                          : Value{Absent{build.why_no_plan}};
 }
 
 Value chance_of(const questions::ComparedBuild& build) {
-    return build.figures ? quantity_or_reason(shown(build.figures->of), "not finite")
-                         : Value{Absent{build.why_no_plan}};
+    return build.figures
+               ? quantity_or_reason(shown(build.figures->of), said<"the number is not finite">())
+               : Value{Absent{build.why_no_plan}};
 }
 
 Value survives_of(const questions::ComparedBuild& build) {
@@ -387,9 +286,9 @@ Value survives_of(const questions::ComparedBuild& build) {
 }
 
 Value lowest_voltage_of(const questions::ComparedBuild& build) {
-    return build.fit.continuous
-               ? quantity_or_reason(shown(build.fit.continuous->state.at_load, 4), "not finite")
-               : Value{Absent{"the build has no inverter"}};
+    return build.fit.continuous ? quantity_or_reason(shown(build.fit.continuous->state.at_load, 4),
+                                                     said<"the number is not finite">())
+                                : Value{Absent{said<"the build has no inverter">()}};
 }
 
 Value starts_of(const questions::ComparedBuild& build) {
@@ -400,67 +299,100 @@ Value starts_of(const questions::ComparedBuild& build) {
     for (const questions::ComparedStart& start : build.starts) {
         members.push_back(
             {start.load,
-             start.load,
-             {Members{{"verdict", "", {std::string(starting::name_of(start.verdict))}},
-                      {"binding", "limit", {std::string(starting::name_of(start.binding))}},
-                      {"worst", "worst use", {use_of(start.worst)}}}}});
+             said<"{load}">(start.load),
+             {Members{{"verdict",
+                       said<"verdict">(),
+                       {Code{std::string(starting::name_of(start.verdict)), plain(start.verdict)}}},
+                      {"binding",
+                       said<"limit">(),
+                       {Code{std::string(starting::name_of(start.binding)),
+                             starting::in_words(start.binding)}}},
+                      {"worst", said<"worst use">(), {use_of(start.worst)}}}}});
     }
     return {std::move(members)};
 }
 
-Members values_of(const std::vector<Change>& changes, const std::set<Dirty>& dirty,
-                  const std::vector<Moved>& moved, const questions::ComparedBuild& before,
-                  const questions::ComparedBuild& after) {
-    List changed;
-    for (const Change& change : changes) {
-        changed.push_back({Members{{"kind", "", {change.kind}},
-                                   {"circuit", "of", {place(change.circuit)}},
-                                   {"change", "", {change.words}}}});
-    }
-    List recheck;
-    for (const Dirty& one : dirty) {
-        recheck.push_back({Members{{"check", "", {one.check}},
-                                   {"where",
-                                    "",
-                                    {one.reach == Reach::here    ? place(one.circuit)
-                                     : one.reach == Reach::trunk ? std::string("trunk")
-                                                                 : std::string("everywhere")}}}});
-    }
-    List moves;
-    for (const Moved& one : moved) {
-        moves.push_back({Members{{"check", "", {one.check}},
-                                 {"circuit", "of", {place(one.circuit)}},
-                                 {"before", "was", {verdict_words(one.before)}},
-                                 {"after", "is", {verdict_words(one.after)}},
-                                 {"worse", "worse", {fitting::is_worse(one)}},
-                                 {"text", "", {one.text}}}});
-    }
-    List ask_again;
-    for (const std::string& question : questions_of(changes)) {
-        ask_again.push_back({question});
-    }
-    return {
-        {"same", "no difference", {changes.empty() && moved.empty()}},
-        {"changed", "what changed", {std::move(changed)}},
-        {"recheck", "to be rechecked", {std::move(recheck)}},
-        {"ask_again", "to be asked again", {std::move(ask_again)}},
-        {"moved", "verdicts that moved", {std::move(moves)}},
-        {"count_on", "may be counted on for", pair_of(count_on_of(before), count_on_of(after))},
-        {"chance", "chance to the end", pair_of(chance_of(before), chance_of(after))},
-        {"lasts", "lasts on likely figures", pair_of(lasts_of(before), lasts_of(after))},
-        {"survives", "lasts the whole outage", pair_of(survives_of(before), survives_of(after))},
-        {"voltage_at_inverter", "voltage at the inverter, at its rating",
-         pair_of(lowest_voltage_of(before), lowest_voltage_of(after))},
-        {"starts", "starting", pair_of(starts_of(before), starts_of(after))},
-        {"weight", "weight",
-         pair_of(value_or_unknown(weight_of(before.read.scenario), "weight"),
-                 value_or_unknown(weight_of(after.read.scenario), "weight"))},
-        {"price", "price",
-         pair_of(value_or_unknown(price_of(before.read.scenario), "price"),
-                 value_or_unknown(price_of(after.read.scenario), "price"))}};
+Value check_value(const std::string& check) {
+    return {Code{check, check_in_words(check)}};
 }
 
-Column words(std::string name, std::string heading, std::vector<std::string> points) {
+List changed_parts(const std::vector<Change>& changes) {
+    List changed;
+    for (const Change& change : changes) {
+        changed.push_back({Members{{"kind", {}, {Code{change.kind, {}}}},
+                                   {"circuit", said<"of">(), {place_in_words(change.circuit)}},
+                                   {"change", said<"change">(), {change.words}}}});
+    }
+    return changed;
+}
+
+Said where_of(const Dirty& dirty) {
+    switch (dirty.reach) {
+        case Reach::here:
+            return place_in_words(dirty.circuit);
+        case Reach::trunk:
+            return said<"trunk">();
+        case Reach::everywhere:
+            return said<"everywhere">();
+    }
+    return {};
+}
+
+List checks_to_redo(const std::set<Dirty>& dirty) {
+    List recheck;
+    for (const Dirty& one : dirty) {
+        recheck.push_back({Members{{"check", said<"check">(), check_value(one.check)},
+                                   {"where", said<"of">(), {where_of(one)}}}});
+    }
+    return recheck;
+}
+
+List moved_verdicts(const std::vector<Moved>& moved) {
+    List moves;
+    for (const Moved& one : moved) {
+        moves.push_back({Members{{"check", said<"check">(), check_value(one.check)},
+                                 {"circuit", said<"of">(), {place_in_words(one.circuit)}},
+                                 {"before", said<"was">(), {verdict_in_words(one.before)}},
+                                 {"after", said<"is">(), {verdict_in_words(one.after)}},
+                                 {"worse", said<"worse">(), {fitting::is_worse(one)}},
+                                 {"text", said<"what is found now">(), {one.text}}}});
+    }
+    return moves;
+}
+
+List questions_again(const std::vector<Change>& changes) {
+    List ask_again;
+    for (const std::string& question : questions_of(changes)) {
+        ask_again.push_back({Code{question, question_in_words(question)}});
+    }
+    return ask_again;
+}
+
+Members values_of(const questions::CompareFound& found) {
+    const auto& before = found.old_build;
+    const auto& after = found.new_build;
+    const Scenario& old_file = before.read.scenario;
+    const Scenario& new_file = after.read.scenario;
+    return {
+        {"same", said<"no difference">(), {found.changes.empty() && found.moved.empty()}},
+        {"changed", said<"what changed">(), {changed_parts(found.changes)}},
+        {"recheck", said<"to be checked again">(), {checks_to_redo(found.dirty)}},
+        {"ask_again", said<"to be asked again">(), {questions_again(found.changes)}},
+        {"moved", said<"checks that are better or worse">(), {moved_verdicts(found.moved)}},
+        {"count_on", said<"may be counted on for">(),
+         pair_of(count_on_of(before), count_on_of(after))},
+        {"chance", said<"chance to the end">(), pair_of(chance_of(before), chance_of(after))},
+        {"lasts", said<"lasts on likely figures">(), pair_of(lasts_of(before), lasts_of(after))},
+        {"survives", said<"lasts the whole outage">(),
+         pair_of(survives_of(before), survives_of(after))},
+        {"voltage_at_inverter", said<"voltage at the inverter, at its rating">(),
+         pair_of(lowest_voltage_of(before), lowest_voltage_of(after))},
+        {"starts", said<"starting">(), pair_of(starts_of(before), starts_of(after))},
+        {"weight", said<"weight">(), pair_of(weight_in_all(old_file), weight_in_all(new_file))},
+        {"price", said<"price">(), pair_of(price_in_all(old_file), price_in_all(new_file))}};
+}
+
+Column words_column(std::string name, Said heading, std::vector<Said> points) {
     return {.name = std::move(name),
             .heading = std::move(heading),
             .unit = "",
@@ -468,58 +400,58 @@ Column words(std::string name, std::string heading, std::vector<std::string> poi
 }
 
 Series moved_table(const std::vector<Moved>& moved) {
-    std::vector<std::string> ids, circuits, befores, afters, texts;
+    std::vector<Said> checks, circuits, befores, afters, texts;
     for (const Moved& one : moved) {
-        ids.push_back(one.check);
-        circuits.push_back(place(one.circuit));
-        befores.push_back(verdict_words(one.before));
-        afters.push_back(verdict_words(one.after));
+        checks.push_back(check_in_words(one.check));
+        circuits.push_back(place_in_words(one.circuit));
+        befores.push_back(verdict_in_words(one.before));
+        afters.push_back(verdict_in_words(one.after));
         texts.push_back(one.text);
     }
     return {.name = "moved",
-            .title = "Verdicts that moved",
-            .columns = {words("check", "check", ids), words("circuit", "circuit", circuits),
-                        words("before", "old", befores), words("after", "new", afters),
-                        words("text", "what is found now", texts)},
+            .title = said<"Checks that are better or worse">(),
+            .columns = {words_column("check", said<"check">(), checks),
+                        words_column("circuit", said<"circuit">(), circuits),
+                        words_column("before", said<"{?build}old">(), befores),
+                        words_column("after", said<"{?build}new">(), afters),
+                        words_column("text", said<"what is found now">(), texts)},
             .brief = !moved.empty()};
 }
 
-Series key_table(const std::vector<KeyChange>& keys) {
-    std::vector<std::string> names, befores, afters;
-    for (const KeyChange& key : keys) {
-        names.push_back(key.key);
-        befores.push_back(key.before.empty() ? "-" : key.before);
-        afters.push_back(key.after.empty() ? "-" : key.after);
+Series key_table(const std::vector<questions::ChangedKey>& keys) {
+    const auto written = [](const std::string& value) {
+        return value.empty() ? said<"-">() : said<"{value}">(value);
+    };
+    std::vector<Said> names, befores, afters;
+    for (const questions::ChangedKey& key : keys) {
+        names.push_back(said<"{key}">(key.key));
+        befores.push_back(written(key.before));
+        afters.push_back(written(key.after));
     }
     return {.name = "keys",
-            .title = "Values of the files that differ",
-            .columns = {words("key", "key", names), words("old", "old", befores),
-                        words("new", "new", afters)}};
+            .title = said<"Values of the files that differ">(),
+            .columns = {words_column("key", said<"key">(), names),
+                        words_column("old", said<"{?build}old">(), befores),
+                        words_column("new", said<"{?build}new">(), afters)}};
 }
 
 }  // namespace
 
-Answer compare_answer(const questions::ComparedBuild& old_build,
-                      const questions::ComparedBuild& new_build) {
-    const auto changes = fitting::changes_between(old_build.read.scenario, new_build.read.scenario);
-    const auto keys = keys_that_differ(old_build.read, new_build.read);
-    const auto moved = fitting::moved_verdicts(old_build.fit, new_build.fit);
-    std::set<Dirty> dirty;
-    for (const Change& change : changes) {
-        dirty.merge(fitting::dirtied_by(change));
-    }
+Answer compare_answer(const questions::CompareFound& found) {
+    const auto& old_build = found.old_build;
+    const auto& new_build = found.new_build;
     return {.question = "compare",
-            .title = fmt::format("{} -> {}", units::quote(old_build.read.file_name, 200),
-                                 units::quote(new_build.read.file_name, 200)),
-            .sentences = sentences_of(changes, keys, dirty, moved, old_build, new_build),
-            .values = values_of(changes, dirty, moved, old_build, new_build),
-            .findings = findings_of(moved, changes, old_build, new_build),
+            .title = units::quote(old_build.read.file_name, 200) + " -> " +
+                     units::quote(new_build.read.file_name, 200),
+            .sentences = sentences_of(found),
+            .values = values_of(found),
+            .findings = findings_of(found),
             .working = wiring_working(new_build.read.scenario, new_build.fit),
             .assumptions = new_build.fit.assumptions,
             .cautions = wiring_cautions(new_build.read.scenario, new_build.fit),
-            .series = {moved_table(moved), key_table(keys)},
+            .series = {moved_table(found.moved), key_table(found.keys)},
             .wiring = wiring_diagram(new_build.read.scenario, new_build.fit),
-            .closing = std::string(closing_line)};
+            .closing = closing_line()};
 }
 
 }  // namespace answers

@@ -7,7 +7,6 @@
 
 namespace answers {
 
-[[nodiscard]] Answer compare_answer(const questions::ComparedBuild& old_build,
-                                    const questions::ComparedBuild& new_build);
+[[nodiscard]] Answer compare_answer(const questions::CompareFound& found);
 
 }  // namespace answers

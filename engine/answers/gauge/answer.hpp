@@ -1,4 +1,4 @@
-// "What does this voltage reading mean?" in finished words and numbers.
+// "What does this voltage reading mean?" in words and numbers.
 #pragma once
 
 #include <optional>

@@ -1,4 +1,4 @@
-// "May I plug this pack onto that unit now?" in finished words and numbers.
+// "May I plug this pack onto that unit now?" in words and numbers.
 #pragma once
 
 #include "answers/answer.hpp"

@@ -1,7 +1,5 @@
 #include "answers/learnt/answer.hpp"
 
-#include <fmt/format.h>
-
 #include "answers/checked.hpp"
 #include "answers/clock_words.hpp"
 
@@ -11,34 +9,51 @@ namespace {
 
 using estimate::Learnt;
 using estimate::LearntValue;
+using words::Said;
+using words::said;
+using words::said_of;
 
-std::string offered(const LearntValue& value) {
-    return fmt::format("{}: {} in the file, {} learnt (between {} and {}).", value.key,
-                       value.in_file, value.likely, value.low, value.high);
+Said in_words(const estimate::InFile& value) {
+    constexpr int digits = 6;  // as in the file
+    return said<"{n} {unit}">(words::Number{.value = value.number, .digits = digits}, value.unit);
 }
 
-std::string first_sentence(const Learnt& learnt) {
+Value value_of(const estimate::InFile& value) {
+    return {Code{value.text(), in_words(value)}};
+}
+
+Said offered(const LearntValue& value) {
+    return said<"{key}: {in_file} in the file, {likely} learnt (between {low} and {high}).">(
+        value.key, in_words(value.in_file), in_words(value.likely), in_words(value.low),
+        in_words(value.high));
+}
+
+Said first_sentence(const Learnt& learnt) {
     if (learnt.contradicted)
-        return "The readings contradict each other, so nothing can be learnt of them: ask now "
-               "which, "
-               "and strike the wrong one.";
+        return said<
+            "The readings contradict each other, so nothing can be learnt of them: the answer "
+            "about "
+            "now says which; strike the wrong one.">();
     if (learnt.values.empty())
-        return fmt::format("Nothing was learnt that the file does not know: {} {} say no more.",
-                           number_in_words(learnt.readings),
-                           learnt.readings == 1 ? "reading" : "readings");
-    return fmt::format("{} {} of the file could be better known. Nothing is written unasked.",
-                       learnt.values.size(), learnt.values.size() == 1 ? "value" : "values");
+        return said_of<"Nothing was learnt that the file does not know: {n} reading says no more.",
+                       "Nothing was learnt that the file does not know: {n} readings say no more.">(
+            words::in_words(learnt.readings));
+    return said_of<"{n} value of the file could be better known. Nothing is written unasked.",
+                   "{n} values of the file could be better known. Nothing is written unasked.">(
+        std::int64_t(learnt.values.size()));
 }
 
 }  // namespace
 
-std::string where_it_came_from(const scenario::Scenario& scenario, const Learnt& learnt,
-                               const LearntValue& value) {
-    return fmt::format(
-        "learnt in the outage of {}, {} {}: {:.2f} of what stood here, {}; of that "
-        "season alone",
-        date_in_words(scenario.outage.starts), learnt.readings,
-        learnt.readings == 1 ? "reading" : "readings", value.factor, value.in_file);
+Said where_it_came_from(const scenario::Scenario& scenario, const Learnt& learnt,
+                        const LearntValue& value) {
+    return said_of<
+        "learnt in the outage of {date}, {n} reading: {factor} of what was here, "
+        "{in_file}; of that season alone",
+        "learnt in the outage of {date}, {n} readings: {factor} of what was here, "
+        "{in_file}; of that season alone">(date_in_words(scenario.outage.starts), learnt.readings,
+                                           words::with_decimals(value.factor, 2),
+                                           in_words(value.in_file));
 }
 
 Answer learnt_answer(const scenario::Scenario& scenario, const Learnt& learnt,
@@ -46,40 +61,39 @@ Answer learnt_answer(const scenario::Scenario& scenario, const Learnt& learnt,
     Answer answer = checked_answer("learnt", scenario, {}, {});
     if (taken)
         answer.sentences.push_back(
-            fmt::format("Written into the file: {} = \"{}\".", taken->key, taken->likely));
+            said<"Written into the file: {key} = \"{value}\".">(taken->key, taken->likely.text()));
     answer.sentences.push_back(first_sentence(learnt));
     List values;
     for (const LearntValue& value : learnt.values) {
         answer.sentences.push_back(offered(value));
         values.push_back(
-            {Members{{"key", "key", {value.key}},
-                     {"in_file", "in the file", {value.in_file}},
+            {Members{{"key", said<"key">(), {value.key}},
+                     {"in_file", said<"in the file">(), value_of(value.in_file)},
                      {"learnt",
-                      "learnt",
-                      {Members{{"low", "at least", {value.low}},
-                               {"likely", "most likely", {value.likely}},
-                               {"high", "at most", {value.high}}}}},
-                     {"from", "from", {where_it_came_from(scenario, learnt, value)}}}});
+                      said<"learnt">(),
+                      {Members{{"low", said<"at least">(), value_of(value.low)},
+                               {"likely", said<"most likely">(), value_of(value.likely)},
+                               {"high", said<"at most">(), value_of(value.high)}}}},
+                     {"from", said<"from">(), {where_it_came_from(scenario, learnt, value)}}}});
     }
-    answer.sentences.push_back(fmt::format(
-        "Until {} the loads drew {} most likely; the plan had {}.", weekday_and_time(learnt.until),
-        in_words(learnt.actual), in_words(learnt.planned)));
-    answer.values = {{"values", "offered", {std::move(values)}, true},
+    answer.sentences.push_back(
+        said<"Until {when} the loads drew {actual} most likely; the plan had {planned}.">(
+            weekday_and_time(learnt.until), in_words(learnt.actual), in_words(learnt.planned)));
+    answer.values = {{"values", said<"offered">(), {std::move(values)}, true},
                      {"energy",
-                      "energy of the loads",
-                      {Members{{"planned", "planned", value_of(learnt.planned)},
-                               {"actual", "actual", value_of(learnt.actual)}}}},
-                     {"until", "until", {time_in_iso(learnt.until)}},
-                     {"readings", "readings", {std::int64_t(learnt.readings)}}};
-    answer.working = {{"Energy", "of the loads, planned", shown(learnt.planned), "", "the file"},
-                      {"Energy", "of the loads, most likely", shown(learnt.actual),
-                       "estimate method.md (21)", "the log"}};
+                      said<"energy of the loads">(),
+                      {Members{{"planned", said<"planned">(), value_of(learnt.planned)},
+                               {"actual", said<"actual">(), value_of(learnt.actual)}}}},
+                     {"until", said<"until">(), time_value(learnt.until)},
+                     {"readings", said<"readings">(), {std::int64_t(learnt.readings)}}};
+    answer.working = {{said<"Energy">(), said<"of the loads, planned">(), shown(learnt.planned), "",
+                       said<"the file">()},
+                      {said<"Energy">(), said<"of the loads, most likely">(), shown(learnt.actual),
+                       "estimate method.md (21)", said<"the log">()}};
     for (const LearntValue& value : learnt.values)
-        answer.working.push_back({"Learnt",
-                                  value.key + ", of what the file has",
-                                  {value.factor, "1", fmt::format("{:.2f}", value.factor)},
-                                  "estimate method.md (21)",
-                                  "the log"});
+        answer.working.push_back({said<"Learnt">(), said<"{key}, of what the file has">(value.key),
+                                  plain_number(value.factor, 2), "estimate method.md (21)",
+                                  said<"the log">()});
     return answer;
 }
 

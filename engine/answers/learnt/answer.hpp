@@ -15,8 +15,8 @@ namespace answers {
                                    const estimate::Learnt& learnt,
                                    const std::optional<estimate::LearntValue>& taken = {});
 
-// "learnt in the outage of 14 January 2026, 5 readings: 1.21 of what stood here, 440 kWh/yr".
-[[nodiscard]] std::string where_it_came_from(const scenario::Scenario& scenario,
+// "learnt in the outage of 14 January 2026, 5 readings: 1.21 of what was here, 440 kWh/yr".
+[[nodiscard]] words::Said where_it_came_from(const scenario::Scenario& scenario,
                                              const estimate::Learnt& learnt,
                                              const estimate::LearntValue& value);
 

@@ -8,6 +8,7 @@
 #include "answers/answer.hpp"
 #include "answers/outage/chance.hpp"
 #include "outage/plan.hpp"
+#include "questions/shared/outage_starts.hpp"
 #include "scenario/scenario.hpp"
 
 namespace answers {
@@ -19,6 +20,7 @@ namespace answers {
 //   gives      `defect` set when the energy account of any course does not close
 [[nodiscard]] Answer outage_answer(const scenario::Scenario& scenario, const outage::Plan& plan,
                                    const std::vector<outage::MorePacks>& more,
-                                   const std::optional<questions::OutageChance>& chance = {});
+                                   const std::optional<questions::OutageChance>& chance = {},
+                                   const questions::OutageStarts& starts = {});
 
 }  // namespace answers

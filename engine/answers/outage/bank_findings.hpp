@@ -1,7 +1,6 @@
 // What befalls single packs of a bank whose packs differ, in the order in which it happens.
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "answers/answer.hpp"
@@ -14,7 +13,10 @@ namespace answers {
 [[nodiscard]] std::vector<PinnedFinding> bank_findings(const scenario::Scenario& scenario,
                                                        const outage::Plan& plan);
 
-// " after 5 min above 100 A" of what opened on its current; nothing where it opened at once.
-[[nodiscard]] std::string after_words(const outage::Event& event);
+// Whether what opened on its current bore it for a while.
+[[nodiscard]] bool opens_late(const outage::Event& event);
+
+// "131 A after 5 min above 100 A", "40 A of charge": the current on which something opened.
+[[nodiscard]] words::Said current_that_opens(const outage::Event& event);
 
 }  // namespace answers

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "questions/outage_chance.hpp"
+#include "questions/shared/outage_chance.hpp"
 #include "scenario/scenario.hpp"
 
 namespace answers {
@@ -12,7 +12,7 @@ namespace answers {
 // "Count on it until Friday 22:00 (nine times in ten), most likely until Saturday 09:00. To the
 // end, Sunday 18:00, about 4 times in ten.": the headline, then what more packs would do, what ends
 // it, and what one year of weather leaves open. chance/method.md (15)
-[[nodiscard]] std::vector<std::string> chance_sentences(const scenario::Outage& outage,
+[[nodiscard]] std::vector<words::Said> chance_sentences(const scenario::Outage& outage,
                                                         const questions::OutageChance& told);
 
 }  // namespace answers

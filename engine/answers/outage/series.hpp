@@ -33,4 +33,12 @@ namespace answers {
                                    const std::optional<sizing::Fan>& fan = {},
                                    std::optional<units::Duration> lasts_at_best = {});
 
+// Between sunset and sunrise, by the events of a course.
+//   end   h after the start, to which they are shown
+[[nodiscard]] std::vector<DaysChart::Span> nights_of(const std::vector<outage::Event>& events,
+                                                     double end);
+
+// What flowed in an hour of a course; what is stored over the members is left to fill in.
+[[nodiscard]] DaysChart::Hour hour_of(const outage::Interval& interval);
+
 }  // namespace answers

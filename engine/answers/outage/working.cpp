@@ -1,7 +1,5 @@
 #include "answers/outage/working.hpp"
 
-#include <fmt/format.h>
-
 #include "answers/shown.hpp"
 
 namespace answers {
@@ -10,12 +8,14 @@ namespace {
 
 using outage::Ledger;
 using outage::Plan;
+using words::Said;
+using words::said;
 
 constexpr std::string_view account = "outage method.md (3)";
 constexpr std::string_view idle_account = "outage method.md (4)";
 
-void add(std::vector<WorkingRow>& rows, std::string section, std::string what, Quantity value,
-         std::string_view formula, std::string source) {
+void add(std::vector<WorkingRow>& rows, Said section, Said what, Quantity value,
+         std::string_view formula, Said source) {
     rows.push_back({.section = std::move(section),
                     .quantity = std::move(what),
                     .value = std::move(value),
@@ -23,18 +23,26 @@ void add(std::vector<WorkingRow>& rows, std::string section, std::string what, Q
                     .source = std::move(source)});
 }
 
-std::string_view outlet_in_words(scenario::Outlet outlet) {
+Said outlet_in_words(scenario::Outlet outlet) {
     switch (outlet) {
         case scenario::Outlet::ac:
-            return "AC";
+            return said<"AC">();
         case scenario::Outlet::twelve_volt:
-            return "12 V";
+            return said<"12 V">();
         case scenario::Outlet::usb:
-            return "USB";
+            return said<"USB">();
         case scenario::Outlet::generator:
-            return "generator";
+            return said<"generator">();
     }
-    return "";
+    return {};
+}
+
+Said while_on(const outage::LoadUse& load, const Said& name) {
+    const Said outlet = outlet_in_words(load.from);
+    if (load.running_low == load.running_high)
+        return said<"{load} while on ({outlet})">(name, outlet);
+    return said<"{load} while on ({outlet}), {low} to {high}">(
+        name, outlet, in_words(load.running_low), in_words(load.running_high));
 }
 
 void add_loads(std::vector<WorkingRow>& rows, const Plan& plan) {
@@ -43,31 +51,25 @@ void add_loads(std::vector<WorkingRow>& rows, const Plan& plan) {
         all += load.wanted;
     }
     for (const auto& load : plan.loads) {
-        const std::string many = load.count > 1 ? fmt::format("{} x ", load.count) : "";
-        const bool sharp = load.running_low == load.running_high;
-        add(rows, "Loads",
-            fmt::format("{}{} while on ({}){}", many, load.name, outlet_in_words(load.from),
-                        sharp ? ""
-                              : fmt::format(", {} to {}", in_words(load.running_low),
-                                            in_words(load.running_high))),
-            shown(load.running), "", load.from_what);
-        add(rows, "Loads",
-            fmt::format(
-                "{}{}, a mean day{}", many, load.name,
-                all > units::Energy{}
-                    ? fmt::format(", {} of all loads", in_words(units::Share(load.wanted / all), 2))
-                    : ""),
-            shown(load.per_day), account, fmt::format("on for {}", in_words(load.on_time)));
+        const Said name =
+            load.count > 1 ? said<"{n} x {load}">(load.count, load.name) : Said(load.name);
+        const Said a_day = all > units::Energy{}
+                               ? said<"{load}, a mean day, {share} of all loads">(
+                                     name, in_words(units::Share(load.wanted / all), 2))
+                               : said<"{load}, a mean day">(name);
+        add(rows, said<"Loads">(), while_on(load, name), shown(load.running), "", load.from_what);
+        add(rows, said<"Loads">(), a_day, shown(load.per_day), account,
+            said<"on for {time}">(in_words(load.on_time)));
     }
 }
 
 void add_inverter(std::vector<WorkingRow>& rows, const Plan& plan) {
     const Ledger& ledger = plan.likely.ledger;
-    add(rows, "Inverter", "draw with nothing plugged in", shown(plan.inverter_idle), "",
-        "inverter.idle");
-    add(rows, "Inverter", "that draw over the hours it is on", shown(ledger.idle), idle_account,
-        "inverter.idle");
-    add(rows, "Inverter", "conversion", shown(ledger.inverter_loss - ledger.idle),
+    add(rows, said<"Inverter">(), said<"draw with nothing plugged in">(), shown(plan.inverter_idle),
+        "", "inverter.idle");
+    add(rows, said<"Inverter">(), said<"that draw over the hours it is on">(), shown(ledger.idle),
+        idle_account, "inverter.idle");
+    add(rows, said<"Inverter">(), said<"conversion">(), shown(ledger.inverter_loss - ledger.idle),
         "inverter method.md", "inverter.efficiency");
 }
 
@@ -76,32 +78,32 @@ void add_sun(std::vector<WorkingRow>& rows, const Plan& plan) {
     if (plan.sun.empty()) {
         return;
     }
-    add(rows, "Sun", "turned away by the charge controller", shown(ledger.sun_clipped),
-        "solar method.md", "charge_controller");
-    add(rows, "Sun", "offered at the battery", shown(ledger.sun_offered), "solar method.md",
-        "panel and place");
-    add(rows, "Sun", "straight into loads", shown(ledger.sun_used), account, "");
-    add(rows, "Sun", "into the packs", shown(ledger.sun_stored), account, "");
-    add(rows, "Sun", "not taken", shown(ledger.sun_unused), account, "");
+    add(rows, said<"Sun">(), said<"turned away by the charge controller">(),
+        shown(ledger.sun_clipped), "solar method.md", "charge_controller");
+    add(rows, said<"Sun">(), said<"offered at the battery">(), shown(ledger.sun_offered),
+        "solar method.md", said<"panel and place">());
+    add(rows, said<"Sun">(), said<"straight into loads">(), shown(ledger.sun_used), account, "");
+    add(rows, said<"Sun">(), said<"into the packs">(), shown(ledger.sun_stored), account, "");
+    add(rows, said<"Sun">(), said<"not taken">(), shown(ledger.sun_unused), account, "");
 }
 
 void add_account(std::vector<WorkingRow>& rows, const Plan& plan) {
     const Ledger& ledger = plan.likely.ledger;
-    const auto line = [&](std::string what, units::Energy energy) {
-        add(rows, "Energy account", std::move(what), shown(energy), account, "");
+    const auto line = [&](Said what, units::Energy energy) {
+        add(rows, said<"Energy account">(), std::move(what), shown(energy), account, "");
     };
-    line("left to use at the start", plan.usable_at_start);
-    line("stored at the start", ledger.stored_at_start);
-    line("from the sun, used and stored", ledger.sun_used + ledger.sun_stored);
-    line("to the loads", ledger.loads);
-    line("lost in the inverter", ledger.inverter_loss);
-    line("lost in 12 V and USB adaptors", ledger.converter_loss);
-    line("lost in leads, connectors and main cable", ledger.wiring_loss);
-    line("lost in the packs", ledger.battery_loss);
-    line("of it not stored in charging", ledger.charging_loss);
-    line("stored at the end", ledger.stored_at_end);
-    line("not explained by the lines above", ledger.residual);
-    line("wanted and not served", ledger.unserved);
+    line(said<"left to use at the start">(), plan.usable_at_start);
+    line(said<"stored at the start">(), ledger.stored_at_start);
+    line(said<"from the sun, used and stored">(), ledger.sun_used + ledger.sun_stored);
+    line(said<"to the loads">(), ledger.loads);
+    line(said<"lost in the inverter">(), ledger.inverter_loss);
+    line(said<"lost in 12 V and USB adaptors">(), ledger.converter_loss);
+    line(said<"lost in leads, connectors and main cable">(), ledger.wiring_loss);
+    line(said<"lost in the packs">(), ledger.battery_loss);
+    line(said<"of it not stored in charging">(), ledger.charging_loss);
+    line(said<"stored at the end">(), ledger.stored_at_end);
+    line(said<"not explained by the lines above">(), ledger.residual);
+    line(said<"wanted and not served">(), ledger.unserved);
 }
 
 }  // namespace

@@ -13,6 +13,7 @@ namespace answers {
 namespace {
 
 using sizing::Build;
+using words::said;
 using Place = BuildsView::Place;
 
 double percent(units::Probability chance) {
@@ -106,9 +107,9 @@ std::optional<BuildsChart> builds_chart(const questions::PacksFound& found) {
         point.answers = answers;
         point.of_file = true;
     }
-    add_view(chart, {.name = "weight", .heading = "packs and panels weigh", .unit = "kg"},
+    add_view(chart, {.name = "weight", .heading = said<"packs and panels weigh">(), .unit = "kg"},
              &BuildPoint::weight);
-    add_view(chart, {.name = "price", .heading = "packs and panels cost", .unit = "1"},
+    add_view(chart, {.name = "price", .heading = said<"packs and panels cost">(), .unit = "1"},
              &BuildPoint::price);
     return chart;
 }
@@ -125,24 +126,27 @@ Series builds_table(const BuildsChart& chart, const BuildsView& view) {
         return column;
     };
     Series series{.name = "builds_by_" + view.name,
-                  .title = "Builds that no other beats, and how sure each is"};
+                  .title = said<"Builds that no other beats, and how sure each is">()};
     series.columns = {
-        column("packs", "packs", rows, each([](const auto& p) { return double(p.packs); })),
-        column("panels", "panels", rows, each([](const auto& p) { return double(p.panels); })),
+        column("packs", said<"packs">(), rows, each([](const auto& p) { return double(p.packs); })),
+        column("panels", said<"panels">(), rows,
+               each([](const auto& p) { return double(p.panels); })),
         in(column(view.name, view.heading, rows,
                   [&](std::size_t row) { return view.places[row].at; }),
            view.unit.c_str()),
-        in(column("chance", "chance of lasting", rows,
+        in(column("chance", said<"chance of lasting">(), rows,
                   each([](const auto& p) { return p.chance; })),
            "%"),
-        in(column("low", "at least, 19 times in 20", rows,
+        in(column("low", said<"at least, 19 times in 20">(), rows,
                   each([](const auto& p) { return p.low; })),
            "%"),
-        in(column("high", "at most, 19 times in 20", rows,
+        in(column("high", said<"at most, 19 times in 20">(), rows,
                   each([](const auto& p) { return p.high; })),
            "%"),
-        column("what", "what it is", rows, each([](const auto& p) {
-                   return std::string(p.answers ? "answer" : p.of_file ? "of the file" : "");
+        column("what", said<"what it is">(), rows, each([](const auto& p) {
+                   return p.answers   ? said<"answer">()
+                          : p.of_file ? said<"of the file">()
+                                      : words::Said();
                }))};
     return series;
 }

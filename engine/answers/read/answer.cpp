@@ -2,44 +2,51 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "answers/clock_words.hpp"
 #include "answers/outage/series.hpp"
-#include "scenario/listing.hpp"
+#include "scenario/keys/listing.hpp"
 #include "units/quote.hpp"
-#include "units/text.hpp"
 
 namespace answers {
 
 namespace {
 
 using scenario::ListedKey;
-using Words = std::vector<std::string>;
+using words::Said;
+using words::said;
+using words::said_of;
+using Words = std::vector<Said>;
 
-std::string count(int number, std::string_view one, std::string_view many) {
-    return fmt::format("{} {}", number, number == 1 ? one : many);
+// All items of a list of tables, each table's count of them.
+template <class Parts>
+int count_of(const Parts& parts) {
+    int count = 0;
+    for (const auto& part : parts) {
+        count += part.count;
+    }
+    return count;
 }
 
-std::string sentence(const scenario::ReadScenario& read) {
+Said outage_in_words(const scenario::Outage& outage) {
+    const Said start = date_and_time(outage.starts);
+    if (outage.open_ended) return said<"an outage from {start}, nobody knows how long">(start);
+    return said<"an outage of {length} from {start}">(length_in_words(outage.lasts), start);
+}
+
+Said sentence(const scenario::ReadScenario& read) {
     const auto& scenario = read.scenario;
-    int packs = 0;
-    int panels = 0;
-    int loads = 0;
-    for (const auto& pack : scenario.packs) {
-        packs += pack.count;
-    }
-    for (const auto& panel : scenario.panels) {
-        panels += panel.count;
-    }
-    for (const auto& load : scenario.loads) {
-        loads += load.count;
-    }
-    return fmt::format("Read {}: an outage of {} from {}; {}, {}, {}, {}.",
-                       units::quote(read.file_name, 200), length_in_words(scenario.outage.lasts),
-                       date_and_time(scenario.outage.starts), count(packs, "pack", "packs"),
-                       count(panels, "panel", "panels"), count(loads, "load", "loads"),
-                       scenario.inverter ? "an inverter" : "no inverter");
+    const words::List parts{
+        .items = {said_of<"{n} pack", "{n} packs">(count_of(scenario.packs)),
+                  said_of<"{n} panel", "{n} panels">(count_of(scenario.panels)),
+                  said_of<"{n} load", "{n} loads">(count_of(scenario.loads)),
+                  scenario.inverter ? said<"an inverter">() : said<"no inverter">()},
+        .joint = words::List::Joint::comma};
+    return said<"Read {file}: {outage}; {parts}.">(units::quote(read.file_name, 200),
+                                                   outage_in_words(scenario.outage), parts);
+}
+
+Column column_of(const char* name, Said heading, Words points) {
+    return {.name = name, .heading = std::move(heading), .unit = "", .points = std::move(points)};
 }
 
 Series given_keys(const std::vector<ListedKey>& keys) {
@@ -48,16 +55,16 @@ Series given_keys(const std::vector<ListedKey>& keys) {
     Words lines;
     for (const auto& key : keys) {
         if (key.given) {
-            names.push_back(key.key);
-            values.push_back(key.value);
-            lines.push_back(key.line > 0 ? fmt::format("line {}", key.line) : key.origin);
+            names.push_back(said<"{key}">(key.key));
+            values.push_back(said<"{value}">(key.value));
+            lines.push_back(key.line > 0 ? said<"line {number}">(key.line) : key.origin);
         }
     }
     return {.name = "given",
-            .title = "Given",
-            .columns = {{.name = "key", .heading = "key", .unit = "", .points = names},
-                        {.name = "value", .heading = "value", .unit = "", .points = values},
-                        {.name = "from", .heading = "from", .unit = "", .points = lines}},
+            .title = said<"Given">(),
+            .columns = {column_of("key", said<"key">(), std::move(names)),
+                        column_of("value", said<"value">(), std::move(values)),
+                        column_of("from", said<"{?line}from">(), std::move(lines))},
             .brief = true};
 }
 
@@ -66,15 +73,15 @@ Series silent_keys(const std::vector<ListedKey>& keys) {
     Words holds;
     for (const auto& key : keys) {
         if (!key.given) {
-            names.push_back(key.key);
+            names.push_back(said<"{key}">(key.key));
             holds.push_back(key.value.empty() ? key.origin
-                                              : fmt::format("{}; {}", key.value, key.origin));
+                                              : said<"{value}; {origin}">(key.value, key.origin));
         }
     }
     return {.name = "silent",
-            .title = "Not given",
-            .columns = {{.name = "key", .heading = "key", .unit = "", .points = names},
-                        {.name = "holds", .heading = "what holds", .unit = "", .points = holds}}};
+            .title = said<"Not given">(),
+            .columns = {column_of("key", said<"key">(), std::move(names)),
+                        column_of("holds", said<"what holds">(), std::move(holds))}};
 }
 
 Series limits_of_keys(const std::vector<ListedKey>& keys) {
@@ -82,24 +89,24 @@ Series limits_of_keys(const std::vector<ListedKey>& keys) {
     Words limits;
     for (const auto& key : keys) {
         if (!key.limits.empty()) {
-            names.push_back(key.key);
+            names.push_back(said<"{key}">(key.key));
             limits.push_back(key.limits);
         }
     }
     return {.name = "limits",
-            .title = "What each key takes",
-            .columns = {{.name = "key", .heading = "key", .unit = "", .points = names},
-                        {.name = "takes", .heading = "takes", .unit = "", .points = limits}}};
+            .title = said<"What each key takes">(),
+            .columns = {column_of("key", said<"key">(), std::move(names)),
+                        column_of("takes", said<"takes">(), std::move(limits))}};
 }
 
 PinnedFinding warning(const units::Error& error) {
     return {.finding = {.severity = scenario::Severity::caution,
                         .where = error.line > 0
-                                     ? fmt::format("line {}, {}", error.line, error.where)
-                                     : error.where,
-                        .text = error.found + ".",
+                                     ? said<"line {number}, {key}">(error.line, error.where)
+                                     : said<"{key}">(error.where),
+                        .text = words::as_sentence(error.found),
                         .mend = error.remedy,
-                        .source = "the scenario file"}};
+                        .source = said<"the scenario file">()}};
 }
 
 }  // namespace
@@ -111,17 +118,18 @@ Answer read_answer(const scenario::ReadScenario& read, const std::vector<outage:
         .question = "read",
         .title = read.scenario.title,
         .sentences = {sentence(read)},
-        .values = {{"file", "file", {read.file_name}},
-                   {"given", "keys given", {static_cast<std::int64_t>(given)}},
-                   {"silent", "keys not given", {static_cast<std::int64_t>(keys.size()) - given}},
-                   {"warnings", "warnings", {static_cast<std::int64_t>(read.warnings.size())}}},
+        .values =
+            {{"file", said<"file">(), {read.file_name}},
+             {"given", said<"keys given">(), {static_cast<std::int64_t>(given)}},
+             {"silent", said<"keys not given">(), {static_cast<std::int64_t>(keys.size()) - given}},
+             {"warnings", said<"warnings">(), {static_cast<std::int64_t>(read.warnings.size())}}},
         .findings = {},
         .working = {},
         .assumptions = {},
         .cautions = {},
         .series = {given_keys(keys)},
         .days = {},
-        .closing = std::string(closing_line),
+        .closing = closing_line(),
         .defect = {}};
     for (const auto& error : read.warnings) {
         answer.findings.push_back(warning(error));

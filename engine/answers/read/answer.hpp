@@ -5,7 +5,7 @@
 
 #include "answers/answer.hpp"
 #include "outage/plan.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace answers {
 

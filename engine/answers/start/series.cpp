@@ -1,19 +1,19 @@
 #include "answers/start/series.hpp"
 
-#include <fmt/format.h>
-
 #include "answers/shown.hpp"
-#include "answers/start/chart.hpp"
+#include "answers/start/words.hpp"
 
 namespace answers {
 
 using starting::LoadStart;
 using starting::StartPlan;
+using words::Said;
+using words::said;
 
 namespace {
 
 using Numbers = std::vector<double>;
-using Words = std::vector<std::string>;
+using Words = std::vector<Said>;
 
 Series utilisation_table(const StartPlan& plan) {
     Words loads;
@@ -22,27 +22,27 @@ Series utilisation_table(const StartPlan& plan) {
     Numbers low;
     Numbers likely;
     Numbers high;
-    const auto add = [&](const std::string& name, const starting::Judgement& judged) {
+    const auto add = [&](const Said& name, const starting::Judgement& judged) {
         for (const auto& use : judged.used) {
             loads.push_back(name);
             constraints.emplace_back(starting::in_words(use.constraint));
             low.push_back(100.0 * use.used.low().value());
             likely.push_back(100.0 * use.used.likely().value());
             high.push_back(100.0 * use.used.high().value());
-            verdicts.emplace_back(starting::name_of(judged.verdict));
+            verdicts.push_back(plain(judged.verdict));
         }
     };
     for (const auto& start : plan.loads)
-        add(start.name, start.judged);
-    if (plan.together) add("all motors at once", *plan.together);
+        add(said<"{load}">(start.name), start.judged);
+    if (plan.together) add(said<"all motors at once">(), *plan.together);
     return {.name = "utilisation",
-            .title = "Share of each limit used",
-            .columns = {{"load", "load", "", loads},
-                        {"constraint", "limit", "", constraints},
-                        {"low", "at least", "%", low},
-                        {"likely", "likely", "%", likely},
-                        {"high", "at most", "%", high},
-                        {"verdict", "verdict", "", verdicts}}};
+            .title = said<"Share of each limit used">(),
+            .columns = {{"load", said<"load">(), "", loads},
+                        {"constraint", said<"limit">(), "", constraints},
+                        {"low", said<"at least">(), "%", low},
+                        {"likely", said<"likely">(), "%", likely},
+                        {"high", said<"at most">(), "%", high},
+                        {"verdict", said<"verdict">(), "", verdicts}}};
 }
 
 Series course_table(const LoadStart& start) {
@@ -63,23 +63,25 @@ Series course_table(const LoadStart& start) {
         direct_current.push_back(instant.direct_current / units::ampere);
     }
     return {.name = "course of " + start.name,
-            .title = fmt::format("How the {} comes up, most likely", start.name),
-            .columns = {{"time", "after", "s", time},
-                        {"speed", "speed", "%", speed},
-                        {"current", "current of the motor", "A", current},
-                        {"voltage", "voltage at the motor", "V", voltage},
-                        {"apparent_power", "asked of the inverter", "V.A", apparent},
-                        {"dc_voltage", "voltage at the inverter's terminals", "V", direct_voltage},
-                        {"dc_current", "current of all packs", "A", direct_current}}};
+            .title = said<"How the {load} comes up, most likely">(start.name),
+            .columns = {
+                {"time", said<"after">(), "s", time},
+                {"speed", said<"speed">(), "%", speed},
+                {"current", said<"current of the motor">(), "A", current},
+                {"voltage", said<"voltage at the motor">(), "V", voltage},
+                {"apparent_power", said<"asked of the inverter">(), "V.A", apparent},
+                {"dc_voltage", said<"voltage at the inverter's terminals">(), "V", direct_voltage},
+                {"dc_current", said<"current of all packs">(), "A", direct_current}}};
 }
 
 class Rows {
   public:
-    explicit Rows(std::string section) : section_(std::move(section)) {}
+    explicit Rows(Said section) : section_(std::move(section)) {}
 
+    // The three ends of what is worked out.
     template <class Written>
-    void range(const std::string& what, const units::Ends<Written>& ends, const char* formula,
-               std::string source) {
+    void range(const Said& what, const units::Ends<Written>& ends, const char* formula,
+               const Said& source = {}) {
         const auto range = units::spanning(ends);
         const auto as_shown = [](Written quantity) {
             if constexpr (std::is_same_v<Written, units::Duration>) {
@@ -88,46 +90,53 @@ class Rows {
                 return shown(quantity);
             }
         };
-        add(what + ", at least", as_shown(range.low()), formula, source);
-        add(what + ", likely", as_shown(range.likely()), formula, source);
-        add(what + ", at most", as_shown(range.high()), formula, source);
+        add(said<"{what}, at least">(what), as_shown(range.low()), formula, source);
+        add(said<"{what}, likely">(what), as_shown(range.likely()), formula, source);
+        add(said<"{what}, at most">(what), as_shown(range.high()), formula, source);
     }
-    void add(std::string what, Quantity value, const char* formula, std::string source) {
+    void add(Said what, Quantity value, const char* formula, Said source) {
         rows_.push_back({section_, std::move(what), std::move(value), formula, std::move(source)});
     }
     [[nodiscard]] std::vector<WorkingRow> take() { return std::move(rows_); }
 
   private:
-    std::string section_;
+    Said section_;
     std::vector<WorkingRow> rows_;
 };
 
+// What the motor asks of the inverter.
+void add_alternating(Rows& rows, const LoadStart& start) {
+    const motor::Demand& low = start.demand.low;
+    const motor::Demand& likely = start.demand.likely;
+    const motor::Demand& high = start.demand.high;
+    rows.range(said<"locked-rotor current at the unit's voltage">(),
+               units::Ends<units::Current>{low.current, likely.current, high.current},
+               "motor method.md (1)", said<"see assumptions for the evidence">());
+    rows.range(said<"locked-rotor apparent power">(),
+               units::Ends<units::ApparentPower>{low.apparent, likely.apparent, high.apparent},
+               "motor method.md (1)");
+    rows.range(said<"with all that is on besides">(), start.judged.draw.apparent,
+               "starting method.md (1)");
+    rows.range(said<"time to speed">(), start.judged.draw.time, "motor method.md (10)",
+               said<"longest time of its kind at the high end">());
+}
+
 std::vector<WorkingRow> working_of(const LoadStart& start) {
-    Rows rows("Start of the " + start.name);
+    Rows rows(said<"Start of the {load}">(start.name));
     const auto& judged = start.judged;
     if (start.on_the_bus) {
-        rows.range("current while it starts", judged.draw.direct_current, "motor method.md (15)",
-                   "its rated current");
+        rows.range(said<"current while it starts">(), judged.draw.direct_current,
+                   "motor method.md (15)", said<"its rated current">());
     } else {
-        const units::Ends<units::ApparentPower> alone{
-            start.demand.low.apparent, start.demand.likely.apparent, start.demand.high.apparent};
-        const units::Ends<units::Current> current{
-            start.demand.low.current, start.demand.likely.current, start.demand.high.current};
-        rows.range("locked-rotor current at the unit's voltage", current, "motor method.md (1)",
-                   "see assumptions for the evidence");
-        rows.range("locked-rotor apparent power", alone, "motor method.md (1)", "");
-        rows.range("with all that is on besides", judged.draw.apparent, "starting method.md (1)",
-                   "");
-        rows.range("time to speed", judged.draw.time, "motor method.md (10)",
-                   "longest time of its kind at the high end");
+        add_alternating(rows, start);
     }
-    rows.range("asked of the packs", judged.draw.direct_power, "inverter method.md (1)", "");
-    rows.add("rested voltage of the packs", shown(judged.emf, 4), "starting method.md (2)",
-             "charge and temperature as they stand");
-    rows.range("voltage at the inverter", judged.voltage, "starting method.md (3)", "");
-    rows.range("current of all packs", judged.current, "starting method.md (3)", "");
-    rows.range("current of the pack nearest its limit", judged.pack_current,
-               "starting method.md (4)", "");
+    rows.range(said<"asked of the packs">(), judged.draw.direct_power, "inverter method.md (1)");
+    rows.add(said<"rested voltage of the packs">(), shown(judged.emf, 4), "starting method.md (2)",
+             said<"charge and temperature as they stand">());
+    rows.range(said<"voltage at the inverter">(), judged.voltage, "starting method.md (3)");
+    rows.range(said<"current of all packs">(), judged.current, "starting method.md (3)");
+    rows.range(said<"current of the pack nearest its limit">(), judged.pack_current,
+               "starting method.md (4)");
     return rows.take();
 }
 

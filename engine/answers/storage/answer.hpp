@@ -1,4 +1,4 @@
-// "After months in storage, is it ready?" in finished words and numbers.
+// "After months in storage, is it ready?" in words and numbers.
 #pragma once
 
 #include "answers/answer.hpp"

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "answers/chance_words.hpp"
 #include "answers/clock_words.hpp"
 #include "answers/shown.hpp"
@@ -13,11 +11,15 @@ namespace answers {
 
 namespace {
 
+using words::Said;
+using words::said;
+using words::said_of;
+
 double watt_hours(units::Energy energy) {
     return energy / units::watt_hour;
 }
 
-Bar bar_of(std::string label, const solar::DayRange& range, std::string words) {
+Bar bar_of(Said label, const solar::DayRange& range, Said words) {
     return {.label = std::move(label),
             .low = watt_hours(range.low),
             .likely = watt_hours(range.likely),
@@ -27,7 +29,7 @@ Bar bar_of(std::string label, const solar::DayRange& range, std::string words) {
 
 BarChart recharge_bars(const questions::SunResults& results) {
     BarChart chart{
-        .name = "recharge", .title = "What each day gives back", .unit = "W.h", .bars = {}};
+        .name = "recharge", .title = said<"What each day gives back">(), .unit = "W.h", .bars = {}};
     for (const auto& day : results.recharge.days) {
         chart.bars.push_back(
             bar_of(day_label(day.midnight), day.offered, range_in_words(day.offered)));
@@ -38,37 +40,39 @@ BarChart recharge_bars(const questions::SunResults& results) {
 BarChart placement_bars(const questions::SunResults& results) {
     BarChart chart{
         .name = "placements",
-        .title = fmt::format("Ways to stand, on a day like {}", day_label(results.day.midnight)),
+        .title = said<"How to set them up, on a day like {day}">(day_label(results.day.midnight)),
         .unit = "W.h",
         .bars = {}};
     for (const auto& yield : results.placements) {
         const auto times = times_flat(results, yield);
         const bool flat = yield.kind == solar::PlacementKind::flat;
-        std::string label = words_for(yield.kind);
+        Said label = words_for(yield.kind);
         if (yield.kind == solar::PlacementKind::as_described ||
             yield.kind == solar::PlacementKind::best_fixed) {
-            label += ", " + stands_in_short(yield.aims);
+            label = said<"{placement}, {stands}">(label, stands_in_short(yield.aims));
         }
-        Bar bar = bar_of(
-            std::move(label), yield.day,
-            range_in_words(yield.day) + (times && !flat ? fmt::format(", x {:.1f}", *times) : ""));
+        Said gives = range_in_words(yield.day);
+        if (times && !flat) {
+            gives = said<"{energy}, x {times}">(gives, words::with_decimals(*times, 1));
+        }
+        Bar bar = bar_of(std::move(label), yield.day, std::move(gives));
         bar.chosen = yield.kind == solar::PlacementKind::as_described;
         chart.bars.push_back(std::move(bar));
     }
     return chart;
 }
 
-std::string lasts_in_words(const scenario::Scenario& scenario, const chance::Figures& figures) {
+Said lasts_in_words(const scenario::Scenario& scenario, const chance::Figures& figures) {
     if (figures.half >= scenario.outage.lasts) {
-        return "to the end " + times_in_100(figures.of);
+        return said<"to the end {often}">(times_in_100(figures.of));
     }
-    return fmt::format("lasts {} ({})", length_in_words(figures.count_on),
-                       goal_in_words(figures.goal));
+    return said<"lasts {time} ({often})">(length_in_words(figures.count_on),
+                                          goal_in_words(figures.goal));
 }
 
 BarChart panel_bars(const scenario::Scenario& scenario, const questions::SunAndUnit& unit) {
     BarChart chart{.name = "panels",
-                   .title = "How many panels: what a day of the outage gives back",
+                   .title = said<"How many panels: what a day of the outage gives back">(),
                    .unit = "W.h",
                    .bars = {}};
     const double days = outage_days(scenario);
@@ -78,9 +82,9 @@ BarChart panel_bars(const scenario::Scenario& scenario, const questions::SunAndU
                                   .likely = kept.likely / days,
                                   .high = kept.high / days,
                                   .mean = kept.mean / days};
-        Bar bar =
-            bar_of(fmt::format("{} {}", count.panels, count.panels == 1 ? "panel" : "panels"), day,
-                   in_words(day.likely, 2) + ", " + lasts_in_words(scenario, count.figures));
+        Bar bar = bar_of(said_of<"{n} panel", "{n} panels">(count.panels), day,
+                         said<"{energy}, {lasting}">(in_words(day.likely, 2),
+                                                     lasts_in_words(scenario, count.figures)));
         bar.chosen = count.panels == questions::panels_in(scenario);
         chart.bars.push_back(std::move(bar));
     }
@@ -125,16 +129,16 @@ std::vector<BarChart> sun_bars(const scenario::Scenario& scenario,
 }
 
 DayCurves sun_curves(const questions::SunDayCurves& day) {
-    DayCurves curves{.title = fmt::format("Through {}, on three skies", day_label(day.midnight)),
+    DayCurves curves{.title = said<"Through {day}, on three skies">(day_label(day.midnight)),
                      .unit = "W",
                      .at = {},
                      .curves = {}};
     for (int part = 0; part < 48; ++part) {
         curves.at.push_back(0.5 * part);
     }
-    for (const auto& [name, label, series] :
-         {std::tuple{"low", "dull", &day.low}, std::tuple{"likely", "likely", &day.likely},
-          std::tuple{"high", "bright", &day.high}}) {
+    for (const auto& [name, label, series] : {std::tuple{"low", said<"dull">(), &day.low},
+                                              std::tuple{"likely", said<"likely">(), &day.likely},
+                                              std::tuple{"high", said<"bright">(), &day.high}}) {
         curves.curves.push_back({.name = name,
                                  .label = label,
                                  .values = half_hours(*series, day.midnight),

@@ -1,11 +1,9 @@
 #include "answers/sun/findings.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <optional>
-
-#include <fmt/format.h>
+#include <string>
 
 #include "answers/outage/findings.hpp"
 #include "answers/shown.hpp"
@@ -17,51 +15,53 @@ namespace {
 
 using scenario::Scenario;
 using scenario::Severity;
-
-std::string as_sentence(std::string words) {
-    if (words.empty()) {
-        return words;
-    }
-    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    if (words.back() != '.') {
-        words += '.';
-    }
-    return words;
-}
+using words::Said;
+using words::said;
 
 struct Finder {
     const Scenario& scenario;
     const questions::SunResults& results;
     std::vector<PinnedFinding> findings = {};
 
-    void add(Severity severity, std::string where, std::string text, std::string mend,
-             std::string source = "") {
+    void add(Severity severity, Said where, Said text, Said mend, Said source = {}) {
         findings.push_back({.finding = {.severity = severity,
                                         .where = std::move(where),
-                                        .text = as_sentence(std::move(text)),
-                                        .mend = as_sentence(std::move(mend)),
+                                        .text = words::as_sentence(std::move(text)),
+                                        .mend = words::as_sentence(std::move(mend)),
                                         .source = std::move(source)}});
     }
 };
 
-// Days without any sun are worth a word: an answer with a nought must say why.
+// "On day 2, 3 and 4 of the outage …"
+Said covered_on(const std::vector<int>& days) {
+    if (days.size() == 1)
+        return said<"on day {n} of the outage these panels are covered or stowed and give nothing">(
+            days.front());
+    std::vector<Said> each;
+    for (const int day : days)
+        each.push_back(said<"{n}">(day));
+    return said<"on days {days} of the outage these panels are covered or stowed and give nothing">(
+        words::joined(std::move(each), words::List::Joint::all));
+}
+
+// Days without any sun are worth a word: an answer with a zero must say why.
 void find_dark_days(Finder& finder) {
     for (std::size_t i = 0; i < finder.scenario.panels.size(); ++i) {
         const auto& covered = finder.scenario.panels[i].covered_days;
         if (!covered.empty()) {
-            finder.add(Severity::note, fmt::format("panel[{}].covered_days", i),
-                       fmt::format("on day {} of the outage these panels are covered or stowed "
-                                   "and give nothing",
-                                   fmt::join(covered, ", ")),
-                       "Clear snow off as soon as it is safe to reach them");
+            finder.add(Severity::note, "panel[" + std::to_string(i) + "].covered_days",
+                       covered_on(covered),
+                       said<"clear off the snow when you can reach them without danger">());
         }
     }
     const auto& results = finder.results;
     const units::Energy offered =
         results.unit ? results.unit->sun.offered.high : results.recharge.whole.high;
     if (!results.setup.groups.empty() && offered < 1.0 * units::watt_hour) {
-        finder.add(Severity::caution, "panel", "the panels give nothing over this whole outage",
-                   "Plan without the sun: it does not rise, or the panels are covered or taken in");
+        finder.add(Severity::caution, said<"panels">(),
+                   said<"the panels give nothing over this whole outage">(),
+                   said<"plan without the sun: it does not rise, or the panels are covered or "
+                        "taken in">());
     }
 }
 
@@ -74,8 +74,10 @@ void find_dull_start(Finder& finder) {
         return;
     }
     finder.add(Severity::note, "outage.cause",
-               "the storm's own day is taken as one of the dullest tenth of the month",
-               "Say cause = \"clear\" or \"unknown\" where no storm begins it", "ours");
+               said<"the storm's own day is taken as one of the dullest tenth of the month">(),
+               said<"say {clear} or {unknown} where no storm begins it">("cause = \"clear\"",
+                                                                         "\"unknown\""),
+               said<"ours">());
 }
 
 void find_turned_away(Finder& finder) {
@@ -88,22 +90,22 @@ void find_turned_away(Finder& finder) {
         return share > of * offered && share > 50.0 * units::watt_hour;
     };
     if (much(mean.clipped, 0.05)) {
-        finder.add(Severity::note, "charge_controller",
-                   fmt::format("the controller's limits turn away {} beside {} offered",
-                               in_words(mean.clipped), in_words(offered)),
-                   "A controller or input with a higher limit would pass it");
+        finder.add(Severity::note, said<"charge controller">(),
+                   said<"the limits of the charge controller turn away {energy} beside the "
+                        "{offered} that it passes on">(in_words(mean.clipped), in_words(offered)),
+                   said<"a controller or input with a higher limit would pass it on">());
     }
     if (much(mean.full, 0.1)) {
-        finder.add(Severity::note, "pack",
-                   fmt::format("{} of {} offered is not taken: the packs are full, or taper",
-                               in_words(mean.full), in_words(offered)),
-                   "Move loads that can wait into the sunny hours");
+        finder.add(Severity::note, said<"packs">(),
+                   said<"{energy} of the {offered} offered is not taken: the packs are full, or "
+                        "nearly so">(in_words(mean.full), in_words(offered)),
+                   said<"move loads that can wait into the sunny hours">());
     }
     if (much(mean.too_cold, 0.1)) {
-        finder.add(Severity::caution, "pack",
-                   fmt::format("{} of {} offered is not taken: the packs are too cold to charge",
-                               in_words(mean.too_cold), in_words(offered)),
-                   "Keep the packs warm");
+        finder.add(Severity::caution, said<"packs">(),
+                   said<"{energy} of the {offered} offered is not taken: the packs are too cold "
+                        "to charge">(in_words(mean.too_cold), in_words(offered)),
+                   said<"keep the packs warm">());
     }
 }
 
@@ -136,11 +138,11 @@ void find_turned_aside(Finder& finder) {
     }
     finder.add(
         Severity::note, "panel.azimuth",
-        fmt::format("these panels look {:.0f} degrees off the equator, and a place's monthly "
-                    "means say nothing of its mornings and afternoons: where fog or storms "
-                    "keep to one of them, panels so turned give up to a third more or less",
-                    *widest / units::degree),
-        "An hourly weather file of a station near by tells them apart", "solar/method.md (54)");
+        said<"these panels look {angle} off the equator, and a place's monthly means say nothing "
+             "of its mornings and afternoons: where fog or storms keep to one of them, panels "
+             "turned like this give up to a third more or less">(units::amount_in(*widest, "°", 0)),
+        said<"an hourly weather file of a station near by tells them apart">(),
+        "solar/method.md (54)");
 }
 
 void find_gassing(Finder& finder) {
@@ -148,21 +150,18 @@ void find_gassing(Finder& finder) {
         return;
     }
     const auto& ledger = finder.results.unit->plan.likely.ledger;
-    finder.add(Severity::note, "pack",
-               fmt::format("{} of what the packs take is not stored: the fuller lead-acid is, the "
-                           "more of its charge turns to gas and heat",
-                           in_words(ledger.charging_loss)),
-               std::string(instead_of_gassing), "battery/method.md (42), law from memory");
+    finder.add(Severity::note, said<"packs">(), gassing_in_words(ledger), instead_of_gassing(),
+               said<"{method}, law from memory">("battery/method.md (42)"));
 }
 
 void find_no_unit(Finder& finder) {
     if (finder.results.unit || finder.results.setup.groups.empty()) {
         return;
     }
-    finder.add(Severity::note, "pack",
-               fmt::format("only the panels are answered for, not what takes their charge: {}",
-                           finder.results.why_no_unit),
-               "Mend that to see how long it lasts and how many panels still help");
+    finder.add(Severity::note, said<"packs">(),
+               said<"this answer is for the panels alone, not for what takes their charge: {why}">(
+                   finder.results.why_no_unit),
+               said<"mend that to see how long it lasts and how many panels still help">());
 }
 
 }  // namespace

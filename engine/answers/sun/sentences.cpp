@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "answers/chance_words.hpp"
 #include "answers/clock_words.hpp"
 #include "answers/shown.hpp"
@@ -15,17 +13,9 @@ namespace {
 
 using scenario::Scenario;
 using solar::PlacementKind;
-
-std::string with_capital(std::string words) {
-    if (!words.empty()) {
-        words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-    }
-    return words;
-}
-
-std::string panels_in_words(int panels) {
-    return fmt::format("{} {}", number_in_words(panels), panels == 1 ? "panel" : "panels");
-}
+using words::Said;
+using words::said;
+using words::said_of;
 
 solar::DayRange per_day(const solar::DayRange& whole, double days) {
     return {.low = whole.low / days,
@@ -34,169 +24,172 @@ solar::DayRange per_day(const solar::DayRange& whole, double days) {
             .mean = whole.mean / days};
 }
 
-std::string of_many(const questions::SunResults& results) {
+// What the range was taken over.
+Said of_many(const questions::SunResults& results) {
     if (results.unit)
-        return results.setup.hours ? "taken and kept, from start dates in the weather file"
-                                   : "taken and kept by loads and packs";
-    return results.setup.hours
-               ? fmt::format("{} start dates in the weather file", results.recharge.weathers)
-               : fmt::format("{} chance weathers", results.recharge.weathers);
+        return results.setup.hours ? said<"taken and kept, from start dates in the weather file">()
+                                   : said<"taken and kept by loads and packs">();
+    if (results.setup.hours)
+        return said_of<"{n} start date in the weather file", "{n} start dates in the weather file">(
+            results.recharge.weathers);
+    return said_of<"{n} weather drawn by chance", "{n} weathers drawn by chance">(
+        results.recharge.weathers);
 }
 
-std::string what_comes_back(const Scenario& scenario, const questions::SunResults& results) {
-    const int panels = questions::panels_in(scenario);
+bool gives_nothing(const questions::SunResults& results) {
+    return results.recharge.whole.high < 1.0 * units::watt_hour;
+}
+
+Said what_comes_back(const Scenario& scenario, const questions::SunResults& results) {
+    const auto panels = words::in_words(questions::panels_in(scenario));
     const auto& whole = results.recharge.whole;
-    if (whole.high < 1.0 * units::watt_hour) {
-        return fmt::format("{} at {} {} nothing back in these {}.",
-                           with_capital(panels_in_words(panels)), results.setup.site.name,
-                           panels == 1 ? "gives" : "give", length_in_words(scenario.outage.lasts));
-    }
-    return fmt::format(
-        "{} at {} {} back {} over the {}: nine times in ten at least {}, one time "
-        "in ten {} or more ({}).",
-        with_capital(panels_in_words(panels)), results.setup.site.name,
-        panels == 1 ? "gives" : "give", in_words(whole.likely, 2),
-        length_in_words(scenario.outage.lasts), in_words(whole.low, 2), in_words(whole.high, 2),
-        of_many(results));
+    const Said lasts = length_in_words(scenario.outage.lasts);
+    if (gives_nothing(results))
+        return said_of<"{^n} panel at {place} gives nothing back in these {time}.",
+                       "{^n} panels at {place} give nothing back in these {time}.">(
+            panels, results.setup.site.name, lasts);
+    return said_of<
+        "{^n} panel at {place} gives back {likely} over the {time}: nine times in ten at least "
+        "{low}, one time in ten {high} or more ({of}).",
+        "{^n} panels at {place} give back {likely} over the {time}: nine times in ten at least "
+        "{low}, one time in ten {high} or more ({of}).">(
+        panels, results.setup.site.name, in_words(whole.likely, 2), lasts, in_words(whole.low, 2),
+        in_words(whole.high, 2), of_many(results));
 }
 
-std::string mean_day(const Scenario& scenario, const questions::SunResults& results) {
+Said mean_day(const Scenario& scenario, const questions::SunResults& results) {
     const auto day = per_day(results.recharge.whole, outage_days(scenario));
-    return fmt::format("That is {} for each day of the outage, {} to {}.", in_words(day.likely, 2),
-                       in_words(day.low, 2), in_words(day.high, 2));
+    return said<"That is {likely} for each day of the outage, {low} to {high}.">(
+        in_words(day.likely, 2), in_words(day.low, 2), in_words(day.high, 2));
 }
 
 // What does not come back, each share that is worth a word.
-std::string what_is_not_kept(const questions::SunAndUnit& unit) {
+Said what_is_not_kept(const questions::SunAndUnit& unit) {
     const auto& mean = unit.sun.mean;
     const units::Energy all = mean.offered() + mean.clipped;
     constexpr double worth_a_word = 0.05;
-    std::vector<std::string> shares;
-    for (const auto& [share, why] :
-         {std::pair{mean.full, "come while the packs are full or take no more"},
-          std::pair{mean.too_cold, "come while the packs are too cold to be charged"},
-          std::pair{mean.clipped, "are turned away by the charge controller"},
-          std::pair{mean.lost, "are lost in charging"}})
-        if (share > worth_a_word * all)
-            shares.push_back(fmt::format("{} {}", in_words(share, 2), why));
-    if (shares.empty()) return "";
-    return fmt::format("Of {} on average {}.", in_words(all, 2), fmt::join(shares, ", "));
+    std::vector<Said> shares;
+    const auto add = [&](units::Energy share, auto clause) {
+        if (share > worth_a_word * all) shares.push_back(clause(in_words(share, 2)));
+    };
+    add(mean.full, [](const Said& energy) {
+        return said<"{energy} comes while the packs are full or take no more">(energy);
+    });
+    add(mean.too_cold, [](const Said& energy) {
+        return said<"{energy} comes while the packs are too cold to be charged">(energy);
+    });
+    add(mean.clipped, [](const Said& energy) {
+        return said<"{energy} is turned away by the charge controller">(energy);
+    });
+    add(mean.lost, [](const Said& energy) { return said<"{energy} is lost in charging">(energy); });
+    if (shares.empty()) return {};
+    return said<"Of {all} on average this is not kept: {shares}.">(
+        in_words(all, 2), words::joined(std::move(shares), words::List::Joint::semicolon));
 }
 
-std::string standing(const Scenario& scenario, const questions::SunResults& results) {
-    const bool one = questions::panels_in(scenario) == 1;
-    const std::string_view they_give = one ? "it gives" : "they give";
-    const std::string_view they = one ? "it" : "they";
+bool lies_flat(const solar::PlacementYield& yield) {
+    return yield.aims.size() == 1 && yield.aims.front().tilt < 0.5 * units::degree;
+}
+
+Said as_they_are(const solar::PlacementYield& now, double times) {
+    const auto so_many = words::with_decimals(times, 1);
+    if (now.aims.size() > 1)
+        return said<"Panels {turned} give on average {times} times as much as flat on the ground.">(
+            stands(now.aims), so_many);
+    return said<"Panels at {tilt} give on average {times} times as much as flat on the ground.">(
+        stands(now.aims), so_many);
+}
+
+Said no_better(bool flat) {
+    if (flat) return said<"Flat on the ground is as good as any tilt on such days.">();
+    return said<"No fixed tilt gives much more.">();
+}
+
+Said better(const solar::PlacementYield& best, double times) {
+    if (lies_flat(best)) return said<"Flat on the ground they would give more.">();
+    return said<"Propped up at {tilt} they would give {times} times as much as flat.">(
+        stands(best.aims), words::with_decimals(times, 1));
+}
+
+Said standing(const questions::SunResults& results) {
     const auto* now = row_of(results, PlacementKind::as_described);
     const auto* best = row_of(results, PlacementKind::best_fixed);
-    if (now == nullptr || best == nullptr) {
-        return "";
-    }
+    if (now == nullptr || best == nullptr) return {};
     const auto now_times = times_flat(results, *now);
     const auto best_times = times_flat(results, *best);
-    if (!now_times || !best_times) {
-        return "";
-    }
+    if (!now_times || !best_times) return {};
     constexpr double near_enough = 0.95;
-    std::string words;
-    const bool flat = now->aims.size() == 1 && now->aims.front().tilt < 0.5 * units::degree;
-    if (!flat) {
-        const std::string how = now->aims.size() > 1 ? with_capital(stands(now->aims))
-                                                     : "Standing at " + stands(now->aims);
-        words = fmt::format("{} {} on average {:.1f} times what {} would flat on the ground", how,
-                            they_give, *now_times, they);
-    }
-    if (now->day.mean >= near_enough * best->day.mean) {
-        return words.empty() ? "Flat on the ground is as good as any tilt on such days."
-                             : words + "; no fixed tilt gives much more.";
-    }
-    const std::string better = fmt::format("ropping them up at {} gives {:.1f} times flat",
-                                           stands(best->aims), *best_times);
-    return words.empty() ? "P" + better + "." : words + "; p" + better + ".";
+    const bool flat = lies_flat(*now);
+    const bool good = now->day.mean >= near_enough * best->day.mean;
+    return words::together({flat ? Said() : as_they_are(*now, *now_times),
+                            good ? no_better(flat) : better(*best, *best_times)});
 }
 
-std::string panels_that_help(const Scenario& scenario, const questions::SunAndUnit& unit) {
+Said beyond(int enough, int now, const Said& why) {
+    const auto n = words::in_words(enough);
+    if (enough == now)
+        return said_of<"Beyond the one panel you have another adds little: {why}.",
+                       "Beyond the {n} panels you have another adds little: {why}.">(n, why);
+    if (enough < now)
+        return said_of<"Beyond one of these panels another adds little, and you have more: {why}.",
+                       "Beyond {n} of these panels another adds little, and you have more: {why}.">(
+            n, why);
+    return said_of<"Beyond one of these panels another adds little: {why}.",
+                   "Beyond {n} of these panels another adds little: {why}.">(n, why);
+}
+
+Said panels_that_help(const Scenario& scenario, const questions::SunAndUnit& unit) {
     const auto& dark = unit.counts.front().figures;
-    if (dark.of > units::Probability(0.99)) {
-        return fmt::format(
-            "The packs alone last to the end {}: what the sun gives back is to spare.",
+    if (dark.of > units::Probability(0.99))
+        return said<
+            "The packs alone last to the end {often}: what the sun gives back is to spare.">(
             times_in_100(dark.of));
-    }
-    const auto enough = sizing::enough_panels(unit.counts);
-    const int now = questions::panels_in(scenario);
-    const int most = unit.counts.back().panels;
+    const auto& enough = unit.enough;
     if (!enough) {
-        return fmt::format(
-            fmt::runtime(sizing::each_helps(unit.counts, now)
-                             ? "Each further panel up to {} still helps."
-                             : "More panels still help, up to {}, though not each of them."),
-            number_in_words(most));
+        const auto most = words::in_words(unit.counts.back().panels);
+        if (unit.each_helps) return said<"Each further panel up to {n} still helps.">(most);
+        return said<"More panels still help, up to {n}, though not each of them.">(most);
     }
-    if (enough->panels == 0) {
-        return fmt::format("Panels add little here: {}.", why_in_words(enough->why));
-    }
-    return fmt::format("Beyond {} of these panels{} one more adds little: {}.",
-                       number_in_words(enough->panels),
-                       enough->panels == now  ? ", as you have,"
-                       : enough->panels < now ? ", fewer than you have,"
-                                              : "",
-                       why_in_words(enough->why));
+    const Said why = why_in_words(enough->why);
+    if (enough->panels == 0) return said<"Panels add little here: {why}.">(why);
+    return beyond(enough->panels, questions::panels_in(scenario), why);
 }
 
-std::string how_long(const Scenario& scenario, const questions::SunResults& results) {
+Said how_long(const Scenario& scenario, const questions::SunResults& results) {
     const auto& figures = results.unit->figures;
     const auto& outage = scenario.outage;
-    const std::string_view with = questions::panels_in(scenario) == 1 ? "With it" : "With them";
-    if (counted_on_to_the_end(outage, figures)) {
-        return fmt::format("{} the unit lasts to the end, {}.", with, chance_in_words(figures));
-    }
-    if (figures.count_on >= outage.lasts) {
-        return fmt::format("{} the unit lasts {}.", with,
-                           lasting_so_often(outage, chance_in_words(figures)));
-    }
-    const std::string likely =
+    const Said often = chance_in_words(figures);
+    if (counted_on_to_the_end(outage, figures))
+        return said<"With the sun the unit lasts to the end, {often}.">(often);
+    if (figures.count_on >= outage.lasts)
+        return said<"With the sun the unit lasts {so_long}.">(lasting_so_often(outage, often));
+    const Said when = counted_on_in_words(outage.starts, figures.count_on);
+    const Said goal = goal_in_words(figures.goal);
+    const Said counted =
         figures.half >= outage.lasts
-            ? ""
-            : fmt::format(", most likely until {}", end_in_words(outage.starts, figures.half));
-    const std::string end =
-        outage.open_ended
-            ? "longer than the outage " + chance_in_words(figures) + ", " + if_half_are_over(outage)
-            : "to the end, " + chance_in_words(figures);
-    return fmt::format("{} count on it until {} ({}){}; {}.", with,
-                       counted_on_in_words(outage.starts, figures.count_on),
-                       goal_in_words(figures.goal), likely, end);
+            ? said<"With the sun count on it until {when} ({often}).">(when, goal)
+            : said<
+                  "With the sun count on it until {when} ({often}); most likely it lasts until "
+                  "{likely}.">(when, goal, end_in_words(outage.starts, figures.half));
+    return words::together({counted, said<"It lasts {so_long}.">(lasting_so_often(outage, often))});
 }
 
 }  // namespace
 
-std::vector<std::string> sun_sentences(const Scenario& scenario,
-                                       const questions::SunResults& results) {
-    if (results.setup.groups.empty()) {
-        return {"There are no panels in this file, so nothing comes back from the sun."};
+std::vector<Said> sun_sentences(const Scenario& scenario, const questions::SunResults& results) {
+    if (results.setup.groups.empty())
+        return {said<"There are no panels in this file, so nothing comes back from the sun.">()};
+    std::vector<Said> sentences{what_comes_back(scenario, results)};
+    const bool nothing = gives_nothing(results);
+    if (!nothing && outage_days(scenario) > 1.5) sentences.push_back(mean_day(scenario, results));
+    if (results.unit) sentences.push_back(what_is_not_kept(*results.unit));
+    if (!nothing) {
+        sentences.push_back(standing(results));
+        if (results.unit) sentences.push_back(how_long(scenario, results));
+        if (results.unit && !results.unit->counts.empty())
+            sentences.push_back(panels_that_help(scenario, *results.unit));
     }
-    std::vector<std::string> sentences{what_comes_back(scenario, results)};
-    const auto not_kept = results.unit ? what_is_not_kept(*results.unit) : std::string();
-    if (results.recharge.whole.high < 1.0 * units::watt_hour) {
-        if (!not_kept.empty()) {
-            sentences.push_back(not_kept);
-        }
-        return sentences;
-    }
-    if (outage_days(scenario) > 1.5) {
-        sentences.push_back(mean_day(scenario, results));
-    }
-    if (!not_kept.empty()) {
-        sentences.push_back(not_kept);
-    }
-    if (const auto words = standing(scenario, results); !words.empty()) {
-        sentences.push_back(words);
-    }
-    if (results.unit) {
-        sentences.push_back(how_long(scenario, results));
-    }
-    if (results.unit && !results.unit->counts.empty()) {
-        sentences.push_back(panels_that_help(scenario, *results.unit));
-    }
+    std::erase_if(sentences, [](const Said& sentence) { return sentence.empty(); });
     return sentences;
 }
 

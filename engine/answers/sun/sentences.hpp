@@ -10,7 +10,7 @@ namespace answers {
 
 // What comes back over the outage and on a day, what standing otherwise would bring, and how many
 // panels still help.
-[[nodiscard]] std::vector<std::string> sun_sentences(const scenario::Scenario& scenario,
+[[nodiscard]] std::vector<words::Said> sun_sentences(const scenario::Scenario& scenario,
                                                      const questions::SunResults& results);
 
 }  // namespace answers

@@ -1,44 +1,53 @@
 #include "answers/sun/series.hpp"
 
+#include <array>
+
 #include "answers/columns.hpp"
 #include "answers/sun/bars.hpp"
 #include "answers/sun/words.hpp"
 
 namespace answers {
 
+using words::said;
+
 namespace {
 
 Series days_table(const questions::SunResults& results) {
     const auto& days = results.recharge.days;
     const auto rows = days.size();
-    Series series{.name = "sun_days", .title = "What each day gives back", .columns = {}};
+    Series series{.name = "sun_days", .title = said<"What each day gives back">(), .columns = {}};
     series.columns = {
-        column("day", "day of the outage", rows, [](std::size_t row) { return row + 1; }),
-        column("date", "date", rows,
+        column("day", said<"day of the outage">(), rows, [](std::size_t row) { return row + 1; }),
+        column("date", said<"date">(), rows,
                [&](std::size_t row) { return day_label(days[row].midnight); }),
-        column("low", "nine times in ten at least", rows,
+        column("low", said<"nine times in ten at least">(), rows,
                [&](std::size_t row) { return days[row].offered.low; }),
-        column("likely", "likely", rows, [&](std::size_t row) { return days[row].offered.likely; }),
-        column("high", "one time in ten more than", rows,
+        column("likely", said<"likely">(), rows,
+               [&](std::size_t row) { return days[row].offered.likely; }),
+        column("high", said<"one time in ten more than">(), rows,
                [&](std::size_t row) { return days[row].offered.high; }),
-        column("mean", "mean", rows, [&](std::size_t row) { return days[row].offered.mean; })};
+        column("mean", said<"mean">(), rows,
+               [&](std::size_t row) { return days[row].offered.mean; })};
     return series;
 }
 
 Series placements_table(const questions::SunResults& results) {
     const auto& yields = results.placements;
     const auto rows = yields.size();
-    Series series{.name = "placements", .title = "Other ways to stand", .columns = {}};
+    Series series{.name = "placements", .title = said<"How to set them up">(), .columns = {}};
     series.columns = {
-        column("placement", "placement", rows,
+        column("placement", said<"placement">(), rows,
                [&](std::size_t row) { return words_for(yields[row].kind); }),
-        column("stands", "how", rows, [&](std::size_t row) { return stands(yields[row].aims); }),
-        column("low", "dull day", rows, [&](std::size_t row) { return yields[row].day.low; }),
-        column("likely", "likely day", rows,
+        column("stands", said<"how">(), rows,
+               [&](std::size_t row) { return stands(yields[row].aims); }),
+        column("low", said<"dull day">(), rows,
+               [&](std::size_t row) { return yields[row].day.low; }),
+        column("likely", said<"likely day">(), rows,
                [&](std::size_t row) { return yields[row].day.likely; }),
-        column("high", "bright day", rows, [&](std::size_t row) { return yields[row].day.high; }),
-        column("mean", "mean", rows, [&](std::size_t row) { return yields[row].day.mean; }),
-        column("times_flat", "times flat", rows,
+        column("high", said<"bright day">(), rows,
+               [&](std::size_t row) { return yields[row].day.high; }),
+        column("mean", said<"mean">(), rows, [&](std::size_t row) { return yields[row].day.mean; }),
+        column("times_flat", said<"times flat">(), rows,
                [&](std::size_t row) { return times_flat(results, yields[row]).value_or(0.0); })};
     return series;
 }
@@ -50,30 +59,32 @@ Series panels_table(const scenario::Scenario& scenario, const questions::SunAndU
     const auto lasting = [&](units::Duration chance::Figures::*time) {
         return [&, time](std::size_t row) { return counts[row].figures.*time; };
     };
-    Series series{.name = "panels", .title = "How many panels", .columns = {}};
+    Series series{.name = "panels", .title = said<"How many panels">(), .columns = {}};
     series.columns = {
-        column("panels", "panels", rows, [&](std::size_t row) { return counts[row].panels; }),
-        column("low", "a day, at least", rows,
+        column("panels", said<"panels">(), rows,
+               [&](std::size_t row) { return counts[row].panels; }),
+        column("low", said<"a day, at least">(), rows,
                [&](std::size_t row) { return counts[row].sun.kept.low / days; }),
-        column("likely", "a day, likely", rows,
+        column("likely", said<"a day, likely">(), rows,
                [&](std::size_t row) { return counts[row].sun.kept.likely / days; }),
-        column("high", "a day, at best", rows,
+        column("high", said<"a day, at best">(), rows,
                [&](std::size_t row) { return counts[row].sun.kept.high / days; }),
-        column("too_cold", "not taken a day: too cold", rows,
+        column("too_cold", said<"not taken a day: too cold">(), rows,
                [&](std::size_t row) { return counts[row].sun.mean.too_cold / days; }),
-        column("full", "not taken a day: full", rows,
+        column("full", said<"not taken a day: full">(), rows,
                [&](std::size_t row) { return counts[row].sun.mean.full / days; }),
-        column("lost", "lost in charging a day", rows,
+        column("lost", said<"lost in charging a day">(), rows,
                [&](std::size_t row) { return counts[row].sun.mean.lost / days; }),
-        column("clipped", "turned away a day", rows,
+        column("clipped", said<"turned away a day">(), rows,
                [&](std::size_t row) { return counts[row].sun.mean.clipped / days; }),
-        column("count_on", "may be counted on for", rows, lasting(&chance::Figures::count_on)),
-        column("half", "half last longer", rows, lasting(&chance::Figures::half)),
-        column("one_in_ten", "one in ten lasts longer", rows,
+        column("count_on", said<"may be counted on for">(), rows,
+               lasting(&chance::Figures::count_on)),
+        column("half", said<"half last longer">(), rows, lasting(&chance::Figures::half)),
+        column("one_in_ten", said<"one in ten lasts longer">(), rows,
                lasting(&chance::Figures::one_in_ten)),
-        column("days_gained", "days gained", rows,
+        column("days_gained", said<"days gained">(), rows,
                [&](std::size_t row) { return days_gained(counts, row); }),
-        column("chance", "lasts the whole outage", rows,
+        column("chance", said<"lasts the whole outage">(), rows,
                [&](std::size_t row) { return counts[row].figures.of; })};
     return series;
 }
@@ -82,12 +93,13 @@ Series hours_table(const questions::SunDayCurves& day) {
     const DayCurves curves = sun_curves(day);
     Series series{.name = "sun_hours", .title = curves.title, .columns = {}};
     series.columns.push_back(
-        {.name = "at", .heading = "after midnight", .unit = "h", .points = curves.at});
-    for (const auto& curve : curves.curves) {
-        series.columns.push_back({.name = curve.name,
-                                  .heading = curve.label + " day",
+        {.name = "at", .heading = said<"after midnight">(), .unit = "h", .points = curves.at});
+    const std::array headings{said<"dull day">(), said<"likely day">(), said<"bright day">()};
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+        series.columns.push_back({.name = curves.curves[i].name,
+                                  .heading = headings[i],
                                   .unit = curves.unit,
-                                  .points = curve.values});
+                                  .points = curves.curves[i].values});
     }
     return series;
 }

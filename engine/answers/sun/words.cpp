@@ -1,60 +1,78 @@
 #include "answers/sun/words.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-
-#include <fmt/format.h>
 
 #include "answers/clock_words.hpp"
 #include "answers/shown.hpp"
 
 namespace answers {
 
+using words::Said;
+using words::said;
+
 namespace {
 
 using solar::PlacementKind;
 
-std::string_view compass(units::Angle azimuth) {
-    constexpr std::array<std::string_view, 8> points{"north", "north-east", "east", "south-east",
-                                                     "south", "south-west", "west", "north-west"};
+Said compass(units::Angle azimuth) {
     const auto eighth = std::lround(azimuth / units::degree / 45.0);
-    return points[static_cast<std::size_t>(((eighth % 8) + 8) % 8)];
+    switch (((eighth % 8) + 8) % 8) {
+        case 0:
+            return said<"north">();
+        case 1:
+            return said<"north-east">();
+        case 2:
+            return said<"east">();
+        case 3:
+            return said<"south-east">();
+        case 4:
+            return said<"south">();
+        case 5:
+            return said<"south-west">();
+        case 6:
+            return said<"west">();
+        default:
+            return said<"north-west">();
+    }
+}
+
+bool lies_flat(const scenario::Aim& aim) {
+    return aim.tilt < 0.5 * units::degree;
 }
 
 }  // namespace
 
-std::string day_label(units::LocalTime midnight) {
-    const std::string text = date_and_time(midnight);
-    return text.substr(0, text.find_last_of(' '));
+Said day_label(units::LocalTime midnight) {
+    return said<"{day}">(units::moment(midnight, words::Moment::Form::short_weekday_date));
 }
 
-std::string range_in_words(const solar::DayRange& range) {
+Said range_in_words(const solar::DayRange& range) {
     if (range.high - range.low < 0.05 * units::watt_hour) {
         return in_words(range.likely, 2);
     }
-    return fmt::format("{} ({} to {})", in_words(range.likely, 2), in_words(range.low, 2),
-                       in_words(range.high, 2));
+    return said<"{likely} ({low} to {high})">(in_words(range.likely, 2), in_words(range.low, 2),
+                                              in_words(range.high, 2));
 }
 
-std::string words_for(PlacementKind kind) {
+Said words_for(PlacementKind kind) {
     switch (kind) {
         case PlacementKind::as_described:
-            return "as they stand";
+            return said<"as they are">();
         case PlacementKind::without_shade:
-            return "the same without shade";
+            return said<"the same without shade">();
         case PlacementKind::never_taken_in:
-            return "the same, out all day";
+            return said<"the same, out all day">();
         case PlacementKind::flat:
-            return "flat on the ground";
+            return said<"flat on the ground">();
         case PlacementKind::best_fixed:
-            return "propped up";
+            return said<"propped up">();
         case PlacementKind::turned_twice:
-            return "turned twice a day";
+            return said<"turned twice a day">();
         case PlacementKind::turned_three_times:
-            return "turned three times a day";
+            return said<"turned three times a day">();
     }
-    return "";
+    return {};
 }
 
 std::string key_for(PlacementKind kind) {
@@ -77,29 +95,36 @@ std::string key_for(PlacementKind kind) {
     return "";
 }
 
-std::string stands(const std::vector<scenario::Aim>& aims) {
-    if (aims.empty()) {
-        return "";
-    }
-    if (aims.size() > 1) {
-        return fmt::format("turned {} times a day", number_in_words(static_cast<int>(aims.size())));
+Said stands(const std::vector<scenario::Aim>& aims) {
+    switch (aims.size()) {
+        case 0:
+            return {};
+        case 1:
+            break;
+        case 2:
+            return said<"turned twice a day">();
+        case 3:
+            return said<"turned three times a day">();
+        default:
+            return said<"turned {n} times a day">(static_cast<int>(aims.size()));
     }
     const auto& aim = aims.front();
-    if (aim.tilt < 0.5 * units::degree) {
-        return "flat";
+    if (lies_flat(aim)) {
+        return said<"flat">();
     }
-    return fmt::format("{:.0f}° facing {}", aim.tilt / units::degree, compass(aim.azimuth));
+    return said<"{tilt} facing {direction}">(units::amount_in(aim.tilt, "°", 0),
+                                             compass(aim.azimuth));
 }
 
-std::string stands_in_short(const std::vector<scenario::Aim>& aims) {
+Said stands_in_short(const std::vector<scenario::Aim>& aims) {
     if (aims.size() > 1) {
-        return fmt::format("turned {} times", aims.size());
+        return said<"turned {n} times">(static_cast<int>(aims.size()));
     }
-    if (aims.empty() || aims.front().tilt < 0.5 * units::degree) {
-        return "flat";
+    if (aims.empty() || lies_flat(aims.front())) {
+        return said<"flat">();
     }
-    return fmt::format("{:.0f}° {}", aims.front().tilt / units::degree,
-                       compass(aims.front().azimuth));
+    const auto& aim = aims.front();
+    return said<"{tilt} {direction}">(units::amount_in(aim.tilt, "°", 0), compass(aim.azimuth));
 }
 
 const solar::PlacementYield* row_of(const questions::SunResults& results, PlacementKind kind) {
@@ -124,20 +149,20 @@ double days_gained(const std::vector<sizing::PanelCount>& counts, std::size_t ro
     return (counts[row].figures.half - counts.front().figures.half) / units::day;
 }
 
-std::string why_in_words(sizing::PanelLimit why) {
+Said why_in_words(sizing::PanelLimit why) {
     switch (why) {
         case sizing::PanelLimit::controller:
-            return "the charge controller turns the rest away";
+            return said<"the charge controller turns the rest away">();
         case sizing::PanelLimit::packs_full:
-            return "the packs are full, or take no more, when more comes";
+            return said<"the packs are full, or take no more, when more comes">();
         case sizing::PanelLimit::too_cold:
-            return "the packs are too cold to be charged when more comes";
+            return said<"the packs are too cold to be charged when more comes">();
         case sizing::PanelLimit::lasts:
-            return "it lasts nearly surely as it is";
+            return said<"it lasts nearly surely as it is">();
         case sizing::PanelLimit::too_little:
             break;
     }
-    return "before it ends they give too little";
+    return said<"before it ends they give too little">();
 }
 
 std::string key_for(sizing::PanelLimit why) {

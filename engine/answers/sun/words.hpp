@@ -7,19 +7,19 @@
 
 namespace answers {
 
-[[nodiscard]] std::string day_label(units::LocalTime midnight);  // "Thu 15 Jan"
+[[nodiscard]] words::Said day_label(units::LocalTime midnight);  // "Thu 15 Jan"
 
-// "640 Wh (120 to 1,300)": likely, and the range where there is one.
-[[nodiscard]] std::string range_in_words(const solar::DayRange& range);
+// "640 Wh (120 Wh to 1.3 kWh)": likely, and the range where there is one.
+[[nodiscard]] words::Said range_in_words(const solar::DayRange& range);
 
-[[nodiscard]] std::string words_for(solar::PlacementKind kind);  // "flat on the ground"
+[[nodiscard]] words::Said words_for(solar::PlacementKind kind);  // "flat on the ground"
 [[nodiscard]] std::string key_for(solar::PlacementKind kind);    // "flat"
 
-// "60° facing south"; "turned to the sun 3 times a day".
-[[nodiscard]] std::string stands(const std::vector<scenario::Aim>& aims);
+// "60° facing south"; "turned three times a day"; nothing for no aim.
+[[nodiscard]] words::Said stands(const std::vector<scenario::Aim>& aims);
 
 // The same in a few characters: "60° south", "turned 3 times".
-[[nodiscard]] std::string stands_in_short(const std::vector<scenario::Aim>& aims);
+[[nodiscard]] words::Said stands_in_short(const std::vector<scenario::Aim>& aims);
 
 // The row of a kind; nullptr where the comparison has none.
 [[nodiscard]] const solar::PlacementYield* row_of(const questions::SunResults& results,
@@ -34,7 +34,7 @@ namespace answers {
 // How much longer half of the members last than without panels, in days.
 [[nodiscard]] double days_gained(const std::vector<sizing::PanelCount>& counts, std::size_t row);
 
-[[nodiscard]] std::string why_in_words(sizing::PanelLimit why);
+[[nodiscard]] words::Said why_in_words(sizing::PanelLimit why);
 [[nodiscard]] std::string key_for(sizing::PanelLimit why);  // "packs_full"
 
 }  // namespace answers

@@ -1,12 +1,11 @@
 #include "answers/wiring/answer.hpp"
 
 #include <algorithm>
-
-#include <fmt/format.h>
+#include <set>
 
 #include "answers/cautions.hpp"
-#include "answers/shown.hpp"
 #include "answers/wiring/tables.hpp"
+#include "units/said.hpp"
 
 namespace answers {
 
@@ -17,80 +16,79 @@ using fitting::CircuitState;
 using fitting::Fit;
 using fitting::Verdict;
 using fitting::WayOut;
-
-std::string with_dot(std::string words) {
-    if (!words.empty() && words.back() != '.') {
-        words += '.';
-    }
-    return words;
-}
-
-std::string in_a_row(const std::vector<std::string>& names) {
-    std::string words;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        words += i == 0 ? "" : (i + 1 == names.size() ? " and " : ", ");
-        words += names[i];
-    }
-    return words;
-}
+using words::Said;
+using words::said;
+using words::said_of;
+using Joint = words::List::Joint;
 
 std::size_t count_of(const Fit& fit, Verdict verdict) {
     return static_cast<std::size_t>(std::ranges::count(fit.checks, verdict, &Check::verdict));
 }
 
-std::string first_sentence(const Fit& fit) {
-    std::vector<std::string> failing;
-    std::vector<std::string> perhaps;  // at the worst of what the file leaves open
+Said these_fail(const std::vector<Said>& failing, std::size_t circuits) {
+    if (circuits == failing.size() && failing.size() > 1) {
+        return said<"None of the {n} circuits suits what is drawn through it.">(circuits);
+    }
+    return said_of<"One circuit of {all} does not suit what is drawn: {circuits}.",
+                   "{n} circuits of {all} do not suit what is drawn: {circuits}.">(
+        failing.size(), circuits, words::joined(failing, Joint::all));
+}
+
+Said these_may_fail(const std::vector<Said>& perhaps, std::size_t circuits) {
+    const Said named = words::joined(perhaps, Joint::all);
+    if (circuits == 1) {
+        return said<
+            "Whether the one circuit suits what is drawn the file leaves open; at the worst "
+            "of it it does not: {circuit}.">(named);
+    }
+    return said_of<
+        "Whether {n} of {all} circuits suits what is drawn the file leaves open; at the "
+        "worst of it it does not: {circuits}.",
+        "Whether {n} of {all} circuits suit what is drawn the file leaves open; at the "
+        "worst of it they do not: {circuits}.">(perhaps.size(), circuits, named);
+}
+
+Said no_circuit_fails(const Fit& fit) {
+    const auto circuits = fit.circuits.size();
+    if (count_of(fit, Verdict::fails) > 0) {
+        return said<"The circuits suit what is drawn, but the unit as a whole does not.">();
+    }
+    const auto open = count_of(fit, Verdict::may_not) + count_of(fit, Verdict::unknown);
+    if (open > 0) {
+        const Said doubt =
+            said_of<"one thing is in doubt or not known", "{n} things are in doubt or not known">(
+                open);
+        return said_of<"Nothing fails in {n} circuit; {doubt}.",
+                       "Nothing fails in {n} circuits; {doubt}.">(circuits, doubt);
+    }
+    return said_of<"The one circuit suits what is drawn through it, by arithmetic.",
+                   "All {n} circuits suit what is drawn through them, by arithmetic.">(circuits);
+}
+
+Said first_sentence(const Fit& fit) {
+    std::vector<Said> failing;
+    std::vector<Said> perhaps;  // at the worst of what the file leaves open
     for (const CircuitState& circuit : fit.circuits) {
         if (fitting::worst_of(fit, circuit.name) == Verdict::fails) {
-            const bool sure =
-                fitting::word_for(fit, circuit.name) == fitting::word_for(Verdict::fails);
-            (sure ? failing : perhaps).push_back(circuit.name);
+            (fitting::fails_for_sure(fit, circuit.name) ? failing : perhaps)
+                .push_back(circuit.name);
         }
     }
-    const auto circuits = fit.circuits.size();
-    const auto doubts = count_of(fit, Verdict::may_not);
-    const auto unknown = count_of(fit, Verdict::unknown);
-    if (circuits == 0) {
-        return "The file describes no circuit, so there is little to check.";
+    if (fit.circuits.empty()) {
+        return said<"The file describes no circuit, so there is little to check.">();
     }
-    if (!failing.empty()) {
-        const bool several = failing.size() > 1;
-        return circuits == failing.size() && several
-                   ? fmt::format("None of the {} circuits suits what is drawn through it.",
-                                 circuits)
-                   : fmt::format("{} circuit{} of {} do{} not suit what is drawn: {}.",
-                                 several ? std::to_string(failing.size()) : std::string("One"),
-                                 several ? "s" : "", circuits, several ? "" : "es",
-                                 in_a_row(failing));
-    }
-    if (!perhaps.empty()) {
-        return fmt::format(
-            "Whether {} of {} circuit{} {} what is drawn the file leaves open; at the "
-            "worst of it {} not: {}.",
-            perhaps.size(), circuits, circuits == 1 ? "" : "s",
-            perhaps.size() == 1 ? "suits" : "suit", perhaps.size() == 1 ? "it does" : "they do",
-            in_a_row(perhaps));
-    }
-    if (count_of(fit, Verdict::fails) > 0) {
-        return "The circuits suit what is drawn, but the unit as a whole does not.";
-    }
-    if (doubts + unknown > 0) {
-        return fmt::format("Nothing fails in {} circuit{}; {} in doubt or not known.", circuits,
-                           circuits == 1 ? "" : "s",
-                           doubts + unknown == 1 ? std::string("one thing is")
-                                                 : fmt::format("{} things are", doubts + unknown));
-    }
-    return fmt::format("All {} circuit{} suit what is drawn through them, by arithmetic.", circuits,
-                       circuits == 1 ? "" : "s");
+    return !failing.empty()   ? these_fail(failing, fit.circuits.size())
+           : !perhaps.empty() ? these_may_fail(perhaps, fit.circuits.size())
+                              : no_circuit_fails(fit);
 }
 
 // The worst of what fails, and the first way out.
-std::optional<std::string> second_sentence(const Fit& fit, const std::vector<WayOut>& ways) {
+std::optional<Said> second_sentence(const Fit& fit, const std::vector<WayOut>& ways) {
     const auto window = std::ranges::find_if(fit.checks, [](const Check& check) {
-        return check.verdict == Verdict::fails && check.about == "window";
+        return check.verdict == Verdict::fails && check.about == fitting::about_window();
     });
-    auto first = std::ranges::find_if(fit.checks, fitting::fails_for_sure);
+    auto first = std::ranges::find_if(
+        fit.checks, [](const Check& check) { return fitting::fails_for_sure(check); });
     if (first == fit.checks.end()) {
         first = std::ranges::find(fit.checks, Verdict::fails, &Check::verdict);
     }
@@ -98,71 +96,74 @@ std::optional<std::string> second_sentence(const Fit& fit, const std::vector<Way
     if (worst == fit.checks.end()) {
         return std::nullopt;
     }
-    std::string words = worst->circuit.empty() ? worst->text : worst->circuit + ": " + worst->text;
+    const Said finding = worst->circuit.empty()
+                             ? worst->text
+                             : said<"{circuit}: {finding}">(worst->circuit, worst->text);
     const auto way = std::ranges::find(ways, worst->circuit, &WayOut::circuit);
-    if (way != ways.end()) {
-        words += " What would fit: " + with_dot(way->change);
-    }
-    return words;
+    return way == ways.end() ? finding
+                             : said<"{finding} What would fit: {change}.">(finding, way->change);
 }
 
-std::optional<std::string> inverter_sentence(const Fit& fit) {
+std::optional<Said> inverter_sentence(const Fit& fit) {
     if (!fit.continuous) {
         return std::nullopt;
     }
     const auto& state = fit.continuous->state;
     if (state.how != wiring::Feeding::carries) {
-        return fmt::format(
-            "The packs cannot feed the inverter's rating: the voltage collapses "
-            "beyond {}.",
-            in_words(state.largest));
+        return said<
+            "The packs cannot feed the inverter's rating: the voltage collapses beyond "
+            "{power}.">(state.largest);
     }
-    return fmt::format(
-        "At the inverter's rating {} flows and {} arrives at it (it switches off "
-        "below {}).",
-        in_words(state.main), in_words(state.at_load, 4), in_words(fit.cutoff));
+    return said<
+        "At the inverter's rating {current} flows and {voltage} arrives at it (it switches "
+        "off below {cutoff}).">(state.main, units::amount(state.at_load, 4), fit.cutoff);
 }
 
 // ---- Findings.
 
-void add_ways(std::vector<PinnedFinding>& findings, const Fit& fit,
-              const std::vector<WayOut>& ways) {
-    for (const CircuitState& circuit : fit.circuits) {
-        std::string words;
-        for (const WayOut& way : ways) {
-            if (way.circuit == circuit.name) {
-                words +=
-                    fmt::format("{}{} ({})", words.empty() ? "" : "; or ", way.change, way.result);
-            }
-        }
-        // Into the first stop of this circuit, which is the one to be mended first.
-        const std::string whole = "circuit " + circuit.name;
-        const auto stop = std::ranges::find_if(findings, [&](const PinnedFinding& pinned) {
-            const std::string& where = pinned.finding.where;
-            return pinned.finding.severity == scenario::Severity::stop &&
-                   (where == whole || where.starts_with(whole + ","));
-        });
-        if (words.empty() || stop == findings.end()) {
-            continue;
-        }
-        stop->finding.mend = with_dot("What would fit: " + words);
+// "a 5 A fuse instead of 10 A (then …); or …"; nothing where nothing fits.
+Said ways_in_words(const std::string& circuit, const std::vector<WayOut>& ways) {
+    Said all;
+    for (const WayOut& way : ways) {
+        if (way.circuit != circuit) continue;
+        Said one = said<"{change} ({result})">(way.change, way.result);
+        all = all.empty() ? std::move(one)
+                          : said<"{ways}; or {another}">(std::move(all), std::move(one));
     }
+    return all;
 }
 
 std::vector<PinnedFinding> findings_of(const Fit& fit, const std::vector<WayOut>& ways) {
-    std::vector<PinnedFinding> findings;
-    for (const Check& check : fit.checks) {
-        if (auto finding = finding_of(check)) {
-            findings.push_back(std::move(*finding));
-        }
-    }
+    std::vector<const Check*> checks;
+    for (const Check& check : fit.checks)
+        checks.push_back(&check);
     // Where no fuse fits at all, that is said before its consequences.
-    std::ranges::stable_sort(findings, {}, [](const PinnedFinding& pinned) {
-        return pinned.finding.text.starts_with("No fuse fits") ? 0 : 1;
+    std::ranges::stable_sort(checks, {}, [](const Check* check) {
+        return check->about == fitting::about_window() ? 0 : 1;
     });
+    std::vector<PinnedFinding> findings;
+    std::set<std::string> mended;
+    for (const Check* check : checks) {
+        auto pinned = finding_of(*check);
+        if (!pinned) continue;
+        // Into the first stop of this circuit, which is the one to be mended first.
+        const bool stop = pinned->finding.severity == scenario::Severity::stop;
+        if (stop && !check->circuit.empty() && mended.insert(check->circuit).second) {
+            if (const Said fit_ways = ways_in_words(check->circuit, ways); !fit_ways.empty()) {
+                pinned->finding.mend = said<"What would fit: {ways}.">(fit_ways);
+            }
+        }
+        findings.push_back(std::move(*pinned));
+    }
     sort_by_weight(findings);
-    add_ways(findings, fit, ways);
     return findings;
+}
+
+Said place_of(const Check& check) {
+    const bool part = !check.about.empty() && check.about != fitting::about_window();
+    if (check.circuit.empty()) return part ? check.about : Said();
+    return part ? said<"circuit {circuit}, {part}">(check.circuit, check.about)
+                : said<"circuit {circuit}">(check.circuit);
 }
 
 }  // namespace
@@ -171,15 +172,11 @@ std::optional<PinnedFinding> finding_of(const Check& check) {
     if (check.verdict == Verdict::fits) {
         return std::nullopt;
     }
-    std::string where = check.circuit.empty() ? "" : "circuit " + check.circuit;
-    if (!check.about.empty() && check.about != "window") {
-        where += (where.empty() ? "" : ", ") + check.about;
-    }
     return PinnedFinding{.finding = {.severity = fitting::severity_of(check.verdict),
-                                     .where = std::move(where),
-                                     .text = with_dot(check.text),
-                                     .mend = with_dot(check.mend),
-                                     .source = check.id + ": " + check.source}};
+                                     .where = place_of(check),
+                                     .text = check.text,
+                                     .mend = check.mend,
+                                     .source = said<"{check}: {source}">(check.id, check.source)}};
 }
 
 Answer wiring_answer(const scenario::Scenario& scenario, const Fit& fit,
@@ -194,7 +191,7 @@ Answer wiring_answer(const scenario::Scenario& scenario, const Fit& fit,
                   .cautions = wiring_cautions(scenario, fit),
                   .series = wiring_series(fit, ways),
                   .wiring = wiring_diagram(scenario, fit),
-                  .closing = std::string(closing_line)};
+                  .closing = closing_line()};
     for (auto& sentence : {second_sentence(fit, ways), inverter_sentence(fit)}) {
         if (sentence) {
             answer.sentences.push_back(*sentence);

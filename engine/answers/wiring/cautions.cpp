@@ -9,48 +9,51 @@ namespace answers {
 
 namespace {
 
+using words::said;
+
 const Caution never_larger = {
-    .hazard = "A fuse that blows",
-    .text = "Never put in a larger fuse because one has blown. Find out why, then reckon anew.",
-    .source = "common practice, no source"};
+    .hazard = said<"A fuse that blows">(),
+    .text =
+        said<"Never put in a larger fuse because one has blown. Find out why, then reckon anew.">(),
+    .source = said<"common practice, no source">()};
 
 const Caution live_inside = {
-    .hazard = "Work inside the case",
-    .text =
+    .hazard = said<"Work inside the case">(),
+    .text = said<
         "Loads off, main switch off, packs unplugged, fuse out, in this order. Where negative is "
         "tied to metal it comes off first and on last. Insulated tools, no rings, cover live "
-        "lugs, wait for the inverter's capacitors. A pack stays live when unplugged.",
-    .source = "common practice, no source"};
+        "lugs, wait for the inverter's capacitors. A pack stays live when unplugged.">(),
+    .source = said<"common practice, no source">()};
 
 const Caution plug_in = {
-    .hazard = "Plugging packs in",
+    .hazard = said<"Plugging packs in">(),
     .text =
-        "Packs at unequal voltage push tens of amperes into one another. Bring them to equal "
-        "voltage first, and switch the inverter off: its empty capacitors spark.",
-    .source = "common practice, no source"};
+        said<"Packs at unequal voltage push tens of amperes into one another. Bring them to equal "
+             "voltage first, and switch the inverter off: its empty capacitors spark.">(),
+    .source = said<"common practice, no source">()};
 
-const Caution lid = {.hazard = "Heat",
-                     .text = "Open the lid, or run the fan, whenever the inverter works.",
+const Caution lid = {.hazard = said<"Heat">(),
+                     .text = said<"Open the lid, or run the fan, whenever the inverter works.">(),
                      .source = "wiring method.md (12)"};
 
 const Caution not_for_shipping = {
-    .hazard = "Transport",
-    .text =
+    .hazard = said<"Transport">(),
+    .text = said<
         "A home-built lithium pack has not passed the transport tests: do not ship it and do not "
-        "fly with it.",
+        "fly with it.">(),
     .source = "[49 CFR 173.185]"};
 
 const Caution over_fifty_volts = {
-    .hazard = "Electric shock from the packs",
-    .text = "While charging the packs reach 50 V or more: guard every live part.",
+    .hazard = said<"Electric shock from the packs">(),
+    .text = said<"While charging the packs reach 50 V or more: guard every live part.">(),
     .source = "[OSHA 1910.303](g)(2)(i)"};
 
 const Caution who_decides = {
-    .hazard = "For a licensed electrician",
-    .text =
+    .hazard = said<"For a licensed electrician">(),
+    .text = said<
         "Any tie to house wiring, the bonding of the neutral, earthing, whatever stays installed "
-        "in a dwelling, panels on a roof, and vehicles or boats.",
-    .source = "common practice, no source"};
+        "in a dwelling, panels on a roof, and vehicles or boats.">(),
+    .source = said<"common practice, no source">()};
 
 }  // namespace
 

@@ -3,10 +3,8 @@
 #include <algorithm>
 #include <map>
 
-#include <fmt/format.h>
-
-#include "answers/shown.hpp"
 #include "answers/wiring/answer.hpp"
+#include "units/said.hpp"
 
 namespace answers {
 
@@ -18,6 +16,9 @@ using fitting::LinkState;
 using fitting::Role;
 using scenario::Scenario;
 using scenario::Severity;
+using words::Said;
+using words::said;
+using Joint = words::List::Joint;
 
 BoxKind kind_of(const LinkState& link) {
     if (link.kind == "switch") {
@@ -39,12 +40,12 @@ struct Drawing {
 
     // The worst finding about a part of a circuit: by the part's title, or the circuit's as a
     // whole.
-    void judge(DiagramBox& box, const std::string& circuit, const std::string& title) const {
+    void judge(DiagramBox& box, const std::string& circuit, const Said& title,
+               bool is_fuse = false) const {
         for (const fitting::Check& check : fit.checks) {
             const bool about =
-                check.circuit == circuit &&
-                (check.about == title || check.about.starts_with(title + ",") ||
-                 (check.about == "window" && title.find(" fuse") != std::string::npos));
+                check.circuit == circuit && (check.about == title || check.part == title ||
+                                             (is_fuse && check.about == fitting::about_window()));
             if (!about || check.verdict == fitting::Verdict::fits) {
                 continue;
             }
@@ -63,7 +64,7 @@ struct Drawing {
         return diagram.boxes.back().id;
     }
 
-    void line(std::string from, std::string to, std::string text = {}) {
+    void line(std::string from, std::string to, Said text = {}) {
         std::optional<Severity> severity;
         for (const DiagramBox& box : diagram.boxes) {
             if (box.id == to) {
@@ -76,16 +77,15 @@ struct Drawing {
     DiagramBox box_of(const CircuitState& circuit, std::size_t i, double x, double y) const {
         const LinkState& link = circuit.links[i];
         const bool loaded = link.carries > units::Current();
-        DiagramBox box{.id = fmt::format("circuit {} {}", circuit.name, i + 1),
+        DiagramBox box{.id = "circuit " + circuit.name + " " + std::to_string(i + 1),
                        .kind = kind_of(link),
                        .x = x,
                        .y = y,
                        .title = link.title,
-                       .detail = !link.derated ? "rating not known"
-                                 : loaded      ? fmt::format("{} of {}", in_words(link.carries, 3),
-                                                             in_words(*link.derated, 3))
-                                          : fmt::format("up to {}", in_words(*link.derated, 3))};
-        judge(box, circuit.name, link.title);
+                       .detail = !link.derated ? said<"rating not known">()
+                                 : loaded ? said<"{current} of {most}">(link.carries, *link.derated)
+                                          : said<"up to {current}">(*link.derated)};
+        judge(box, circuit.name, link.title, link.kind == "fuse");
         return box;
     }
 
@@ -93,7 +93,7 @@ struct Drawing {
     std::string chain(const CircuitState& circuit, std::string from, double x, double y) {
         for (std::size_t i = 0; i < circuit.links.size(); ++i) {
             const std::string id = add(box_of(circuit, i, x + static_cast<double>(i), y));
-            line(from, id, i == 0 ? circuit.name : "");
+            line(from, id, i == 0 ? Said(circuit.name) : Said());
             from = id;
         }
         return from;
@@ -107,10 +107,10 @@ struct Drawing {
             .kind = BoxKind::pack,
             .x = bus - 1.0 - static_cast<double>(links),
             .y = y,
-            .title = pack.count > 1 ? fmt::format("{} x {}", pack.count, pack.name) : pack.name,
-            .detail = in_words(pack.capacity)};
-        judge(box, circuit == nullptr ? "" : circuit->name, "pack " + pack.name);
-        judge(box, circuit == nullptr ? "" : circuit->name, "pack " + pack.name + " fuse");
+            .title = pack.count > 1 ? said<"{n} x {pack}">(pack.count, pack.name) : Said(pack.name),
+            .detail = said<"{capacity}">(pack.capacity)};
+        judge(box, circuit == nullptr ? "" : circuit->name, said<"pack {pack}">(pack.name));
+        judge(box, circuit == nullptr ? "" : circuit->name, said<"pack {pack} fuse">(pack.name));
         std::string from = add(std::move(box));
         for (std::size_t i = links; i-- > 0;) {
             const double x = bus - 1.0 - static_cast<double>(i);
@@ -118,7 +118,7 @@ struct Drawing {
             line(from, id);
             from = id;
         }
-        line(from, "bus", circuit == nullptr ? "lead not described" : circuit->name);
+        line(from, "bus", circuit == nullptr ? said<"lead not described">() : Said(circuit->name));
     }
 
     const CircuitState* circuit_of(Role role, std::string_view feeds) const {
@@ -130,8 +130,9 @@ struct Drawing {
     }
 };
 
-std::string loads_of(const Scenario& scenario, const CircuitState& circuit) {
-    return fmt::format("{}", fmt::join(scenario.circuits[circuit.index].feeds, ", "));
+Said loads_of(const Scenario& scenario, const CircuitState& circuit) {
+    const auto& feeds = scenario.circuits[circuit.index].feeds;
+    return words::joined({feeds.begin(), feeds.end()}, Joint::comma);
 }
 
 double widest_lead(const Drawing& drawing) {
@@ -146,23 +147,23 @@ double widest_lead(const Drawing& drawing) {
 
 void draw_load(Drawing& drawing, const CircuitState& circuit, const std::string& from) {
     const auto end = std::ranges::find(drawing.diagram.boxes, from, &DiagramBox::id);
-    const std::string feeds = loads_of(drawing.scenario, circuit);
+    const Said feeds = loads_of(drawing.scenario, circuit);
     if (feeds.empty() || end == drawing.diagram.boxes.end()) {
         return;
     }
     const double x = end->x + 1.0;
-    const std::string id =
-        drawing.add({.id = "load of " + circuit.name,
-                     .kind = BoxKind::load,
-                     .x = x,
-                     .y = end->y,
-                     .title = feeds,
-                     .detail = circuit.carries() > units::Current() ? in_words(circuit.carries(), 3)
-                                                                    : std::string()});
+    const std::string id = drawing.add({.id = "load of " + circuit.name,
+                                        .kind = BoxKind::load,
+                                        .x = x,
+                                        .y = end->y,
+                                        .title = feeds,
+                                        .detail = circuit.carries() > units::Current()
+                                                      ? said<"{current}">(circuit.carries())
+                                                      : Said()});
     drawing.line(from, id);
 }
 
-// Circuits that begin here, one a row; those that hang on them follow below.
+// Circuits that begin here, one a row; those that depend on them follow below.
 double draw_branches(Drawing& drawing, const std::string& begins, const std::string& from, double x,
                      double y, Role role) {
     for (const CircuitState& circuit : drawing.fit.circuits) {
@@ -181,18 +182,56 @@ double draw_branches(Drawing& drawing, const std::string& begins, const std::str
     return y;
 }
 
-std::string in_plain_words(const Drawing& drawing) {
-    std::string text =
-        fmt::format("{} pack{} on a bus", drawing.fit.packs, drawing.fit.packs == 1 ? "" : "s");
+Said in_plain_words(const Drawing& drawing) {
+    std::vector<Said> all{
+        words::said_of<"{n} pack on a bus", "{n} packs on a bus">(drawing.fit.packs)};
     for (const CircuitState& circuit : drawing.fit.circuits) {
-        std::string parts;
+        std::vector<Said> parts;
         for (const LinkState& link : circuit.links) {
-            parts += (parts.empty() ? "" : ", ") + link.title;
+            parts.push_back(link.title);
         }
-        text += fmt::format("; {}: {} ({})", circuit.name, parts,
-                            fitting::word_for(drawing.fit, circuit.name));
+        all.push_back(said<"{circuit}: {parts} ({verdict})">(
+            circuit.name, words::joined(std::move(parts), Joint::comma),
+            fitting::word_for(drawing.fit, circuit.name)));
     }
-    return text + ".";
+    return said<"{description}.">(words::joined(std::move(all), Joint::semicolon));
+}
+
+// From the bus upwards, and what it feeds.
+//   y, gives   the first free row
+double draw_inverter(Drawing& drawing, double bus, double y) {
+    const CircuitState* main = drawing.circuit_of(Role::main, "inverter");
+    std::string end = "bus";
+    double x = bus + 1.0;
+    if (main != nullptr) {
+        end = drawing.chain(*main, end, x, y);
+        x += static_cast<double>(main->links.size());
+    }
+    DiagramBox box{
+        .id = "inverter",
+        .kind = BoxKind::inverter,
+        .x = x,
+        .y = y,
+        .title = said<"inverter">(),
+        .detail = said<"{power}">(units::amount(drawing.scenario.inverter->continuous, 4))};
+    for (const Said& when : {said<"inverter, at its rating">(), said<"inverter, at its surge">()}) {
+        drawing.judge(box, main == nullptr ? "" : main->name, when);
+    }
+    drawing.add(std::move(box));
+    drawing.line(end, "inverter", main == nullptr ? said<"path not described">() : Said());
+    return std::max(y + 1.0, draw_branches(drawing, "inverter", "inverter", x + 1.0, y, Role::ac));
+}
+
+//   gives   the first free row
+double draw_packs(Drawing& drawing, double bus) {
+    double y = 0.5;
+    for (const scenario::Pack& pack : drawing.scenario.packs) {
+        if (pack.count > 0) {
+            drawing.lead(pack, drawing.circuit_of(Role::pack_lead, pack.name), bus, y);
+            y += 1.0;
+        }
+    }
+    return y;
 }
 
 }  // namespace
@@ -204,37 +243,12 @@ WiringDiagram wiring_diagram(const Scenario& scenario, const Fit& fit) {
                  .kind = BoxKind::bus,
                  .x = bus,
                  .y = 0.5,
-                 .title = "bus",
-                 .detail = in_words(fit.nominal)});
-    double left = 0.5;
-    for (const scenario::Pack& pack : scenario.packs) {
-        if (pack.count > 0) {
-            drawing.lead(pack, drawing.circuit_of(Role::pack_lead, pack.name), bus, left);
-            left += 1.0;
-        }
-    }
+                 .title = said<"bus">(),
+                 .detail = said<"{voltage}">(fit.nominal)});
+    const double left = draw_packs(drawing, bus);
     double right = 0.5;
     if (scenario.inverter) {
-        const CircuitState* main = drawing.circuit_of(Role::main, "inverter");
-        std::string end = "bus";
-        double x = bus + 1.0;
-        if (main != nullptr) {
-            end = drawing.chain(*main, end, x, right);
-            x += static_cast<double>(main->links.size());
-        }
-        DiagramBox box{.id = "inverter",
-                       .kind = BoxKind::inverter,
-                       .x = x,
-                       .y = right,
-                       .title = "inverter",
-                       .detail = in_words(scenario.inverter->continuous, 4)};
-        for (const char* when : {"inverter, at its rating", "inverter, at its surge"}) {
-            drawing.judge(box, main == nullptr ? "" : main->name, when);
-        }
-        drawing.add(std::move(box));
-        drawing.line(end, "inverter", main == nullptr ? "path not described" : "");
-        right = std::max(right + 1.0,
-                         draw_branches(drawing, "inverter", "inverter", x + 1.0, right, Role::ac));
+        right = draw_inverter(drawing, bus, right);
     }
     right = draw_branches(drawing, "bus", "bus", bus + 1.0, right, Role::branch);
     // The bus stands as tall as what hangs on it.

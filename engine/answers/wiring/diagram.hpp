@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "scenario/finding.hpp"
+#include "words/said.hpp"
 
 namespace answers {
 
@@ -21,17 +22,17 @@ struct DiagramBox {
     double x = 0.5;
     double y = 0.5;
     double height = 1.0;  // in cells; only a bus is taller than 1
-    std::string title;    // "16 AWG, 3 ft"
-    std::string detail;   // "0.8 A of 25 A"; may be empty
+    words::Said title;    // "16 AWG, 3 ft"
+    words::Said detail;   // "0.8 A of 25 A"; may be empty
     // The worst finding about it; nothing where there is none.
     std::optional<scenario::Severity> severity = {};
-    std::string finding = {};  // its text, for whoever touches the box
+    words::Said finding = {};  // its text, for whoever touches the box
 };
 
 struct DiagramLine {
     std::string from;  // ids of boxes
     std::string to;
-    std::string text = {};
+    words::Said text = {};
     std::optional<scenario::Severity> severity = {};
 };
 
@@ -40,7 +41,7 @@ struct WiringDiagram {
     double height = 0.0;  // cells
     std::vector<DiagramBox> boxes;
     std::vector<DiagramLine> lines;
-    std::string description;  // the picture in words, for those who cannot see it
+    words::Said description;  // the picture in words, for those who cannot see it
 };
 
 }  // namespace answers

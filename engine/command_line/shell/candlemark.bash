@@ -15,6 +15,19 @@ _candlemark() {
         mapfile -t COMPREPLY < <(compgen -W "$faces" -- "$word")
         return
         ;;
+    --language)
+        mapfile -t COMPREPLY < <(compgen -W "$("$program" sayings --help 2>/dev/null | tr -d '\n' |
+            sed -n 's/.*language says: \([a-z, ]*\);.*/\1/p' | tr -d ,)" -- "$word")
+        return
+        ;;
+    --units)
+        mapfile -t COMPREPLY < <(compgen -W "metric us" -- "$word")
+        return
+        ;;
+    --clock)
+        mapfile -t COMPREPLY < <(compgen -W "24 12" -- "$word")
+        return
+        ;;
     --weather-from)
         mapfile -t COMPREPLY < <(compgen -d -S / -- "$word")
         return

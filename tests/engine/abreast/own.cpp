@@ -6,12 +6,12 @@
 #include "abreast/stride.hpp"
 #include "battery/softness.hpp"
 #include "inverter/model.hpp"
-#include "outage/banks.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/banks.hpp"
+#include "outage/clock/clock.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "support/holds.hpp"
 
 namespace {

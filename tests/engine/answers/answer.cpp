@@ -49,7 +49,7 @@ TEST(answer, findings_are_sorted_worst_first_then_by_time) {
     sort_by_weight(findings);
     std::vector<std::string> order;
     for (const auto& pinned : findings) {
-        order.push_back(pinned.finding.text);
+        order.emplace_back(pinned.finding.text);
     }
     EXPECT_THAT(order, testing::ElementsAre("stop at no time", "early stop", "late stop",
                                             "a caution", "a note"));

@@ -56,6 +56,16 @@ TEST(clock_words, midnight_belongs_to_the_day_it_ends) {
     EXPECT_EQ(end_in_words(wednesday_evening, 78.5 * hour), "about the end of Saturday");
 }
 
+// Who compares two ends compares what is said of them.
+TEST(clock_words, what_sounds_alike_is_alike) {
+    EXPECT_EQ(end_in_words(wednesday_evening, 66.0 * hour),
+              end_in_words(wednesday_evening, 66.4 * hour));
+    EXPECT_EQ(end_in_words(wednesday_evening, 9.0 * hour),
+              end_in_words(wednesday_evening, 9.6 * hour));
+    EXPECT_FALSE(end_in_words(wednesday_evening, 66.0 * hour) ==
+                 end_in_words(wednesday_evening, 90.0 * hour));
+}
+
 TEST(clock_words, the_date_is_added_when_the_weekday_comes_round_again) {
     EXPECT_EQ(end_in_words(wednesday_evening, 6.0 * units::day), "the evening of Tuesday");
     EXPECT_EQ(end_in_words(wednesday_evening, 7.0 * units::day), "the evening of Wednesday 21 Jan");

@@ -1,6 +1,6 @@
 #include "battery/advance.hpp"
 
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 

@@ -3,7 +3,7 @@
 #include <limits>
 
 #include "battery/bus_solver.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 

@@ -1,6 +1,6 @@
-#include "battery/charge_efficiency.hpp"
+#include "battery/cell/charge_efficiency.hpp"
 
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 

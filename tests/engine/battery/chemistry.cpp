@@ -1,4 +1,4 @@
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 
 namespace {
 
@@ -9,7 +9,7 @@ using scenario::Chemistry;
 constexpr Chemistry all[] = {Chemistry::flooded, Chemistry::agm, Chemistry::gel,
                              Chemistry::lifepo4};
 
-// [T-105 sheet] row by row: specific gravity + 0.845 V a cell, six cells, printed to 0.01 V
+// [Flooded 225 Ah sheet] row by row: specific gravity + 0.845 V a cell, six cells, printed to 0.01 V
 TEST(chemistry, flooded_rests_at_the_voltages_of_its_sheet) {
     const double volts[] = {11.36, 11.51, 11.66, 11.81, 11.96, 12.10,
                             12.24, 12.37, 12.50, 12.62, 12.73};
@@ -36,7 +36,7 @@ TEST(chemistry, every_default_is_within_its_range_and_names_its_source) {
         EXPECT_LE(of.available.value, Share(1.0));
         EXPECT_GT(of.resistance_of_100_ampere_hours.value, Resistance{});
         EXPECT_GT(of.absorption.value, of.floating.value);
-        for (const std::string_view source :
+        for (const words::Said& source :
              {of.available.source, of.rate.source, of.resistance_of_100_ampere_hours.source,
               of.charge_rate.source, of.absorption.source, of.usable.source, of.coulombic.source,
               of.self_discharge.source, of.open_circuit_source})

@@ -1,4 +1,4 @@
-#include "battery/cold_lock.hpp"
+#include "battery/cell/cold_lock.hpp"
 
 #include <gtest/gtest.h>
 
@@ -34,7 +34,7 @@ PackModel made(Chemistry chemistry, double degrees) {
 }
 
 // Worked by hand from f = 1 - (1 - f0) i/0.33 with f0 0.85, 0.80 and 0.55 at 5, 0 and -20 degC,
-// which lie between the guarantees of [UE-12Li manual] and what single cells gave.
+// which lie between the guarantees of [LiFePO4 series manuals] and what single cells gave.
 TEST(cold_lock, lithium_is_locked_in_proportion_to_the_rate) {
     EXPECT_NEAR(out(Chemistry::lifepo4, 5.0, 0.03), 0.986, 5e-4);
     EXPECT_NEAR(out(Chemistry::lifepo4, 5.0, 0.1), 0.955, 5e-4);
@@ -46,7 +46,7 @@ TEST(cold_lock, lithium_is_locked_in_proportion_to_the_rate) {
     EXPECT_FALSE(cold_lock(Chemistry::lifepo4, celsius(25.0), 100.0 * ampere_hour).by_rate());
 }
 
-// By hand: 1 - (0.006 + 0.004 ln(i/0.1)/ln(3.3)) (25 - T), its end points from [Vela] and memory.
+// By hand: 1 - (0.006 + 0.004 ln(i/0.1)/ln(3.3)) (25 - T), its end points from [Lead-acid support page] and memory.
 TEST(cold_lock, gel_gives_less_to_a_fast_draw) {
     EXPECT_NEAR(out(Chemistry::gel, 0.0, 0.05), 0.85, 5e-4);
     EXPECT_NEAR(out(Chemistry::gel, 0.0, 0.2), 0.792, 3e-3);
@@ -56,7 +56,7 @@ TEST(cold_lock, gel_gives_less_to_a_fast_draw) {
     EXPECT_NEAR(out(Chemistry::gel, -10.0, 0.6), 0.65, 5e-4);
 }
 
-// [Discover], by how long the discharge takes.
+// [AGM temperature table], by how long the discharge takes.
 TEST(cold_lock, agm_has_a_row_for_each_length_of_a_discharge) {
     EXPECT_NEAR(out(Chemistry::agm, 0.0, 0.3), 0.84, 1e-9);
     EXPECT_NEAR(out(Chemistry::agm, 0.0, 1.0), 0.82, 1e-9);

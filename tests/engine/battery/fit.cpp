@@ -1,4 +1,4 @@
-#include "battery/fit.hpp"
+#include "battery/cell/fit.hpp"
 
 #include <array>
 

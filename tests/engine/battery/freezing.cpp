@@ -1,4 +1,4 @@
-#include "battery/freezing.hpp"
+#include "battery/cell/freezing.hpp"
 
 #include <gtest/gtest.h>
 

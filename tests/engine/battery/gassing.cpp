@@ -1,9 +1,9 @@
-#include "battery/gassing.hpp"
+#include "battery/cell/gassing.hpp"
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/percent.hpp"
 #include "battery/pack_model.hpp"
-#include "battery/percent.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "battery/open_circuit.hpp"
+#include "battery/cell/open_circuit.hpp"
 
 #include <array>
 

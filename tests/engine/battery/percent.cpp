@@ -1,4 +1,4 @@
-#include "battery/percent.hpp"
+#include "battery/cell/percent.hpp"
 
 namespace {
 

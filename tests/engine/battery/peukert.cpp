@@ -1,4 +1,4 @@
-#include "battery/peukert.hpp"
+#include "battery/cell/peukert.hpp"
 
 namespace {
 
@@ -19,7 +19,8 @@ TEST(peukert, refuses_ratings_that_do_not_differ_and_an_exponent_below_one_in_wo
     EXPECT_FALSE(peukert_through(slow, slow).has_value());
     EXPECT_FALSE(peukert_through(slow, {Charge{}, 1.0 * hour}).has_value());
     const auto more_when_faster = peukert_through(slow, {110.0 * ampere_hour, 1.0 * hour});
-    EXPECT_NE(more_when_faster.error().front().remedy.find("misprinted"), std::string::npos);
+    EXPECT_NE(in_english(more_when_faster.error().front().remedy).find("misprinted"),
+              std::string::npos);
 }
 
 }  // namespace

@@ -1,6 +1,6 @@
 #include "battery/prepared.hpp"
 
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
 #include "battery/substep.hpp"
 
 namespace {

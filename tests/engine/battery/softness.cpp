@@ -3,8 +3,8 @@
 #include <array>
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
-#include "battery/percent.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/percent.hpp"
 
 namespace {
 
@@ -91,7 +91,7 @@ TEST(softness, percent_and_start_stay) {
         EXPECT_NEAR(charge_left(model.capacity, model.at_start).value(), 0.6, 1e-12);
         EXPECT_NEAR(capacity_over(model.kinetics, 20.0 * hour) / ampere_hour, 100.0, 1e-9);
         const auto fill = fill_with(model.kinetics, model.capacity, StateOfCharge(0.6));
-        EXPECT_NEAR(model.at_rest.voltage(fill) / volt, 12.48, 1e-9);  // [ESS_PB25]
+        EXPECT_NEAR(model.at_rest.voltage(fill) / volt, 12.48, 1e-9);  // [AGM 26 Ah data file]
     }
 }
 

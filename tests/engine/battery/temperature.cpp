@@ -1,4 +1,4 @@
-#include "battery/temperature.hpp"
+#include "battery/cell/temperature.hpp"
 
 namespace {
 
@@ -16,8 +16,8 @@ TEST(temperature, a_vented_battery_at_freezing) {
     EXPECT_DOUBLE_EQ(vented_sizing_multiplier(celsius(51.7)).factor, 0.850);
 }
 
-// [Vela] 0.6 % a kelvin: 85 % at 0 degC; [Discover] 84 %, [VRLA 40 sheet] 74 % at -10 degC;
-// [UE-12Li manual] 80 % at 0 degC; at -20 degC it guarantees 70 %, and a cell of 20 Ah gave 55
+// [Lead-acid support page] 0.6 % a kelvin: 85 % at 0 degC; [AGM temperature table] 84 %, [VRLA 40 sheet] 74 % at -10 degC;
+// [LiFePO4 series manuals] 80 % at 0 degC; at -20 degC it guarantees 70 %, and a cell of 20 Ah gave 55
 TEST(temperature, the_other_chemistries_in_the_cold) {
     EXPECT_NEAR(capacity_factor(Chemistry::gel, celsius(0.0)).factor, 0.85, 1e-12);
     EXPECT_NEAR(capacity_factor(Chemistry::agm, celsius(0.0)).factor, 0.84, 1e-12);
@@ -60,7 +60,7 @@ TEST(temperature, a_cold_pack_resists_more_and_a_warm_one_no_less) {
         EXPECT_EQ(resistance_factor(chemistry, celsius(45.0)).factor, 1.0);
 }
 
-// [APL48-50 manual]
+// [LiFePO4 48 V manual]
 TEST(temperature, lithium_is_charged_by_grades_and_not_at_all_below_freezing) {
     const auto rate = [](double degrees) {
         return *graded_charge_rate(Chemistry::lifepo4, celsius(degrees)) / per_hour;

@@ -1,4 +1,4 @@
-#include "battery/two_well.hpp"
+#include "battery/cell/two_well.hpp"
 
 namespace {
 

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "chance/members.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

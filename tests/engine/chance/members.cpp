@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -71,9 +71,9 @@ count = )" +
 
 World world_of(const scenario::Scenario& scenario) {
     auto ready = outage::make_ready(scenario);
-    if (!ready) throw std::runtime_error(ready.error().front().found);
+    if (!ready) throw std::runtime_error(words::in_english(ready.error().front().found));
     auto world = World::of(scenario, {}, std::make_shared<const outage::Ready>(std::move(*ready)));
-    if (!world) throw std::runtime_error(world.error().front().found);
+    if (!world) throw std::runtime_error(words::in_english(world.error().front().found));
     return std::move(*world);
 }
 

@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "solar/recharge.hpp"
-#include "solar/start_dates.hpp"
+#include "solar/weather/start_dates.hpp"
 
 namespace {
 

@@ -6,8 +6,8 @@
 
 #include <gtest/gtest.h>
 
-#include "scenario/open_end.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/open_end.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -102,7 +102,7 @@ power = "20 W"
 evidence = "label"
 )",
                                               "one.toml", {});
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     auto ready = std::make_shared<const outage::Ready>(outage::make_ready(read->scenario).value());
     return {*chance::World::of(read->scenario, {}, ready), 1, 16};
 }

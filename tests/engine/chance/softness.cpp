@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "chance/members.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

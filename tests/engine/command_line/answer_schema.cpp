@@ -1,5 +1,5 @@
 // Every answer to every scenario that comes with the program is as its schema says.
-#include "command_line/answer_schema.hpp"
+#include "command_line/reference/answer_schema.hpp"
 
 #include <filesystem>
 #include <gmock/gmock.h>

@@ -69,19 +69,9 @@ TEST(arguments, help_and_version_are_answers) {
     EXPECT_THAT(notice({"outage", "--help"}).text, HasSubstr("--set"));
 }
 
-TEST(arguments, places_are_listed_found_by_name_and_by_nearness) {
-    EXPECT_THAT(notice({"places"}).text, HasSubstr("Golden CO"));
-    EXPECT_THAT(notice({"places"}).text, HasSubstr("\nNZ  "));
-    EXPECT_THAT(notice({"places", "gold"}).text, HasSubstr("Golden CO, US: 39.74 N 105.18 W"));
-    // Boulder, 31 km to the north.
-    for (const auto& where : std::vector<std::vector<std::string>>{{"places", "40.015", "-105.27"},
-                                                                   {"places", "40.015, -105.27"}}) {
-        EXPECT_FALSE(notice(where).is_error) << notice(where).text;
-        EXPECT_THAT(notice(where).text.substr(0, 20), HasSubstr("31 km  Golden"));
-    }
-    EXPECT_TRUE(notice({"places", "Boulder", "CO"}).is_error);
-    EXPECT_THAT(notice({"places", "Boulder", "CO"}).text, HasSubstr("\"Golden CO\""));
-    EXPECT_TRUE(notice({"places", "95", "0"}).is_error);
+TEST(arguments, an_unknown_question_names_the_nearest) {
+    EXPECT_THAT(notice({"outrage", "storm.toml"}).text, HasSubstr("Did you mean outage?"));
+    EXPECT_TRUE(notice({"outrage", "storm.toml"}).is_error);
 }
 
 }  // namespace

@@ -1,13 +1,13 @@
-#include "command_line/file_schema.hpp"
+#include "command_line/reference/file_schema.hpp"
 
 #include <filesystem>
 #include <gmock/gmock.h>
 
 #include <gtest/gtest.h>
 
-#include "scenario/document.hpp"
-#include "scenario/file.hpp"
-#include "scenario/reference.hpp"
+#include "scenario/file/document.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/keys/reference.hpp"
 #include "support/json_schema.hpp"
 
 namespace {

@@ -1,4 +1,4 @@
-#include "command_line/keys_text.hpp"
+#include "command_line/reference/keys_text.hpp"
 
 #include <gmock/gmock.h>
 #include <sstream>
@@ -24,7 +24,7 @@ TEST(keys_text, tells_what_a_key_means_takes_and_what_holds_without_it) {
               "  takes    from 3 min to 10 d\n"
               "  unit     h, d, min, s, ms, us, wk, yr\n"
               "  write    rated_over = \"20 h\"\n"
-              "  absent   assumed; the answers tell the figure they take\n");
+              "  absent   assumed; the answers give the figure they take\n");
     EXPECT_EQ(*keys_text("pack.rated_over", 80), *keys_text("rated_over", 80));
 }
 
@@ -70,18 +70,6 @@ TEST(keys_text, keeps_to_the_width_it_is_given) {
     }
 }
 
-TEST(places, keep_to_the_width_too) {
-    for (const int width : {40, 60, 80}) {
-        for (const char* where : {"", "Chicago", "40.0 -105.3"}) {
-            command_line::Surroundings around;
-            around.columns = width;
-            std::istringstream lines(run({"places", where}, around).output);
-            for (std::string line; std::getline(lines, line);)
-                EXPECT_LE(faces::width_of(line), width) << line;
-        }
-    }
-}
-
 TEST(keys, are_written_for_man_and_for_programs_as_a_whole) {
     EXPECT_THAT(run({"keys", "--as", "manual"}, {}).output,
                 HasSubstr(".TH CANDLEMARK\\-SCENARIO 5"));
@@ -92,22 +80,6 @@ TEST(keys, are_written_for_man_and_for_programs_as_a_whole) {
     EXPECT_THAT(one.errors, HasSubstr("leave the name out"));
     EXPECT_EQ(run({"keys", "--as", "yaml"}, {}).status, Status::unusable);
     EXPECT_EQ(run({"keys", "packk"}, {}).status, Status::unusable);
-}
-
-TEST(help, is_asked_for_by_word_too) {
-    const auto whole = run({"help"}, {});
-    EXPECT_EQ(whole.status, Status::answered);
-    EXPECT_THAT(whole.output, HasSubstr("keys"));
-    EXPECT_EQ(run({"help", "sun"}, {}).output, run({"sun", "--help"}, {}).output);
-    EXPECT_EQ(run({"-V"}, {}).output, run({"--version"}, {}).output);
-    EXPECT_EQ(run({"keys", "latitude"}, {}).status, Status::answered);
-    EXPECT_EQ(run({"keys", "no such key at all"}, {}).status, Status::unusable);
-}
-
-TEST(help, names_the_question_that_was_nearly_asked) {
-    const auto ended = run({"outrage", "storm.toml"}, {});
-    EXPECT_EQ(ended.status, Status::unusable);
-    EXPECT_THAT(ended.errors, HasSubstr("Did you mean outage?"));
 }
 
 }  // namespace

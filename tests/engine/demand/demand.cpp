@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "outage/load_uses.hpp"
+#include "outage/told/load_uses.hpp"
 
 namespace {
 
@@ -192,7 +192,7 @@ scenario::Scenario with_a_freezer(double room) {
     return scenario;
 }
 
-// 1.4417 at 35 degC over 22 degC (tests/published/kept_cold.cpp): on for longer, at the same power.
+// 1.4417 at 35 degC over 22 degC (kept_cold.cpp): on for longer, at the same power.
 TEST(demand, a_warm_room_raises_the_hours_of_a_compressor_not_its_power) {
     const auto cool = demand::plan_demand(with_a_freezer(22.0)).value();
     const auto warm = demand::plan_demand(with_a_freezer(35.0)).value();
@@ -218,7 +218,7 @@ TEST(demand, an_appliance_of_the_list_has_usual_hours_and_they_are_told) {
     EXPECT_NEAR(outage::load_uses(demand)[0].on_time / units::minute, 200.0, 1e-6);
     EXPECT_TRUE(std::ranges::any_of(demand.assumptions, [](const auto& assumed) {
         return assumed.where == "load[0].hours" &&
-               assumed.text.find("20 min a day") != std::string::npos;
+               in_english(assumed.text).find("20 min a day") != std::string::npos;
     }));
     scenario.loads[0].hours = {{.from = 0.0 * units::hour, .until = 1.0 * units::hour}};
     EXPECT_NEAR(outage::load_uses(demand::plan_demand(scenario).value())[0].on_time / units::hour,

@@ -1,4 +1,4 @@
-#include "faces/bars_drawing.hpp"
+#include "faces/pictures/bars_drawing.hpp"
 
 #include <gmock/gmock.h>
 

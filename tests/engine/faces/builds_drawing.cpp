@@ -1,4 +1,4 @@
-#include "faces/builds_drawing.hpp"
+#include "faces/pictures/builds_drawing.hpp"
 
 #include <gmock/gmock.h>
 

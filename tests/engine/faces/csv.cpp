@@ -83,7 +83,7 @@ TEST(csv, words_that_a_spreadsheet_would_work_out_begin_with_an_apostrophe) {
     Series series;
     Column names{.name = "name", .heading = "=name", .unit = {}, .points = {}};
     Column numbers{.name = "n", .heading = "n", .unit = "W", .points = {}};
-    std::vector<std::string> cells;
+    std::vector<words::Said> cells;
     for (const auto& [word, due] : words) {
         cells.push_back(word);
     }
@@ -110,7 +110,7 @@ TEST(csv, commas_quotes_and_line_ends_are_quoted) {
                       .columns = {{.name = "name",
                                    .heading = "load",
                                    .unit = "",
-                                   .points = std::vector<std::string>{"a, \"b\"\r\nc"}}}}};
+                                   .points = std::vector<words::Said>{"a, \"b\"\r\nc"}}}}};
     EXPECT_EQ(in_csv(answer), "load\r\n\"a, \"\"b\"\"\r\nc\"\r\n");
     EXPECT_EQ(records(in_csv(answer))[1][0], "a, \"b\"\r\nc");
 }

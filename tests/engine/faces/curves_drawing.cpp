@@ -1,4 +1,4 @@
-#include "faces/curves_drawing.hpp"
+#include "faces/pictures/curves_drawing.hpp"
 
 #include <gmock/gmock.h>
 

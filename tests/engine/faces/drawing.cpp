@@ -1,4 +1,4 @@
-#include "faces/drawing.hpp"
+#include "faces/pictures/drawing.hpp"
 
 #include <gmock/gmock.h>
 

@@ -129,4 +129,22 @@ TEST(json, columns_of_a_series_have_equal_lengths) {
     }
 }
 
+// 360 kJ are 100 Wh; 2026-01-15 03:00 is 1768446000 s after 1970 (20468 days of 86400 s and 3 h).
+TEST(json, what_was_said_is_beside_its_text_with_parts_as_values) {
+    using namespace words;
+    Answer answer{.question = "storage"};
+    answer.sentences.push_back(said<"{pack} holds {energy} at {time}: {why}.">(
+        "main", Amount{Dimension::energy, 360e3}, Moment{.since_1970 = 1768446000.0},
+        said<"{n} times charged">(2)));
+    const auto parsed = json::parse(in_json(answer)).at("answer");
+    EXPECT_EQ(parsed.at("sentences").at(0),
+              "main holds 100 Wh at Thursday 03:00: 2 times charged.");
+    EXPECT_EQ(parsed.at("sentences_said").at(0), json::parse(R"({
+        "saying": "{pack} holds {energy} at {time}: {why}.",
+        "parts": {"pack": "main",
+                  "energy": {"value": 100.0, "unit": "W.h"},
+                  "time": "2026-01-15T03:00:00",
+                  "why": {"saying": "{n} times charged", "parts": {"n": 2}}}})"));
+}
+
 }  // namespace

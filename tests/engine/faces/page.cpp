@@ -30,7 +30,18 @@ TEST(page, shortened_text_says_that_something_is_left_out) {
 }
 
 TEST(page, ascii_keeps_the_meaning_of_common_signs) {
-    EXPECT_EQ(in_ascii("−4 °C, 2 mm², é"), "-4 deg C, 2 mm2, ?");
+    EXPECT_EQ(in_ascii("−4 °C, 2 mm², 漢"), "-4 deg C, 2 mm2, ?");
+}
+
+TEST(page, ascii_has_one_space_on_either_side_of_degrees) {
+    EXPECT_EQ(in_ascii("propped up at 60° facing 180°, 5 °C"),
+              "propped up at 60 deg facing 180 deg, 5 deg C");
+    EXPECT_EQ(in_ascii("°"), "deg");
+}
+
+TEST(page, ascii_writes_letters_as_their_readers_do) {
+    EXPECT_EQ(in_ascii("Kühlschrank, größer; ¿batería pequeña?"),
+              "Kuehlschrank, groesser; bateria pequena?");
 }
 
 TEST(page, control_characters_do_not_reach_the_terminal) {
@@ -42,6 +53,20 @@ TEST(page, control_characters_do_not_reach_the_terminal) {
 TEST(page, colour_is_only_there_when_the_look_has_it) {
     EXPECT_EQ(inked("STOP", Ink::stop, {.colour = false}), "STOP");
     EXPECT_THAT(inked("STOP", Ink::stop, {.colour = true}), testing::HasSubstr("\x1b["));
+}
+
+TEST(page, units_stand_as_people_write_them) {
+    EXPECT_EQ(unit_shown("W.h"), "Wh");
+    EXPECT_EQ(unit_shown("Cel"), "°C");
+    EXPECT_EQ(unit_shown("W.h/m2"), "Wh/m2");
+    EXPECT_EQ(unit_shown("1"), "");
+    EXPECT_EQ(unit_shown(""), "");
+}
+
+TEST(page, numbers_of_a_table_have_the_decimal_mark_of_the_reader) {
+    EXPECT_EQ(number_shown(-1234.56, words::english()), "-1235");
+    EXPECT_EQ(number_shown(0.25, words::english()), "0.25");
+    EXPECT_EQ(number_shown(0.25, *words::language("de")), "0,25");
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "faces/pictures.hpp"
+#include "faces/pictures/pictures.hpp"
 
 #include <gmock/gmock.h>
 

@@ -92,7 +92,7 @@ TEST(text, the_energy_of_chargers_has_a_row_where_there_is_any) {
 }
 
 answers::Answer with_a_table(bool brief) {
-    const auto words = [](const char* heading, std::vector<std::string> cells) {
+    const auto words = [](const char* heading, std::vector<words::Said> cells) {
         return answers::Column{"", heading, "", std::move(cells)};
     };
     answers::Answer answer{.question = "packs"};
@@ -120,9 +120,9 @@ TEST(text, a_table_that_likes_more_room_has_its_headings_over_several_lines) {
 TEST(text, a_table_that_no_heading_makes_narrow_enough_is_told_in_words) {
     auto answer = with_a_table(true);
     answer.series.front().columns.front().points =
-        std::vector<std::string>{std::string(19, 'l'), std::string(19, 'p')};
+        std::vector<words::Said>{std::string(19, 'l'), std::string(19, 'p')};
     answer.series.front().columns[1].points =
-        std::vector<std::string>{std::string(19, 'a'), std::string(19, 'b')};
+        std::vector<words::Said>{std::string(19, 'a'), std::string(19, 'b')};
     const auto text = in_text(answer, {.width = 40});
     EXPECT_THAT(text, HasSubstr("lllllllllllllllllll: spares in one"));
     answer.series.front().brief = false;

@@ -43,7 +43,7 @@ TEST(gauge, in_the_cold_it_tells_what_is_locked_in) {
     const auto cold = handling::gauge(made, {.reads = 12.9 * volt, .error = 0.05 * volt});
     EXPECT_NEAR(cold->locked.value(), 0.15, 1e-9);
     EXPECT_TRUE(std::ranges::any_of(cold->findings, [](const scenario::Finding& finding) {
-        return finding.text.find("the cold locks in the last 15 %") != std::string::npos;
+        return in_english(finding.text).find("the cold locks in the last 15 %") != std::string::npos;
     }));
     const auto warm = handling::gauge(one(Chemistry::lifepo4), {.reads = 12.9 * volt});
     EXPECT_EQ(warm->locked, StateOfCharge(0.0));

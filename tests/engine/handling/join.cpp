@@ -27,7 +27,7 @@ scenario::Pack lithium(double charge) {
 bool says(const handling::Joining& joining, std::string_view words) {
     return std::ranges::any_of(joining.findings, [&](const scenario::Finding& finding) {
         return finding.severity == scenario::Severity::stop &&
-               finding.text.find(words) != std::string::npos;
+               in_english(finding.text).find(words) != std::string::npos;
     });
 }
 
@@ -73,7 +73,7 @@ TEST(join, cold_lithium_is_not_charged_by_the_other) {
     EXPECT_TRUE(says(*joining, "this cold"));
     // no difference is small enough then
     EXPECT_EQ(*joining->largest_difference, Voltage{});
-    EXPECT_EQ(joining->weakest, "pack spare, charging this cold");
+    EXPECT_EQ(joining->weakest, "charging pack spare this cold");
     for (const auto& point : joining->course)
         EXPECT_GE(point.current, Current{});
     // the full one onto the empty one is refused as well: then the unit would be charged
@@ -89,8 +89,9 @@ TEST(join, a_full_lithium_pack_gives_more_when_it_was_just_charged) {
     EXPECT_NEAR(rested->current / ampere, 0.304 / 0.024, 0.05);
     EXPECT_TRUE(rested->allowed);
     EXPECT_TRUE(std::ranges::any_of(rested->findings, [](const scenario::Finding& finding) {
-        return finding.text.find("straight from the charger 49.8 A") != std::string::npos &&
-               finding.text.find("20.1 A after a minute") != std::string::npos;
+        return in_english(finding.text).find("straight from the charger 49.8 A") !=
+                   std::string::npos &&
+               in_english(finding.text).find("20.1 A after a minute") != std::string::npos;
     }));
     auto pack = lithium(1.0);
     pack.rested_for = Duration{};
@@ -164,9 +165,9 @@ TEST(join, a_pack_whose_name_is_part_of_another_is_told_to_have_no_fuse) {
     made.packs.push_back(third);
     made.packs[1].fuse.reset();
     made.packs[2].fuse.reset();
-    EXPECT_TRUE(says(*handling::join(made), "spare, spare 2"));
+    EXPECT_TRUE(says(*handling::join(made), "given for spare and spare 2"));
     made.packs[2].fuse = 100.0 * ampere;
-    EXPECT_TRUE(says(*handling::join(made), "given for: spare"));
+    EXPECT_TRUE(says(*handling::join(made), "given for spare"));
 }
 
 TEST(join, voltages_that_nobody_read_cannot_be_judged) {
@@ -178,7 +179,7 @@ TEST(join, voltages_that_nobody_read_cannot_be_judged) {
     EXPECT_FALSE(joining->known);
     EXPECT_FALSE(joining->allowed);
     EXPECT_TRUE(std::ranges::any_of(joining->findings, [](const scenario::Finding& finding) {
-        return finding.where == "pack spare" && finding.mend.find("measure both") == 0;
+        return finding.where == "pack spare" && in_english(finding.mend).find("measure both") == 0;
     }));
     pack.rested_voltage = 13.2 * volt;
     EXPECT_TRUE(handling::join(two(unit, pack))->known);
@@ -191,16 +192,34 @@ TEST(join, what_holds_for_several_packs_is_told_once) {
     ASSERT_TRUE(joining);
     std::vector<std::string> unrested;
     for (const scenario::Finding& finding : joining->findings)
-        if (finding.text.find("just off the charger") != std::string::npos)
-            unrested.push_back(finding.where);
+        if (in_english(finding.text).find("just off the charger") != std::string::npos)
+            unrested.push_back(in_english(finding.where));
     EXPECT_EQ(unrested, std::vector<std::string>{"packs main and spare"});
     three.packs[1].rested_for = 2.0 * hour;
     three.packs[0].rested_for = 30.0 * hour;
     const auto rested = handling::join(three);
     ASSERT_TRUE(rested);
     EXPECT_EQ(
-        std::ranges::count(rested->findings, std::string("pack spare"), &scenario::Finding::where),
+        std::ranges::count_if(rested->findings,
+                              [](const auto& finding) { return finding.where == "pack spare"; }),
         1);
+}
+
+TEST(join, what_it_is_plugged_onto_is_listed) {
+    auto made = two(lithium(0.5), lithium(0.5));
+    made.packs[1].count = 3;
+    EXPECT_EQ(handling::join(made)->onto, "main and 2 more of its kind");
+    made.packs[1].count = 2;
+    EXPECT_EQ(handling::join(made)->onto, "main and the other spare");
+}
+
+TEST(join, the_weakest_is_a_part_of_a_pack_or_what_was_asked_for) {
+    auto made = two(lithium(0.5), lithium(0.9));
+    made.packs[1].fuse = 10.0 * ampere;
+    EXPECT_EQ(handling::join(made)->weakest, "the fuse of pack spare");
+    const auto asked = handling::join(made, {.at_most = 1.0 * ampere});
+    EXPECT_EQ(asked->weakest, "the limit you asked for");
+    EXPECT_TRUE(says(*asked, "you asked for 1 A at most"));
 }
 
 TEST(join, a_single_pack_has_nothing_to_join) {

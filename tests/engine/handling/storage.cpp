@@ -21,7 +21,7 @@ scenario::Scenario stored(Chemistry chemistry, double months, double degrees = 2
 
 bool says(const handling::Stored& told, std::string_view words) {
     return std::ranges::any_of(told.findings, [&](const scenario::Finding& finding) {
-        return finding.text.find(words) != std::string::npos;
+        return in_english(finding.text).find(words) != std::string::npos;
     });
 }
 
@@ -53,6 +53,13 @@ TEST(storage, a_discharged_lead_battery_in_frost_may_freeze) {
     EXPECT_TRUE(says(*handling::storage(made), "the acid freezes below"));
     made.packs[0].chemistry = Chemistry::lifepo4;
     EXPECT_FALSE(says(*handling::storage(made), "acid"));
+}
+
+TEST(storage, what_is_left_is_told_with_the_day_as_people_say_it) {
+    auto made = stored(Chemistry::flooded, 5.0);
+    made.storage->since = *read_local_time("2026-01-01");
+    const auto told = handling::storage(made, *read_local_time("2026-06-01T23:59:50"));
+    EXPECT_TRUE(says(*told, "is left on 1 June 2026; below 80 % lead plates begin to sulphate"));
 }
 
 TEST(storage, time_until_is_the_inverse_of_charge_after) {

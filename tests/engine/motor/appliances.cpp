@@ -1,4 +1,4 @@
-#include "motor/appliances.hpp"
+#include "motor/appliances/appliances.hpp"
 
 #include <set>
 
@@ -73,19 +73,6 @@ TEST(appliances, the_half_horse_well_pump_starts_at_seven_kilovolt_ampere) {
     EXPECT_LT(pump->listed_start->high.amount() / watt, 0.5 * locked);
 }
 
-TEST(appliances, names_are_found_whatever_their_capitals_and_by_their_other_names) {
-    EXPECT_EQ(find_appliance("Sump  PUMP 1/3 HP")->name, "sump pump 1/3 hp");
-    EXPECT_EQ(find_appliance("fridge")->name, "refrigerator");
-}
-
-TEST(appliances, a_misspelt_name_is_told_what_comes_close) {
-    const auto missing = find_appliance("refridgerator");
-    ASSERT_FALSE(missing);
-    EXPECT_THAT(missing.error().front().remedy, HasSubstr("\"refrigerator\""));
-    EXPECT_THAT(find_appliance("sump").error().front().remedy, HasSubstr("sump pump 1/3 hp"));
-    EXPECT_THAT(find_appliance("").error().front().remedy, HasSubstr("appliances.toml"));
-}
-
 TEST(appliances, a_load_is_filled_in_where_it_is_silent) {
     scenario::Load load;
     load.name = "fridge in the kitchen";
@@ -128,7 +115,7 @@ TEST(appliances, what_is_medical_runs_at_all_hours_until_hours_are_given) {
     EXPECT_FALSE(filled->load.usual_hours);
     EXPECT_TRUE(std::ranges::any_of(filled->assumptions, [](const auto& assumed) {
         return assumed.where == "load[0].hours" &&
-               assumed.text.find("on at all hours, though usually at 22:00-06:00") !=
+               in_english(assumed.text).find("on at all hours, though usually at 22:00-06:00") !=
                    std::string::npos;
     }));
 }
@@ -152,22 +139,6 @@ TEST(appliances, a_load_like_nothing_known_says_where_that_stands) {
     const auto failed = filled_in(load, "load[4]");
     ASSERT_FALSE(failed);
     EXPECT_EQ(failed.error().front().where, "load[4].like");
-}
-
-TEST(appliances, errors_of_a_file_are_told_with_their_lines) {
-    const auto read = read_appliances(
-        "[[appliance]]\nname = \"a\"\nrun = [\"1 W\", \"2 V\", \"3 W\"]\nsource = \"s\"\n"
-        "[[appliance]]\nname = \"b\"\nrun = [\"3 W\", \"2 W\", \"1 W\"]\nsource = \"s\"\n"
-        "colour = \"red\"\n");
-    ASSERT_FALSE(read);
-    std::set<int> lines;
-    for (const units::Error& error : read.error()) {
-        lines.insert(error.line);
-    }
-    EXPECT_TRUE(lines.contains(3));
-    EXPECT_TRUE(lines.contains(7));
-    EXPECT_TRUE(lines.contains(9));
-    EXPECT_FALSE(read_appliances("[[appliance]\n"));
 }
 
 }  // namespace

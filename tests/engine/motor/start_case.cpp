@@ -29,11 +29,11 @@ LockedRotor locked(MotorKind kind) {
 TEST(start_case, every_kind_starts_its_usual_load_at_rated_voltage) {
     for (const MotorKind kind : induction_kinds) {
         const auto cases = start_cases(locked(kind), {.output = horsepower / 3.0}, "motor");
-        ASSERT_TRUE(cases) << traits_of(kind).name;
+        ASSERT_TRUE(cases) << in_words(kind);
         for (const StartCase& one : {cases->burden.low, cases->burden.likely, cases->burden.high}) {
             const Start found = start(one.motor, one.load, holding(one.motor.rated_voltage));
-            EXPECT_EQ(found.end, StartEnd::runs) << traits_of(kind).name;
-            EXPECT_LE(found.torque_used.value(), 1.0 / 1.2 + 1e-6) << traits_of(kind).name;
+            EXPECT_EQ(found.end, StartEnd::runs) << in_words(kind);
+            EXPECT_LE(found.torque_used.value(), 1.0 / 1.2 + 1e-6) << in_words(kind);
         }
     }
 }
@@ -46,8 +46,8 @@ TEST(start_case, the_heavier_burden_takes_longer_and_draws_more) {
         };
         const Start low = run(cases->burden.low);
         const Start high = run(cases->burden.high);
-        EXPECT_LT(*low.time_to_speed, *high.time_to_speed) << traits_of(kind).name;
-        EXPECT_LT(low.largest_current, high.largest_current) << traits_of(kind).name;
+        EXPECT_LT(*low.time_to_speed, *high.time_to_speed) << in_words(kind);
+        EXPECT_LT(low.largest_current, high.largest_current) << in_words(kind);
     }
 }
 
@@ -59,8 +59,8 @@ TEST(start_case, computed_start_times_meet_those_of_the_kind) {
             return *start(one.motor, one.load, holding(one.motor.rated_voltage)).time_to_speed;
         };
         const auto& usual = traits_of(kind).time_to_speed;
-        EXPECT_LE(time(cases->burden.low), usual.high()) << traits_of(kind).name;
-        EXPECT_GE(time(cases->burden.high), 0.5 * usual.low()) << traits_of(kind).name;
+        EXPECT_LE(time(cases->burden.low), usual.high()) << in_words(kind);
+        EXPECT_GE(time(cases->burden.high), 0.5 * usual.low()) << in_words(kind);
     }
 }
 

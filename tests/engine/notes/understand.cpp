@@ -7,8 +7,8 @@
 #include <rapidcheck.h>
 
 #include "engine/scenario/sample.hpp"
-#include "scenario/print.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/print.hpp"
+#include "scenario/file/read.hpp"
 #include "units/clock.hpp"
 
 namespace {
@@ -33,12 +33,6 @@ const scenario::Scenario& plan() {
 
 const units::LocalTime now = *units::read_local_time("2026-01-15T22:00:00");
 
-std::string at_of(std::string_view line) {
-    const auto read = understand(line, plan(), now);
-    if (!read) return units::print(read.error().front());
-    return units::print(read->entry.at);
-}
-
 // As it would stand in the file, or what is wrong.
 std::string entry_of(std::string_view line) {
     const auto read = understand(line, plan(), now);
@@ -56,22 +50,6 @@ std::string wrong_with(std::string_view line) {
         for (const auto& error : read.error())
             text += units::print(error) + "\n";
     return text;
-}
-
-TEST(understand, a_time_is_the_latest_such_time_before_now) {
-    EXPECT_EQ(at_of("21:30 main 12.9 V"), "2026-01-15T21:30:00");
-    EXPECT_EQ(at_of("22:30 main 12.9 V"), "2026-01-14T22:30:00");
-    EXPECT_EQ(at_of("22:10 main 12.9 V"), "2026-01-15T22:10:00");  // the clocks may differ
-    EXPECT_EQ(at_of("main 12.9 V"), "2026-01-15T22:00:00");
-    EXPECT_EQ(at_of("now main 12.9 V"), "2026-01-15T22:00:00");
-    EXPECT_EQ(at_of("yesterday 23:50 main 12.9 V"), "2026-01-14T23:50:00");
-    EXPECT_EQ(at_of("today 7:05 main 12.9 V"), "2026-01-15T07:05:00");
-    EXPECT_EQ(at_of("9:30 pm main 12.9 V"), "2026-01-15T21:30:00");
-    EXPECT_EQ(at_of("12:30am main 12.9 V"), "2026-01-15T00:30:00");
-    EXPECT_EQ(at_of("Wed 21:30 main 12.9 V"), "2026-01-14T21:30:00");
-    EXPECT_EQ(at_of("thursday 21:30: main 12.9 V"), "2026-01-15T21:30:00");
-    EXPECT_EQ(at_of("main 12.9 V at 2026-01-15 06:00"), "2026-01-15T06:00:00");
-    EXPECT_EQ(at_of("2026-01-15T06:00 main 12.9 V"), "2026-01-15T06:00:00");
 }
 
 TEST(understand, volts_with_what_was_drawn_or_a_rest) {
@@ -124,7 +102,7 @@ TEST(understand, what_was_done_and_what_came_about) {
 TEST(understand, what_was_understood_is_said_back) {
     const auto said = [](std::string_view line) {
         const auto read = understand(line, plan(), now);
-        return read ? read->said : std::string();
+        return read ? in_english(read->said) : std::string();
     };
     EXPECT_EQ(said("21:30 main 12.90 V under 150 W"),
               "Thursday 15 Jan 21:30: main reads 12.90 V while 150 W is drawn.");
@@ -159,19 +137,6 @@ TEST(understand, all_lines_are_told_of_at_once) {
     const auto good = notes::understand_all({"main 13 V", " ", "main 62 %"}, plan(), now);
     ASSERT_TRUE(good.has_value());
     EXPECT_EQ(good->size(), 2U);
-}
-
-TEST(with_entries, every_byte_that_was_there_stays) {
-    const auto one = *understand("21:30 main 12.9 V", plan(), now);
-    for (const std::string& text : {std::string(sample::ice_storm), std::string("a = 1"),
-                                    std::string("a = 1\r\nb = 2\r\n"), std::string()}) {
-        const auto with = notes::with_entries(text, {one.entry});
-        ASSERT_TRUE(with.has_value());
-        EXPECT_TRUE(with->starts_with(text));
-        EXPECT_THAT(*with, HasSubstr("[[log]]"));
-        EXPECT_EQ(with->find("\r\n") != std::string::npos, text.find("\r\n") != std::string::npos);
-    }
-    EXPECT_FALSE(notes::with_entries("log = []\n", {one.entry}).has_value());
 }
 
 // ---- Whatever is typed.

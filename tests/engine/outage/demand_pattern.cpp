@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "outage/plan.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -59,9 +59,9 @@ power = "0.1 W"
 
 outage::Plan planned(const std::string& text) {
     const auto read = scenario::read_scenario(text, "leads.toml");
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     auto plan = outage::plan_outage(read->scenario);
-    if (!plan) throw std::runtime_error(plan.error().front().found);
+    if (!plan) throw std::runtime_error(words::in_english(plan.error().front().found));
     return *std::move(plan);
 }
 

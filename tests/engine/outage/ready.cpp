@@ -1,6 +1,6 @@
 #include "outage/ready.hpp"
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -52,48 +52,6 @@ TEST(ready, packs_that_differ_are_banks_on_one_bus) {
     // more packs are of the last kind, fewer are taken from it first
     EXPECT_EQ(outage::with_packs(*ready, outage::End::likely, 5).others[0].count, 4);
     EXPECT_TRUE(outage::with_packs(*ready, outage::End::likely, 1).others.empty());
-}
-
-TEST(ready, another_chemistry_on_the_bus_is_refused_by_its_key) {
-    const auto ready = ready_from(
-        file(pack + "[[pack]]\nname = \"other\"\ncapacity = \"80 Ah\"\nchemistry = \"flooded\"\n"));
-    ASSERT_FALSE(ready);
-    EXPECT_EQ(ready.error().front().where, "pack[1].chemistry");
-}
-
-TEST(ready, another_number_of_cells_on_the_bus_is_refused_by_its_key) {
-    const auto ready = ready_from(
-        file(pack + "[[pack]]\nname = \"other\"\ncapacity = \"80 Ah\"\nvoltage = \"25.6 V\"\n"));
-    ASSERT_FALSE(ready);
-    EXPECT_EQ(ready.error().front().where, "pack[1].voltage");
-}
-
-TEST(ready, a_bank_of_no_pack_is_refused) {
-    const auto ready = ready_from(file(pack + "count = 0\n"));
-    ASSERT_FALSE(ready);
-    EXPECT_EQ(ready.error().front().where, "pack.count");
-}
-
-TEST(ready, no_panel_gives_no_sun) {
-    const std::string sun = "[place]\nname = \"Missoula MT\"\n[[panel]]\npower = \"100 W\"\n";
-    const auto none = ready_from(file(pack, sun + "count = 0\n"));
-    const auto one = ready_from(file(pack, sun + "count = 1\n"));
-    ASSERT_TRUE(none);
-    ASSERT_TRUE(one);
-    EXPECT_TRUE(none->sun[likely].empty());
-    EXPECT_FALSE(one->sun[likely].empty());
-}
-
-TEST(ready, the_dull_sky_offers_least_and_the_bright_one_most) {
-    const auto ready = ready_from(
-        file(pack, "[place]\nname = \"Missoula MT\"\n[[panel]]\npower = \"100 W\"\ncount = 2\n"));
-    ASSERT_TRUE(ready);
-    std::array<double, 3> offered{};
-    for (std::size_t end = 0; end < 3; ++end)
-        offered[end] =
-            outage::run(*ready, static_cast<outage::End>(end)).ledger.sun_offered / joule;
-    EXPECT_LT(offered[0], offered[1]);
-    EXPECT_LT(offered[1], offered[2]);
 }
 
 // The mean of n scores of an autoregression of 0.29 spreads by sqrt(1.817 / n) for large n, so the

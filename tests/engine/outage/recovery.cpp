@@ -3,10 +3,10 @@
 #include <array>
 
 #include "battery/advance.hpp"
-#include "battery/chemistry.hpp"
+#include "battery/cell/chemistry.hpp"
+#include "battery/cell/percent.hpp"
 #include "battery/pack_model.hpp"
-#include "battery/percent.hpp"
-#include "outage/clock.hpp"
+#include "outage/clock/clock.hpp"
 
 namespace {
 
@@ -14,7 +14,7 @@ using namespace units;
 using outage::EventKind;
 using outage::LimitedBy;
 
-// C 100 Ah, c 0.35, k 1 an hour, without resistance; its curve is of no account at a current.
+// C 100 Ah, c 0.35, k 1 an hour, without resistance; its curve does not matter at a current.
 battery::Prepared two_wells() {
     return battery::prepare(
         {.kinetics = {.total = 100.0 * ampere_hour, .available = Share(0.35), .rate = 1.0 / hour},

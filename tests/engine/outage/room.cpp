@@ -1,9 +1,9 @@
 #include "outage/room.hpp"
 
-#include "outage/banks.hpp"
+#include "outage/clock/banks.hpp"
 #include "outage/plan.hpp"
 #include "outage/ready.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -35,7 +35,7 @@ from = "12V"
 power = "15 W"
 )";
     const auto read = scenario::read_scenario(text, "room.toml", {});
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     return read->scenario;
 }
 
@@ -104,7 +104,7 @@ TEST(room, the_answer_tells_how_much_can_be_drawn_on_the_coldest_and_the_warmest
     ASSERT_TRUE(plan);
     EXPECT_TRUE(std::ranges::any_of(plan->assumptions, [](const auto& one) {
         return one.where == "pack[0].chemistry" &&
-               one.text.find("by the day's warmth") != std::string::npos;
+               in_english(one.text).find("by the day's warmth") != std::string::npos;
     }));
 }
 

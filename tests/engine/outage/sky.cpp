@@ -1,6 +1,6 @@
 #include "outage/sky.hpp"
 
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace {
 

@@ -1,6 +1,6 @@
 #include "outage/weathers.hpp"
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -34,9 +34,9 @@ from = "12V"
 power = "45 W"
 )";
     const auto read = scenario::read_scenario(text, "weathers.toml", {});
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     auto ready = outage::make_ready(read->scenario);
-    if (!ready) throw std::runtime_error(ready.error().front().found);
+    if (!ready) throw std::runtime_error(words::in_english(ready.error().front().found));
     return std::move(*ready);
 }
 

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -1,7 +1,7 @@
-#include "questions/starts.hpp"
+#include "questions/shared/starts.hpp"
 
 #include "motor/kind.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "engine/scenario/sample.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -7,9 +7,9 @@
 
 #include <gtest/gtest.h>
 
-#include "scenario/document.hpp"
-#include "scenario/read.hpp"
-#include "scenario/reference.hpp"
+#include "scenario/file/document.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/keys/reference.hpp"
 
 namespace {
 
@@ -67,7 +67,7 @@ TEST(shown_keys, the_scenarios_that_show_them_hold_no_unknown_one) {
         const auto read = scenario::read_scenario(contents(entry.path()), entry.path());
         ASSERT_TRUE(read.has_value()) << entry.path();
         for (const auto& warning : read->warnings)
-            EXPECT_EQ(warning.found.find("not known"), std::string::npos) << warning.found;
+            EXPECT_EQ(in_english(warning.found).find("not known"), std::string::npos) << warning.found;
     }
 }
 

@@ -1,8 +1,8 @@
-#include "sizing/bill.hpp"
+#include "sizing/builds/bill.hpp"
 
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -1,8 +1,8 @@
-#include "sizing/builds.hpp"
+#include "sizing/builds/builds.hpp"
 
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {

@@ -1,8 +1,13 @@
-// How often the stated interval holds the chance that very many weathers show.
+// How often the stated interval holds the chance that very many weathers show, and how many outages
+// end before the time that is to be counted on. CANDLEMARK_TRUTHS=10000 draws as many of them.
+#include <cmath>
 #include <cstdio>
+#include <cstdlib>
 
-#include "scenario/read.hpp"
-#include "sizing/sweep.hpp"
+#include "scenario/file/read.hpp"
+#include "sizing/builds/sweep.hpp"
+#include "sizing/member_runs.hpp"
+#include "sizing/members_of.hpp"
 #include "support/holds.hpp"
 
 namespace {
@@ -59,6 +64,38 @@ TEST(chance, holds_the_large_sweeps_value_as_often_as_it_says) {
         EXPECT_GE(held, 180) << size.packs << " packs, " << size.panels << " panels: " << truth;
         EXPECT_LE(held, 198) << size.packs << " packs, " << size.panels << " panels: " << truth;
     }
+}
+
+// Truths drawn from what is not known, each an outage of its own; the time to count on is that of
+// 256 other members. One in ten end before it: of 10,000 between 9 and 11 in a hundred, of fewer as
+// many as three standard deviations of their own and of the 256 allow.
+TEST(chance, one_in_ten_end_before_the_time_to_count_on) {
+    const char* wished = std::getenv("CANDLEMARK_TRUTHS");
+    const int truths = wished ? std::atoi(wished) : 640;
+    const int seeds = std::max(5, truths / 500);
+    const auto read =
+        scenario::read_scenario_file(CANDLEMARK_SOURCE_DIR "/scenarios/ice_storm.toml", {});
+    ASSERT_TRUE(read.has_value());
+    const auto ready =
+        std::make_shared<const outage::Ready>(outage::make_ready(read->scenario).value());
+    const auto ends_of = [&](std::uint64_t seed, int count) {
+        const auto members = sizing::members_of(read->scenario, {}, ready, seed, count);
+        const auto ends = sizing::MemberRuns(members).ends();
+        return std::pair{ends, members.figures(ends, units::Probability(0.9))};
+    };
+    int sooner = 0;
+    int drawn = 0;
+    for (int seed = 1; seed <= seeds; ++seed) {
+        const auto told = ends_of(std::uint64_t(seed), 256).second;
+        for (const auto& end : ends_of(std::uint64_t(1'000'000 + seed), truths / seeds).first) {
+            sooner += !end.survives && end.lasts < told.count_on ? 1 : 0;
+            ++drawn;
+        }
+    }
+    const double share = double(sooner) / drawn;
+    std::printf("%d of %d outages, %.2f %%, end before it\n", sooner, drawn, 100.0 * share);
+    const double own = std::sqrt(0.09 / drawn + 0.09 / (256.0 * seeds));
+    EXPECT_NEAR(share, 0.10, std::max(0.01, 3.0 * own));
 }
 
 }  // namespace

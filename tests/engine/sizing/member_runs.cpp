@@ -4,8 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
-#include "sizing/grid.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {
@@ -109,33 +108,6 @@ TEST(member_runs, more_packs_are_the_fewest_for_enough_of_them) {
     EXPECT_EQ(from_one.of, more.of);
 }
 
-// Each cell by itself, to the member.
-TEST(grid, has_in_each_cell_the_chance_of_its_own_outages) {
-    const auto members = members_of(2, 2);
-    sizing::MemberRuns runs(members);
-    const sizing::GridAsked asked{.most_packs = 6, .most_panels = 4, .threads = 2};
-    auto grid = *sizing::grid_of(runs, asked);
-    ASSERT_EQ(grid.cells.size(), 30U);
-    for (const auto& cell : grid.cells) {
-        const auto ends = runs.ends(cell.packs, cell.panels);
-        const auto figures = members.figures(ends, asked.goal);
-        EXPECT_EQ(cell.figures.of, figures.of) << cell.packs << " " << cell.panels;
-        EXPECT_EQ(cell.figures.low, figures.low);
-        EXPECT_EQ(&grid.at(cell.packs, cell.panels), &cell);
-    }
-    EXPECT_LT(grid.outages_run, 64U * 12U);
-    sizing::time_cell(grid, runs, asked, 3, 2);
-    const auto& timed = grid.at(3, 2);
-    EXPECT_TRUE(timed.timed);
-    EXPECT_EQ(timed.figures.count_on, members.figures(runs.ends(3, 2), asked.goal).count_on);
-}
-
-TEST(grid, stops_where_it_is_told_to) {
-    const auto members = members_of(2, 2);
-    sizing::MemberRuns runs(members);
-    EXPECT_FALSE(sizing::grid_of(runs, {.progress = [](double) { return false; }}));
-}
-
 // ---- Where nobody knows how long it lasts.
 
 const std::string open_end = "lasts = \"?\"\nhalf_over_by = \"50 h\"";
@@ -156,41 +128,6 @@ TEST(open_ended, more_packs_are_the_fewest_whose_chance_is_enough) {
     const auto none = sizing::more_packs(runs, runs.ends(), Probability(0.8), 1);
     EXPECT_EQ(none.more, 0);
     EXPECT_DOUBLE_EQ(none.of.value(), share(3));
-}
-
-TEST(open_ended, each_cell_of_the_grid_has_the_chance_of_its_own_outages) {
-    const auto members = members_of(2, 2, "", 64, open_end);
-    sizing::MemberRuns runs(members);
-    const sizing::GridAsked asked{.most_packs = 6, .most_panels = 3, .threads = 2};
-    const auto grid = *sizing::grid_of(runs, asked);
-    ASSERT_EQ(grid.cells.size(), 24U);
-    EXPECT_EQ(grid.cells[7].figures.of,
-              sizing::grid_of(runs, {.most_packs = 6, .most_panels = 3, .threads = 1})
-                  ->cells[7]
-                  .figures.of);
-    for (const auto& cell : grid.cells) {
-        const auto figures = members.figures(runs.ends(cell.packs, cell.panels), asked.goal);
-        EXPECT_EQ(cell.figures.of, figures.of) << cell.packs << " " << cell.panels;
-        EXPECT_EQ(cell.figures.count_on, figures.count_on) << cell.packs << " " << cell.panels;
-        EXPECT_EQ(&grid.at(cell.packs, cell.panels), &cell);
-        if (cell.packs > 1)
-            EXPECT_GE(cell.figures.of, grid.at(cell.packs - 1, cell.panels).figures.of);
-        if (cell.panels > 0)
-            EXPECT_GE(cell.figures.of, grid.at(cell.packs, cell.panels - 1).figures.of);
-    }
-}
-
-TEST(open_ended, a_grid_that_is_stopped_is_not_there) {
-    const auto members = members_of(1, 1, "", 64, open_end);
-    sizing::MemberRuns runs(members);
-    int told = 0;
-    const auto stopping = [&](double done) {
-        EXPECT_LE(done, 1.0);
-        return ++told < 2;
-    };
-    EXPECT_FALSE(sizing::grid_of(
-        runs, {.most_packs = 3, .most_panels = 3, .threads = 1, .progress = stopping}));
-    EXPECT_EQ(told, 2);
 }
 
 }  // namespace

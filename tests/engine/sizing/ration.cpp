@@ -6,7 +6,7 @@
 
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "outage/plan.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {

@@ -2,8 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include "outage/account.hpp"
-#include "scenario/read.hpp"
+#include "outage/told/account.hpp"
+#include "scenario/file/read.hpp"
 #include "sizing/members_of.hpp"
 
 namespace {
@@ -35,7 +35,7 @@ from = "12V"
 power = ")" + std::to_string(load_watts) +
                              " W\"\n" + more;
     const auto read = scenario::read_scenario(text, "return.toml", {});
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     return sizing::members_of(
         read->scenario, {},
         std::make_shared<const outage::Ready>(outage::make_ready(read->scenario).value()), 1, 64);

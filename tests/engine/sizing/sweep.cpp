@@ -1,9 +1,9 @@
-#include "sizing/sweep.hpp"
+#include "sizing/builds/sweep.hpp"
 
-#include "outage/clock.hpp"
+#include "outage/clock/clock.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/weathers.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 #include "support/holds.hpp"
 
 namespace {

@@ -1,4 +1,4 @@
-#include "solar/csv.hpp"
+#include "solar/weather/csv.hpp"
 
 namespace {
 

@@ -1,10 +1,10 @@
 // Snow in a weather file: on which days it falls, what it covers, and files that say nothing of it.
-#include "solar/file_snow.hpp"
+#include "solar/weather/file_snow.hpp"
 
 #include "solar/recharge.hpp"
 #include "solar/snow_days.hpp"
 #include "solar/sun_track.hpp"
-#include "solar/weather_summary.hpp"
+#include "solar/weather/weather_summary.hpp"
 #include "support/weather_text.hpp"
 
 namespace {

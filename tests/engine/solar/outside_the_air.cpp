@@ -3,7 +3,7 @@
 // declination than that of the tables, which is half a degree off in February and October: 0.33
 // MJ/m2 and 1.4 % at most. Rows near the polar night, where that makes a tenth, are left out.
 #include "solar/irradiation.hpp"
-#include "solar/site.hpp"
+#include "solar/places/site.hpp"
 
 namespace {
 

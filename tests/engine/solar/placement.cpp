@@ -1,6 +1,6 @@
 #include "solar/placement.hpp"
 
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 namespace {
 

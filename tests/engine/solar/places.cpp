@@ -1,6 +1,6 @@
-#include "solar/places.hpp"
+#include "solar/places/places.hpp"
 
-#include "solar/site.hpp"
+#include "solar/places/site.hpp"
 
 namespace {
 
@@ -11,6 +11,7 @@ TEST(places, every_row_has_a_source_and_figures_that_fit_its_sky) {
     ASSERT_EQ(known_places().size(), 123u);
     for (const KnownPlace& place : known_places()) {
         EXPECT_FALSE(place.source.empty()) << place.name;
+        EXPECT_FALSE(place.known_from.empty()) << place.name;
         for (std::size_t month = 0; month < 12; ++month) {
             // The clearness is the irradiation over that outside the air on the month's mean day.
             const int day = mean_day_of_month(int(month) + 1);
@@ -35,18 +36,20 @@ TEST(places, a_beginning_of_several_names_them) {
     const auto found = known_place("San ");
     ASSERT_FALSE(found);
     EXPECT_EQ(found.error()[0].where, "place.name");
-    EXPECT_NE(found.error()[0].remedy.find("San Francisco CA"), std::string::npos);
+    EXPECT_NE(in_english(found.error()[0].remedy).find("San Francisco CA"), std::string::npos);
 }
 
 TEST(places, a_misspelt_name_gets_the_nearest_ones) {
     const auto found = known_place("Chigaco");
     ASSERT_FALSE(found);
-    EXPECT_NE(found.error()[0].remedy.find("\"Chicago IL\""), std::string::npos);
+    EXPECT_NE(in_english(found.error()[0].remedy).find("\"Chicago IL\""), std::string::npos);
     EXPECT_FALSE(known_place(""));
 }
 
 TEST(places, a_name_that_is_unknown_gets_places_that_may_be_meant_and_no_others) {
-    const auto remedy = [](const char* typed) { return known_place(typed).error()[0].remedy; };
+    const auto remedy = [](const char* typed) {
+        return in_english(known_place(typed).error()[0].remedy);
+    };
     // Spelt alike, but in other states: "Baltimore MD", "Boise ID".
     for (const char* boulder : {"Boulder CO", "Boulder, CO"}) {
         EXPECT_NE(remedy(boulder).find("\"Golden CO\""), std::string::npos) << remedy(boulder);

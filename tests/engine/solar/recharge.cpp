@@ -1,6 +1,6 @@
 #include "solar/recharge.hpp"
 
-#include "solar/weather_file.hpp"
+#include "solar/weather/weather_file.hpp"
 #include "support/weather_text.hpp"
 
 namespace {

@@ -2,7 +2,7 @@
 #include "solar/snow_days.hpp"
 
 #include "solar/sun_track.hpp"
-#include "solar/weather.hpp"
+#include "solar/weather/weather.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "solar/start_dates.hpp"
+#include "solar/weather/start_dates.hpp"
 
 #include <cmath>
 #include <random>
@@ -78,7 +78,9 @@ TEST(start_dates, an_interval_from_one_years_starts_holds_the_chance_of_all_year
                            fmt::format("{:.3f}, all starts {:.3f}", double(held) / years,
                                        double(held_by_all) / years));
             EXPECT_GE(double(held) / years, 0.88) << days << " days, limit " << limit;
-            if (days >= 4) EXPECT_LT(double(held_by_all) / years, 0.88) << days;
+            if (days >= 4) {
+                EXPECT_LT(double(held_by_all) / years, 0.88) << days;
+            }
         }
     }
 }

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <fstream>
 
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 #include "support/weather_text.hpp"
 
 namespace {
@@ -98,7 +98,7 @@ TEST(sun_setup, snow_beside_a_weather_file_is_the_files_own_where_it_tells_of_an
     };
     const auto words_of = [](const SunSetup& setup) {
         for (const auto& assumption : setup.assumptions)
-            if (assumption.where == "panel[0].brushed_off") return assumption.text;
+            if (assumption.where == "panel[0].brushed_off") return in_english(assumption.text);
         return std::string();
     };
     const auto silent = setup_with(false);

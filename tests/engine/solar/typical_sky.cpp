@@ -1,4 +1,4 @@
-#include "solar/typical_sky.hpp"
+#include "solar/weather/typical_sky.hpp"
 
 #include "solar/sun_track.hpp"
 

@@ -1,9 +1,9 @@
-#include "solar/weather.hpp"
+#include "solar/weather/weather.hpp"
 
 #include <set>
 #include <thread>
 
-#include "solar/drawn_days.hpp"
+#include "solar/weather/drawn_days.hpp"
 
 namespace {
 

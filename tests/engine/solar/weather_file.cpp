@@ -1,11 +1,11 @@
-#include "solar/weather_file.hpp"
+#include "solar/weather/weather_file.hpp"
 
 #include <filesystem>
 #include <fstream>
 #include <sys/stat.h>
 
-#include "solar/typical_sky.hpp"
-#include "solar/weather_summary.hpp"
+#include "solar/weather/typical_sky.hpp"
+#include "solar/weather/weather_summary.hpp"
 #include "support/weather_text.hpp"
 
 namespace {
@@ -14,6 +14,7 @@ using namespace units;
 using namespace solar;
 using test_support::epw_text;
 using test_support::MadeHour;
+using test_support::nsrdb_text;
 using test_support::plain_hour;
 using test_support::tmy3_text;
 
@@ -54,20 +55,6 @@ TEST(weather_file, both_formats_of_one_year_give_equal_sums) {
     }
 }
 
-TEST(weather_file, the_worst_days_are_found) {
-    const auto made = [](int day, int hour) {
-        MadeHour hour_made = plain_hour(day, hour);
-        if (day == 40) hour_made.global *= 0.1;  // 10 February
-        if (day >= 300 && day < 303) hour_made.global *= 0.3;
-        return hour_made;
-    };
-    const WeatherSummary sums = summary(read_weather(epw_text(made), "").value());
-    EXPECT_EQ(sums.worst_day_month, 2);
-    EXPECT_EQ(sums.worst_day_date, 10);
-    EXPECT_NEAR(sums.worst_day / kilowatt_hour_per_square_metre, 0.28, 1e-9);
-    EXPECT_NEAR(sums.worst_three_days / kilowatt_hour_per_square_metre, 3 * 0.84, 1e-9);
-}
-
 TEST(weather_file, codes_for_missing_light_and_warmth_are_never_energy) {
     const auto made = [](int day, int hour) {
         if (day == 100 && hour == 12) return MadeHour{9999.0, 9999.0, 9999.0, 99.9};
@@ -102,10 +89,10 @@ TEST(weather_file, every_bad_cell_is_named_with_its_line_and_column) {
     const Errors errors = errors_of(text);
     ASSERT_EQ(errors.size(), 2u);
     EXPECT_EQ(errors[0].line, 8 + 12);
-    EXPECT_NE(errors[0].where.find("column 7"), std::string::npos);
-    EXPECT_EQ(errors[0].found, "the cell is not a number");
+    EXPECT_NE(in_english(errors[0].found).find("column 7"), std::string::npos);
+    EXPECT_EQ(errors[0].found, "column 7 (dry bulb): the cell is not a number");
     EXPECT_EQ(errors[1].line, 8 + (31 + 28) * 24 + 12);
-    EXPECT_NE(errors[1].where.find("column 2"), std::string::npos);
+    EXPECT_NE(in_english(errors[1].found).find("column 2"), std::string::npos);
 }
 
 TEST(weather_file, light_below_nothing_or_above_the_sun_is_refused) {
@@ -124,19 +111,21 @@ TEST(weather_file, a_year_must_be_whole_and_in_order) {
     const std::string whole = epw_text(plain_hour);
     EXPECT_EQ(errors_of(whole.substr(0, whole.size() / 2 + 10)).empty(), false);
     std::string twice = with(whole, "1971,1,1,2,", "1971,1,1,1,");
-    EXPECT_NE(errors_of(twice)[0].found.find("hour 2 of the year"), std::string::npos);
+    EXPECT_NE(in_english(errors_of(twice)[0].found).find("hour 2 of the year"), std::string::npos);
 }
 
 TEST(weather_file, a_clock_far_from_its_longitude_is_refused) {
-    EXPECT_NE(errors_of(with(epw_text(plain_hour), "-90.000,-6.0", "-90.000,6.0"))[0].where.find(
-                  "UTC offset"),
-              std::string::npos);
+    EXPECT_NE(
+        in_english(errors_of(with(epw_text(plain_hour), "-90.000,-6.0", "-90.000,6.0"))[0].found)
+            .find("UTC offset"),
+        std::string::npos);
     EXPECT_FALSE(errors_of(with(epw_text(plain_hour), "40.000,", "140.000,")).empty());
 }
 
 TEST(weather_file, something_else_is_no_weather_file) {
-    EXPECT_EQ(errors_of("")[0].where, "format");
-    EXPECT_EQ(errors_of("name,value\n1,2\n")[0].where, "format");
+    const char* const not_a_weather_file = "format: the first line is not that of a weather file";
+    EXPECT_EQ(errors_of("")[0].found, not_a_weather_file);
+    EXPECT_EQ(errors_of("name,value\n1,2\n")[0].found, not_a_weather_file);
     EXPECT_FALSE(read_weather_file("no/such/file.epw"));
     EXPECT_FALSE(errors_of("725300,a,b,-6,40,-90,200\nno,headings\n").empty());
 }
@@ -147,14 +136,17 @@ TEST(weather_file, no_error_holds_anything_of_the_file) {
     const std::string secret = "7-tulips-7";
     const std::string whole_epw = epw_text(plain_hour);
     const std::string whole_tmy3 = tmy3_text(plain_hour);
+    const std::string whole_nsrdb = nsrdb_text(plain_hour);
     std::vector<std::string> texts{
         secret,
         secret + ",a,b\n",
         "LOCATION," + secret + "\n",
+        "Source," + secret + "\n" + secret + "\n",
+        "Source,Latitude,Longitude,Time Zone,Elevation\n" + secret + ",1,1,1,1\n",
         "LOCATION,a,b,c,d,e," + secret + ",1,1,1\n",
         "7," + secret + ",s," + secret + "," + secret + ",4,5\n" + secret,
         "7,a,b,-6,40,-90,200\n" + secret + "," + secret + "\n"};
-    for (const std::string& whole : {whole_epw, whole_tmy3}) {
+    for (const std::string& whole : {whole_epw, whole_tmy3, whole_nsrdb}) {
         const std::size_t row = whole.find('\n', whole.size() / 2) + 1;
         for (std::size_t cell = row, number = 0; number < 20; ++number) {
             std::string changed = whole;
@@ -177,9 +169,11 @@ TEST(weather_file, no_error_holds_anything_of_the_file) {
 
 TEST(weather_file, a_heading_that_is_not_utf_8_is_read_as_latin_1_and_that_is_told) {
     const auto year = read_weather(with(epw_text(plain_hour), "Made Up Field", "Z\xFCrich"), "");
-    EXPECT_EQ(year.value().station, "Zürich (letters read as Latin-1)");
+    EXPECT_EQ(year.value().station, "Zürich");
+    EXPECT_TRUE(year.value().letters_guessed);
     const auto utf8 = read_weather(with(epw_text(plain_hour), "Made Up Field", "Zürich"), "");
     EXPECT_EQ(utf8.value().station, "Zürich");
+    EXPECT_FALSE(utf8.value().letters_guessed);
     const auto turned = read_weather(with(epw_text(plain_hour), "Made Up", "Made\u202E Up"), "");
     EXPECT_EQ(turned.value().station, "Made\\u{202e} Up Field");
 }
@@ -208,48 +202,6 @@ TEST(weather_file, only_a_plain_file_of_a_years_size_is_read) {
     EXPECT_TRUE(holds(words(folder / "missing.epw"), "no such file"));
     EXPECT_TRUE(holds(words(folder / "missing.epw"), "place.weather_file"));
     std::filesystem::remove_all(folder);
-}
-
-TEST(weather_file, a_site_of_a_file_keeps_its_months) {
-    const WeatherYear year = read_weather(epw_text(plain_hour), "").value();
-    const Site site = site_of(year);
-    for (int month = 1; month <= 12; ++month)
-        EXPECT_NEAR(site.clearness[std::size_t(month - 1)].value() *
-                        (extraterrestrial_of_month(site.at.latitude, month) /
-                         kilowatt_hour_per_square_metre),
-                    2.8, 1e-6);
-    EXPECT_TRUE(site.temperature);
-}
-
-TEST(weather_file, flat_panels_collect_what_the_file_says_fell_on_the_ground) {
-    // Light made from the sun's own height, so that it closes: 500 direct, 100 diffuse.
-    const Coordinates place{40.0 * degree, -90.0 * degree};
-    const auto made = [&](int day, int hour) {
-        double height = 0.0;
-        for (int part = 0; part < 60; ++part) {
-            const LocalTime when =
-                local_time(std::chrono::year(2026) / 1 / 1, double(day) * 24.0 * units::hour) +
-                (hour - 1 + (part + 0.5) / 60.0) * units::hour;
-            height +=
-                std::max(0.0,
-                         std::cos(sun_position(place, instant(when, -6.0 * units::hour)).zenith /
-                                  radian)) /
-                60.0;
-        }
-        const double lit = height > 0.02 ? 1.0 : 0.0;
-        return MadeHour{lit * (500.0 * height + 100.0), lit * 500.0, lit * 100.0, 10.0};
-    };
-    const auto year = std::make_shared<const WeatherYear>(read_weather(epw_text(made), "").value());
-    const std::array group{PanelGroup{.model = {},
-                                      .aims = {{{}, {}, 180.0 * degree}},
-                                      .out = {},
-                                      .shade = {},
-                                      .covered_days = {}}};
-    const LocalTime june = local_time(std::chrono::year(2026) / 6 / 1, {});
-    const SunSum sums =
-        sum(sun_offered(site_of(*year), group, {}, june, 30.0 * day, HourlySky{year}));
-    EXPECT_NEAR(sums.on_plane / (30.0 * summary(*year).monthly[5]), 1.0, 0.01);
-    EXPECT_GT(sums.offered, Energy{});
 }
 
 }  // namespace

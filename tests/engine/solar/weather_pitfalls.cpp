@@ -1,7 +1,7 @@
 // What real weather files do that a first reader trips over, each on a small file made here.
 #include <functional>
 
-#include "solar/weather_summary.hpp"
+#include "solar/weather/weather_summary.hpp"
 #include "support/weather_text.hpp"
 
 namespace {

@@ -1,53 +1,10 @@
 #include "starting/start.hpp"
 
-#include "motor/code_letter.hpp"
-#include "starting/packs.hpp"
-#include "starting/settle.hpp"
+#include "engine/starting/made_start.hpp"
 
 namespace {
 
-using namespace starting;
-using units::ampere;
-using units::exactly;
-using units::ohm;
-using units::PowerFactor;
-using units::second;
-using units::volt;
-using units::watt;
-
-scenario::Inverter three_kilowatts() {
-    return {.continuous = 3000.0 * watt,
-            .surge = 6000.0 * watt,
-            .surge_lasts = 5.0 * second,
-            .cutoff_voltage = 10.5 * volt,
-            .cutoff_delay = 0.0 * second};
-}
-
-InverterSide side_of(const scenario::Inverter& inverter) {
-    return *inverter_side(inverter, 12.8 * volt);
-}
-
-StartingMotor pump(const InverterSide& side, double plate_amperes, bool soft_start = false) {
-    const scenario::Load load{
-        .name = "pump",
-        .motor = scenario::Motor{.kind = scenario::MotorKind::split_phase,
-                                 .locked_rotor_current = plate_amperes * ampere,
-                                 .horsepower = motor::horsepower / 3.0,
-                                 .voltage = 120.0 * volt,
-                                 .soft_start = soft_start}};
-    return *starting_motor(load, "load[0]",
-                           {.real = exactly(500.0 * watt), .factor = PowerFactor(0.6)}, side);
-}
-
-DirectSource packs(int count, double volts = 13.2) {
-    return {.branches = {{.name = "pack",
-                          .emf = volts * volt,
-                          .path = exactly(0.005 * ohm),
-                          .count = count,
-                          .limits = {.continuous = 100.0 * ampere,
-                                     .pulse = {{200.0 * ampere, 5.0 * second}}}}},
-            .shared = 0.001 * ohm};
-}
+using namespace made_start;
 
 TEST(start, watts_and_vars_are_added_apart) {
     const auto side = side_of(three_kilowatts());
@@ -67,36 +24,6 @@ TEST(start, everything_on_counts_once_it_runs) {
     EXPECT_GT(found.of(Constraint::after_start)->used.low(), Utilised(1.0));
     EXPECT_EQ(found.verdict, StartVerdict::will_not_start);
     EXPECT_EQ(found.binding, Constraint::after_start);
-}
-
-TEST(start, a_hot_case_carries_less) {
-    auto hot = three_kilowatts();
-    hot.case_temperature = units::celsius(60.0);
-    const auto side = side_of(hot);
-    EXPECT_NEAR(side.continuous / watt, 2400.0, 1e-6);
-    const std::vector<StartingMotor> motors{pump(side, 20.0)};
-    const auto heater = background_of({.real = exactly(1500.0 * watt)});
-    const auto warm = judge_start(motors, heater, side_of(three_kilowatts()), packs(4));
-    const auto found = judge_start(motors, heater, side, packs(4));
-    EXPECT_GT(found.of(Constraint::after_start)->used.likely(),
-              warm.of(Constraint::after_start)->used.likely());
-}
-
-TEST(start, a_surge_of_unknown_length_leaves_it_marginal_at_best) {
-    auto silent = three_kilowatts();
-    silent.surge_lasts.reset();
-    const auto known = side_of(three_kilowatts());
-    const auto unknown = side_of(silent);
-    const std::vector<StartingMotor> motors{pump(known, 37.0)};  // 1.5 times and more
-    EXPECT_EQ(judge_start(motors, {}, known, packs(6)).verdict, StartVerdict::starts);
-    const StartQuestion question{
-        .motors = motors, .background = {}, .inverter = unknown, .source = packs(6)};
-    const auto found = judge_start(question);
-    EXPECT_EQ(found.verdict, StartVerdict::marginal);
-    EXPECT_EQ(found.binding, Constraint::surge_duration);
-    const auto settling = settle_with(question);
-    ASSERT_TRUE(settling);
-    EXPECT_EQ(settling->datum, Datum::surge_duration);
 }
 
 TEST(start, a_soft_start_device_draws_less_and_may_not_have_the_torque) {
@@ -160,65 +87,6 @@ TEST(start, more_than_the_packs_can_give_at_all_is_a_collapse) {
     EXPECT_TRUE(found.collapses);
     EXPECT_GT(found.of(Constraint::collapse)->used.likely(), Utilised(1.0));
     EXPECT_EQ(found.verdict, StartVerdict::will_not_start);
-}
-
-TEST(start, packs_that_differ_carry_each_by_its_own_voltage_and_resistance) {
-    DirectSource source{
-        .branches = {{.name = "new", .emf = 13.2 * volt, .path = exactly(0.004 * ohm), .count = 1},
-                     {.name = "old", .emf = 12.9 * volt, .path = exactly(0.012 * ohm), .count = 2}},
-        .shared = 0.001 * ohm,
-        .imbalance = Imbalance(1.0)};
-    const auto behind = equivalent(source, End::likely);
-    const auto point = at_power(behind, 1500.0 * watt);
-    const auto one = of_one_pack(source, source.branches[0], End::likely, point.bus);
-    const auto other = of_one_pack(source, source.branches[1], End::likely, point.bus);
-    EXPECT_NEAR((one + 2.0 * other) / ampere, point.current / ampere, 1e-9);
-    EXPECT_NEAR(point.voltage * point.current / watt, 1500.0, 1e-6);
-    EXPECT_GT(one, 3.0 * other);
-}
-
-TEST(start, a_thin_cable_is_told_when_no_number_of_packs_helps) {
-    const auto side = side_of(three_kilowatts());
-    const std::vector<StartingMotor> motors{pump(side, 40.0)};
-    auto source = packs(2);
-    source.shared = 0.012 * ohm;
-    const auto needed = packs_needed(
-        source, [&](const DirectSource& with) { return judge_start(motors, {}, side, with); });
-    EXPECT_FALSE(needed.surely);
-    EXPECT_EQ(needed.at_best, StartVerdict::will_not_start);
-    EXPECT_TRUE(is_on_the_battery_side(needed.because));
-}
-
-// N >= (r_pack + r_branch)/(R_max - r_main) with R_max = V (E - V)/P, V at which the use is 0.9.
-TEST(start, the_number_of_packs_agrees_with_the_closed_form) {
-    const auto side = side_of(three_kilowatts());
-    const std::vector<StartingMotor> motors{pump(side, 40.0)};
-    auto source = packs(1);
-    source.branches.front().limits = {};
-    const auto judge_behind = [&](const DirectSource& with) {
-        return judge_start(motors, {}, side, with);
-    };
-    const auto needed = packs_needed(source, judge_behind);
-    const double emf = 13.2;
-    const double lowest = emf - 0.9 * (emf - 10.5);
-    const double power = judge_behind(source).draw.direct_power.high / watt;
-    const double most = lowest * (emf - lowest) / power;
-    ASSERT_TRUE(needed.surely);
-    EXPECT_EQ(*needed.surely, static_cast<int>(std::ceil(0.005 / (most - 0.001))));
-}
-
-TEST(start, the_protection_of_a_pack_lets_more_through_for_a_short_time) {
-    const TimedLimits stated{
-        .continuous = 100.0 * ampere,
-        .pulse = {{200.0 * ampere, 5.0 * second}, {400.0 * ampere, 3.0 * second}}};
-    EXPECT_NEAR(*allowed_for(stated, 1.0 * second).low / ampere, 400.0, 1e-9);
-    EXPECT_NEAR(*allowed_for(stated, 4.0 * second).low / ampere, 200.0, 1e-9);
-    EXPECT_NEAR(*allowed_for(stated, 10.0 * second).low / ampere, 100.0, 1e-9);
-    const TimedLimits silent{.continuous = 100.0 * ampere};
-    EXPECT_NEAR(*allowed_for(silent, 0.3 * second).low / ampere, 100.0, 1e-9);
-    EXPECT_NEAR(*allowed_for(silent, 0.3 * second).high / ampere, 300.0, 1e-9);
-    EXPECT_NEAR(*allowed_for(silent, 2.0 * second).high / ampere, 100.0, 1e-9);
-    EXPECT_FALSE(allowed_for({}, 1.0 * second).low);
 }
 
 TEST(start, a_twelve_volt_motor_draws_on_the_bus_without_an_inverter) {

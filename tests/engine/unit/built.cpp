@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "scenario/file.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/file.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -14,7 +14,7 @@ constexpr double milliohm = 1e-3;
 
 scenario::Scenario read(const std::string& text) {
     const auto made = scenario::read_scenario(text, "unit.toml");
-    if (!made) throw std::runtime_error(made.error().front().found);
+    if (!made) throw std::runtime_error(words::in_english(made.error().front().found));
     return made->scenario;
 }
 
@@ -95,33 +95,6 @@ TEST(built, the_shipped_ice_storm_has_the_wires_that_its_circuits_describe) {
     EXPECT_TRUE(tells(::unit::assumptions_of(made), "circuit.links"));
 }
 
-TEST(built, of_two_fuses_in_one_way_the_smaller_counts) {
-    auto made = of(read(std::string(two_packs) + a_lead));
-    EXPECT_NEAR(made.packs[0].lead.fuse->value.rating / ampere, 60.0, 1e-9);
-    EXPECT_FALSE(made.packs[0].lead.fuse->value.opens.empty());
-    made = of(read(std::string(two_packs) + "fuse = \"40 A\"\n" + a_lead));
-    EXPECT_NEAR(made.packs[0].lead.fuse->value.rating / ampere, 40.0, 1e-9);
-    EXPECT_EQ(made.packs[0].lead.fuse->origin, Origin::key);
-    EXPECT_TRUE(made.packs[0].lead.fuse->value.opens.empty());
-}
-
-TEST(built, key_and_circuit_that_differ_are_both_named) {
-    const auto made = of(
-        read(std::string(two_packs) + "fuse = \"40 A\"\nlead_resistance = \"9 mohm\"\n" + a_lead));
-    ASSERT_EQ(made.findings.size(), 2U);
-    for (const auto& finding : made.findings) {
-        EXPECT_EQ(finding.where, "pack main");
-        EXPECT_NE(finding.text.find("pack[0]."), std::string::npos) << finding.text;
-        EXPECT_NE(finding.text.find("circuit lead"), std::string::npos) << finding.text;
-    }
-    EXPECT_NE(made.findings[0].text.find("9 mΩ"), std::string::npos) << made.findings[0].text;
-    EXPECT_NE(made.findings[1].text.find("60 A"), std::string::npos) << made.findings[1].text;
-    EXPECT_EQ(made.packs[0].lead.resistance.origin, Origin::circuit);
-    // the same figure twice is no difference
-    const auto same = of(read(std::string(two_packs) + "fuse = \"60 A\"\n" + a_lead));
-    EXPECT_TRUE(same.findings.empty());
-}
-
 TEST(built, what_the_first_pack_lends_is_told_as_lent_and_is_no_second_rating) {
     const auto made = of(read(std::string(two_packs) + "fuse = \"40 A\"\n" + second_pack +
                               R"(
@@ -137,19 +110,6 @@ links = [{fuse = "60 A"}, {wire = "4 AWG", length = "2 ft"}]
     EXPECT_EQ(lent.packs[1].lead.fuse->origin, Origin::first_pack);
 }
 
-TEST(built, a_circuit_without_wire_leaves_the_resistance_to_the_key) {
-    const auto made = of(read(std::string(two_packs) + "lead_resistance = \"3 mohm\"\n" + R"(
-[[circuit]]
-name = "lead"
-feeds = ["main"]
-links = [{fuse = "60 A"}, {connector = "50 A"}]
-)"));
-    EXPECT_EQ(made.packs[0].lead.resistance.origin, Origin::key);
-    EXPECT_NEAR(made.packs[0].lead.resistance.value / ohm / milliohm, 3.0, 1e-9);
-    EXPECT_NEAR(made.packs[0].lead.connector->value / ampere, 50.0, 1e-9);
-    EXPECT_TRUE(made.findings.empty());
-}
-
 TEST(built, what_was_taken_is_told_once_for_all_packs_it_holds_for) {
     const auto made = of(read(std::string(two_packs) + second_pack));
     const auto told = ::unit::assumptions_of(made);
@@ -160,17 +120,6 @@ TEST(built, what_was_taken_is_told_once_for_all_packs_it_holds_for) {
     const auto apart = of(read(std::string(two_packs) + second_pack + "resistance = \"5 mohm\"\n"));
     EXPECT_TRUE(tells(::unit::assumptions_of(apart), "pack[0].resistance"));
     EXPECT_FALSE(tells(::unit::assumptions_of(apart), "pack.resistance"));
-}
-
-// 1 - 0.005 x 15 and 1 - 0.002 x 15 at 40 degC; a builder's own 1 % a kelvin leaves 0.85.
-TEST(built, heat_takes_from_a_fuse) {
-    const auto kept = ::unit::kept_by({.rating = 10.0 * ampere}, celsius(40.0));
-    EXPECT_NEAR(kept.hard, 0.925, 1e-12);
-    EXPECT_NEAR(kept.likely, 0.97, 1e-12);
-    const auto own =
-        ::unit::kept_by({.rating = 10.0 * ampere, .derate_per_kelvin = Share(0.01)}, celsius(40.0));
-    EXPECT_NEAR(own.hard, 0.85, 1e-12);
-    EXPECT_NEAR(::unit::kept_by({.rating = 10.0 * ampere}, celsius(-10.0)).hard, 1.0, 1e-12);
 }
 
 }  // namespace

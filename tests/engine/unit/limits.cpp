@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -34,7 +34,7 @@ feeds = ["plugged in"]
 links = [{fuse = "70 A", family = "maxi blade"}, {switch = "50 A"}, {wire = "4 AWG", length = "2 ft"}]
 )" + more,
                                               "limits.toml");
-    if (!made) throw std::runtime_error(made.error().front().found);
+    if (!made) throw std::runtime_error(words::in_english(made.error().front().found));
     return ::unit::built(made->scenario, ::unit::usual_warmth(made->scenario)).value();
 }
 

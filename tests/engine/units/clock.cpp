@@ -24,6 +24,7 @@ TEST(local_time_text, counts_seconds_from_1970) {
 TEST(local_time_text, prints_what_reads_back) {
     EXPECT_EQ(print(evening), "2026-01-14T18:00:00");
     EXPECT_EQ(print(evening + 0.25 * second), "2026-01-14T18:00:00.25");
+    EXPECT_EQ(print(evening + 0.0078125 * second), "2026-01-14T18:00:00.0078125");
     EXPECT_EQ(print(*read<LocalTime>("1969-12-31T23:59:59")), "1969-12-31T23:59:59");
     EXPECT_EQ(print(*read<LocalTime>("0001-01-01")), "0001-01-01T00:00:00");
     EXPECT_EQ(print(*read<LocalTime>("9999-12-31T23:59:59")), "9999-12-31T23:59:59");

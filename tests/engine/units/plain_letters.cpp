@@ -1,4 +1,4 @@
-#include "units/plain_letters.hpp"
+#include "units/written/plain_letters.hpp"
 
 namespace {
 

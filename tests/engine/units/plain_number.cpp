@@ -1,4 +1,4 @@
-#include "units/plain_number.hpp"
+#include "units/written/plain_number.hpp"
 
 namespace {
 

@@ -47,6 +47,7 @@ TEST(print_quantity, prints_feet_where_metres_take_more_digits) {
 TEST(print_quantity, prints_fractions_in_percent_and_power_factors_and_prices_bare) {
     EXPECT_EQ(print(StateOfCharge(0.9)), "90 %");
     EXPECT_EQ(print(Efficiency(0.875)), "87.5 %");
+    EXPECT_EQ(print(StateOfCharge(1.0)), "100 %");  // not "1", which is shorter
     EXPECT_EQ(print(PowerFactor(0.8)), "0.8");
     EXPECT_EQ(print(Price(120.5)), "120.5");
 }

@@ -249,58 +249,6 @@ void expect_refused(std::initializer_list<Refusal> refusals) {
     }
 }
 
-TEST(read_quantity, names_both_kinds_when_one_is_found_and_another_wanted) {
-    expect_refused({
-        {charge, "100 Wh", "found 100 Wh, which is energy; give charge, such as 100 Ah"},
-        {voltage, "12 A", "found 12 A, which is current; give voltage, such as 12.8 V"},
-        {fraction, "90 W", "found 90 W, which is power; give a fraction, such as 90 % or 0.9"},
-        {irradiation, "4.5 h",
-         "found 4.5 h, which is duration; give irradiation, such as 4.5 kWh/m2"},
-        {frequency, "1800 rpm",
-         "found 1800 rpm, which is angular velocity; give frequency, such as 60 Hz"},
-        {price, "5 %", "found 5 %, which is a fraction; give a price, such as 120.50"},
-        {mass, "5 lbf", "found 5 lbf, which is force; give mass, such as 20 kg"},
-    });
-}
-
-TEST(read_quantity, says_how_the_wanted_kind_follows_from_the_one_found) {
-    expect_refused({
-        {power, "1.9 kWh",
-         "found 1.9 kWh, which is energy; say over how long, such as metered = {energy = \"1.9 "
-         "kWh\", "
-         "over = \"31 h\"}, or give power, such as 100 W"},
-        {energy, "100 W",
-         "found 100 W, which is power; give energy, such as 1.9 kWh; power becomes energy once it "
-         "lasts for a time"},
-        {charge, "100 A",
-         "found 100 A, which is current; give charge, such as 100 Ah; current becomes charge once "
-         "it "
-         "lasts for a time"},
-        {apparent_power, "800 W",
-         "found 800 W, which is power; give apparent power, such as 1000 VA; it is real power "
-         "divided "
-         "by the power factor"},
-        {power, "1000 VA",
-         "found 1000 VA, which is apparent power; give real power, such as 100 W; it is apparent "
-         "power "
-         "times the power factor"},
-        {temperature, "25 C", "found 25 C, which is charge; C is coulomb; write degC"},
-        {duration, "90 m",
-         "found 90 m, which is length; write min for minutes, or give another duration, such as 20 "
-         "h"},
-    });
-}
-
-TEST(read_quantity, asks_for_the_unit_that_is_missing) {
-    expect_refused({
-        {voltage, "12", "12 has no unit; give voltage, such as 12 V"},
-        {charge, "100", "100 has no unit; give charge, such as 100 Ah"},
-        {temperature, "-4", "-4 has no unit; give temperature, such as -4 degC"},
-        {duration, "2 d 6", "2 d 6 has no unit; give duration, such as 2 d 6 h"},
-        {power, "1.000000000000000", "1.000000000000000 has no unit; give power, such as 100 W"},
-    });
-}
-
 TEST(read_quantity, never_takes_other_capitals_but_suggests_the_right_ones) {
     expect_refused({
         {energy, "1.9 kwh", "found '1.9 kwh'; the unit 'kwh' is not known; did you mean kWh?"},
@@ -323,30 +271,6 @@ TEST(read_quantity, suggests_a_unit_a_letter_away) {
         {current, "5 zorkmid",
          "found '5 zorkmid'; the unit 'zorkmid' is not known; give current, such as 15 A"},
         {temperature, "77 F", "found '77 F'; F is not a unit of temperature; write degF"},
-    });
-}
-
-TEST(read_quantity, explains_units_that_mean_nothing) {
-    expect_refused({
-        {power, "100 W/h",
-         "found '100 W/h': a watt is already a rate, so watts per hour is not what a load draws; "
-         "power "
-         "is in W, and power over time is energy in Wh; give power, such as 100 W"},
-        {energy, "100 watts per hour",
-         "found '100 watts per hour': a watt is already a rate, so watts per hour is not what a "
-         "load "
-         "draws; power is in W, and power over time is energy in Wh; give energy, such as 1.9 kWh"},
-        {current, "2 A/h",
-         "found '2 A/h': an ampere is already a rate, so amperes per hour is not what a load "
-         "draws; "
-         "current is in A, and current over time is charge in Ah; give current, such as 15 A"},
-        {power, "30 kWh/month",
-         "found '30 kWh/month': months differ in length; count in d or yr; give power, such as 100 "
-         "W"},
-        {power, "2 kWh/h",
-         "found '2 kWh/h': energy over an hour, for an hour, is power; write W or kW; give power, "
-         "such "
-         "as 100 W"},
     });
 }
 

@@ -1,4 +1,4 @@
-#include "units/unit_spelling.hpp"
+#include "units/written/unit_spelling.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "units/unit_table.hpp"
+#include "units/written/unit_table.hpp"
 
 #include <set>
 
@@ -57,15 +57,6 @@ TEST(unit_table, a_difference_of_temperature_has_no_offset) {
     EXPECT_DOUBLE_EQ(to_si(*fahrenheit, 9.0, Dimension::temperature_difference), 5.0);
     EXPECT_DOUBLE_EQ(number_of(*fahrenheit, 5.0, Dimension::temperature_difference), 9.0);
     EXPECT_DOUBLE_EQ(number_of(*fahrenheit, 298.15, Dimension::temperature), 77.0);
-}
-
-TEST(similar_units, prefer_the_wanted_kind_and_the_closest) {
-    EXPECT_THAT(similar_units(Dimension::energy, "kwh"), testing::ElementsAre("kWh"));
-    EXPECT_THAT(similar_units(Dimension::power, "mw"), testing::ElementsAre("mW", "MW"));
-    EXPECT_THAT(similar_units(Dimension::charge, "xyzzy"), testing::IsEmpty());
-    EXPECT_THAT(similar_units(Dimension::charge, ""), testing::IsEmpty());
-    EXPECT_THAT(similar_units(Dimension::charge, std::string(10'000, 'A')), testing::IsEmpty());
-    EXPECT_THAT(similar_units(Dimension::duration, "mni"), testing::ElementsAre("min"));
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "wiring/tables.hpp"
 
+#include <algorithm>
+
 #include "wiring/conductor.hpp"
 
 namespace {
@@ -23,6 +25,36 @@ TEST(tables, every_row_says_where_it_comes_from) {
                              wiring::AmpacityTable::cord}) {
         EXPECT_FALSE(wiring::ampacity_columns(table).source.empty());
     }
+}
+
+// What stands outside the brackets of a reference.
+std::string own_words_of(std::string text) {
+    for (auto open = text.find('['); open != text.npos; open = text.find('['))
+        text.erase(open, text.find(']') - open + 1);
+    return text;
+}
+
+void expect_a_saying_where_words_are(const words::Said& source) {
+    const bool taken_as_it_is = source.saying == &words::saying<"{text}">;
+    const std::string own = own_words_of(std::string(source));
+    EXPECT_TRUE(!taken_as_it_is || std::ranges::none_of(own, [](char letter) {
+        return letter >= 'a' && letter <= 'z';
+    })) << own;
+}
+
+// So that each language can say it; a section such as 400.5(A)(1) is the same in all.
+TEST(tables, a_source_with_words_is_a_saying) {
+    for (const auto& row : wiring::gauge_rows())
+        expect_a_saying_where_words_are(row.source);
+    for (const auto& row : wiring::metric_rows())
+        expect_a_saying_where_words_are(row.source);
+    for (const auto& row : wiring::fuse_families())
+        expect_a_saying_where_words_are(row.source);
+    for (const auto& row : wiring::connector_rows())
+        expect_a_saying_where_words_are(row.source);
+    for (const auto table : {wiring::AmpacityTable::boat, wiring::AmpacityTable::building,
+                             wiring::AmpacityTable::cord})
+        expect_a_saying_where_words_are(wiring::ampacity_columns(table).source);
 }
 
 TEST(tables, rows_run_from_thin_to_thick) {
@@ -62,7 +94,7 @@ TEST(tables, names_are_found_whatever_their_capitals) {
 }
 
 TEST(tables, what_is_from_memory_says_so) {
-    EXPECT_NE(wiring::words_for(wiring::Reliability::memory).find("confirm"),
+    EXPECT_NE(in_english(wiring::words_for(wiring::Reliability::memory)).find("confirm"),
               std::string_view::npos);
     EXPECT_TRUE(wiring::words_for(wiring::Reliability::read).empty());
 }

@@ -20,9 +20,9 @@
 #include <gtest/gtest.h>
 
 #include "faults/failing_calls.hpp"
-#include "models/kept_versions.hpp"
-#include "models/kept_work.hpp"
-#include "models/look.hpp"
+#include "models/file/kept_versions.hpp"
+#include "models/file/kept_work.hpp"
+#include "models/words/look.hpp"
 #include "print/print_file.hpp"
 
 namespace {

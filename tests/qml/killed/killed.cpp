@@ -19,9 +19,9 @@
 #include <QTimer>
 #include <gtest/gtest.h>
 
-#include "models/kept_versions.hpp"
-#include "models/kept_work.hpp"
-#include "scenario/read.hpp"
+#include "models/file/kept_versions.hpp"
+#include "models/file/kept_work.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "models/builds_plot.hpp"
+#include "models/days/builds_plot.hpp"
 
 #include <QTest>
 #include <gtest/gtest.h>
@@ -46,7 +46,7 @@ class BuildsOnPlot : public testing::Test {
   protected:
     void ask(answers::BuildsChart chart) {
         touch::AnswerRunner::set_asker(
-            [chart](const QString&, const QString&, const QVariantMap&, const QString&) {
+            [chart](const QString&, const QString&, const touch::Asks&, const QString&) {
                 return touch::answer_view_of(answer_with(chart));
             });
         runner = std::make_unique<touch::AnswerRunner>();

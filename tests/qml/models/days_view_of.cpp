@@ -1,4 +1,4 @@
-#include "models/days_view_of.hpp"
+#include "models/days/days_view_of.hpp"
 
 #include <cmath>
 
@@ -34,15 +34,6 @@ TEST(days_view_of, gives_the_sun_only_hours_that_end_fuller_than_they_began) {
     EXPECT_DOUBLE_EQ(candle.sunny[0].to, 18.0);
     // 4000 over 30 h is 133 an hour: more than comes back.
     EXPECT_TRUE(touch::days_view_of(touch_tests::hand_made_answer(30.0)).candle.sunny.isEmpty());
-}
-
-TEST(days_view_of, names_the_days_and_splits_them_at_midnight) {
-    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer());
-    ASSERT_EQ(view.days.size(), 3);  // Wednesday evening, Thursday, Friday until 18:00
-    EXPECT_EQ(view.days[1].name, "Thu 15");
-    EXPECT_DOUBLE_EQ(view.days[1].span.from, 6.0 / 48.0);
-    EXPECT_DOUBLE_EQ(view.days[1].span.to, 30.0 / 48.0);
-    EXPECT_DOUBLE_EQ(view.days[2].span.to, 1.0);
 }
 
 TEST(days_view_of, pins_a_finding_to_its_hour_with_the_number_it_has_in_the_list) {
@@ -88,6 +79,70 @@ TEST(days_view_of, loads_are_drawn_as_the_mean_of_each_hour) {
     EXPECT_EQ(view.sun[28], QPointF(14.0, 250.0));
     EXPECT_EQ(view.sun[29], QPointF(15.0, 250.0));
     EXPECT_EQ(view.sun[27], QPointF(14.0, 0.0));
+}
+
+// 40 Wh of the first priority and 80 of the others in each hour, as it is written down.
+TEST(days_view_of, loads_of_each_priority_lie_on_those_before_them) {
+    auto answer = touch_tests::hand_made_answer(100.0);
+    answer.days->priorities = {1, 3};
+    for (auto& hour : answer.days->hours)
+        hour.wanted_by = {40.0, 80.0};
+    const DaysView view = touch::days_view_of(answer);
+    ASSERT_EQ(view.stacks.size(), 2);
+    EXPECT_EQ(view.stacks[1].priority, 3);
+    EXPECT_EQ(view.stacks[0].lower[20], QPointF(10.0, 0.0));
+    EXPECT_EQ(view.stacks[0].upper[20], QPointF(10.0, 40.0));
+    EXPECT_EQ(view.stacks[1].lower[20], QPointF(10.0, 40.0));
+    EXPECT_EQ(view.stacks[1].upper[20], QPointF(10.0, 120.0));
+    EXPECT_EQ(view.stacks[1].upper[21], QPointF(11.0, 120.0));
+}
+
+// One stack of all that is wanted, where no priorities are told.
+TEST(days_view_of, loads_without_priorities_are_one_stack) {
+    const DaysView view = touch::days_view_of(touch_tests::hand_made_answer());
+    ASSERT_EQ(view.stacks.size(), 1);
+    EXPECT_EQ(view.stacks[0].priority, 0);
+    EXPECT_EQ(view.stacks[0].upper[3], QPointF(2.0, 120.0));
+}
+
+TEST(days_view_of, the_answer_is_three_figures) {
+    auto answer = touch_tests::hand_made_answer(30.0);
+    ASSERT_EQ(touch::days_view_of(answer).told.size(), 1);  // without a chance: on likely figures
+    answer.days->burns = {.nine_in_ten = 5.0, .half = 30.0, .one_in_ten = 60.0};
+    const auto percent = [](const char* key, double value) {
+        return answers::Member{
+            .key = key, .label = {}, .value = {answers::Quantity{value, "%", {}}}};
+    };
+    answer.values.push_back({.key = "chance",
+                             .label = {},
+                             .value = {answers::Members{percent("of", 35.9), percent("low", 31.2),
+                                                        percent("high", 38.1)}}});
+    const DaysView view = touch::days_view_of(answer);
+    ASSERT_EQ(view.told.size(), 3);
+    EXPECT_EQ(view.told[0].value, "Wednesday 23:00");
+    EXPECT_EQ(view.told[1].value, "Friday 00:00");
+    EXPECT_EQ(view.told[2].value, "35 in 100");
+    EXPECT_EQ(view.told[2].detail, "31 to 39");
+    EXPECT_DOUBLE_EQ(view.ends.from, 5.0 / 48.0);
+    EXPECT_DOUBLE_EQ(view.ends.to, 60.0 / 48.0);
+    for (const auto& [of, told] :
+         {std::pair{0.4, "under 1 in 100"}, std::pair{99.6, "over 99 in 100"}}) {
+        answer.values.back() = {
+            .key = "chance", .label = {}, .value = {answers::Members{percent("of", of)}}};
+        EXPECT_EQ(touch::days_view_of(answer).told[2].value, told);
+    }
+    answer.days->burns = {.nine_in_ten = 40.0, .half = 48.0, .one_in_ten = 60.0};
+    EXPECT_EQ(touch::days_view_of(answer).told[1].value, "the end");
+    // What may not carry its loads at all is told in words.
+    answer.days->burns = {.nine_in_ten = 0.0, .half = 40.0, .one_in_ten = 60.0};
+    EXPECT_TRUE(touch::days_view_of(answer).told.isEmpty());
+}
+
+TEST(days_view_of, the_line_of_empty_packs_lies_at_what_is_left) {
+    auto answer = touch_tests::hand_made_answer();
+    answer.days->empty = 1000.0;
+    const DaysView view = touch::days_view_of(answer);
+    EXPECT_DOUBLE_EQ(view.empty_at, 1000.0 / view.energy_top);
 }
 
 TEST(days_view_of, has_ticks_from_nothing_to_above_the_highest_point) {

@@ -1,4 +1,4 @@
-#include "models/edit_history.hpp"
+#include "models/file/edit_history.hpp"
 
 #include <gtest/gtest.h>
 

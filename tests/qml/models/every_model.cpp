@@ -4,14 +4,14 @@
 #include <gtest/gtest.h>
 
 #include "models/answer_runner.hpp"
-#include "models/appliances_model.hpp"
-#include "models/fields_model.hpp"
-#include "models/keys_model.hpp"
-#include "models/loads_model.hpp"
-#include "models/packs_model.hpp"
+#include "models/days/range_bars.hpp"
+#include "models/days/sun_controls.hpp"
+#include "models/fields/appliances_model.hpp"
+#include "models/fields/fields_model.hpp"
+#include "models/fields/keys_model.hpp"
+#include "models/fields/loads_model.hpp"
+#include "models/fields/packs_model.hpp"
 #include "models/plan_runner.hpp"
-#include "models/range_bars.hpp"
-#include "models/sun_controls.hpp"
 #include "support/hand_made_plan.hpp"
 
 namespace {

@@ -7,10 +7,10 @@
 #include <gtest/gtest.h>
 
 #include "models/answer_runner.hpp"
-#include "models/keys_model.hpp"
+#include "models/fields/keys_model.hpp"
 #include "models/plan_runner.hpp"
 #include "models/print_desk.hpp"
-#include "scenario/save.hpp"
+#include "scenario/file/save.hpp"
 
 namespace {
 
@@ -70,7 +70,7 @@ TEST_F(Faulty, chances_that_throw_are_told) {
 }
 
 TEST_F(Faulty, a_question_that_throws_is_told_and_goes_with_its_page) {
-    touch::AnswerRunner::set_asker([](const QString&, const QString&, const QVariantMap&,
+    touch::AnswerRunner::set_asker([](const QString&, const QString&, const touch::Asks&,
                                       const QString&) -> touch::AnswerView { throw 7; });
     touch::AnswerRunner answer;
     answer.set_document(&document);

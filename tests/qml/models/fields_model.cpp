@@ -1,10 +1,10 @@
-#include "models/fields_model.hpp"
+#include "models/fields/fields_model.hpp"
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
 #include <gtest/gtest.h>
 
-#include "scenario/reference.hpp"
+#include "scenario/keys/reference.hpp"
 
 namespace {
 
@@ -89,6 +89,8 @@ TEST_F(Fields, a_count_goes_by_one_and_stops_at_its_end) {
     fields.step("load[0].count", 2);
     EXPECT_EQ(shown(".count"), "2");
     EXPECT_TRUE(row(".count").data(FieldsModel::CanLessRole).toBool());
+    EXPECT_EQ(row(".count").data(FieldsModel::LeastRole).toInt(), 0);
+    EXPECT_GT(row(".count").data(FieldsModel::MostRole).toInt(), 2);
 }
 
 TEST_F(Fields, hours_are_added_moved_and_taken_out) {

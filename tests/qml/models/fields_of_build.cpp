@@ -1,10 +1,10 @@
-#include "models/fields_of_build.hpp"
+#include "models/fields/fields_of_build.hpp"
 
 #include <QAbstractItemModelTester>
 #include <gtest/gtest.h>
 
-#include "models/fields_model.hpp"
-#include "models/table_entries.hpp"
+#include "models/fields/fields_model.hpp"
+#include "models/fields/table_entries.hpp"
 
 namespace {
 
@@ -137,6 +137,7 @@ TEST_F(Build, a_length_that_nobody_knows_is_told_with_by_when_half_are_over) {
     EXPECT_TRUE(has_line("half_over_by = \"24 h\""));
     EXPECT_EQ(shown("outage.half_over_by"), "24 h");
     EXPECT_EQ(document.days()->shown(), "?");
+    EXPECT_EQ(document.days()->value(), 1.0);
     EXPECT_TRUE(fields.put("outage.lasts", "3 d"));
     EXPECT_TRUE(has_line("lasts = \"3 d\""));
     EXPECT_FALSE(document.text().contains("half_over_by"));

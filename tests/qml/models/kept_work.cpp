@@ -1,4 +1,4 @@
-#include "models/kept_work.hpp"
+#include "models/file/kept_work.hpp"
 
 #include <memory>
 
@@ -11,7 +11,7 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
-#include "models/kept_versions.hpp"
+#include "models/file/kept_versions.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "models/keys_model.hpp"
+#include "models/fields/keys_model.hpp"
 
 #include <QTest>
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "models/loads_model.hpp"
+#include "models/fields/loads_model.hpp"
 
 #include <algorithm>
 
@@ -6,9 +6,10 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
-#include "models/appliances_model.hpp"
-#include "models/plan_text.hpp"
-#include "motor/appliances.hpp"
+#include "models/fields/appliances_model.hpp"
+#include "models/words/plan_text.hpp"
+#include "models/words/told.hpp"
+#include "motor/appliances/appliances.hpp"
 
 namespace {
 
@@ -101,6 +102,29 @@ TEST(appliances_model, narrows_by_a_part_of_any_of_its_names) {
               "100 W while on (70 W to 150 W), on 30 % of the time");
     appliances.set_wanted("zzz");
     EXPECT_EQ(appliances.count(), 0);
+}
+
+class LoadsInGerman : public Loads {
+  protected:
+    void SetUp() override {
+        Loads::SetUp();
+        touch::set_language_wished(*words::language("de"));
+    }
+    void TearDown() override { touch::set_language_wished(words::english()); }
+};
+
+// The list is searched and shown in the person's language; the file has the list's own name.
+TEST_F(LoadsInGerman, an_appliance_is_found_named_and_added) {
+    AppliancesModel appliances;
+    appliances.set_wanted("gefriertr");
+    ASSERT_EQ(appliances.count(), 1);
+    EXPECT_EQ(appliances.index(0).data(AppliancesModel::NameRole), "Gefriertruhe");
+    EXPECT_EQ(appliances.index(0).data(AppliancesModel::KeyRole), "chest freezer");
+    const int number = loads.addLike("chest freezer");
+    ASSERT_GE(number, 0);
+    EXPECT_EQ(role(number, LoadsModel::NameRole), "Gefriertruhe");
+    EXPECT_EQ(role(number, LoadsModel::EvidenceRole), QStringLiteral("geschätzt"));
+    EXPECT_TRUE(document.text().contains("like = \"chest freezer\""));
 }
 
 }  // namespace

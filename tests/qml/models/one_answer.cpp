@@ -1,6 +1,5 @@
 // The command and the touch program give one and the same answer to one question.
 #include <QDir>
-#include <QVariantMap>
 #include <gtest/gtest.h>
 
 #include "command_line/arguments.hpp"
@@ -14,7 +13,7 @@ namespace {
 
 struct Pair {
     std::vector<std::string> typed;  // the question, then its options; FILE goes behind the first
-    QVariantMap touched;
+    touch::Asks touched;
 };
 
 std::string text_of_file(const QString& path) {
@@ -46,12 +45,12 @@ std::string by_screen(const std::string& text, const std::string& file, const Pa
 }
 
 TEST(one_answer, of_the_command_and_the_screen_for_every_scenario_and_question) {
-    const std::vector<Pair> pairs{{{"outage", "--members", "64"}, {{"members", 64}}},
-                                  {{"packs", "--members", "64"}, {{"members", 64}}},
-                                  {{"sun", "--members", "64"}, {{"members", 64}}},
+    const std::vector<Pair> pairs{{{"outage", "--members", "64"}, {.members = 64}},
+                                  {{"packs", "--members", "64"}, {.members = 64}},
+                                  {{"sun", "--members", "64"}, {.members = 64}},
                                   {{"join"}, {}},
                                   {{"gauge", "--reads", "12.9 V", "--rested", "8 h"},
-                                   {{"reads", "12.9 V"}, {"rested", "8 h"}}},
+                                   {.reads = "12.9 V", .rested_hours = 8.0}},
                                   {{"storage"}, {}},
                                   {{"start"}, {}},
                                   {{"wiring"}, {}},

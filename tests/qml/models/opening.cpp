@@ -7,10 +7,10 @@
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
-#include "models/plan_text.hpp"
-#include "models/scenario_document.hpp"
-#include "models/weather_choices.hpp"
-#include "scenario/read.hpp"
+#include "models/fields/weather_choices.hpp"
+#include "models/file/scenario_document.hpp"
+#include "models/words/plan_text.hpp"
+#include "scenario/file/read.hpp"
 #include "support/weather_text.hpp"
 
 namespace {

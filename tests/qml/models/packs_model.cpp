@@ -1,4 +1,4 @@
-#include "models/packs_model.hpp"
+#include "models/fields/packs_model.hpp"
 
 #include <QAbstractItemModelTester>
 #include <gtest/gtest.h>

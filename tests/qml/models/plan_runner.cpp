@@ -9,6 +9,8 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include "models/words/scenario_text.hpp"
+
 namespace {
 
 using touch::DaysView;
@@ -75,6 +77,95 @@ TEST(plan_runner, can_be_left_in_the_middle_of_a_run) {
     }
     QCoreApplication::processEvents();
     EXPECT_LE(slow.runs, 1);
+}
+
+// A planner and a weigher that tell which of them made what, and count.
+class Counted {
+  public:
+    Counted() {
+        PlanRunner::set_planner(
+            [this](const QString& text, const QString&) {
+                ++first;
+                return view(text, "few");
+            },
+            [this](const QString& text, const QString&) {
+                ++whole;
+                return view(text, "all");
+            });
+    }
+    ~Counted() { PlanRunner::set_planner({}); }
+    std::atomic<int> first = 0;
+    std::atomic<int> whole = 0;
+
+  private:
+    static DaysView view(const QString& text, const QString& members) {
+        DaysView made;
+        made.answered = true;
+        made.sentence = QString::number(touch::counts_in(text).packs->above);
+        made.range = members;
+        return made;
+    }
+};
+
+// The document's steps say what the next touch may ask for: it is there before the touch.
+TEST(plan_runner, what_the_next_touch_asks_for_is_shown_at_once_and_then_made_again) {
+    const Counted counted;
+    touch::ScenarioDocument document;
+    PlanRunner runner;
+    document.openExample();
+    runner.set_document(&document);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return runner.range() == "all" && !runner.looks_ahead(); }));
+    EXPECT_EQ(counted.first, 5);  // and one more and one less of packs and of panels
+    const QString before = runner.sentence();
+    document.packs()->more();
+    EXPECT_NE(runner.sentence(), before);  // without a turn of the loop
+    EXPECT_EQ(runner.range(), "few");
+    EXPECT_TRUE(runner.weighing());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return runner.range() == "all"; }));
+    EXPECT_EQ(counted.whole, 2);
+    document.undo();
+    EXPECT_EQ(runner.sentence(), before);
+    EXPECT_EQ(runner.range(), "all");  // as it was weighed before, and is again
+    EXPECT_TRUE(runner.weighing());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !runner.weighing(); }));
+    EXPECT_EQ(counted.whole, 3);
+}
+
+TEST(plan_runner, a_text_that_is_told_again_is_planned_again) {
+    const Counted counted;
+    touch::ScenarioDocument document;
+    PlanRunner runner;
+    document.openExample();
+    runner.set_document(&document);
+    const auto settled = [&] { return !runner.running() && !runner.weighing(); };
+    ASSERT_TRUE(QTest::qWaitFor(settled));
+    QTest::qWait(50);
+    const int before = counted.first;
+    document.tellAgain();
+    EXPECT_TRUE(runner.running());
+    ASSERT_TRUE(QTest::qWaitFor(settled));
+    EXPECT_GT(counted.first, before);
+    EXPECT_EQ(counted.whole, 2);
+}
+
+TEST(plan_runner, a_trial_is_of_few_members_and_ends_with_the_document) {
+    const Counted counted;
+    touch::ScenarioDocument document;
+    PlanRunner runner;
+    document.openExample();
+    runner.set_document(&document);
+    const auto settled = [&] { return !runner.running() && !runner.weighing(); };
+    ASSERT_TRUE(QTest::qWaitFor(settled));
+    const QString before = runner.sentence();
+    const int whole = counted.whole;
+    runner.set_trial(document.text().replace("count = 3", "count = 30"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return runner.sentence() != before; }));
+    EXPECT_EQ(counted.whole, whole);
+    runner.set_trial({});
+    EXPECT_EQ(runner.sentence(), before);
+    ASSERT_TRUE(QTest::qWaitFor(settled));
+    EXPECT_EQ(runner.range(), "all");
+    EXPECT_EQ(runner.sentence(), before);
 }
 
 }  // namespace

@@ -1,11 +1,11 @@
-#include "models/range_bars.hpp"
+#include "models/days/range_bars.hpp"
 
 #include <QAbstractItemModelTester>
 #include <QTest>
 #include <gtest/gtest.h>
 
-#include "models/curve.hpp"
-#include "models/shown_amount.hpp"
+#include "models/days/curve.hpp"
+#include "models/words/shown_amount.hpp"
 
 namespace {
 
@@ -19,14 +19,14 @@ answers::Answer by_hand() {
     answer.series = {
         {.name = "days",
          .title = "Days",
-         .columns = {{"date", "date", "", std::vector<std::string>{"Thu", "Fri"}},
+         .columns = {{"date", "date", "", std::vector<words::Said>{"Thu", "Fri"}},
                      {"low", "low", "W.h", std::vector<double>{200.0, 0.0}},
                      {"likely", "likely", "W.h", std::vector<double>{900.0, 400.0}},
                      {"high", "high", "W.h", std::vector<double>{1800.0, 400.0}}}},
         {.name = "use",
          .title = "Use",
-         .columns = {{"load", "load", "", std::vector<std::string>{"saw", "pump", "pump"}},
-                     {"limit", "limit", "", std::vector<std::string>{"surge", "surge", "fuse"}},
+         .columns = {{"load", "load", "", std::vector<words::Said>{"saw", "pump", "pump"}},
+                     {"limit", "limit", "", std::vector<words::Said>{"surge", "surge", "fuse"}},
                      {"likely", "likely", "%", std::vector<double>{80.0, 900.0, 50.0}}}},
         {.name = "start",
          .title = "Start",
@@ -38,7 +38,7 @@ answers::Answer by_hand() {
 class Answered : public testing::Test {
   protected:
     void SetUp() override {
-        AnswerRunner::set_asker([](const QString&, const QString&, const QVariantMap&,
+        AnswerRunner::set_asker([](const QString&, const QString&, const touch::Asks&,
                                    const QString&) { return touch::answer_view_of(by_hand()); });
         runner = std::make_unique<AnswerRunner>();
         document.openExample();

@@ -1,4 +1,4 @@
-#include "models/scenario_document.hpp"
+#include "models/file/scenario_document.hpp"
 
 #include <QFile>
 #include <QSignalSpy>

@@ -1,9 +1,9 @@
-#include "models/sun_controls.hpp"
+#include "models/days/sun_controls.hpp"
 
 #include <QAbstractItemModelTester>
 #include <gtest/gtest.h>
 
-#include "models/tilt_picture.hpp"
+#include "models/days/tilt_picture.hpp"
 
 namespace {
 
@@ -44,6 +44,46 @@ TEST_F(Sun, the_tilt_turns_by_five_degrees_and_stops_upright) {
     EXPECT_FALSE(controls.can_more());
     controls.setTilt(-3.0);
     EXPECT_EQ(controls.tilt(), 0);
+}
+
+TEST_F(Sun, one_drag_is_one_step_back) {
+    const QString before = document.text();
+    QStringList tried;
+    QObject::connect(&controls, &SunControls::trialChanged, [&] { tried << controls.trial(); });
+    for (const double degrees : {62.0, 66.0, 71.0, 68.0, 52.0, 44.0, 38.0, 33.0, 31.0}) {
+        controls.turn(degrees);
+        EXPECT_EQ(document.text(), before);  // not before the finger is lifted
+    }
+    EXPECT_EQ(controls.tilt(), 30);
+    EXPECT_TRUE(controls.trial().contains("tilt = \"30 deg\""));
+    controls.settle();
+    EXPECT_TRUE(document.text().contains("tilt = \"30 deg\""));
+    EXPECT_EQ(controls.trial(), "");
+    EXPECT_EQ(tried.last(), "");
+    EXPECT_GE(tried.size(), 7);
+    document.undo();
+    EXPECT_EQ(document.text(), before);
+    EXPECT_FALSE(document.can_undo());
+    EXPECT_EQ(controls.tilt(), 60);
+}
+
+TEST_F(Sun, a_drag_that_comes_back_changes_nothing) {
+    controls.turn(45.0);
+    controls.turn(60.0);
+    EXPECT_EQ(controls.trial(), "");
+    controls.settle();
+    EXPECT_FALSE(document.can_undo());
+    EXPECT_EQ(controls.tilt(), 60);
+}
+
+// What another hand does meanwhile is neither lost nor undone by the drag.
+TEST_F(Sun, a_change_during_a_drag_stays) {
+    controls.turn(45.0);
+    document.packs()->more();
+    EXPECT_EQ(controls.tilt(), 45);
+    controls.settle();
+    EXPECT_TRUE(document.text().contains("count = 4"));
+    EXPECT_TRUE(document.text().contains("tilt = \"45 deg\""));
 }
 
 TEST_F(Sun, flat_panels_that_are_turned_are_propped_up) {

@@ -1,7 +1,7 @@
 #include <gtest/gtest.h>
 
-#include "models/sun_controls.hpp"
-#include "scenario/read.hpp"
+#include "models/days/sun_controls.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "models/wiring_picture.hpp"
+#include "models/days/wiring_picture.hpp"
 
 #include <QTest>
 #include <gtest/gtest.h>
@@ -53,7 +53,7 @@ TEST(pieces_of, a_line_to_another_height_bends_half_way) {
 
 TEST(wiring_picture, every_box_says_what_it_is_and_what_was_found) {
     touch::AnswerRunner::set_asker(
-        [](const QString&, const QString&, const QVariantMap&, const QString&) {
+        [](const QString&, const QString&, const touch::Asks&, const QString&) {
             answers::Answer answer;
             answer.wiring = two_branches();
             return touch::answer_view_of(answer);

@@ -19,10 +19,10 @@
 
 #include "command_line/questions.hpp"
 #include "command_line/run.hpp"
-#include "models/no_network.hpp"
-#include "models/scenario_document.hpp"
+#include "models/file/no_network.hpp"
+#include "models/file/scenario_document.hpp"
 #include "print/print_file.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
 
@@ -150,8 +150,8 @@ bool is_at_work(const QQuickWindow* window) {
     return says(plan, "running") || says(plan, "weighing") || says(page, "busy");
 }
 
-const QStringList pages{"days",   "loads",   "packs", "sun", "start",
-                        "wiring", "storage", "print", "file"};
+const QStringList pages{"now",   "days",   "loads",   "packs", "sun",
+                        "start", "wiring", "storage", "print", "file"};
 
 TEST(network, the_listener_hears_a_call_and_guards_stop_it) {
     const Listener listener;

@@ -1,30 +1,32 @@
 #include "print/card_layout.hpp"
 
-#include <filesystem>
 #include <fstream>
 #include <sstream>
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include "answers/card/lid_card.hpp"
 #include "questions/card.hpp"
+#include "words/language.hpp"
+
+#include "examples.hpp"
 
 namespace {
 
 using namespace printing;
 
-std::vector<std::filesystem::path> examples() {
-    std::vector<std::filesystem::path> paths;
-    for (const auto& entry : std::filesystem::recursive_directory_iterator(
-             std::string(CANDLEMARK_SOURCE_DIR) + "/scenarios"))
-        if (entry.path().extension() == ".toml") paths.push_back(entry.path());
-    return paths;
+answers::LidCard card_of(const scenario::ReadScenario& read) {
+    return answers::lid_card(read.scenario, questions::find_for_card(read, {}),
+                             "Candlemark 0.1.0, 2026-11-25");
 }
 
-answers::LidCard card_of(const scenario::ReadScenario& read) {
-    return answers::lid_card(read.scenario,
-                             answers::card_answers(questions::find_for_card(read, {})),
-                             "Candlemark 0.1.0, 2026-11-25");
+// The longest words, and two units beside each other.
+words::Language in_german_for_the_us() {
+    auto language = *words::language("de");
+    language.us_units = true;
+    language.twelve_hours = true;
+    return language;
 }
 
 // The example with so many loads, circuits and so long names that no page could hold all.
@@ -74,12 +76,25 @@ void expect_readable(const Sheet& sheet, const std::string& of) {
 }
 
 TEST(card_layout, every_example_is_readable_on_either_paper) {
-    for (const auto& path : examples()) {
+    for (const auto& path : printing_tests::examples()) {
         const auto read = scenario::read_scenario_file(path);
         ASSERT_TRUE(read) << path;
+        const auto card = card_of(*read);
         for (const Paper paper : {Paper::a4, Paper::letter})
-            expect_readable(lay_out(card_of(*read), paper), path.filename().string());
+            for (const auto& language : {words::english(), in_german_for_the_us()})
+                expect_readable(lay_out(card, paper, language),
+                                fmt::format("{}, {}", path.filename().string(), language.code()));
     }
+}
+
+TEST(card_layout, speaks_the_language_of_its_reader) {
+    const auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) +
+                                                   "/scenarios/ice_storm.toml");
+    ASSERT_TRUE(read);
+    const auto text = all_of(lay_out(card_of(*read), Paper::a4, in_german_for_the_us()));
+    for (const char* words : {"Alles an: 33 h", "Damit es länger reicht, abschalten", "Bei Kälte",
+                              "0 °C (32 °F)", "Achtung", "Eine Rechnung, keine Freigabe."})
+        EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << "\n" << text.toStdString();
 }
 
 TEST(card_layout, answers_are_set_in_24_points_at_least) {
@@ -106,7 +121,7 @@ TEST(card_layout, too_much_for_a_page_is_left_out_and_said) {
 
 TEST(card_layout, a_card_that_cannot_fit_says_so) {
     answers::LidCard card{.title = "t", .made = "m", .answer = "a"};
-    card.basis = std::vector<std::string>(80, "a line that cannot be cut");
+    card.basis = std::vector<words::Said>(80, "a line that cannot be cut");
     EXPECT_FALSE(lay_out(card, Paper::a4).fits);
 }
 

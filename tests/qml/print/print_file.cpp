@@ -1,7 +1,10 @@
 #include "print/print_file.hpp"
+#include "print/printer.hpp"
 
 #include <QFile>
+#include <QPrinter>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
@@ -57,6 +60,37 @@ TEST(print_file, the_words_of_the_card_can_be_searched) {
           "In the cold", "0 °C", "In storage", "2026-04-01", "Beware", "Electric shock",
           "Candlemark 0.1.0, 2026-11-25", "Arithmetic, not approval."})
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << "\n" << text.toStdString();
+}
+
+// A printer that writes a file, for want of one that takes paper.
+TEST(print_file, a_printer_gets_each_page_as_it_lies) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("printed.pdf"));
+    const QList<Sheet> sheets{{.size = size_of(Paper::a4)},
+                              {.size = size_of(Paper::a4).transposed()},
+                              {.size = size_of(Paper::letter)}};
+    {
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(path);
+        EXPECT_TRUE(print_on(printer, sheets, QStringLiteral("Ice storm")));
+    }
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString text = QString::fromLatin1(file.readAll());
+    static const QRegularExpression media(QStringLiteral("/MediaBox \\[0 0 (\\d+)[.\\d]* (\\d+)"));
+    QStringList pages;
+    for (auto found = media.globalMatch(text); found.hasNext();) {
+        const auto page = found.next();
+        pages << page.captured(1) + QLatin1Char('x') + page.captured(2);
+    }
+    EXPECT_EQ(pages.size(), 3);
+    EXPECT_EQ(pages.value(1).split(u'x').value(0), pages.value(0).split(u'x').value(1));
+    EXPECT_EQ(pages.value(2), "612x792");
+}
+
+TEST(print_file, a_printer_that_nobody_knows_prints_nothing) {
+    EXPECT_FALSE(print_on(QStringLiteral("no such printer"), {{.size = size_of(Paper::a4)}}, {}));
 }
 
 TEST(print_file, a_place_that_cannot_be_written_is_told_in_words) {

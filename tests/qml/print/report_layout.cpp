@@ -1,17 +1,21 @@
-#include "print/report_layout.hpp"
+#include "print/report/report_layout.hpp"
 
 #include <algorithm>
 
+#include <QRegularExpression>
 #include <QXmlStreamReader>
 #include <gtest/gtest.h>
 
 #include "print/plots.hpp"
 #include "print/print_file.hpp"
 #include "print/sheet_svg.hpp"
+#include "laid_out.hpp"
 
 namespace {
 
 using namespace printing;
+using printing_tests::all_words;
+using printing_tests::expect_laid_out;
 
 scenario::ReadScenario read_example(const char* name) {
     auto read =
@@ -20,45 +24,60 @@ scenario::ReadScenario read_example(const char* name) {
     return std::move(*read);
 }
 
-// All words lie on the paper, and none upon another.
-void expect_laid_out(const QList<Sheet>& sheets) {
-    ASSERT_FALSE(sheets.isEmpty());
-    for (const Sheet& sheet : sheets) {
-        const QRectF paper(QPointF(), sheet.size);
-        for (qsizetype one = 0; one < sheet.words.size(); ++one) {
-            const Words& words = sheet.words[one];
-            EXPECT_TRUE(paper.contains(words.box)) << words.text.toStdString();
-            for (qsizetype other = one + 1; other < sheet.words.size(); ++other)
-                EXPECT_FALSE(words.box.adjusted(0.2, 0.5, -0.2, -0.5)
-                                 .intersects(sheet.words[other].box.adjusted(0.2, 0.5, -0.2, -0.5)))
-                    << words.text.toStdString() << " and " << sheet.words[other].text.toStdString();
-        }
-    }
-}
-
-TEST(report_layout, the_report_of_an_example_has_its_words_on_the_paper_and_apart) {
-    for (const char* name : {"ice_storm.toml", "saw_and_pump.toml"})
-        for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const auto sheets =
-                sheets_of(read_example(name), Kind::report, paper, QDate(2026, 11, 25));
-            ASSERT_TRUE(sheets);
-            expect_laid_out(*sheets);
-            EXPECT_GT(sheets->size(), 4);
-        }
-}
-
 TEST(report_layout, the_report_tells_every_formula_and_assumption_of_the_outage) {
     const auto read = read_example("ice_storm.toml");
     const auto sheets = sheets_of(read, Kind::report, Paper::a4, QDate(2026, 11, 25));
     ASSERT_TRUE(sheets);
-    QString all;
-    for (const Sheet& sheet : *sheets)
-        for (const Words& words : sheet.words)
-            all += words.text + QLatin1Char(' ');
+    const QString all = all_words(*sheets);
     for (const char* words : {"Count on it until Friday 03:00", "outage method.md (3)", "Working",
                               "Assumed, because the file is silent", "Stored in the packs",
                               "Beware", "Arithmetic, not approval."})
         EXPECT_TRUE(all.contains(QString::fromUtf8(words))) << words;
+}
+
+// Each kind of heading that paper itself has, and figures with a comma.
+TEST(report_layout, a_german_report_has_no_heading_of_its_own_in_english) {
+    const auto language = words::language("de");
+    ASSERT_TRUE(language);
+    const auto sheets = sheets_of(read_example("ice_storm.toml"), Kind::report, Paper::a4,
+                                  QDate(2026, 11, 25), *language);
+    ASSERT_TRUE(sheets);
+    expect_laid_out(*sheets, "ice_storm");
+    const QString all = all_words(*sheets);
+    for (const char* words :
+         {"Wie lange reicht es, Stunde für Stunde,", "Befunde", "Rechenweg", "Größe", "Formel",
+          "Herkunft", "Angenommen, weil die Datei nichts sagt", "Quelle", "Achtung", "Der Aufbau",
+          "In den Akkus", "Ziel 90 %", "groß: die Antwort", "Fett ist", "Eine Rechnung",
+          "höchstens", "kWh"})
+        EXPECT_TRUE(all.contains(QString::fromUtf8(words))) << words;
+    for (const char* words :
+         {"Findings", "Working", "Assumed, because", "Beware", "quantity", "formula", "at best",
+          "The build", "goal", "Stored in the packs", "in the table of builds", "more rows"})
+        EXPECT_FALSE(all.contains(QString::fromUtf8(words))) << words;
+    // The scale of the days' plot.
+    static const QRegularExpression with_comma(QStringLiteral("\\b\\d+,\\d kWh\\b"));
+    EXPECT_TRUE(all.contains(with_comma));
+}
+
+TEST(report_layout, a_german_wiring_sheet_has_german_signs_and_headings) {
+    const auto sheets = sheets_of(read_example("ice_storm.toml"), Kind::wiring, Paper::a4,
+                                  QDate(2026, 11, 25), *words::language("de"));
+    ASSERT_TRUE(sheets);
+    const QString all = all_words(*sheets);
+    EXPECT_TRUE(all.contains(QStringLiteral(", Verkabelung"))) << all.toStdString();
+    EXPECT_FALSE(all.contains(QStringLiteral("Caution")));
+    EXPECT_FALSE(all.contains(QStringLiteral(", wiring")));
+}
+
+// 5 °C are 41 °F; whoever wishes for it finds both on paper.
+TEST(report_layout, units_and_clock_are_those_of_the_reader) {
+    const auto read = read_example("ice_storm.toml");
+    const auto metric = all_words(*sheets_of(read, Kind::report, Paper::a4, QDate(2026, 11, 25)));
+    const auto wished = all_words(*sheets_of(read, Kind::report, Paper::a4, QDate(2026, 11, 25),
+                                             {.twelve_hours = true, .us_units = true}));
+    EXPECT_TRUE(metric.contains(QStringLiteral("Friday 03:00")));
+    EXPECT_TRUE(wished.contains(QStringLiteral("Friday 3:00 AM")));
+    EXPECT_GT(wished.count(QStringLiteral("°F)")), metric.count(QStringLiteral("°F)")));
 }
 
 TEST(report_layout, the_wiring_sheet_lies_across_and_names_each_circuit) {
@@ -66,12 +85,12 @@ TEST(report_layout, the_wiring_sheet_lies_across_and_names_each_circuit) {
         sheets_of(read_example("ice_storm.toml"), Kind::wiring, Paper::letter, QDate(2026, 11, 25));
     ASSERT_TRUE(sheets);
     EXPECT_GT(sheets->front().size.width(), sheets->front().size.height());
-    expect_laid_out(*sheets);
+    expect_laid_out(*sheets, "ice_storm");
 }
 
 TEST(report_layout, what_has_no_answer_has_its_reason) {
     const Book book{
-        .title = "A unit", .made = "today", .chapters = {{"How long?", {}, "No packs."}}};
+        .title = "A unit", .made = "today", .chapters = {{"outage", "How long?", {}, "No packs."}}};
     const auto sheets = lay_out(book, Paper::a4);
     EXPECT_TRUE(std::ranges::any_of(sheets.front().words,
                                     [](const Words& words) { return words.text == u"No packs."; }));

@@ -73,6 +73,22 @@ TEST(saved_plot, the_builds_are_saved_with_their_intervals) {
     EXPECT_TRUE(said(QStringLiteral("large: the answer")));
 }
 
+TEST(saved_plot, in_german_titles_headings_and_letters_are_german_and_names_stay) {
+    const auto read = scenario::read_scenario_file(std::string(CANDLEMARK_SOURCE_DIR) +
+                                                   "/scenarios/ice_storm.toml");
+    ASSERT_TRUE(read);
+    const auto plots = plots_to_save(*read, *words::language("de"));
+    const auto* days = named(plots, QStringLiteral("outage days"));
+    ASSERT_NE(days, nullptr);
+    EXPECT_EQ(days->title, "In den Akkus");
+    const auto* panels = named(plots, QStringLiteral("sun panels"));
+    ASSERT_NE(panels, nullptr);
+    EXPECT_TRUE(panels->numbers.startsWith("was,mindestens [W.h],erwartet [W.h],"));
+    EXPECT_TRUE(std::ranges::any_of(panels->drawing.words, [](const Words& words) {
+        return words.text.contains(QStringLiteral("Fett ist"));
+    }));
+}
+
 TEST(saved_plot, the_name_of_the_file_chooses_numbers_or_drawing) {
     const auto plots = plots_of_example();
     const QTemporaryDir folder;

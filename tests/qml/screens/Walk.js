@@ -61,6 +61,9 @@ function reveal(item) {
         const corner = item.mapToItem(outer.contentItem, 0, 0)
         const last = Math.max(0, outer.contentHeight - outer.height)
         outer.contentY = Math.min(last, Math.max(0, corner.y - outer.height / 3))
+        const furthest = Math.max(0, outer.contentWidth - outer.width)
+        if (corner.x < outer.contentX || corner.x + item.width > outer.contentX + outer.width)
+            outer.contentX = Math.min(furthest, Math.max(0, corner.x))
     }
 }
 

@@ -9,7 +9,10 @@
 #include <QQmlExtensionPlugin>
 #include <QtQuickTest/quicktest.h>
 
+#include "models/now/now_clock.hpp"
+#include "models/now/now_runner.hpp"
 #include "models/plan_runner.hpp"
+#include "support/hand_made_now.hpp"
 #include "support/hand_made_plan.hpp"
 
 Q_IMPORT_QML_PLUGIN(CandlemarkPlugin)
@@ -21,6 +24,12 @@ static touch::DaysView view_or_fault(const QString& text, const QString& file) {
     return touch_tests::hand_made_view(text, file);
 }
 
+// The evening of the second day of the example's outage.
+static void live_through_the_example() {
+    touch::NowClock::set_source(
+        [] { return units::local_time(std::chrono::year(2026) / 1 / 15, 21.5 * units::hour); });
+}
+
 class Setup : public QObject {
     Q_OBJECT
 
@@ -29,6 +38,9 @@ class Setup : public QObject {
         const QString arguments = QCoreApplication::arguments().join(QLatin1Char(' '));
         if (!arguments.contains(QStringLiteral("tst_real_")))
             touch::PlanRunner::set_planner(view_or_fault);
+        if (arguments.contains(QStringLiteral("_now"))) live_through_the_example();
+        if (arguments.contains(QStringLiteral("tst_now")))
+            touch::NowRunner::set_asker(touch_tests::hand_made_now);
     }
     void qmlEngineAvailable(QQmlEngine* engine) {
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));

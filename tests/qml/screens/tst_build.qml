@@ -76,7 +76,7 @@ TestCase {
         verify(program.scenario.text.includes("hours = [\"17:00-22:00\"]"))
     }
     function test_the_goal_is_changed() {
-        show("packs")
+        show("builds")
         tap(part("fold", part("goalFields")))
         tap(part("type", part("field_chance")))
         type("95")

@@ -13,6 +13,9 @@ Item {
         label: "Panels"
         shown: "3"
         detail: "100 W each"
+        held: 3
+        minimumValue: 0
+        maximumValue: 20
         canLess: true
         canMore: true
     }

@@ -103,6 +103,20 @@ TestCase {
         verify(decodeURIComponent(program.pageItem.plotDialog.selectedFile).endsWith("/outage days.csv"))
         program.pageItem.plotDialog.close()
     }
+    function test_a_printer_is_picked_from_a_list_and_one_that_is_gone_is_told() {
+        const sheet = program.pageItem.printerSheet
+        sheet.ask([{ name: "hall", detail: "upstairs" }])
+        tryVerify(() => sheet.opened)
+        compare(part("printer_hall").spoken, "hall, upstairs")
+        tap(part("printer_hall"))
+        tryVerify(() => !sheet.opened)
+        verify(part("printTold").text.includes("hall takes nothing"))
+    }
+    function test_without_a_printer_the_way_by_pdf_is_told() {
+        program.pageItem.printerSheet.ask([])
+        tryVerify(() => part("noPrinter").text.includes("Save the PDF"))
+        program.pageItem.printerSheet.close()
+    }
     function test_a_name_says_each_word_once_and_holds_no_sign_that_files_may_not() {
         const named = what => decodeURIComponent(program.pageItem.desk.suggested(what, "svg")).split("/").pop()
         compare(named("wiring wiring"), "wiring.svg")

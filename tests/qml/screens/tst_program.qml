@@ -136,7 +136,7 @@ TestCase {
         verify(wanted.length >= 10)
         const reached = new Set()
         part("open").forceActiveFocus(Qt.TabFocusReason)
-        for (let i = 0; i < 40; ++i) {
+        for (let i = 0; i < 60; ++i) {
             reached.add(program.activeFocusItem)
             keyClick(Qt.Key_Tab)
         }

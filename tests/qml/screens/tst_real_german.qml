@@ -23,7 +23,7 @@ TestCase {
         Look.language = "de"
         const program = createTemporaryObject(window, test, { width: screen.width, height: screen.height })
         tryVerify(() => program.plan.answered && !program.plan.running && !program.plan.weighing, 60000)
-        for (const [page, words] of [["packs", "Nichts spricht dagegen"], ["start", "läuft an"], ["storage", "Bereit am"]]) {
+        for (const [page, words] of [["packs", "wurde nichts gefunden"], ["start", "läuft an"], ["storage", "Bereit am"]]) {
             program.page = page
             tryVerify(() => !(program.pageItem.busy ?? false), 60000)
             wait(250)

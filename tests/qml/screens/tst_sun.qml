@@ -47,6 +47,10 @@ TestCase {
         event.release(0, picture, picture.width * 0.36, picture.height - 116).commit()
         verify(picture.tilt !== 60)
         verify(program.scenario.text.includes("tilt = \"" + picture.tilt + " deg\""))
+        program.scenario.undo()   // one drag is one step
+        verify(program.scenario.text.includes("tilt = \"60 deg\""))
+        compare(picture.tilt, 60)
+        verify(!program.scenario.canUndo)
     }
     function test_buttons_turn_it_too() {
         const before = part("tiltPicture").tilt

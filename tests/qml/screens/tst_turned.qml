@@ -13,7 +13,7 @@ TestCase {
     readonly property Component window: Component { Main {} }
 
     function test_turned_data() {
-        return ["days", "loads", "packs", "sun", "start", "wiring", "storage", "print", "file"].map(page => ({ tag: page }))
+        return ["now", "days", "loads", "packs", "builds", "sun", "start", "wiring", "storage", "print", "file"].map(page => ({ tag: page }))
     }
     function test_turned(one) {
         const program = createTemporaryObject(window, test, { width: 1280, height: 800 })
@@ -25,13 +25,24 @@ TestCase {
             program.width = width
             program.height = height
             wait(250)
-            compare(Geometry.complaints(program.contentItem, Tokens.touchTarget).join("\n"), "", width + "x" + height)
+            compare(leftComplaints(program), "", width + "x" + height)
             if (program.pageItem.chosen === undefined || program.pageItem.beside)
                 continue
             program.pageItem.chosen = -1   // back to the list
             wait(250)
-            compare(Geometry.complaints(program.contentItem, Tokens.touchTarget).join("\n"), "", width + "x" + height + ", the list")
+            compare(leftComplaints(program), "", width + "x" + height + ", the list")
         }
+    }
+    // What is wrong once the page has come to rest: on a busy machine that takes more than a moment.
+    function leftComplaints(program) {
+        let told = ""
+        for (let tries = 0; tries < 30; ++tries) {
+            told = Geometry.complaints(program.contentItem, Tokens.touchTarget).join("\n")
+            if (told === "")
+                break
+            wait(100)
+        }
+        return told
     }
     function cleanup() {
         Tokens.dark = true

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "models/days_view_of.hpp"
-#include "models/scenario_text.hpp"
+#include "models/days/days_view_of.hpp"
+#include "models/words/scenario_text.hpp"
 
 namespace touch_tests {
 

@@ -4,7 +4,7 @@
 #include <QString>
 
 #include "answers/answer.hpp"
-#include "models/days_view.hpp"
+#include "models/days/days_view.hpp"
 
 namespace touch_tests {
 

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "questions/draws.hpp"
-#include "scenario/read.hpp"
+#include "questions/shared/draws.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -31,17 +31,19 @@ questions::ComparedBuild build_of(const scenario::ReadScenario& file) {
 std::string all_of(const Answer& answer) {
     std::string all;
     for (const auto& sentence : answer.sentences) {
-        all += sentence + "\n";
+        all += in_english(sentence) + "\n";
     }
     for (const auto& pinned : answer.findings) {
-        all += pinned.finding.where + ": " + pinned.finding.text + " " + pinned.finding.mend + "\n";
+        const scenario::Finding& finding = pinned.finding;
+        all += in_english(finding.where) + ": " + in_english(finding.text) + " " +
+               in_english(finding.mend) + "\n";
     }
     return all;
 }
 
 TEST(compare_answer, a_build_and_itself_do_not_differ) {
     const auto file = read("as_planned.toml");
-    const Answer answer = compare_answer(build_of(file), build_of(file));
+    const Answer answer = compare_answer(questions::compared(build_of(file), build_of(file)));
     EXPECT_EQ(answer.sentences.front(), "The two builds do not differ.");
     EXPECT_FALSE(holds_a_stop(answer));
     EXPECT_TRUE(std::get<bool>(value_at(answer.values, "same")->held));
@@ -50,12 +52,12 @@ TEST(compare_answer, a_build_and_itself_do_not_differ) {
 TEST(compare_answer, swapped_parts_are_told_in_words_with_what_they_break) {
     const auto before = read("as_planned.toml");
     const auto after = read("as_built.toml");
-    const Answer answer = compare_answer(build_of(before), build_of(after));
+    const Answer answer = compare_answer(questions::compared(build_of(before), build_of(after)));
     const std::string all = all_of(answer);
-    EXPECT_THAT(answer.sentences.front(), StartsWith("What changed: "));
+    EXPECT_THAT(in_english(answer.sentences.front()), StartsWith("What changed: "));
     EXPECT_THAT(all, HasSubstr("work lamps: the switch is 5 A instead of 10 A"));
     EXPECT_THAT(all, HasSubstr("the inverter is 1.5 kW instead of 1 kW"));
-    EXPECT_THAT(all, HasSubstr("C1 got worse: it was 'fits' and is 'fails' now"));
+    EXPECT_THAT(all, HasSubstr("Worse than before: fuse size (fits, now fails). "));
     EXPECT_THAT(all, HasSubstr("Fit a 5 A fuse"));
     EXPECT_TRUE(holds_a_stop(answer));
 }
@@ -63,7 +65,7 @@ TEST(compare_answer, swapped_parts_are_told_in_words_with_what_they_break) {
 TEST(compare_answer, more_packs_last_longer_and_weigh_more) {
     const auto before = read("as_planned.toml");
     const auto after = read("as_planned.toml", {{"pack.pack.count", "3"}});
-    const Answer answer = compare_answer(build_of(before), build_of(after));
+    const Answer answer = compare_answer(questions::compared(build_of(before), build_of(after)));
     const auto number = [&answer](std::string_view path) {
         return std::get<Quantity>(value_at(answer.values, path)->held).value;
     };
@@ -73,11 +75,11 @@ TEST(compare_answer, more_packs_last_longer_and_weigh_more) {
     EXPECT_EQ(number("price.new") - number("price.old"), 300.0);
 }
 
-TEST(compare_answer, a_weight_nobody_gives_is_unknown_and_not_nought) {
+TEST(compare_answer, a_weight_nobody_gives_is_unknown_and_not_zero) {
     auto before = read("as_planned.toml");
     auto after = read("as_planned.toml");
     after.scenario.packs[0].weight.reset();
-    const Answer answer = compare_answer(build_of(before), build_of(after));
+    const Answer answer = compare_answer(questions::compared(build_of(before), build_of(after)));
     EXPECT_TRUE(std::holds_alternative<Absent>(value_at(answer.values, "weight.new")->held));
 }
 

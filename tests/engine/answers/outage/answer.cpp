@@ -19,15 +19,16 @@ TEST(outage_answer, figures_are_those_of_the_likely_course_in_hours_and_watt_hou
     EXPECT_DOUBLE_EQ(number(answer, "lasts"), plan.likely.lasts / hour);
     EXPECT_DOUBLE_EQ(number(answer, "energy.loads"), plan.likely.ledger.loads / units::watt_hour);
     EXPECT_FALSE(std::get<bool>(value_at(answer.values, "survives")->held));
-    EXPECT_EQ(std::get<std::string>(value_at(answer.values, "limited_by")->held), "charge");
+    EXPECT_EQ(std::get<Code>(value_at(answer.values, "limited_by")->held).code, "charge");
 }
 
 TEST(outage_answer, the_end_is_a_local_time) {
     auto plan = made::plan();
     plan.likely.lasts = 9.0 * hour;
-    EXPECT_EQ(std::get<std::string>(
-                  value_at(outage_answer(made::scenario(), plan, {}).values, "ends_at")->held),
-              "2026-01-15T03:00:00");
+    const auto answer = outage_answer(made::scenario(), plan, {});
+    const auto& at = std::get<Code>(value_at(answer.values, "ends_at")->held);
+    EXPECT_EQ(at.code, "2026-01-15T03:00:00");
+    EXPECT_EQ(at.said, "Thu 15 Jan 03:00");
 }
 
 TEST(outage_answer, more_packs_are_a_list_with_their_own_ends) {
@@ -37,7 +38,7 @@ TEST(outage_answer, more_packs_are_a_list_with_their_own_ends) {
     ASSERT_EQ(list.size(), 1U);
     const auto& entry = std::get<Members>(list.front().held);
     EXPECT_EQ(std::get<std::int64_t>(value_at(entry, "packs")->held), 2);
-    EXPECT_EQ(std::get<std::string>(value_at(entry, "ends_at")->held), "2026-01-16T20:00:00");
+    EXPECT_EQ(std::get<Code>(value_at(entry, "ends_at")->held).code, "2026-01-16T20:00:00");
 }
 
 TEST(outage_answer, an_account_that_does_not_close_is_a_defect) {
@@ -101,7 +102,7 @@ TEST(outage_answer, the_working_names_each_load_and_the_idle_draw) {
     const auto working = outage_answer(made::scenario(), made::plan(), {}).working;
     const auto about = [&](std::string_view words) {
         return std::ranges::any_of(working, [words](const WorkingRow& row) {
-            return row.quantity.find(words) != std::string::npos;
+            return in_english(row.quantity).find(words) != std::string::npos;
         });
     };
     EXPECT_TRUE(about("refrigerator"));

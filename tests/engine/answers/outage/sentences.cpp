@@ -25,7 +25,7 @@ outage::Plan ending(double early, double likely, double late) {
 }
 
 std::string first(const outage::Plan& plan, const std::vector<MorePacks>& more = {}) {
-    return outage_sentences(made::scenario(), plan, more).front();
+    return words::in_english(outage_sentences(made::scenario(), plan, more).front());
 }
 
 TEST(outage_sentences, a_sharp_answer_is_one_clock_time) {
@@ -82,9 +82,10 @@ TEST(outage_sentences, a_unit_that_lasts_tells_what_is_left_and_when_power_retur
 TEST(outage_sentences, a_unit_that_lasts_only_likely_tells_the_bad_end_too) {
     EXPECT_THAT(
         outage_sentences(made::scenario(), ending(84.0, 96.0, 96.0), {}),
-        ElementsAre(HasSubstr("Lasts the whole outage"),
-                    "If every doubtful figure turns out badly it lasts until the morning of "
-                    "Sunday."));
+        ElementsAre(
+            HasSubstr("Lasts the whole outage"),
+            HasSubstr("If every doubtful figure turns out badly it lasts until the morning of "
+                      "Sunday.")));
 }
 
 TEST(outage_sentences, who_goes_without_is_told_and_what_goes_on) {
@@ -97,10 +98,11 @@ TEST(outage_sentences, who_goes_without_is_told_and_what_goes_on) {
     EXPECT_THAT(
         outage_sentences(made::scenario(), plan, {}),
         ElementsAre(
-            "Lasts until Wednesday 19:05; then the packs cannot carry all of it "
-            "any more.",
-            "Without supply: heater from 19:06 (9 min missing). Everything else lasts; 19 % "
-            "is left."));
+            HasSubstr("Lasts until Wednesday 19:05; then the packs cannot carry all of it "
+                      "any more."),
+            HasSubstr(
+                "Without supply: heater from 19:06 (9 min missing). Everything else lasts; 19 % "
+                "is left.")));
 }
 
 TEST(outage_sentences, the_usable_share_ends_the_promise_and_switches_nothing_off) {
@@ -108,11 +110,13 @@ TEST(outage_sentences, the_usable_share_ends_the_promise_and_switches_nothing_of
     plan.likely.limited_by = outage::LimitedBy::usable;
     plan.likely.trace.push_back({.at = 96.0 * hour, .charge = units::StateOfCharge(0.03)});
     plan.loads = {{.name = "heater"}};
-    EXPECT_THAT(outage_sentences(made::scenario(), plan, {}),
-                ElementsAre("Lasts until Thursday 03:00; then the packs are as far down as you "
-                            "allow.",
-                            "Nothing is switched off by that: the packs could carry everything to "
-                            "the end; 3 % is left then."));
+    EXPECT_THAT(
+        outage_sentences(made::scenario(), plan, {}),
+        ElementsAre(
+            HasSubstr("Lasts until Thursday 03:00; then the packs are as far down as you "
+                      "allow."),
+            HasSubstr("Nothing is switched off by that: the packs could carry everything to "
+                      "the end; 3 % is left then.")));
     plan.loads[0].goes_without = {{11.0 * hour, 96.0 * hour, outage::LimitedBy::charge}};
     EXPECT_THAT(outage_sentences(made::scenario(), plan, {})[1],
                 HasSubstr("could carry everything until Thursday 05:00."));

@@ -1,5 +1,10 @@
 #include "answers/outage/series.hpp"
 
+#include <numeric>
+
+#include <fmt/format.h>
+
+#include "scenario/file/read.hpp"
 #include "support/made_plan.hpp"
 
 namespace {
@@ -65,6 +70,65 @@ TEST(days_chart, an_hour_is_a_balance) {
         EXPECT_NEAR(
             hour.stored_before + hour.sun_taken + hour.charger_taken - hour.served - hour.lost,
             hour.stored, 1e-9);
+}
+
+// Two loads of the second priority and one of the first, 10, 20 and 40 Wh in the first hour.
+TEST(days_chart, an_hour_tells_what_each_priority_wants) {
+    auto plan = made::plan();
+    plan.loads.resize(3, plan.loads.front());
+    const auto of = [&plan](std::size_t load, int priority, double energy) {
+        plan.loads[load].priority = priority;
+        plan.loads[load].hours = {energy * units::watt_hour, {}};
+    };
+    of(0, 2, 10.0);
+    of(1, 1, 40.0);
+    of(2, 2, 20.0);
+    const auto chart = days_chart(made::scenario(), plan);
+    EXPECT_EQ(chart.priorities, (std::vector<int>{1, 2}));
+    ASSERT_EQ(chart.hours[0].wanted_by.size(), 2U);
+    EXPECT_NEAR(chart.hours[0].wanted_by[0], 40.0, 1e-9);
+    EXPECT_NEAR(chart.hours[0].wanted_by[1], 30.0, 1e-9);
+    EXPECT_NEAR(chart.hours[1].wanted_by[1], 0.0, 1e-9);
+    EXPECT_NEAR(chart.hours[90].wanted_by[0], 0.0, 1e-9);
+}
+
+// The hours of the loads themselves against the clock's account of each hour.
+TEST(days_chart, priorities_sum_to_what_the_account_of_the_hour_says_is_wanted) {
+    for (const char* name : {"ice_storm", "breathing_at_night", "saw_and_pump"}) {
+        const auto read = scenario::read_scenario_file(
+            fmt::format("{}/scenarios/{}.toml", CANDLEMARK_SOURCE_DIR, name));
+        ASSERT_TRUE(read) << name;
+        const auto plan = outage::plan_outage(read->scenario, CANDLEMARK_SOURCE_DIR "/scenarios");
+        ASSERT_TRUE(plan) << name;
+        const auto chart = days_chart(read->scenario, *plan);
+        for (const auto& hour : chart.hours)
+            EXPECT_NEAR(std::accumulate(hour.wanted_by.begin(), hour.wanted_by.end(), 0.0),
+                        hour.wanted, 1e-6 * (1.0 + hour.wanted))
+                << name << ", hour " << hour.from;
+    }
+}
+
+// 3000 Wh to begin with, of which 2400 may be used.
+TEST(days_chart, packs_are_empty_where_no_more_may_be_used) {
+    auto plan = made::plan();
+    plan.usable_at_start = 2400.0 * units::watt_hour;
+    EXPECT_DOUBLE_EQ(days_chart(made::scenario(), plan).empty, 600.0);
+    plan.usable_at_start = 4000.0 * units::watt_hour;
+    EXPECT_DOUBLE_EQ(days_chart(made::scenario(), plan).empty, 0.0);
+}
+
+TEST(days_chart, half_of_the_members_lie_between_a_quarter_and_three) {
+    const auto without = days_chart(made::scenario(), made::plan());
+    EXPECT_TRUE(without.three_in_four.empty());
+    const auto fan = made::fan();
+    const auto chart = days_chart(made::scenario(), made::plan(), fan);
+    ASSERT_EQ(chart.three_in_four.size(), chart.at.size());
+    ASSERT_EQ(chart.one_in_four.size(), chart.at.size());
+    ASSERT_EQ(fan.at.size(), chart.at.size());
+    for (std::size_t i = 0; i < chart.at.size(); ++i) {
+        EXPECT_DOUBLE_EQ(chart.three_in_four[i], fan.stored[1][i] / units::watt_hour);
+        EXPECT_DOUBLE_EQ(chart.one_in_four[i], fan.stored[3][i] / units::watt_hour);
+    }
 }
 
 TEST(days_chart, curves_have_one_value_for_each_moment) {

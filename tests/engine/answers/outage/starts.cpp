@@ -1,150 +1,105 @@
 #include "answers/outage/starts.hpp"
 
-#include <algorithm>
-#include <string_view>
+#include <gmock/gmock.h>
 
-#include "outage/plan.hpp"
-#include "scenario/read.hpp"
+#include <gtest/gtest.h>
 
 namespace {
 
+using namespace questions;
+using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
+using units::volt;
 
-// Two flooded batteries that a lamp empties: the pump starts while they are full.
-std::string emptied(const char* packs, const char* charge, const char* resistance = "3 mohm",
-                    const char* lamp = "60 W") {
-    return std::string(R"(
-format = 1
-title = "Pump on falling packs"
-[outage]
-starts = 2026-06-03T06:00:00
-lasts = "30 h"
-battery_temperature = "25 degC"
-[[pack]]
-name = "wet"
-chemistry = "flooded"
-capacity = "225 Ah"
-voltage = "12 V"
-usable = "90 %"
-count = )") +
-           packs + "\ncharge = \"" + charge + "\"\nresistance = \"" + resistance + R"("
-[inverter]
-continuous = "3000 W"
-surge = "6000 W"
-surge_lasts = "5 s"
-cutoff_voltage = "10.5 V"
-cutoff_delay = "0 s"
-[[load]]
-name = "pump"
-power = "500 W"
-evidence = "metered"
-runs = {on = "1 min", every = "1 h"}
-motor = {kind = "split_phase", horsepower = "1/3 hp", locked_rotor_current = "29 A"}
-[[load]]
-name = "lamp"
-power = ")" +
-           lamp + R"("
-evidence = "metered"
-)";
+// A pump, from Wednesday 3 June 2026 06:00 on.
+scenario::Scenario with_a_pump() {
+    scenario::Scenario scenario;
+    scenario.outage.starts = *units::read_local_time("2026-06-03T06:00");
+    scenario.loads = {{.name = "lamp"}, {.name = "pump"}};
+    return scenario;
 }
 
-std::vector<answers::PinnedFinding> findings_of(const std::string& text) {
-    const auto read = scenario::read_scenario(text, "test", {});
-    EXPECT_TRUE(read);
-    const auto plan = outage::plan_outage(read->scenario);
-    EXPECT_TRUE(plan);
-    return answers::outage_start_findings(read->scenario, *plan);
+// So many hours after that, the packs half full at 12.1 V, and as far above and below.
+StartMoment after(double hours, double above_and_below = 0.0) {
+    StartMoment moment;
+    moment.start.at = hours * units::hour;
+    moment.packs = {.members = 64,
+                    .low = (12.1 - above_and_below) * volt,
+                    .middle = 12.1 * volt,
+                    .high = (12.1 + above_and_below) * volt,
+                    .charge = units::StateOfCharge(0.5)};
+    return moment;
 }
 
-TEST(outage_starts, a_motor_that_always_starts_is_not_worth_a_finding) {
-    EXPECT_THAT(findings_of(emptied("6", "100 %")), IsEmpty());
+JudgedStart judged(const StartMoment& moment) {
+    return {moment, {.binding = starting::Constraint::voltage_class}};
 }
 
-TEST(outage_starts, a_motor_that_starts_until_the_packs_are_low_says_until_when) {
-    const auto findings = findings_of(emptied("2", "100 %"));
-    ASSERT_FALSE(findings.empty());
-    const auto& finding = findings.front().finding;
-    EXPECT_EQ(finding.where, "load pump");
-    EXPECT_THAT(finding.text, HasSubstr("the packs stand at"));
-    EXPECT_TRUE(findings.front().at.has_value());
+const std::string why = "it is not made for the voltage of this unit";
+
+answers::PinnedFinding told(const StartStory& story) {
+    const auto findings = answers::outage_start_findings(with_a_pump(), {.stories = {story}});
+    EXPECT_EQ(findings.size(), 1U);
+    return findings.front();
 }
 
-const answers::PinnedFinding* about(const std::vector<answers::PinnedFinding>& findings,
-                                    std::string_view words) {
-    const auto found = std::ranges::find_if(findings, [&](const auto& pinned) {
-        return pinned.finding.text.find(words) != std::string::npos;
-    });
-    return found == findings.end() ? nullptr : &*found;
+TEST(outage_start_words, motors_that_start_are_not_worth_a_finding) {
+    EXPECT_THAT(answers::outage_start_findings(with_a_pump(), {}), IsEmpty());
 }
 
-const std::string recharged = R"([[charger]]
-name = "garden charger"
-kind = "generator"
-current = "100 A"
-hours = ["09:00-11:00"]
-days = [2]
-)";
-
-TEST(outage_starts, a_motor_that_never_starts_is_a_stop_from_the_first_time_on) {
-    const auto findings = findings_of(emptied("1", "40 %"));
-    const auto* found = about(findings, "Does not start, not even the first time: ");
-    ASSERT_NE(found, nullptr);
-    EXPECT_EQ(found->finding.severity, scenario::Severity::stop);
-    EXPECT_EQ(found->finding.where, "load pump");
-    EXPECT_FALSE(found->finding.mend.empty());
+TEST(outage_start_words, one_that_never_starts_is_a_stop_from_the_first_time_on) {
+    const auto pinned =
+        told({.load = 1, .starts = 3, .failed = 3, .first_failed = judged(after(0.0))});
+    EXPECT_EQ(pinned.finding.severity, scenario::Severity::stop);
+    EXPECT_EQ(pinned.finding.where, "load pump");
+    EXPECT_EQ(pinned.finding.text, "Does not start, not even the first time: " + why + ".");
+    EXPECT_FALSE(pinned.finding.mend.empty());
 }
 
-TEST(outage_starts, a_motor_that_fails_once_the_packs_are_low_is_a_stop_with_the_last_good_time) {
-    const auto findings = findings_of(emptied("2", "100 %", "7 mohm", "100 W"));
-    const auto* found = about(findings, "Starts until ");
-    ASSERT_NE(found, nullptr);
-    EXPECT_EQ(found->finding.severity, scenario::Severity::stop);
-    EXPECT_THAT(found->finding.text, HasSubstr(", then no longer: when the packs stand at "));
-    EXPECT_FALSE(found->when.empty());
+// 06:00 and 20 h are 02:00 of the day after Wednesday, and an hour less is 01:00.
+TEST(outage_start_words, one_that_starts_until_the_packs_are_low_says_until_when) {
+    const auto pinned = told({.load = 1,
+                              .starts = 24,
+                              .failed = 4,
+                              .last_good = after(19.0),
+                              .first_failed = judged(after(20.0))});
+    EXPECT_EQ(pinned.finding.text,
+              "Starts until Thursday 01:00, then no longer: when the packs are at 50 % and "
+              "12.1 V, " +
+                  why + ".");
+    EXPECT_EQ(pinned.when, "Thursday 02:00");
+    EXPECT_EQ(pinned.at, 20.0 * units::hour);
 }
 
-// A generator fills the packs again on the second morning.
-TEST(outage_starts, a_motor_that_starts_again_after_a_charge_is_a_stop_that_counts_its_failures) {
-    const auto findings = findings_of(emptied("2", "100 %", "7 mohm", "100 W") + recharged);
-    const auto* found = about(findings, "Does not start ");
-    ASSERT_NE(found, nullptr);
-    EXPECT_EQ(found->finding.severity, scenario::Severity::stop);
-    EXPECT_THAT(found->finding.text, HasSubstr(" times, first "));
+TEST(outage_start_words, one_that_starts_again_later_counts_its_failures) {
+    const auto pinned = told({.load = 1,
+                              .starts = 24,
+                              .failed = 4,
+                              .last_good = after(19.0),
+                              .first_failed = judged(after(20.0)),
+                              .good_after_failure = true});
+    EXPECT_THAT(pinned.finding.text,
+                HasSubstr("Does not start 4 of 24 times, the first on Thursday 02:00: when"));
 }
 
-// Two volts below the likely course nothing starts; half of the members are there.
-TEST(outage_starts, members_that_stand_lower_put_starts_in_doubt) {
-    const auto read = scenario::read_scenario(emptied("6", "100 %"), "test", {});
-    ASSERT_TRUE(read);
-    const auto plan = outage::plan_outage(read->scenario);
-    ASSERT_TRUE(plan);
-    ASSERT_GT(plan->starts.size(), 3u);
-    const auto lower = [&](double low, double high, std::size_t from) {
-        std::vector<sizing::StartState> states;
-        for (std::size_t i = 0; i < plan->starts.size(); ++i) {
-            const auto& start = plan->starts[i];
-            const double off = i < from ? 0.0 : 1.0;
-            states.push_back({.members = 64,
-                              .low = start.rested - off * low * units::volt,
-                              .middle = start.rested - off * high * units::volt,
-                              .high = start.rested - off * high * units::volt,
-                              .charge = start.charge});
-        }
-        return answers::outage_start_findings(read->scenario, *plan, states);
-    };
-    EXPECT_THAT(lower(0.0, 0.0, 0), IsEmpty());
-    const auto in_doubt = lower(2.5, 0.0, 2);
-    ASSERT_EQ(in_doubt.size(), 1u);
-    EXPECT_EQ(in_doubt[0].finding.severity, scenario::Severity::caution);
-    EXPECT_THAT(in_doubt[0].finding.text,
-                HasSubstr(fmt::format("May or may not start {} of {} times",
-                                      plan->starts.size() - 2, plan->starts.size())));
-    EXPECT_THAT(in_doubt[0].finding.text, HasSubstr(" four times in five)"));
-    const auto fails = lower(2.5, 2.5, 2);
-    ASSERT_FALSE(fails.empty());
-    EXPECT_EQ(fails[0].finding.severity, scenario::Severity::stop);
-    EXPECT_THAT(fails[0].finding.text, HasSubstr("Starts until "));
+TEST(outage_start_words, doubt_is_a_caution_with_how_far_apart_the_members_stand) {
+    const auto pinned =
+        told({.load = 1, .starts = 24, .doubtful = 4, .first_doubtful = judged(after(20.0, 0.4))});
+    EXPECT_EQ(pinned.finding.severity, scenario::Severity::caution);
+    EXPECT_THAT(pinned.finding.text,
+                HasSubstr("In doubt at 4 of 24 starts, the first on Thursday 02:00: when the packs "
+                          "are at 50 % and 12.1 V (11.7 V to 12.5 V four times in five), "));
+}
+
+TEST(outage_start_words, a_plate_that_cannot_be_used_leaves_it_unknown) {
+    const auto findings = answers::outage_start_findings(
+        with_a_pump(),
+        {.not_known = {{.where = "load[1].motor.voltage", .found = "24 V", .remedy = "say 12 V"}}});
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_EQ(findings[0].finding.severity, scenario::Severity::caution);
+    EXPECT_EQ(findings[0].finding.text, "Whether motors start is not known: 24 V.");
+    EXPECT_EQ(findings[0].finding.mend, "say 12 V");
 }
 
 }  // namespace

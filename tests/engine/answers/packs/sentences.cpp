@@ -28,15 +28,15 @@ questions::PacksFound two_where_one_would_last() {
 
 TEST(packs_sentences, a_pack_more_for_the_sake_of_a_motor_says_so) {
     auto found = two_where_one_would_last();
-    found.starts = questions::StartNeeds{.packs = 2, .load = "circular saw needs"};
+    found.starts = questions::StartNeeds{.packs = 2, .load = "circular saw"};
     EXPECT_THAT(packs_sentences(made::scenario(), found).front(),
-                HasSubstr("; one in all, more than 99 times in 100, but circular saw needs two to "
+                HasSubstr("; with one pack in all, more than 99 times in 100, but circular saw needs two to "
                           "start."));
 }
 
 TEST(packs_sentences, a_motor_that_one_fewer_would_start_is_not_named) {
     auto found = two_where_one_would_last();
-    found.starts = questions::StartNeeds{.packs = 1, .load = "circular saw needs"};
+    found.starts = questions::StartNeeds{.packs = 1, .load = "circular saw"};
     EXPECT_THAT(packs_sentences(made::scenario(), found).front(), Not(HasSubstr("to start")));
 }
 
@@ -55,7 +55,7 @@ TEST(packs_sentences, who_lives_by_a_machine_that_no_build_carries_is_sent_to_it
     auto scenario = made::scenario();
     scenario.loads.clear();
     const auto all = [&] {
-        return fmt::format("{}", fmt::join(packs_sentences(scenario, nothing_is_enough()), " "));
+        return words::in_english(words::together(packs_sentences(scenario, nothing_is_enough())));
     };
     EXPECT_THAT(all(), HasSubstr("plan for another source besides."));
     EXPECT_THAT(all(), Not(HasSubstr("supplier")));

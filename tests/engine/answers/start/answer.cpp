@@ -2,8 +2,8 @@
 
 #include "answers/start/chart.hpp"
 #include "faces/text.hpp"
-#include "questions/starts.hpp"
-#include "scenario/read.hpp"
+#include "questions/shared/starts.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -91,6 +91,27 @@ TEST(start_answer, a_motor_that_will_not_start_is_a_stop_and_says_what_helps) {
     EXPECT_FALSE(answer.findings.front().finding.mend.empty());
 }
 
+// 25 A at 120 V are 3 kVA, twice what this inverter gives for an instant.
+TEST(start_answer, where_the_inverter_is_too_small_more_packs_are_not_asked_for) {
+    const auto answer =
+        answered(with("\"3000 W\"\nsurge = \"6000 W\"", "\"1000 W\"\nsurge = \"1500 W\""));
+    std::vector<std::string> sentences;
+    for (const auto& sentence : answer.sentences)
+        sentences.push_back(in_english(sentence));
+    EXPECT_THAT(sentences, testing::Contains(testing::AllOf(
+                               HasSubstr("The pump "),
+                               HasSubstr("More packs do not help: the inverter is the limit."))));
+}
+
+TEST(start_answer, all_at_once_are_mended_by_an_order) {
+    const auto answer = answered(with("count = 4", "count = 1"));
+    const auto all = std::ranges::find_if(answer.findings, [](const auto& pinned) {
+        return pinned.finding.where == "all motors at once";
+    });
+    ASSERT_NE(all, answer.findings.end());
+    EXPECT_THAT(in_english(all->finding.mend), testing::StartsWith("Switch on one by one, "));
+}
+
 TEST(start_answer, a_twelve_volt_motor_is_judged_on_the_bus) {
     const auto answer = answered(std::string(workshop));
     EXPECT_EQ(answer.starts.back().name, "bilge pump");
@@ -129,7 +150,8 @@ TEST(start_answer, nothing_to_start_is_said_plainly) {
     const auto from = workshop.find("[[load]]");
     std::string text(workshop.substr(0, from));
     text += "[[load]]\nname = \"lamp\"\npower = \"20 W\"\n";
-    EXPECT_THAT(answered(text).sentences.front(), HasSubstr("No load of this file has a motor"));
+    EXPECT_THAT(in_english(answered(text).sentences.front()),
+                HasSubstr("No load of this file has a motor"));
 }
 
 }  // namespace

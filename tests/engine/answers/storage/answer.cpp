@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -13,14 +13,14 @@ Answer answer(const scenario::Overrides& overrides = {}) {
     const auto read = scenario::read_scenario_file(
         CANDLEMARK_SOURCE_DIR "/tests/published/questions/eight_months_in_the_garage.toml",
         overrides);
-    if (!read) throw std::runtime_error(read.error().front().found);
+    if (!read) throw std::runtime_error(words::in_english(read.error().front().found));
     return storage_answer(read->scenario, *handling::storage(read->scenario));
 }
 
 std::string all_sentences(const Answer& answer) {
     std::string all;
     for (const auto& sentence : answer.sentences)
-        all += sentence + " ";
+        all += in_english(sentence) + " ";
     return all;
 }
 
@@ -29,7 +29,8 @@ TEST(storage_answer, what_is_left_is_told_with_and_without_the_switch) {
     const auto told = answer();
     EXPECT_THAT(told.sentences.front(), HasSubstr("16 % left, of 70 %"));
     EXPECT_THAT(all_sentences(told), HasSubstr("With the master switch open it would have 55 %"));
-    EXPECT_THAT(all_sentences(told), HasSubstr("should have been topped up by"));
+    EXPECT_THAT(all_sentences(told), HasSubstr("It should have been topped up by "));
+    EXPECT_THAT(all_sentences(told), HasSubstr("; topping it up by "));
     ASSERT_NE(value_at(told.values, "ready"), nullptr);
     EXPECT_FALSE(std::get<bool>(value_at(told.values, "ready")->held));
 }
@@ -46,6 +47,17 @@ TEST(storage_answer, with_the_switch_open_it_is_ready) {
     const auto told = answer({{"storage.master_switch_open", "true"}});
     EXPECT_THAT(told.sentences.front(), HasSubstr("55 % left"));
     EXPECT_TRUE(std::get<bool>(value_at(told.values, "ready")->held));
+}
+
+TEST(storage_answer, in_german_it_is_whole_sentences) {
+    const auto german = *words::language("de");
+    const auto told = answer();
+    EXPECT_THAT(
+        words::in(german, told.sentences.front()),
+        testing::MatchesRegex("Nicht bereit am [0-9]+\\. [A-Za-zä]+ 20[0-9]+: noch 16 %, von "
+                              "70 % beim Weglegen am [0-9]+\\. [A-Za-zä]+ 20[0-9]+\\."));
+    EXPECT_THAT(words::in(german, told.sentences.at(2)),
+                HasSubstr("Bei ausgeschaltetem Hauptschalter hätte sie noch 55 %"));
 }
 
 TEST(storage_answer, the_way_to_the_numbers_and_their_course_are_there) {

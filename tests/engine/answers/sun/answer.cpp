@@ -9,7 +9,8 @@
 #include "faces/bars.hpp"
 #include "faces/json.hpp"
 #include "faces/text.hpp"
-#include "scenario/read.hpp"
+#include "scenario/file/read.hpp"
+#include "support/known_in_german.hpp"
 #include "support/weather_text.hpp"
 
 namespace {
@@ -58,7 +59,7 @@ Answer answer_of(const std::string& text, const questions::SunAsked& asked = {.w
     const scenario::ReadScenario read{.scenario = scenario_of(text),
                                       .file_name = folder.empty() ? "" : folder + "/sun.toml"};
     const auto found = questions::find(read, asked, {});
-    if (!found) throw std::runtime_error(found.error().front().found);
+    if (!found) throw std::runtime_error(words::in_english(found.error().front().found));
     return answers::answer_of(*found);
 }
 
@@ -122,7 +123,7 @@ TEST(sun_answer, where_no_plan_is_possible_the_panels_alone_are_answered_for_and
     EXPECT_TRUE(std::holds_alternative<Absent>(value_at(answer.values, "panels")->held));
     EXPECT_EQ(answer.bars.size(), 2u);
     const auto told = std::ranges::any_of(answer.findings, [](const auto& pinned) {
-        return pinned.finding.where == "pack" &&
+        return pinned.finding.where == "packs" &&
                pinned.finding.severity == scenario::Severity::note;
     });
     EXPECT_TRUE(told);
@@ -174,6 +175,30 @@ TEST(sun_answer, a_file_that_cannot_be_read_is_an_error_at_its_key) {
     text.replace(text.find("name = \"Chicago IL\""), 19, "weather_file = \"missing.epw\"");
     EXPECT_FALSE(
         questions::find({.scenario = scenario_of(text + unit)}, questions::SunAsked{}, {}));
+}
+
+TEST(sun_answer, is_known_in_german_with_its_bars_curves_findings_and_working) {
+    const auto answer = answer_of(january + unit, {.weathers = 100, .most_panels = 4});
+    const auto known = words::expect_known_in_german;
+    std::ranges::for_each(answer.sentences, known);
+    for (const auto& chart : answer.bars) {
+        known(chart.title);
+        for (const Bar& bar : chart.bars) {
+            known(bar.label);
+            known(bar.words);
+        }
+    }
+    known(answer.curves->title);
+    for (const auto& curve : answer.curves->curves)
+        known(curve.label);
+    for (const auto& pinned : answer.findings)
+        for (const auto* said : {&pinned.finding.where, &pinned.finding.text, &pinned.finding.mend})
+            known(*said);
+    for (const auto& row : answer.working)
+        for (const auto* said : {&row.section, &row.quantity, &row.value.shown, &row.source})
+            known(*said);
+    EXPECT_THAT(words::in(words::german(), answer.sentences.front()),
+                HasSubstr("Drei Module in Chicago IL geben über 4 Tage"));
 }
 
 TEST(sun_answer, no_line_is_wider_than_the_page) {

@@ -5,10 +5,9 @@
 #include "faces/json.hpp"
 #include "faces/sheet.hpp"
 #include "faces/text.hpp"
-#include "faces/wiring_svg.hpp"
 #include "fitting/ways.hpp"
-#include "questions/draws.hpp"
-#include "scenario/read.hpp"
+#include "questions/shared/draws.hpp"
+#include "scenario/file/read.hpp"
 
 namespace {
 
@@ -41,7 +40,7 @@ TEST(wiring_answer, a_build_that_fits_has_no_stop_and_never_says_safe) {
         EXPECT_THAT(face, Not(HasSubstr("complies")));
         EXPECT_THAT(face, Not(HasSubstr("nan")));
     }
-    EXPECT_EQ(answer.closing, closing_line);
+    EXPECT_EQ(answer.closing, closing_line());
 }
 
 TEST(wiring_answer, the_answer_has_the_keys_scripts_rely_on) {
@@ -50,10 +49,10 @@ TEST(wiring_answer, the_answer_has_the_keys_scripts_rely_on) {
     const auto& circuits = std::get<List>(value_at(answer.values, "circuits")->held);
     ASSERT_EQ(circuits.size(), 4U);
     const auto& lamps = std::get<Members>(circuits[3].held);
-    EXPECT_EQ(std::get<std::string>(value_at(lamps, "verdict")->held), "fails");
+    EXPECT_EQ(std::get<words::Said>(value_at(lamps, "verdict")->held), "fails");
     EXPECT_EQ(std::get<Quantity>(value_at(lamps, "fuse_window.largest")->held).shown, "5 A");
     EXPECT_EQ(std::get<Quantity>(value_at(lamps, "fuse_window.smallest")->held).shown, "5 A");
-    EXPECT_EQ(std::get<std::string>(value_at(lamps, "weakest_link")->held), "5 A switch");
+    EXPECT_EQ(std::get<words::Said>(value_at(lamps, "weakest_link")->held), "5 A switch");
     const auto& link = std::get<Members>(std::get<List>(value_at(lamps, "links")->held)[1].held);
     EXPECT_EQ(std::get<Quantity>(value_at(link, "derated")->held).value, 5.0);
     EXPECT_NEAR(std::get<Quantity>(value_at(link, "carries")->held).value, 36.0 * 1.1 / 10.5,
@@ -66,7 +65,7 @@ TEST(wiring_answer, what_the_file_does_not_name_is_asked_for) {
               "The file describes no circuit, so there is little to check.");
     const auto asked = [&answer](std::string_view words) {
         return std::ranges::any_of(answer.findings, [words](const PinnedFinding& pinned) {
-            return pinned.finding.text.find(words) != std::string::npos;
+            return in_english(pinned.finding.text).find(words) != std::string::npos;
         });
     };
     EXPECT_TRUE(asked("main fuse, switch and cable cannot be checked"));
@@ -79,7 +78,7 @@ TEST(wiring_answer, lead_acid_in_a_shut_case_is_a_stop) {
     scenario.enclosure = scenario::Case{.lid = "closed"};
     const Answer answer = answer_of(scenario);
     const auto found = std::ranges::find_if(answer.findings, [](const PinnedFinding& pinned) {
-        return pinned.finding.text.find("hydrogen") != std::string::npos;
+        return in_english(pinned.finding.text).find("hydrogen") != std::string::npos;
     });
     ASSERT_NE(found, answer.findings.end());
     EXPECT_EQ(found->finding.severity, scenario::Severity::stop);
@@ -99,39 +98,7 @@ TEST(wiring_draws, loads_that_run_for_hours_are_told_from_those_that_do_not) {
 
 // ---- The picture.
 
-TEST(wiring_diagram, every_part_has_a_box_of_its_own_and_lines_end_at_boxes) {
-    const Answer answer = answer_of(read("ice_storm.toml").scenario);
-    const WiringDiagram& diagram = *answer.wiring;
-    for (const auto& box : diagram.boxes) {
-        EXPECT_LE(box.x + 0.5, diagram.width);
-        EXPECT_GE(box.x, 0.5);
-        EXPECT_EQ(std::ranges::count(diagram.boxes, box.id, &DiagramBox::id), 1) << box.id;
-        for (const auto& other : diagram.boxes) {
-            const bool apart = &box == &other || box.kind == BoxKind::bus ||
-                               other.kind == BoxKind::bus || box.x != other.x || box.y != other.y;
-            EXPECT_TRUE(apart) << box.id << " lies on " << other.id;
-        }
-    }
-    for (const auto& line : diagram.lines) {
-        EXPECT_EQ(std::ranges::count(diagram.boxes, line.from, &DiagramBox::id), 1) << line.from;
-        EXPECT_EQ(std::ranges::count(diagram.boxes, line.to, &DiagramBox::id), 1) << line.to;
-    }
-    EXPECT_THAT(diagram.description, HasSubstr("4 packs on a bus"));
-}
-
-TEST(wiring_svg, words_with_signs_of_xml_stay_words) {
-    auto scenario = read("swap/as_built.toml").scenario;
-    scenario.title = "<b>\"A\" & B</b>";
-    const std::string svg = in_svg(*answer_of(scenario).wiring, scenario.title);
-    EXPECT_THAT(svg, HasSubstr("&lt;b&gt;&quot;A&quot; &amp; B&lt;/b&gt;"));
-    EXPECT_THAT(svg, Not(HasSubstr("<b>")));
-    EXPECT_THAT(svg, HasSubstr(">STOP<"));
-    EXPECT_TRUE(svg.starts_with("<svg "));
-    EXPECT_TRUE(svg.ends_with("</svg>\n"));
-    EXPECT_EQ(in_xml("a\x01"), "a?");
-}
-
-TEST(sheet, the_page_holds_picture_fuse_table_findings_and_cautions) {
+TEST(wiring_answer, its_page_holds_picture_fuse_table_findings_and_cautions) {
     const std::string html = in_html(answer_of(read("swap/as_built.toml").scenario));
     for (const char* part : {"<svg ", "The circuits", "Part by part", "What would fit", "STOP",
                              "Never put in a larger fuse", "Arithmetic, not approval"}) {

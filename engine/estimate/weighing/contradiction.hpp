@@ -1,0 +1,28 @@
+// Readings that cannot be true together. method.md (8)
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "estimate/weighing/batch.hpp"
+
+namespace estimate {
+
+// Readings that cannot be true together with the others.
+//   odd       places in the log of each whose absence lets the others be true; all of them where
+//             none does
+struct Contradiction {
+    std::vector<std::size_t> odd;
+    bool one_of_them = false;  // leaving out one of these is enough
+};
+
+//   plan      members of the plan
+//   fitted    linear forms that were fitted, the plan's first; if none were, one is fitted to it
+[[nodiscard]] std::optional<Contradiction> contradiction_in(const Batch& plan,
+                                                            std::vector<Linear> fitted,
+                                                            const Unknowns& unknowns,
+                                                            const Runner& runner,
+                                                            const Story& story);
+
+}  // namespace estimate
