@@ -620,6 +620,13 @@ std::vector<outage::SunChange> World::sun(Values values, int panels) const {
     return sun(light(values), panels);
 }
 
+World::World() = default;
+World::World(const World& other) = default;
+World::World(World&& other) noexcept = default;
+World& World::operator=(const World& other) = default;
+World& World::operator=(World&& other) noexcept = default;
+World::~World() = default;
+
 int World::packs() const {
     return outage::count_of(ready_->kinds);
 }

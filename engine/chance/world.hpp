@@ -115,6 +115,12 @@ class PatternsByLoads;
 
 class World {
   public:
+    World(const World& other);
+    World(World&& other) noexcept;
+    World& operator=(const World& other);
+    World& operator=(World&& other) noexcept;
+    ~World();
+
     //   scenario, folder  what `ready` was made of
     //   fails             where `like` names nothing; never where `ready` could be made
     [[nodiscard]] static units::Result<World> of(const scenario::Scenario& scenario,
@@ -165,6 +171,8 @@ class World {
     [[nodiscard]] std::optional<int> start_date(Values values) const;
 
   private:
+    World();
+
     // Where a day's snow stands among the unknowns.
     //   falls   absent where a weather file tells it
     struct SnowPlaces {

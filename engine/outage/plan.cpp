@@ -151,6 +151,13 @@ bool differ(const Course& a, const Course& b) {
 
 }  // namespace
 
+Plan::Plan() = default;
+Plan::Plan(const Plan& other) = default;
+Plan::Plan(Plan&& other) noexcept = default;
+Plan& Plan::operator=(const Plan& other) = default;
+Plan& Plan::operator=(Plan&& other) noexcept = default;
+Plan::~Plan() = default;
+
 Plan plan_outage(const Ready& ready) {
     Plan plan;
     std::vector<SunOfDay> days;

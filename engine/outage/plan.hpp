@@ -43,6 +43,13 @@ struct MorePacks {
 };
 
 struct Plan {
+    Plan();
+    Plan(const Plan& other);
+    Plan(Plan&& other) noexcept;
+    Plan& operator=(const Plan& other);
+    Plan& operator=(Plan&& other) noexcept;
+    ~Plan();
+
     Course likely;
     Course earliest;         // every uncertain input at its hungry end, sun at its dull end
     Course latest;           // every uncertain input at its frugal end, sun at its bright end

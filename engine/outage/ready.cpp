@@ -189,11 +189,20 @@ unit::Warmth warmth_of(const scenario::Scenario& scenario, const std::string& fo
                        assumptions);
 }
 
+Ready::Ready() = default;
+Ready::Ready(const Ready& other) = default;
+Ready::Ready(Ready&& other) noexcept = default;
+Ready& Ready::operator=(const Ready& other) = default;
+Ready& Ready::operator=(Ready&& other) noexcept = default;
+Ready::~Ready() = default;
+
 Result<Ready> make_ready(const scenario::Scenario& written, const std::string& folder) {
     auto likened = motor::with_appliances(written);
     if (!likened) return fail(std::move(likened.error()));
     const scenario::Scenario& scenario = likened->scenario;
-    Ready ready{.outage = scenario.outage, .assumptions = std::move(likened->assumptions)};
+    Ready ready;
+    ready.outage = scenario.outage;
+    ready.assumptions = std::move(likened->assumptions);
     Errors errors;
     add_open_end(ready);
     const auto warmth = warmth_of_packs(scenario, folder, ready.assumptions);

@@ -35,6 +35,13 @@ struct SkyModels {
 };
 
 struct Ready {
+    Ready();
+    Ready(const Ready& other);
+    Ready(Ready&& other) noexcept;
+    Ready& operator=(const Ready& other);
+    Ready& operator=(Ready&& other) noexcept;
+    ~Ready();
+
     scenario::Outage outage;
     PackKinds kinds;                // of pack, alike ones together
     std::array<Unit, 3> units;      // by End: only the inverter's idle differs

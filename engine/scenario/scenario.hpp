@@ -74,7 +74,15 @@ struct Clock {
     std::optional<units::Duration> ahead_by;
 };
 
+// What copies, moves and ends it stands in one object file: a hundred files would make it anew.
 struct Scenario {
+    Scenario();
+    Scenario(const Scenario& other);
+    Scenario(Scenario&& other) noexcept;
+    Scenario& operator=(const Scenario& other);
+    Scenario& operator=(Scenario&& other) noexcept;
+    ~Scenario();
+
     std::string title;
     Outage outage;
     Place place;
