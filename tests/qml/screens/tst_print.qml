@@ -108,6 +108,7 @@ TestCase {
         sheet.ask([{ name: "hall", detail: "upstairs" }])
         tryVerify(() => sheet.opened)
         compare(part("printer_hall").spoken, "hall, upstairs")
+        tryVerify(() => part("printer_hall").width > 0, 5000, "it is laid out")
         tap(part("printer_hall"))
         tryVerify(() => !sheet.opened)
         verify(part("printTold").text.includes("hall takes nothing"))
