@@ -137,26 +137,21 @@ SplitPage {
                 Layout.fillWidth: true
                 text: qsTr("Month")
             }
-            Grid {
-                id: months
+            EvenGrid {
                 objectName: "months"
                 Layout.fillWidth: true
                 readonly property real least: 84 * Math.max(1, Tokens.textScale)
-                columns: Math.max(2, Math.min(6, Math.floor((width + spacing) / (least + spacing))))
-                spacing: Tokens.gapSmall
-                Repeater {
-                    model: sun.months
-                    ChoiceButton {
-                        required property string modelData
-                        required property int index
-                        objectName: "month_" + (index + 1)
-                        width: (months.width - (months.columns - 1) * months.spacing) / months.columns
-                        leftPadding: 8
-                        rightPadding: 4
-                        text: modelData
-                        chosen: index + 1 === sun.month
-                        onClicked: sun.setMonth(index + 1)
-                    }
+                columns: Math.max(2, Math.min(6, Math.floor((width + Tokens.gapSmall) / (least + Tokens.gapSmall))))
+                model: sun.months
+                ChoiceButton {
+                    required property string modelData
+                    required property int index
+                    objectName: "month_" + (index + 1)
+                    leftPadding: 8
+                    rightPadding: 4
+                    text: modelData
+                    chosen: index + 1 === sun.month
+                    onClicked: sun.setMonth(index + 1)
                 }
             }
             Fold {

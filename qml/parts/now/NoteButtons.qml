@@ -1,9 +1,9 @@
-// Six large buttons: what was read, done or seen is written down by them.
+// Six large buttons, all of one size: what was read, done or seen is written down by them.
 pragma ComponentBehavior: Bound
 import QtQuick
 import Candlemark
 
-Grid {
+EvenGrid {
     id: buttons
 
     signal asked(string kind)
@@ -17,20 +17,14 @@ Grid {
         { kind: "happened", sign: "!", word: qsTr("Happened"), spoken: qsTr("Write down what happened") }
     ]
 
-    columnSpacing: Tokens.gapSmall
-    rowSpacing: Tokens.gapSmall
-
-    Repeater {
-        model: buttons.kinds
-        NoteButton {
-            required property var modelData
-            objectName: "note_" + modelData.kind
-            width: (buttons.width - (buttons.columns - 1) * Tokens.gapSmall) / buttons.columns
-            sign: modelData.sign
-            text: modelData.word
-            spoken: modelData.spoken
-            enabled: buttons.enabled
-            onClicked: buttons.asked(modelData.kind)
-        }
+    model: kinds
+    NoteButton {
+        required property var modelData
+        objectName: "note_" + modelData.kind
+        sign: modelData.sign
+        text: modelData.word
+        spoken: modelData.spoken
+        enabled: buttons.enabled
+        onClicked: buttons.asked(modelData.kind)
     }
 }
