@@ -22,7 +22,8 @@ struct ShownUnit {
     std::string_view name;
     double numerator = 1.0;
     double denominator = 1.0;
-    double smallest = 1.0;  // number shown in it while there is a smaller unit
+    double smallest = 1.0;       // number shown in it while there is a smaller unit
+    bool may_be_nothing = true;  // "0 Ah", not "0 mAh"
 };
 
 using Units = std::span<const ShownUnit>;
@@ -34,7 +35,7 @@ constexpr Ladder<4> powers = {{{"mW", 1, 1e3}, {"W"}, {"kW", 1e3}, {"MW", 1e6}}}
 constexpr Ladder<3> apparent_powers = {{{"VA"}, {"kVA", 1e3}, {"MVA", 1e6}}};
 constexpr Ladder<2> reactive_powers = {{{"var"}, {"kvar", 1e3}}};
 constexpr Ladder<3> energies = {{{"Wh", 3.6e3}, {"kWh", 3.6e6}, {"MWh", 3.6e9}}};
-constexpr Ladder<2> charges = {{{"mAh", 3.6}, {"Ah", 3.6e3}}};
+constexpr Ladder<2> charges = {{{"mAh", 3.6, 1, 1, false}, {"Ah", 3.6e3}}};
 constexpr Ladder<3> voltages = {{{"mV", 1, 1e3}, {"V"}, {"kV", 1e3}}};
 constexpr Ladder<4> currents = {{{"µA", 1, 1e6}, {"mA", 1, 1e3}, {"A"}, {"kA", 1e3}}};
 constexpr Ladder<5> resistances = {
@@ -162,8 +163,9 @@ bool is_nothing(Units choices, double value) {
 // Nothing is shown in the SI unit.
 const ShownUnit& shown_unit(Units choices, double value, int significant) {
     if (!is_nothing(choices, value)) return best_unit(choices, value, significant);
-    const auto base = std::ranges::find_if(
-        choices, [](const ShownUnit& unit) { return unit.numerator >= unit.denominator; });
+    const auto base = std::ranges::find_if(choices, [](const ShownUnit& unit) {
+        return unit.may_be_nothing && unit.numerator >= unit.denominator;
+    });
     return base == choices.end() ? choices.front() : *base;
 }
 
@@ -215,7 +217,7 @@ double in_celsius(double kelvins) {
 
 // What people in the United States say beside it, and how many of it go into one SI unit.
 //   source  [NIST SP 811] appendix B.8: pound, foot, inch and gallon (231 cubic inches) by their
-//           exact definitions, a mile of 5280 feet, 16 ounces a pound
+//           exact definitions, a mile of 5280 feet, 16 ounces a pound, 128 fluid ounces a gallon
 struct Beside {
     Dimension dimension;
     std::string_view metric;  // beside this unit alone
@@ -223,16 +225,19 @@ struct Beside {
     double in_one_si;
     double offset;
 };
-constexpr std::array<Beside, 9> us_units{
-    {{temperature, "°C", "°F", 1.8, 32.0},
-     {temperature_difference, "K", "°F", 1.8, 0.0},
-     {mass, "g", "oz", 16.0 / 0.45359237, 0.0},
-     {mass, "kg", "lb", 1.0 / 0.45359237, 0.0},
-     {mass, "t", "lb", 1.0 / 0.45359237, 0.0},
-     {length, "mm", "in", 1.0 / 0.0254, 0.0},
-     {length, "m", "ft", 1.0 / 0.3048, 0.0},
-     {length, "km", "mi", 1.0 / (5280 * 0.3048), 0.0},
-     {volume, "L", "gal", 1.0 / (231 * 0.0254 * 0.0254 * 0.0254), 0.0}}};
+constexpr double gallon = 231 * 0.0254 * 0.0254 * 0.0254;  // m³
+constexpr std::array<Beside, 12> us_units{{{temperature, "°C", "°F", 1.8, 32.0},
+                                           {temperature_difference, "K", "°F", 1.8, 0.0},
+                                           {mass, "g", "oz", 16.0 / 0.45359237, 0.0},
+                                           {mass, "kg", "lb", 1.0 / 0.45359237, 0.0},
+                                           {mass, "t", "lb", 1.0 / 0.45359237, 0.0},
+                                           {length, "mm", "in", 1.0 / 0.0254, 0.0},
+                                           {length, "m", "ft", 1.0 / 0.3048, 0.0},
+                                           {length, "km", "mi", 1.0 / (5280 * 0.3048), 0.0},
+                                           {area, "m²", "ft²", 1.0 / (0.3048 * 0.3048), 0.0},
+                                           {volume, "mL", "fl oz", 128.0 / gallon, 0.0},
+                                           {volume, "L", "gal", 1.0 / gallon, 0.0},
+                                           {volume, "m³", "gal", 1.0 / gallon, 0.0}}};
 
 const Beside* beside(const Language& language, Dimension dimension, std::string_view metric) {
     if (!language.us_units) return nullptr;
@@ -242,11 +247,13 @@ const Beside* beside(const Language& language, Dimension dimension, std::string_
     return found == us_units.end() ? nullptr : &*found;
 }
 
-// Of SI, or of degrees Celsius.
+// Of SI, or of degrees Celsius. What is not nothing keeps two digits, however small.
 std::string us_number(const Beside& other, double metric) {
     const double us = metric * other.in_one_si + other.offset;
-    if (other.offset != 0.0) return fmt::format("{:.0f}", us);
-    return fmt::format("{:.{}f}", us, std::abs(us) < 1.0 ? 2 : std::abs(us) < 10.0 ? 1 : 0);
+    const double size = std::abs(us);
+    if (other.offset != 0.0 || us == 0.0) return fmt::format("{:.0f}", us);
+    if (size < 0.1) return to_significant(us, 2);
+    return fmt::format("{:.{}f}", us, size < 1.0 ? 2 : size < 10.0 ? 1 : 0);
 }
 
 std::string in_brackets(const Language& language, const Beside& other, double metric) {
@@ -305,8 +312,9 @@ std::string in_its_unit(const Language& language, const Amount& amount, const Sh
 std::string shown_in_ladder(const Language& language, const Amount& amount) {
     const Units choices = units_of(amount.dimension);
     const ShownUnit& unit = shown_unit(choices, amount.si, amount.digits);
+    const double si = is_nothing(choices, amount.si) ? 0.0 : amount.si;
     return with_best_unit(language, choices, amount.si, amount.digits) +
-           and_beside(language, amount.dimension, unit.name, amount.si);
+           and_beside(language, amount.dimension, unit.name, si);
 }
 
 }  // namespace
@@ -371,6 +379,7 @@ InOneUnit in_one_unit(const Between& between) {
 
 std::string from_to(const Language& language, const std::string& low, const std::string& high,
                     std::string_view unit) {
+    if (low == high) return with_unit(language, high, unit);
     return in(language, said<"{low} to {high}">(with_mark(language, with_true_minus(low)),
                                                 with_unit(language, high, unit)));
 }

@@ -1,5 +1,6 @@
 // Whatever is said of a quantity or a time, every face has it whole in the reader's units and
 // clock: never one end of a range, a number without its other unit, or a bare hour.
+#include <map>
 #include <regex>
 
 #include "faces/csv.hpp"
@@ -24,12 +25,13 @@ struct Kind {
     double least;  // SI
     double most;
 };
-constexpr std::array<Kind, 6> kinds{{{Dimension::temperature, 213.15, 393.15},
+constexpr std::array<Kind, 7> kinds{{{Dimension::temperature, 213.15, 393.15},
                                      {Dimension::temperature_difference, 0.1, 60.0},
-                                     {Dimension::mass, 1e-3, 5e3},
-                                     {Dimension::length, 1e-3, 1e6},
+                                     {Dimension::mass, 1e-5, 5e3},
+                                     {Dimension::length, 1e-5, 1e6},
                                      {Dimension::area, 5e-8, 9e-5},
-                                     {Dimension::volume, 2e-3, 0.9}}};
+                                     {Dimension::area, 0.02, 50.0},
+                                     {Dimension::volume, 1e-7, 20.0}}};
 
 double between(double least, double most) {
     return least + (most - least) * *rc::gen::inRange(0, 1'000'001) * 1e-6;
@@ -49,8 +51,7 @@ Part some_quantity() {
     const Kind& kind = kinds[*rc::gen::inRange<std::size_t>(0, kinds.size())];
     switch (*rc::gen::inRange(0, 4)) {
         case 0: {
-            // What is known of a thing spans less than tenfold: both ends stand in one unit, and an
-            // end a million times smaller has no digits left in it.
+            // What is known of a thing spans less than tenfold: both ends stand in one unit.
             const double one = si_of(kind);
             const double other = kind.dimension == Dimension::temperature
                                      ? si_of(kind)
@@ -163,19 +164,34 @@ bool agree(const std::string& metric, const std::string& us, const Pair& pair) {
     return std::abs(value_of(us) - exact) <= rounding * pair.factor + own;
 }
 
-// The text without the pairs of this kind; each holds two numbers or one on either side.
+const std::regex& form_of(const std::string& text) {
+    static std::map<std::string, std::regex> made;
+    return made.try_emplace(text, text).first->second;
+}
+
+// Whether the numbers of a pair are the same on either side of its bracket. Two that are one in the
+// other unit may stand there as one.
+void expect_whole(const std::smatch& found, const Pair& pair) {
+    RC_LOG() << found.str();
+    RC_ASSERT(found[2].matched || !found[4].matched);
+    if (pair.factor == 0.0) return;
+    RC_ASSERT(agree(found[1], found[3], pair));
+    if (found[2].matched) RC_ASSERT(agree(found[2], found[4].matched ? found[4] : found[3], pair));
+    for (const auto place : {3, 4})
+        if (found[place].matched && value_of(found[place]) == 0.0)
+            RC_ASSERT(pair.offset != 0.0 || value_of(found[place - 2]) == 0.0);
+}
+
+// The text without the pairs of this kind.
 std::string without(const std::string& text, const Pair& pair) {
-    const std::regex both(one_or_two + pair.metric + " \\(" + one_or_two + pair.us + "\\)");
+    const std::regex& both =
+        form_of(one_or_two + pair.metric + " \\(" + one_or_two + pair.us + "\\)");
     std::string rest;
     auto from = text.begin();
     for (std::sregex_iterator at(text.begin(), text.end(), both), end; at != end; ++at) {
-        const std::smatch& found = *at;
-        RC_ASSERT(found[2].matched == found[4].matched);
-        RC_LOG() << found.str();
-        RC_ASSERT((pair.factor == 0.0 || agree(found[1], found[3], pair)));
-        RC_ASSERT((pair.factor == 0.0 || !found[2].matched || agree(found[2], found[4], pair)));
-        rest.append(from, found[0].first);
-        from = found[0].second;
+        expect_whole(*at, pair);
+        rest.append(from, (*at)[0].first);
+        from = (*at)[0].second;
     }
     return rest.append(from, text.end());
 }
@@ -189,20 +205,43 @@ const std::vector<Pair>& pairs() {
                                        {"mm", "in", 1.0 / 25.4},
                                        {"m", "ft", 1.0 / 0.3048},
                                        {"km", "mi", 1.0 / 1.609344},
+                                       {"mL", "fl oz", 128.0 / 3785.411784},
                                        {"L", "gal", 1.0 / 3.785411784},
+                                       {"m³", "gal", 1e3 / 3.785411784},
+                                       {"m²", "ft²", 1.0 / (0.3048 * 0.3048)},
                                        {"mm²", "AWG", 0.0},  // no straight line; see amount.cpp
                                        {"AWG", "mm²", 0.0}};
     return all;
 }
 
 bool has_unit(const std::string& text, const std::string& unit) {
-    return std::regex_search(text, std::regex("[0-9] " + unit + "(?![a-zA-Z²/0-9])"));
+    return std::regex_search(text, form_of("[0-9] " + unit + "(?![a-zA-Z²³/0-9])"));
 }
 
 void expect_metric(const std::string& text) {
     RC_LOG() << text;
-    for (const char* unit : {"°F", "oz", "lb", "in", "ft", "mi", "gal"})
+    for (const char* unit : {"°F", "oz", "fl oz", "lb", "in", "ft", "ft²", "mi", "gal"})
         RC_ASSERT(!has_unit(text, unit));
+}
+
+// Each number with a unit stands in a pair: nothing is left beside them.
+void expect_both(const std::string& text) {
+    RC_LOG() << text;
+    std::string rest = text;
+    for (const Pair& pair : pairs())
+        rest = without(rest, pair);
+    RC_LOG() << rest;
+    expect_metric(rest);
+    for (const Pair& pair : pairs())
+        RC_ASSERT(!has_unit(rest, pair.metric));
+}
+
+TEST(said_units, every_quantity_is_metric_alone_or_whole_in_both) {
+    EXPECT_TRUE(rc::check([] {
+        const words::Language reader = some_reader();
+        for (const std::string& text : faces_of(some_answer(), reader))
+            reader.us_units ? expect_both(text) : expect_metric(text);
+    }));
 }
 
 // ---- The clock.

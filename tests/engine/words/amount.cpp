@@ -20,6 +20,21 @@ TEST(amount, stands_beside_what_people_in_the_united_states_say) {
     EXPECT_EQ(in(english(), amount(20.0 * kilogram)), "20 kg");
 }
 
+// 1 km is 0.62137 mi, 1 m a thousandth of that; 29.5735 mL are a fluid ounce, 3.785411784 L a gallon.
+TEST(amount, what_is_not_nothing_is_not_shown_as_nothing) {
+    EXPECT_EQ(in(us, between(1.0 * metre, 1000.0 * metre)), "0.001 to 1 km (0.00062 to 0.62 mi)");
+    EXPECT_EQ(in(us, amount(0.1e-3 * metre)), "0.1 mm (0.0039 in)");
+    EXPECT_EQ(in(us, amount(Mass())), "0 kg (0 lb)");
+    EXPECT_EQ(in(us, Amount{Dimension::volume, 59.147e-6}), "59.1 mL (2.0 fl oz)");
+    EXPECT_EQ(in(us, Amount{Dimension::volume, 3.785411784}), "3.79 m³ (1000 gal)");
+    EXPECT_EQ(in(us, Amount{Dimension::area, 2.0}), "2 m² (22 ft²)");
+    EXPECT_EQ(in(english(), amount(Charge())), "0 Ah");
+}
+
+TEST(amount, two_ends_that_are_one_beside_are_told_once) {
+    EXPECT_EQ(in(us, between(20.0 * kilogram, 20.1 * kilogram)), "20 to 20.1 kg (44 lb)");
+}
+
 // 0 degC is 32 degF and 10 degC is 50 degF; a range is never converted by half.
 TEST(amount, a_range_is_converted_whole) {
     EXPECT_EQ(in(us, between(celsius(0.0), celsius(10.0))), "0 to 10 °C (32 to 50 °F)");
