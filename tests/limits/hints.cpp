@@ -26,7 +26,8 @@ constexpr const char* bare = R"((-?[0-9][^;,()?"]*))";
 std::optional<Override> key_and_value(const Error& error) {
     std::smatch match;
     const std::regex form(std::string(R"(([a-z_]+) = )") + in_quotes_or_brackets);
-    const std::string remedy = std::string(error.remedy).substr(0, std::string(error.remedy).find('{'));
+    const std::string remedy =
+        std::string(error.remedy).substr(0, std::string(error.remedy).find('{'));
     if (!std::regex_search(remedy, match, form)) return std::nullopt;
     const auto dot = error.where.rfind('.');
     const std::string table = dot == std::string::npos ? "" : error.where.substr(0, dot + 1);
@@ -49,11 +50,11 @@ std::optional<Override> typed_back(const Error& error) {
         if (std::regex_search(remedy, match, std::regex(before + bare)))
             return Override{.key = error.where, .value = quoted(match[1])};
     }
-    if (std::regex_search(remedy, match, std::regex(R"(did you mean ([^?]+)\?)")))
+    if (std::regex_search(remedy, match, std::regex("did you mean \"?([^?\"]+)\"?\\?")))
         return Override{.key = error.where, .value = quoted(match[1])};
     if (std::regex_search(remedy, match, std::regex("whole number from (-?[0-9]+)")))
         return Override{.key = error.where, .value = match[1]};
-    if (std::regex_search(remedy, match, std::regex("(?:one of|write) ([A-Za-z_0-9]+)")))
+    if (std::regex_search(remedy, match, std::regex("(?:one of|write) \"?([A-Za-z_0-9]+)")))
         return Override{.key = error.where, .value = quoted(match[1])};
     return std::nullopt;
 }

@@ -44,6 +44,19 @@ std::size_t letters_apart(std::string_view a, std::string_view b) {
     return above[b.size()];
 }
 
+// Of the known words that go on where the written one ends, the shortest: "waveform" for "wave".
+std::string_view shortest_beginning_with(std::string_view written,
+                                         const std::vector<std::string_view>& known) {
+    constexpr std::size_t enough = 3;  // letters
+    std::string_view shortest;
+    for (const std::string_view word : known) {
+        const bool begins = written.size() >= enough && word.size() > written.size() &&
+                            std::ranges::equal(word.substr(0, written.size()), written, same);
+        if (begins && (shortest.empty() || word.size() < shortest.size())) shortest = word;
+    }
+    return shortest;
+}
+
 }  // namespace
 
 Spot Spot::at(const Node& value, std::string_view key) const {
@@ -115,6 +128,7 @@ std::string_view nearest_word(std::string_view written,
     if (written.size() > longest_word) {
         return nearest;
     }
+    const std::string_view whole = shortest_beginning_with(written, known);
     std::size_t least = std::max<std::size_t>(2, written.size() / 3) + 1;
     for (const std::string_view word : known) {
         const std::size_t apart = letters_apart(written, word);
@@ -123,7 +137,8 @@ std::string_view nearest_word(std::string_view written,
             nearest = word;
         }
     }
-    return nearest;
+    constexpr std::size_t slip = 1;  // a letter mistyped counts for more than a word cut short
+    return whole.empty() || (!nearest.empty() && least <= slip) ? nearest : whole;
 }
 
 }  // namespace scenario

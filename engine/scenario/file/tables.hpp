@@ -59,6 +59,15 @@ template <class Table>
                                     (lent == Copied::by_relatives && key == Copied::by_relatives));
 }
 
+// Whether a mistake in the table was meant in the place of this key.
+[[nodiscard]] inline bool is_stood_for(const std::vector<Mistake>& mistakes, const Node& node,
+                                       std::string_view key) {
+    return std::ranges::any_of(mistakes, [&](const Mistake& mistake) {
+        return node.find(mistake.name) != nullptr &&
+               std::ranges::find(mistake.stands_for, key) != mistake.stands_for.end();
+    });
+}
+
 // Reads what is there, copies what the first of its kind lends, demands the rest.
 template <class Table>
 [[nodiscard]] Table read_table(Reading& reading, const Spot& spot, const Table* first = nullptr) {
@@ -72,7 +81,8 @@ template <class Table>
         }
         if (is_lent(key->words.copied, lent)) {
             key->copy(*first, table);
-        } else if (key->words.demand == Demand::required) {
+        } else if (key->words.demand == Demand::required &&
+                   !is_stood_for(description.mistakes, *spot.node, key->words.name)) {
             reading.demand(spot, key->words.name, key->example());
         }
     }

@@ -133,7 +133,44 @@ std::string first_unseen(std::string_view text) {
 // What is more than nothing may be as little as this.
 constexpr double hardly_anything = 1e-300;
 
+// Words of the file, as they are typed.
+Said each_in_quotes(const std::vector<std::string_view>& words) {
+    std::vector<Said> quoted;
+    for (const std::string_view word : words)
+        quoted.emplace_back(in_quotes(word));
+    return words::joined(std::move(quoted), words::List::Joint::comma);
+}
+
+// A choice as the file has it, in quotes, by its label.
+Said label_of(const Shape& shape, std::string_view written) {
+    const auto pick = std::ranges::find_if(shape.choices, [&](const Pick& one) {
+        return !one.label.empty() && in_quotes(one.value) == written;
+    });
+    return pick == shape.choices.end() ? Said(written) : pick->label;
+}
+
 }  // namespace
+
+Said in_words(const Shape& shape, const std::string& value) {
+    if (shape.kind == Shape::Kind::truth) return value == "true" ? said<"yes">() : said<"no">();
+    if (shape.kind != Shape::Kind::choice) return value;
+    if (!value.starts_with('[')) return label_of(shape, value);
+    std::vector<Said> each;
+    std::string_view rest = std::string_view(value).substr(1, value.size() - 2);
+    while (!rest.empty()) {
+        const std::size_t comma = std::min(rest.find(", "), rest.size());
+        each.push_back(label_of(shape, rest.substr(0, comma)));
+        rest.remove_prefix(std::min(comma + 2, rest.size()));
+    }
+    return words::joined(std::move(each), words::List::Joint::comma);
+}
+
+Said silent_in_words(const Shape& shape, const Said& silent) {
+    const auto pick = std::ranges::find_if(shape.choices, [&](const Pick& one) {
+        return !one.label.empty() && silent == Said(one.value);
+    });
+    return pick == shape.choices.end() ? silent : pick->label;
+}
 
 Said limits_of(const QuantityWords& words) {
     // A day of sunshine is 24 hours of it: "1 d/d" says nothing to a reader.
@@ -290,7 +327,7 @@ std::string WordsForm::print(const std::string& value) const {
 }
 
 Said limits_of_words(const std::vector<std::string_view>& words) {
-    return said<"one of {choices}">(one_after_the_other(words));
+    return said<"one of {choices}">(each_in_quotes(words));
 }
 
 Ends ends_of_words(const std::vector<std::string_view>& words) {
@@ -306,7 +343,8 @@ std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
                                        const std::vector<OtherWord>& others) {
     const Node& node = *spot.node;
     if (node.kind == Kind::text) {
-        const auto chosen = std::ranges::find(words, node.text);
+        const auto chosen = std::ranges::find_if(
+            words, [&](std::string_view word) { return same_words(word, node.text); });
         if (chosen != words.end()) {
             return static_cast<std::size_t>(chosen - words.begin());
         }
@@ -319,11 +357,11 @@ std::optional<std::size_t> read_choice(Reading& reading, const Spot& spot,
         return std::nullopt;
     }
     const std::string_view nearest = node.kind == Kind::text ? nearest_word(node.text, words) : "";
-    const Said choices = one_after_the_other(words);
+    const Said choices = each_in_quotes(words);
     reading.refuse(spot, found_kind(node),
-                   nearest.empty()
-                       ? said<"give one of {choices}">(choices)
-                       : said<"give one of {choices}; did you mean {word}?">(choices, nearest));
+                   nearest.empty() ? said<"give one of {choices}">(choices)
+                                   : said<"give one of {choices}; did you mean {word}?">(
+                                         choices, in_quotes(nearest)));
     return std::nullopt;
 }
 

@@ -71,6 +71,13 @@ struct Shape {
     bool one_will_do = false;  // one value without brackets passes as a list of one
 };
 
+// What a value of such a shape means, where it is yes or no or one of a few, or a list of those;
+// otherwise as it is written.
+//   takes  the value as it stands after the =
+[[nodiscard]] words::Said in_words(const Shape& shape, const std::string& value);
+// The same of what holds where the key is absent, which may be such a value without its quotes.
+[[nodiscard]] words::Said silent_in_words(const Shape& shape, const words::Said& silent);
+
 // A quantity without its type: what it is measured in, and from where to where it may go.
 struct QuantityWords {
     units::Dimension dimension{};

@@ -218,7 +218,8 @@ Keys<Inverter> battery_voltages() {
             {.name = "restart",
              .means = said<"whether it comes back by itself after switching off">(),
              .silent = said<"by hand">()},
-            one_of<Restart>({{"by hand", Restart::by_hand}, {"by itself", Restart::by_itself}})),
+            one_of<Restart>({{"by hand", Restart::by_hand, said<"by hand">()},
+                             {"by itself", Restart::by_itself, said<"by itself">()}})),
         key<&Inverter::cutoff_delay>(
             {.name = "cutoff_delay",
              .means = said<"how long the voltage must stay low before it switches off">(),
@@ -273,9 +274,10 @@ Keys<Inverter> beyond_its_rating() {
             {.name = "when_overloaded",
              .means = said<"what it does when more is asked of it than it gives">(),
              .silent = "trips"},
-            one_of<WhenOverloaded>({{"trips", WhenOverloaded::trips},
-                                    {"folds_back", WhenOverloaded::folds_back},
-                                    {"sags", WhenOverloaded::sags}})));
+            one_of<WhenOverloaded>(
+                {{"trips", WhenOverloaded::trips, said<"it switches off">()},
+                 {"folds_back", WhenOverloaded::folds_back, said<"it gives less power">()},
+                 {"sags", WhenOverloaded::sags, said<"it gives a lower voltage">()}})));
 }
 
 // How hot it is, and what wakes it.

@@ -45,6 +45,7 @@ struct Row {
     std::optional<std::string> value;  // as it stands after the =; nothing where it is absent
     const Node* node = nullptr;        // null where the file is silent
     words::Said silent;                // what holds then
+    words::Said said = {};             // the value in words; as written where it has none
     words::Said limits = {};           // what values it takes
     std::string described = {};        // "load.metered.energy", as the reference names it
 };
@@ -102,10 +103,12 @@ class Key {
   protected:
     // Its row of the listing, with the value as it stands after the =.
     [[nodiscard]] Row row(const Stop& stop, std::optional<std::string> value) const {
+        words::Said said = value ? in_words(shape(), *value) : words::Said();
         return {.key = stop.path,
                 .value = std::move(value),
                 .node = stop.node,
-                .silent = stop.silent,
+                .silent = silent_in_words(shape(), stop.silent),
+                .said = std::move(said),
                 .limits = limits(),
                 .described = stop.described};
     }
@@ -119,6 +122,7 @@ struct Mistake {
     std::string_view name;
     words::Said found;
     words::Said remedy;
+    std::vector<std::string_view> stands_for = {};  // keys that are not demanded beside it
 };
 
 template <class Table>

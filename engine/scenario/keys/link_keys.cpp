@@ -285,10 +285,12 @@ Keys<Wire> standard_and_ampacity() {
     return keys_of(
         key<&Wire::built_to>(
             {.name = "built_to", .means = said<"whose standard the metal of that size follows">()},
-            OneTextForm{{"nec", "sae", "iec"}}),
+            OneTextForm{{"nec", "sae", "iec"}, {"NEC", "SAE", "IEC"}}),
         key<&Wire::table>(
             {.name = "table", .means = said<"which table of ampacity it is held against">()},
-            OneTextForm{{"boat", "building", "cord"}}),
+            OneTextForm{{"boat", "building", "cord"},
+                        {said<"wires of boats">(), said<"wires of buildings">(),
+                         said<"flexible cords">()}}),
         key<&Wire::ampacity>({.name = "ampacity",
                               .means = said<"what it carries at 30 degC, in place of the table">(),
                               .silent = said<"from the table">()},
@@ -349,10 +351,11 @@ Keys<Connector> connector_rating() {
              .means = said<"which connector of the built-in table it is">(),
              .on_screen = {.label = said<"Which connector">(), .silent = said<"not given">()}},
             WordsForm{.sample = "two-pole 50"}),
-        key<&Connector::listing>({.name = "listing",
-                                  .means = said<"whose listing counts where two differ">(),
-                                  .silent = said<"the lower">()},
-                                 OneTextForm{{"lower", "ul", "csa"}}));
+        key<&Connector::listing>(
+            {.name = "listing",
+             .means = said<"whose listing counts where two differ">(),
+             .silent = said<"the lower">()},
+            OneTextForm{{"lower", "ul", "csa"}, {said<"the lower">(), "UL", "CSA"}}));
 }
 
 // What it bears, and what it takes.

@@ -28,6 +28,7 @@ ListedKey listed(const Row& row, const Overridden& overridden) {
                      .given = row.node != nullptr,
                      .origin = "",
                      .line = 0,
+                     .said = row.said,
                      .limits = row.limits,
                      .described = row.described};
     if (row.node == nullptr) {

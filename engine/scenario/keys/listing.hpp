@@ -10,11 +10,12 @@
 namespace scenario {
 
 struct ListedKey {
-    std::string key;     // "load.refrigerator.metered.energy", as an override takes it
-    std::string value;   // as it stands after the =; empty where nothing holds
-    bool given = false;  // by the file or an override
-    words::Said origin;  // "given", "given by --set …", or "silent: …" with what holds then
-    int line = 0;        // in the file; 0 where the file is silent or an override speaks
+    std::string key;        // "load.refrigerator.metered.energy", as an override takes it
+    std::string value;      // as it stands after the =; empty where nothing holds
+    bool given = false;     // by the file or an override
+    words::Said origin;     // "given", "given by --set …", or "silent: …" with what holds then
+    int line = 0;           // in the file; 0 where the file is silent or an override speaks
+    words::Said said = {};  // the value in words; as written where it has none
     words::Said limits = {};     // what values the key takes; empty for tables
     std::string described = {};  // "load.metered.energy", as the reference names it
 

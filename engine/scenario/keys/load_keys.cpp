@@ -28,6 +28,14 @@ Said duty_is_a_cycle() {
     return said<"the part of the time that a load is on is said by its cycle">();
 }
 
+Said runs_is_no_time_of_day() {
+    return said<"runs is the cycle of on and off, and no time of day">();
+}
+
+Said give_hours() {
+    return said<"take runs out, and write hours = [\"06:00-07:00\"] beside power">();
+}
+
 Said give_a_cycle() {
     return said<
         "write runs = {{on = \"15 min\", every = \"45 min\"}}, or duty = \"30 %\" beside power "
@@ -263,7 +271,9 @@ const Description<DutyCycle>& describe<DutyCycle>() {
                 {.name = "starts_at",
                  .means = said<"when it first runs, after the outage starts">()},
                 from_to(units::Duration(), longest_outage(), "10 min"))),
-        .mistakes = {{"duty", duty_is_a_cycle(), give_a_cycle()}},
+        .mistakes = {{"duty", duty_is_a_cycle(), give_a_cycle(), {"on", "every"}},
+                     {"from", runs_is_no_time_of_day(), give_hours(), {"on", "every"}},
+                     {"to", runs_is_no_time_of_day(), give_hours(), {"on", "every"}}},
         .check = check_runs};
     return description;
 }
@@ -487,10 +497,11 @@ Keys<Load> health_and_cold() {
              .silent = said<"as the appliance of the list named by like or by its own name; "
                             "otherwise a refrigerator_freezer with a compressor_rsir or "
                             "compressor_csir motor, nothing without">()},
-            one_of<KeepsCold>({{"nothing", KeepsCold::nothing},
-                               {"refrigerator", KeepsCold::refrigerator},
-                               {"refrigerator_freezer", KeepsCold::refrigerator_freezer},
-                               {"freezer", KeepsCold::freezer}})),
+            one_of<KeepsCold>({{"nothing", KeepsCold::nothing, said<"nothing">()},
+                               {"refrigerator", KeepsCold::refrigerator, said<"a refrigerator">()},
+                               {"refrigerator_freezer", KeepsCold::refrigerator_freezer,
+                                said<"a refrigerator with a freezer">()},
+                               {"freezer", KeepsCold::freezer, said<"a freezer">()}})),
         key<&Load::room>(
             {.name = "room",
              .means = said<"how warm the room is in which it is during the outage">(),

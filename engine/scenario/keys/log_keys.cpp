@@ -240,10 +240,10 @@ Keys<LogEntry> keys_of_what_was_read() {
             {.name = "sun", .means = said<"what the controller has counted since midnight">()},
             SunForm()),
         key<&LogEntry::sky>({.name = "sky", .means = said<"how the sky looked on that day">()},
-                            one_of<SeenSky>({{"clear", SeenSky::clear},
-                                             {"thin", SeenSky::thin},
-                                             {"grey", SeenSky::grey},
-                                             {"dark", SeenSky::dark}})),
+                            one_of<SeenSky>({{"clear", SeenSky::clear, said<"clear">()},
+                                             {"thin", SeenSky::thin, said<"thin">()},
+                                             {"grey", SeenSky::grey, said<"grey">()},
+                                             {"dark", SeenSky::dark, said<"dark">()}})),
         key<&LogEntry::temperature>(
             {.name = "temperature", .means = said<"what the thermometer there shows">()},
             from_to(celsius(-60.0), celsius(80.0), "-11 degC")));
@@ -271,14 +271,15 @@ Keys<LogEntry> log_keys() {
         keys.push_back(std::move(read));
     keys.push_back(key<&LogEntry::happened>(
         {.name = "happened", .means = said<"what was done or came about">()},
-        one_of<Happened>({{"switched off", Happened::switched_off},
-                          {"switched on", Happened::switched_on},
-                          {"pack joined", Happened::pack_joined},
-                          {"pack left", Happened::pack_left},
-                          {"pack back", Happened::pack_back},
-                          {"fuse opened", Happened::fuse_opened},
-                          {"supply back", Happened::supply_back},
-                          {"expected back", Happened::expected_back}})));
+        one_of<Happened>(
+            {{"switched off", Happened::switched_off, said<"switched off">()},
+             {"switched on", Happened::switched_on, said<"switched on">()},
+             {"pack joined", Happened::pack_joined, said<"a pack was plugged in">()},
+             {"pack left", Happened::pack_left, said<"a pack was taken away">()},
+             {"pack back", Happened::pack_back, said<"a pack came back">()},
+             {"fuse opened", Happened::fuse_opened, said<"a fuse opened">()},
+             {"supply back", Happened::supply_back, said<"the supply came back">()},
+             {"expected back", Happened::expected_back, said<"the supply is expected back">()}})));
     keys.push_back(key<&LogEntry::by>(
         {.name = "by", .means = said<"when the supply is expected back">()}, MomentForm()));
     keys.push_back(

@@ -132,10 +132,10 @@ Keys<Outage> sky_over_it() {
              .means = said<
                  "forecast of the sky, day by day, from the first day whose noon lies ahead">(),
              .silent = said<"any days of the month">()},
-            list_of(one_of<DaySky>({{"clear", DaySky::clear},
-                                    {"mixed", DaySky::mixed},
-                                    {"grey", DaySky::grey},
-                                    {"dark", DaySky::dark}}),
+            list_of(one_of<DaySky>({{"clear", DaySky::clear, said<"clear">()},
+                                    {"mixed", DaySky::mixed, said<"mixed">()},
+                                    {"grey", DaySky::grey, said<"grey">()},
+                                    {"dark", DaySky::dark, said<"dark">()}}),
                     10)));
 }
 

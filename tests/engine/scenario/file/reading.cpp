@@ -25,6 +25,10 @@ TEST(reading, the_nearest_word_is_a_slip_of_the_pen_away) {
     EXPECT_EQ(scenario::nearest_word("chareg", known), "charge");     // two changed places
     EXPECT_EQ(scenario::nearest_word("CHEMISTRY", known), "chemistry");
     EXPECT_EQ(scenario::nearest_word("window", known), "");
+    EXPECT_EQ(scenario::nearest_word("cap", known), "capacity");  // cut short
+    // "name" is two letters from "wave", which is where "waveform" begins.
+    EXPECT_EQ(scenario::nearest_word("wave", {"name", "waveform"}), "waveform");
+    EXPECT_EQ(scenario::nearest_word("nam", {"name", "nameplate"}), "name");
 }
 
 TEST(reading, what_is_refused_has_its_path_owner_and_line) {

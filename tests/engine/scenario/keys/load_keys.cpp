@@ -26,6 +26,15 @@ TEST(load_keys, a_part_of_the_time_is_said_by_a_cycle) {
                 HasSubstr("keep runs"));
 }
 
+TEST(load_keys, a_time_of_day_is_no_cycle) {
+    const auto errors =
+        told::errors_of(with("power = \"60 W\"\nruns = {from = \"06:00\", to = \"07:00\"}"));
+    ASSERT_THAT(errors, SizeIs(2));  // nothing besides is demanded
+    for (const units::Error& error : errors)
+        EXPECT_THAT(std::string(error.remedy), HasSubstr("write hours = [\"06:00-07:00\"]"));
+    EXPECT_EQ(hint(with("power = \"60 W\"\nhours = [\"06:00-07:00\"]")), "it was taken");
+}
+
 // 37 kWh a month is 12 x 37 = 444 kWh a year.
 TEST(load_keys, a_label_without_its_year_is_shown_with_it) {
     EXPECT_THAT(hint(with("label = \"450 kWh\"")), HasSubstr("write \"450 kWh/yr\""));

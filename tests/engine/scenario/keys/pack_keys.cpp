@@ -65,6 +65,8 @@ TEST(pack_keys, words_for_chemistries) {
     EXPECT_THAT(pack("lead acid"), HasSubstr("flooded"));
     EXPECT_THAT(pack("lead-acid"), HasSubstr("agm"));
     EXPECT_THAT(pack("SLA"), HasSubstr("agm"));
+    for (const char* const as_on_the_label : {"AGM", "LiFePO4", "Gel", "FLOODED"})
+        EXPECT_EQ(pack(as_on_the_label), "it was taken") << as_on_the_label;
 }
 
 // The hint, followed to the letter.
