@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "command_line/complaints.hpp"
 #include "command_line/help_page.hpp"
 #include "command_line/questions.hpp"
 #include "command_line/reference/answer_schema.hpp"
@@ -19,7 +20,6 @@
 #include "command_line/reference/sayings_text.hpp"
 #include "command_line/version.hpp"
 #include "scenario/file/reading.hpp"
-#include "units/quote.hpp"
 
 namespace command_line {
 
@@ -44,8 +44,6 @@ const std::map<std::string, Face> faces{{"text", Face::text},   {"json", Face::j
                                         {"jsonl", Face::jsonl}, {"csv", Face::csv},
                                         {"html", Face::html},   {"svg", Face::svg}};
 
-constexpr int longest_complaint = 4096;  // characters; it holds what was typed
-
 // Every digit counts: a seed that is cut or wrapped would name other weathers than the one asked
 // for.
 std::uint64_t seed_of(const std::string& text) {
@@ -53,8 +51,9 @@ std::uint64_t seed_of(const std::string& text) {
     const char* const end = text.data() + text.size();
     const auto [read_to, error] = std::from_chars(text.data(), end, seed);
     if (text.empty() || error != std::errc() || read_to != end) {
-        throw CLI::ValidationError(
-            "--seed", "found '" + text + "'; give a whole number from 0 to 18446744073709551615");
+        throw Misunderstood("--seed", found(text),
+                            said<"give {limits}">(said<"a whole number from {least} to {most}">(
+                                "0", "18446744073709551615")));
     }
     return seed;
 }
@@ -67,9 +66,8 @@ std::string codes_of_languages() {
 words::Language language_of(const std::string& code) {
     const auto language = words::language(code);
     if (!language || code.empty()) {
-        throw CLI::ValidationError(
-            "--language",
-            "found '" + code + "', which no catalogue is of; give one of " + codes_of_languages());
+        throw Misunderstood("--language", found(code),
+                            said<"give one of {values}">(codes_of_languages()));
     }
     return *language;
 }
@@ -87,14 +85,14 @@ void add_options_of_words(CLI::App& command, Request& request) {
         .add_option_function<std::string>(
             "--units", [&request](const std::string& units) { request.us_units = units == "us"; },
             "us adds degrees Fahrenheit, pounds and feet")
-        ->check(CLI::IsMember({"metric", "us"}).description(""))
+        ->check(one_of("--units", {"metric", "us"}))
         ->type_name("metric|us");
     command
         .add_option_function<std::string>(
             "--clock",
             [&request](const std::string& hours) { request.twelve_hours = hours == "12"; },
             "12 tells the time as 3:00 PM")
-        ->check(CLI::IsMember({"12", "24"}).description(""))
+        ->check(one_of("--clock", {"12", "24"}))
         ->type_name("12|24");
 }
 
@@ -110,7 +108,7 @@ void add_common_options(CLI::App& command, Request& request) {
             "text for people, json for programs, jsonl for a line of "
             "JSON a file, csv for spreadsheets, html to print, svg for "
             "the pictures where there are any")
-        ->check(CLI::IsMember({"text", "json", "jsonl", "csv", "html", "svg"}).description(""))
+        ->check(one_of("--as", {"text", "json", "jsonl", "csv", "html", "svg"}))
         ->type_name("text|json|jsonl|csv|html|svg");
     command.add_flag("--quiet", request.quiet, "Tells no progress and no counts");
     command
@@ -154,15 +152,17 @@ void add_options_of_many(CLI::App& command, Request& request) {
 }
 
 // Nothing where a question can be asked.
-std::optional<std::string> lacking(const Request& request) {
-    if (request.file.empty() && !request.files_from) return "FILE is required";
-    if (!request.file.empty() && request.files_from) return "give files, or --files-from, not both";
+std::optional<words::Said> lacking(const Request& request) {
+    if (request.file.empty() && !request.files_from) return said<"{name} is missing">("FILE");
+    if (!request.file.empty() && request.files_from)
+        return said<"give files, or --files-from, not both">();
     const bool many = request.files_from || !request.more_files.empty();
     if (many && request.face_given && request.face != Face::jsonl)
-        return "--as: many files are answered by a line of JSON each; give --as jsonl";
+        return said<"--as: many files are answered by a line of JSON each; give --as jsonl">();
     if (!request.lines.empty() && request.face == Face::jsonl)
-        return "--as: a note is written into one file; give --as json";
-    if (request.resume && !many && request.face != Face::jsonl) return "--resume is for --as jsonl";
+        return said<"--as: a note is written into one file; give --as json">();
+    if (request.resume && !many && request.face != Face::jsonl)
+        return said<"--resume is for --as jsonl">();
     return std::nullopt;
 }
 
@@ -207,19 +207,23 @@ units::Result<std::string> keys_as(const std::string& face, const std::string& k
     return face == "schema" ? file_schema() : answer_schema();
 }
 
-// What an unknown first word may have meant, as an addition to the complaint.
-std::string meant(const std::string& word) {
+// What an unknown first word may have meant; empty where it is known or nothing is near.
+std::string_view meant(const std::string& word) {
     std::vector<std::string_view> known{"places", "keys", "sayings", "help"};
     for (const auto& question : questions())
         known.emplace_back(question.name);
     if (std::ranges::find(known, word) != known.end()) return {};
-    const auto nearest = scenario::nearest_word(word, known);
-    return nearest.empty() ? std::string() : "\nDid you mean " + std::string(nearest) + "?";
+    return scenario::nearest_word(word, known);
 }
 
-Notice complaint(const std::string& words) {
-    return {.text = "candlemark: " + words + "\nAsk candlemark --help for what can be asked.\n",
-            .is_error = true};
+// A line each: what is wrong, what may have been meant, and where to look.
+Notice complaint(const words::Said& wrong, std::string_view meant,
+                 const words::Language& language) {
+    std::string text = "candlemark: " + words::in(language, wrong) + "\n";
+    if (!meant.empty()) text += words::in(language, said<"Did you mean {word}?">(meant)) + "\n";
+    text += words::in(language, said<"Ask {command} for what can be asked.">("candlemark --help")) +
+            "\n";
+    return {.text = std::move(text), .is_error = true};
 }
 
 CLI::App* add_places(CLI::App& program, std::vector<std::string>& where) {
@@ -242,7 +246,7 @@ CLI::App* add_keys(CLI::App& program, std::vector<std::string>& key, std::string
     keys->add_option("--as", as,
                      "text to read, manual for man(1), schema for editors of the file, "
                      "answer-schema for programs that read --as json")
-        ->check(CLI::IsMember({"text", "manual", "schema", "answer-schema"}).description(""))
+        ->check(one_of("--as", {"text", "manual", "schema", "answer-schema"}))
         ->type_name("text|manual|schema|answer-schema");
     keys->add_option_function<std::string>(
             "--language", [&language](const std::string& code) { language = language_of(code); },
@@ -269,7 +273,8 @@ CLI::App* add_sayings(CLI::App& program, std::string& code) {
 }
 
 // What is said in the place of an answer: help, the version, or what cannot be understood.
-std::optional<Notice> parsed(CLI::App& program, const std::vector<std::string>& arguments) {
+std::optional<Notice> parsed(CLI::App& program, const std::vector<std::string>& arguments,
+                             const words::Language& language) {
     if (arguments.empty()) return Notice{.text = program.help(), .is_error = true};
     try {
         program.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
@@ -279,7 +284,7 @@ std::optional<Notice> parsed(CLI::App& program, const std::vector<std::string>& 
     } catch (const CLI::CallForVersion&) {
         return Notice{.text = "candlemark " + std::string(version) + "\n"};
     } catch (const CLI::ParseError& error) {
-        return complaint(units::quote(error.what(), longest_complaint) + meant(arguments.front()));
+        return complaint(in_words(error, program, arguments), meant(arguments.front()), language);
     }
     return std::nullopt;
 }
@@ -310,11 +315,12 @@ std::variant<Request, Notice> read_arguments(const std::vector<std::string>& arg
     const CLI::App* keys = add_keys(program, key, as, language);
     std::string code = "en";
     const CLI::App* sayings = add_sayings(program, code);
-    if (auto notice = parsed(program, arguments)) return std::move(*notice);
+    const auto complaints_in = language_for_complaints(arguments, locale);
+    if (auto notice = parsed(program, arguments, complaints_in)) return std::move(*notice);
     if (places->parsed()) return notice_of(places_text(together(where), columns));
     if (keys->parsed()) return notice_of(keys_as(as, together(key), columns, language));
     if (sayings->parsed()) return Notice{.text = sayings_text(code)};
-    if (const auto lack = lacking(request)) return complaint(*lack);
+    if (const auto lack = lacking(request)) return complaint(*lack, {}, complaints_in);
     return request;
 }
 

@@ -2,6 +2,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/complaints.hpp"
+
 namespace command_line {
 
 namespace {
@@ -12,7 +14,7 @@ void add_options(CLI::App& command, Request& request) {
                     "Runs the outage for at least this many members of the "
                     "chance, each with its own draws, packs and sky, by 64; "
                     "0 runs the likely figures alone and tells no chance")
-        ->check(CLI::Range(0, 100000))
+        ->check(whole_number("--members", 0, 100000))
         ->type_name("N");
     command.add_flag("--after-storage", request.after_storage,
                      "Starts with the charge that [storage] leaves in the packs");

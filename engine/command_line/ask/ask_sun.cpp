@@ -2,6 +2,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_line/complaints.hpp"
 #include "scenario/keys/most.hpp"
 
 namespace command_line {
@@ -13,13 +14,13 @@ void add_options(CLI::App& command, Request& request) {
         .add_option("--members,--weathers", request.members,
                     "Runs the outage for at least this many members of the "
                     "chance, by 64 (256; 512 where the goal is 99 in 100)")
-        ->check(CLI::Range(1, 100000))
+        ->check(whole_number("--members", 1, 100000))
         ->type_name("N");
     command
         .add_option("--panels", request.panels,
                     "Tries from no panel up to this many; without it some more than "
                     "the file has")
-        ->check(CLI::Range(1, scenario::most_panels))
+        ->check(whole_number("--panels", 1, scenario::most_panels))
         ->type_name("N");
 }
 
