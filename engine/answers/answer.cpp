@@ -43,6 +43,14 @@ void sort_by_weight(std::vector<PinnedFinding>& findings) {
     });
 }
 
+const words::Said* words_at(const Column& column, std::size_t row) {
+    if (const auto* said_ones = std::get_if<std::vector<words::Said>>(&column.points))
+        return row < said_ones->size() ? &(*said_ones)[row] : nullptr;
+    if (const auto* codes = std::get_if<std::vector<Code>>(&column.points))
+        return row < codes->size() ? &(*codes)[row].said : nullptr;
+    return nullptr;
+}
+
 bool is_for_programs(const Member& member) {
     const auto* code = std::get_if<Code>(&member.value.held);
     return code != nullptr && code->said.empty();

@@ -2,6 +2,7 @@
 // Everything here is finished: display units, rounded texts, whole sentences. No face computes.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -36,8 +37,9 @@ struct Absent {
 
 // One of a few things, or a date: a program reads the code, a person the words.
 struct Code {
-    std::string code;  // "low_voltage", "2026-01-15T03:00:00"; the same in every language
-    words::Said said;  // "the inverter switches off on low voltage"
+    std::string code;      // "low_voltage", "2026-01-15T03:00:00"; the same in every language
+    words::Said said;      // "the inverter switches off on low voltage"
+    bool is_time = false;  // a date or a moment, which a spreadsheet reads by its code
 
     friend bool operator==(const Code&, const Code&) = default;
 };
@@ -92,9 +94,12 @@ struct Caution {
 struct Column {
     std::string name;     // "stored"
     words::Said heading;  // "stored in the packs"
-    std::string unit;     // UCUM; empty for words
-    std::variant<std::vector<double>, std::vector<words::Said>> points;
+    std::string unit;     // UCUM; empty for words and codes
+    std::variant<std::vector<double>, std::vector<words::Said>, std::vector<Code>> points;
 };
+
+// The words at a row; nullptr where the column has numbers, or no such row.
+[[nodiscard]] const words::Said* words_at(const Column& column, std::size_t row);
 
 struct Series {
     std::string name;  // "hours", "events", "loads", "sun_days"

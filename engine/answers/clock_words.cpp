@@ -64,7 +64,7 @@ std::string time_in_iso(LocalTime time) {
 }
 
 Value time_value(LocalTime time) {
-    return {Code{time_in_iso(time), date_and_time(time)}};
+    return {Code{.code = time_in_iso(time), .said = date_and_time(time), .is_time = true}};
 }
 
 Said weekday_and_time(LocalTime time) {

@@ -29,6 +29,11 @@ template <class Function>
             words.push_back(of_row(row));
         }
         result.points = std::move(words);
+    } else if constexpr (std::is_same_v<Entry, Code>) {
+        std::vector<Code> codes;
+        for (std::size_t row = 0; row < rows; ++row)
+            codes.push_back(of_row(row));
+        result.points = std::move(codes);
     } else {
         std::vector<double> numbers;
         for (std::size_t row = 0; row < rows; ++row) {

@@ -1,6 +1,7 @@
 // Quantities as an answer holds them: the value keeps every digit, only `shown` is rounded.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <string>
@@ -17,6 +18,10 @@ template <units::Written Written>
 [[nodiscard]] words::Said in_words(Written quantity, int significant = 3) {
     if constexpr (std::is_same_v<Written, units::Energy>) {
         if (abs(quantity) < 0.05 * units::watt_hour) quantity = Written{};
+    }
+    // No meter of a person shows the thousandth of a volt of a battery.
+    if constexpr (std::is_same_v<Written, units::Voltage>) {
+        if (abs(quantity) < 10.0 * units::volt) significant = std::min(significant, 3);
     }
     return words::said<"{amount}">(units::amount(quantity, significant));
 }

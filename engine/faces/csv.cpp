@@ -60,6 +60,10 @@ std::string field_of(const words::Said& said) {
     return field(plain(said));
 }
 
+std::string field_of(const answers::Code& code) {
+    return code.is_time ? field(code.code) : field_of(code.said);
+}
+
 std::size_t length(const answers::Column& column) {
     return std::visit([](const auto& points) { return points.size(); }, column.points);
 }

@@ -140,6 +140,10 @@ Json json_of(const answers::Column& column) {
             points.push_back(number(value));
         }
         result["points"] = std::move(points);
+    } else if (const auto* codes = std::get_if<std::vector<answers::Code>>(&column.points)) {
+        result["points"] = Json::array();
+        for (const auto& code : *codes)
+            result["points"].push_back(code.code);
     } else {
         result["points"] = Json::array();
         for (const auto& said : std::get<std::vector<words::Said>>(column.points))

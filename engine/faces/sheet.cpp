@@ -39,10 +39,9 @@ constexpr int short_cell = 12;
 
 std::string cell_of(const answers::Column& column, std::size_t row,
                     const words::Language& language) {
-    if (const auto* words = std::get_if<std::vector<words::Said>>(&column.points)) {
-        const bool is_short = width_of((*words)[row]) <= short_cell;
-        return (is_short ? "<td class=\"short\">" : "<td>") + in_xml(plain((*words)[row])) +
-               "</td>";
+    if (const words::Said* said_one = answers::words_at(column, row)) {
+        const bool is_short = width_of(*said_one) <= short_cell;
+        return (is_short ? "<td class=\"short\">" : "<td>") + in_xml(plain(*said_one)) + "</td>";
     }
     return "<td>" + number_shown(std::get<std::vector<double>>(column.points)[row], language) +
            "</td>";

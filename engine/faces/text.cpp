@@ -163,10 +163,16 @@ std::string name_of(const answers::Member& member) {
     return member.label.empty() ? member.key : plain(member.label);
 }
 
+// Nothing of its kind, such as times at which a load goes without.
+bool is_empty_list(const answers::Value& value) {
+    const auto* list = std::get_if<answers::List>(&value.held);
+    return list != nullptr && list->empty();
+}
+
 std::string on_one_line(const answers::Members& fields, const Look& look) {
     std::string words;
     for (const auto& field : fields)
-        if (!answers::is_for_programs(field))
+        if (!answers::is_for_programs(field) && !is_empty_list(field.value))
             words += fmt::format("{}{} {}", words.empty() ? "" : ", ", name_of(field),
                                  words_of(field.value, look));
     return words;
@@ -193,6 +199,7 @@ void write_value(Page& page, const std::string& first, const answers::Value& val
         page.line(first);
         return write_values(page, *members, indent + 2);
     }
+    if (is_empty_list(value)) return page.paragraph(page.own(said<"none">()), first);
     const auto* list = std::get_if<answers::List>(&value.held);
     if (list == nullptr) return page.paragraph(words_of(value, page.look), first);
     if (list->size() > most_entries_in_text)
@@ -210,16 +217,14 @@ void write_values(Page& page, const answers::Members& members, int indent) {
 }
 
 std::vector<std::string> cells_of(const answers::Column& column, const words::Language& language) {
-    if (const auto* said_ones = std::get_if<std::vector<words::Said>>(&column.points)) {
-        std::vector<std::string> cells;
-        for (const words::Said& one : *said_ones)
-            cells.push_back(plain(one));
+    std::vector<std::string> cells;
+    if (const auto* numbers = std::get_if<std::vector<double>>(&column.points)) {
+        for (const double number : *numbers)
+            cells.push_back(number_shown(std::abs(number) < 1e-6 ? 0.0 : number, language));
         return cells;
     }
-    std::vector<std::string> cells;
-    for (const double number : std::get<std::vector<double>>(column.points)) {
-        cells.push_back(number_shown(std::abs(number) < 1e-6 ? 0.0 : number, language));
-    }
+    for (std::size_t row = 0; const auto* said_one = answers::words_at(column, row); ++row)
+        cells.push_back(plain(*said_one));
     return cells;
 }
 

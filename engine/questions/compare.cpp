@@ -73,23 +73,23 @@ units::Result<ComparedBuild> build_of(const scenario::ReadScenario& read, std::u
 
 std::vector<ChangedKey> keys_that_differ(const scenario::ReadScenario& before,
                                          const scenario::ReadScenario& after) {
-    std::map<std::string, std::string> old_values;
+    std::map<std::string, ChangedKey::Value> old_values;
     for (const auto& key : scenario::listing(before)) {
-        old_values[key.key] = key.value;
+        old_values[key.key] = {key.value, key.said};
     }
     std::vector<ChangedKey> changes;
     std::set<std::string> seen;
     for (const auto& key : scenario::listing(after)) {
         seen.insert(key.key);
         const auto old = old_values.find(key.key);
-        const std::string was = old == old_values.end() ? "" : old->second;
-        if (was != key.value) {
-            changes.push_back({key.key, was, key.value});
+        const auto was = old == old_values.end() ? ChangedKey::Value() : old->second;
+        if (was.written != key.value) {
+            changes.push_back({key.key, was, {key.value, key.said}});
         }
     }
     for (const auto& [key, value] : old_values) {
-        if (!seen.contains(key) && !value.empty()) {
-            changes.push_back({key, value, ""});
+        if (!seen.contains(key) && !value.written.empty()) {
+            changes.push_back({key, value, {}});
         }
     }
     return changes;

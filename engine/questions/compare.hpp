@@ -43,9 +43,14 @@ struct ComparedBuild {
 
 // A key of the files whose value is another one; empty where a file does not have it.
 struct ChangedKey {
+    // As it stands after the =, and in words; empty where the file is silent.
+    struct Value {
+        std::string written;
+        words::Said said;
+    };
     std::string key;
-    std::string before;
-    std::string after;
+    Value before;
+    Value after;
 };
 
 //   dirty   the checks that the changes bear on

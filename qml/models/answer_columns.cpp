@@ -28,15 +28,15 @@ double number_in(const answers::Column* column, std::size_t row, double otherwis
     if (!column) return otherwise;
     if (const auto* numbers = std::get_if<std::vector<double>>(&column->points))
         return row < numbers->size() ? (*numbers)[row] : otherwise;
-    const auto& all_said = std::get<std::vector<words::Said>>(column->points);
-    if (row >= all_said.size() || all_said[row].parts.size() != 1) return otherwise;
-    const auto* number = std::get_if<words::Number>(&all_said[row].parts.front().held());
+    const words::Said* said_one = answers::words_at(*column, row);
+    if (said_one == nullptr || said_one->parts.size() != 1) return otherwise;
+    const auto* number = std::get_if<words::Number>(&said_one->parts.front().held());
     return number ? number->value : otherwise;
 }
 
 QString words_in(const answers::Column& column, std::size_t row) {
-    if (const auto* words = std::get_if<std::vector<words::Said>>(&column.points))
-        return row < words->size() ? told((*words)[row]) : QString();
+    if (const words::Said* said_one = answers::words_at(column, row)) return told(*said_one);
+    if (!std::holds_alternative<std::vector<double>>(column.points)) return {};
     return shown_amount(number_in(&column, row, 0.0), column.unit);
 }
 

@@ -98,11 +98,9 @@ QString heading_of(const answers::Column& column) {
 }
 
 QString cell_of(const answers::Column& column, std::size_t row) {
-    if (const auto* words = std::get_if<std::vector<words::Said>>(&column.points)) {
-        return row < words->size() ? told((*words)[row]) : QString();
-    }
-    const auto& numbers = std::get<std::vector<double>>(column.points);
-    return row < numbers.size() ? shown_number(numbers[row]) : QString();
+    if (const words::Said* said_one = answers::words_at(column, row)) return told(*said_one);
+    const auto* numbers = std::get_if<std::vector<double>>(&column.points);
+    return numbers != nullptr && row < numbers->size() ? shown_number((*numbers)[row]) : QString();
 }
 
 // One overload a kind of exhibit. Pictures stand on the pages that have room for them, which draw

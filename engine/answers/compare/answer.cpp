@@ -419,20 +419,21 @@ Series moved_table(const std::vector<Moved>& moved) {
 }
 
 Series key_table(const std::vector<questions::ChangedKey>& keys) {
-    const auto written = [](const std::string& value) {
-        return value.empty() ? said<"-">() : said<"{value}">(value);
+    const auto told = [](const questions::ChangedKey::Value& value) -> Code {
+        return value.written.empty() ? Code{"-", "-"} : Code{value.written, value.said};
     };
-    std::vector<Said> names, befores, afters;
+    std::vector<Said> names;
+    std::vector<Code> befores, afters;
     for (const questions::ChangedKey& key : keys) {
         names.push_back(said<"{key}">(key.key));
-        befores.push_back(written(key.before));
-        afters.push_back(written(key.after));
+        befores.push_back(told(key.before));
+        afters.push_back(told(key.after));
     }
     return {.name = "keys",
             .title = said<"Values of the files that differ">(),
             .columns = {words_column("key", said<"key">(), names),
-                        words_column("old", said<"{?build}old">(), befores),
-                        words_column("new", said<"{?build}new">(), afters)}};
+                        {"old", said<"{?build}old">(), "", befores},
+                        {"new", said<"{?build}new">(), "", afters}}};
 }
 
 }  // namespace

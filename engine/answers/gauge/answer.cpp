@@ -95,16 +95,16 @@ void add_lasting(Answer& answer, const ChargeRead& read,
 
 Members values_of(const Reading& reading, const ChargeRead& read) {
     const Absent plateau{said<"the voltage hardly changes there: only the range is told">()};
-    return {
-        {"readable", said<"the reading tells the charge">(), {read.readable}},
-        {"charge_low", said<"at least">(), value_of(read.low, 2)},
-        {"charge_likely", said<"most likely">(),
-         read.readable ? value_of(read.likely, 2) : Value{plateau}},
-        {"charge_high", said<"at most">(), value_of(read.high, 2)},
-        {"reads", said<"{?voltage}read">(), value_of(reading.reads, 4)},
-        {"reading_error", said<"may be off either way by">(), value_of(read.error, 2)},
-        {"rested", said<"voltage without the load">(), value_of(read.rested, 4)},
-        {"per_hundredth", said<"for each hundredth of charge">(), value_of(read.per_hundredth)}};
+    return {{"readable", said<"the reading tells the charge">(), {read.readable}},
+            {"charge_low", said<"at least">(), value_of(read.low, 2)},
+            {"charge_likely", said<"most likely">(),
+             read.readable ? value_of(read.likely, 2) : Value{plateau}},
+            {"charge_high", said<"at most">(), value_of(read.high, 2)},
+            {"reads", said<"{?voltage}read">(), value_of(reading.reads, 4)},
+            {"reading_error", said<"may be off either way by">(), value_of(read.error, 2)},
+            {"rested", said<"voltage without the load">(), value_of(read.rested, 4)},
+            {"per_hundredth", said<"one hundredth of the charge changes it by">(),
+             value_of(read.per_hundredth)}};
 }
 
 std::vector<WorkingRow> working(const Reading& reading, const ChargeRead& read) {

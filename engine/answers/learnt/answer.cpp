@@ -34,6 +34,8 @@ Said first_sentence(const Learnt& learnt) {
             "The readings contradict each other, so nothing can be learnt of them: the answer "
             "about "
             "now says which; strike the wrong one.">();
+    if (learnt.readings == 0)
+        return said<"Nothing was read in this outage yet, so nothing was learnt.">();
     if (learnt.values.empty())
         return said_of<"Nothing was learnt that the file does not know: {n} reading says no more.",
                        "Nothing was learnt that the file does not know: {n} readings say no more.">(

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "answers/chance_words.hpp"
 #include "answers/checked.hpp"
 #include "answers/clock_words.hpp"
 #include "answers/note/answer.hpp"
@@ -27,12 +28,13 @@ Value percent(units::Probability of) {
 }
 
 Value chance_of(const chance::Figures& figures) {
-    return {Members{
-        {"of", said<"to the end">(), percent(figures.of)},
-        {"low", said<"at least">(), percent(figures.low)},
-        {"high", said<"at most">(), percent(figures.high)},
-        {"members", said<"members">(), {std::int64_t(figures.members)}},
-        {"effective", said<"as many as">(), {std::int64_t(std::lround(figures.effective))}}}};
+    return {Members{{"of", said<"to the end">(), percent(figures.of)},
+                    {"low", said<"at least">(), percent(figures.low)},
+                    {"high", said<"at most">(), percent(figures.high)},
+                    {"members", said<"members">(), {std::int64_t(figures.members)}},
+                    {"effective",
+                     said<"as many of equal weight">(),
+                     {std::int64_t(std::lround(figures.effective))}}}};
 }
 
 Value over_chances(LocalTime now, const chance::Figures& figures) {
@@ -116,21 +118,23 @@ List contradictions_of(const scenario::Scenario& scenario, const Outlook& outloo
 
 Series steps_series(const scenario::Scenario& scenario, LocalTime now, const Outlook& outlook) {
     std::vector<words::Said> loads;
-    std::vector<double> alone;
-    std::vector<words::Said> until;
-    std::vector<double> chance;
+    std::vector<words::Said> alone;
+    std::vector<Code> until;
+    std::vector<words::Said> chance;
     for (const auto& step : outlook.next_off) {
         loads.push_back(scenario.loads[step.load].name);
-        alone.push_back(step.alone / units::hour);
-        until.push_back(time_in_iso(now + step.figures.count_on));
-        chance.push_back(100.0 * step.figures.of.value());
+        alone.push_back(length_in_words(step.alone));
+        until.push_back({.code = time_in_iso(now + step.figures.count_on),
+                         .said = counted_on_in_words(now, step.figures.count_on),
+                         .is_time = true});
+        chance.push_back(in_words(step.figures.of, 2));
     }
     return {.name = "next_off",
             .title = said<"What to switch off, each with those above it">(),
             .columns = {{"load", said<"switch off">(), "", std::move(loads)},
-                        {"alone", said<"alone buys">(), "h", std::move(alone)},
+                        {"alone", said<"alone buys">(), "", std::move(alone)},
                         {"until", said<"count on it until">(), "", std::move(until)},
-                        {"chance", said<"to the end">(), "%", std::move(chance)}},
+                        {"chance", said<"to the end">(), "", std::move(chance)}},
             .brief = true};
 }
 

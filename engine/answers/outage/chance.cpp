@@ -155,7 +155,7 @@ std::vector<Said> chance_sentences(const scenario::Outage& outage, const OutageC
     const bool early =
         found.figures.at_once < Probability(0.5) && found.figures.of < Probability(1.0);
     if (const Said ends = what_ends_it(found.limits); early && !ends.empty())
-        sentences.push_back(said<"Where it ends early, {what}.">(ends));
+        sentences.push_back(said<"Where it ends early, the reason is: {what}.">(ends));
     if (found.meet >= Probability(0.01) && found.figures.at_once < Probability(0.5))
         sentences.push_back(
             said<"In {n} of 100 cases loads that cycle come on together and ask for more than the "

@@ -35,10 +35,10 @@ Said events_between(const Plan& plan, Duration from, Duration to) {
     return words::joined(std::move(events), words::List::Joint::semicolon);
 }
 
-std::string date_time(units::LocalTime time) {
+Code date_time(units::LocalTime time) {
     std::string text = time_in_iso(time);
     text[10] = ' ';
-    return text.substr(0, 16);
+    return {.code = text.substr(0, 16), .said = date_and_time(time), .is_time = true};
 }
 
 // What so large a share of the members has at least, at a moment; what the likely course has where

@@ -51,19 +51,22 @@ Column column_of(const char* name, Said heading, Words points) {
 
 Series given_keys(const std::vector<ListedKey>& keys) {
     Words names;
-    Words values;
+    std::vector<Code> values;
     Words lines;
     for (const auto& key : keys) {
         if (key.given) {
             names.push_back(said<"{key}">(key.key));
-            values.push_back(said<"{value}">(key.value));
+            values.push_back({.code = key.value, .said = key.said});
             lines.push_back(key.line > 0 ? said<"line {number}">(key.line) : key.origin);
         }
     }
     return {.name = "given",
             .title = said<"Given">(),
             .columns = {column_of("key", said<"key">(), std::move(names)),
-                        column_of("value", said<"value">(), std::move(values)),
+                        {.name = "value",
+                         .heading = said<"value">(),
+                         .unit = "",
+                         .points = std::move(values)},
                         column_of("from", said<"{?line}from">(), std::move(lines))},
             .brief = true};
 }
@@ -75,7 +78,7 @@ Series silent_keys(const std::vector<ListedKey>& keys) {
         if (!key.given) {
             names.push_back(said<"{key}">(key.key));
             holds.push_back(key.value.empty() ? key.origin
-                                              : said<"{value}; {origin}">(key.value, key.origin));
+                                              : said<"{value}; {origin}">(key.said, key.origin));
         }
     }
     return {.name = "silent",

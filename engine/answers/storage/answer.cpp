@@ -48,15 +48,19 @@ Said with_the_switch(const Stored& stored) {
         "enough.">(left, date_in_words(*stored.top_up_by_switch_open));
 }
 
+Code date_code(units::LocalTime time) {
+    return {.code = date_in_iso(time), .said = date_in_words(time), .is_time = true};
+}
+
 Series month_by_month(const Stored& stored) {
-    std::vector<words::Said> dates;
+    std::vector<Code> dates;
     std::vector<double> charge;
     std::vector<double> open;
     const auto in_tenths = [](units::StateOfCharge left) {
         return std::round(1000.0 * left.value()) / 10.0;
     };
     for (const auto& month : stored.months) {
-        dates.emplace_back(date_in_iso(month.on));
+        dates.push_back(date_code(month.on));
         charge.push_back(in_tenths(month.charge));
         open.push_back(in_tenths(month.switch_open));
     }
@@ -96,7 +100,7 @@ std::vector<WorkingRow> working(const Stored& stored) {
 }
 
 Value date_value(units::LocalTime time) {
-    return {Code{date_in_iso(time), date_in_words(time)}};
+    return {date_code(time)};
 }
 
 Members values_of(const Stored& stored) {
@@ -114,8 +118,9 @@ Members values_of(const Stored& stored) {
              value_of(stored.charge_now, 3)},
             {"ready", said<"ready">(), {stored.ready}},
             {"top_up_by", said<"top up by">(), date(stored.top_up_by)},
-            {"drain_share", said<"of the loss, what is left on">(), share(stored.drained)},
-            {"self_discharge_share", said<"of the loss, the packs by themselves">(),
+            {"drain_share", said<"share of the loss, by what stays switched on">(),
+             share(stored.drained)},
+            {"self_discharge_share", said<"share of the loss, by the packs themselves">(),
              share(stored.self_discharged)},
             {"charge_switch_open", said<"left with the master switch open">(),
              value_of(stored.charge_switch_open, 3)},

@@ -17,8 +17,8 @@ constexpr std::size_t most_at_once = 4;  // rows; longer tables stand behind the
 constexpr std::size_t most_rows = 60;  // longer tables are for --as csv
 
 QString cell_of(const Report& report, const answers::Column& column, std::size_t row) {
-    if (const auto* words = std::get_if<std::vector<words::Said>>(&column.points))
-        return report.in_words((*words)[row]);
+    if (const words::Said* said_one = answers::words_at(column, row))
+        return report.in_words(*said_one);
     return in_qt(
         faces::number_shown(std::get<std::vector<double>>(column.points)[row], report.language));
 }

@@ -115,6 +115,17 @@ TEST(csv, commas_quotes_and_line_ends_are_quoted) {
     EXPECT_EQ(records(in_csv(answer))[1][0], "a, \"b\"\r\nc");
 }
 
+TEST(csv, a_code_in_a_table_is_told_in_words_but_a_time_is_not) {
+    Answer answer;
+    const std::vector<Code> codes{{.code = "low_voltage", .said = "low voltage"},
+                                  {.code = "2026-01-15", .said = "Thu 15 Jan", .is_time = true}};
+    answer.series = {{.name = "ends",
+                      .title = "ends",
+                      .columns = {{.name = "why", .heading = "why", .unit = "", .points = codes}},
+                      .brief = true}};
+    EXPECT_EQ(in_csv(answer), "why\r\nlow voltage\r\n2026-01-15\r\n");
+}
+
 TEST(csv, an_answer_without_a_table_gives_its_values) {
     Answer answer;
     answer.values = {{"allowed", "", {false}},

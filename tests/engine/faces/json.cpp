@@ -119,6 +119,17 @@ TEST(json, bytes_that_are_not_utf8_do_not_stop_the_answer) {
     EXPECT_TRUE(json::accept(in_json(outage_answer(scenario, made::plan(), {}))));
 }
 
+TEST(json, a_column_of_codes_has_the_codes) {
+    answers::Answer answer;
+    const std::vector<answers::Code> codes{{.code = "low_voltage", .said = "low voltage"}};
+    answer.series = {{.name = "ends",
+                      .title = "ends",
+                      .columns = {{.name = "why", .heading = "why", .unit = "", .points = codes}}}};
+    EXPECT_EQ(
+        nlohmann::json::parse(faces::in_json(answer, {}))["series"][0]["columns"][0]["points"],
+        nlohmann::json::array({"low_voltage"}));
+}
+
 TEST(json, columns_of_a_series_have_equal_lengths) {
     const auto whole = json::parse(in_json(made_answer()));
     for (const auto& series : whole.at("series")) {

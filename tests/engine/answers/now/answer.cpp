@@ -54,4 +54,22 @@ TEST(now_answer, three_sentences_lead_where_nobody_depends_on_it) {
     EXPECT_EQ(answers::leading_sentences(scenario, now, outlook(back, next_noon)), 1U);
 }
 
+// Programs read ISO 8601, people their own clock, to the hour or five minutes as elsewhere.
+TEST(now_answer, what_to_switch_off_is_told_by_the_readers_clock) {
+    const auto answer = answered(shows("2026-01-15T11:00:00", 35), next_noon);
+    const auto& columns = answer.series.front().columns;
+    const auto until = std::ranges::find(columns, "until", &answers::Column::name);
+    ASSERT_NE(until, columns.end());
+    const auto& times = std::get<std::vector<answers::Code>>(until->points);
+    ASSERT_FALSE(times.empty());
+    const words::Language twelve{.twelve_hours = true};
+    for (const answers::Code& time : times) {
+        EXPECT_EQ(time.code.size(), std::string("2026-01-15T12:00:00").size()) << time.code;
+        EXPECT_TRUE(time.is_time);
+        EXPECT_EQ(in_english(time.said).find("2026"), std::string::npos) << in_english(time.said);
+    }
+    const std::string first = words::in(twelve, times.front().said);
+    EXPECT_TRUE(first.ends_with("M") || first.find(':') == std::string::npos) << first;
+}
+
 }  // namespace

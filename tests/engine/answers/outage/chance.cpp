@@ -122,7 +122,8 @@ TEST(outage_chance, what_ends_most_of_those_that_end_early_is_named) {
         chance_sentences(made::scenario().outage, chance),
         testing::ElementsAre(
             testing::_,
-            testing::HasSubstr("Where it ends early, the inverter switches off on low voltage.")));
+            testing::HasSubstr(
+                "Where it ends early, the reason is: the inverter switches off on low voltage.")));
     chance.figures.of = Probability(1.0);
     EXPECT_EQ(chance_sentences(made::scenario().outage, chance).size(), 1U);
 }

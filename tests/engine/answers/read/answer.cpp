@@ -28,9 +28,18 @@ scenario::ReadScenario read(std::string_view text) {
     return *std::move(read);
 }
 
-const std::vector<words::Said>& column_of(const Answer& answer, std::size_t series,
-                                          std::size_t column) {
-    return std::get<std::vector<words::Said>>(answer.series[series].columns[column].points);
+std::vector<words::Said> column_of(const Answer& answer, std::size_t series, std::size_t column) {
+    std::vector<words::Said> cells;
+    for (std::size_t row = 0;
+         const auto* said_one = words_at(answer.series[series].columns[column], row); ++row)
+        cells.push_back(*said_one);
+    return cells;
+}
+
+// The row of a key in the table of those that are given.
+std::size_t row_of(const Answer& answer, std::string_view key) {
+    const auto keys = column_of(answer, 0, 0);
+    return static_cast<std::size_t>(std::ranges::find(keys, words::Said(key)) - keys.begin());
 }
 
 TEST(read_answer, what_was_read_is_counted) {
@@ -54,13 +63,19 @@ TEST(read_answer, where_nobody_knows_how_long_it_lasts_no_length_is_told) {
 
 TEST(read_answer, every_given_key_has_its_value_and_its_line) {
     const auto answer = read_answer(read(cabin), {});
-    const auto& keys = column_of(answer, 0, 0);
-    const auto at =
-        std::ranges::find_if(keys, [](const words::Said& key) { return key == "pack.main.count"; });
-    ASSERT_NE(at, keys.end());
-    const auto row = static_cast<std::size_t>(at - keys.begin());
+    const auto row = row_of(answer, "pack.main.count");
+    ASSERT_LT(row, column_of(answer, 0, 0).size());
     EXPECT_EQ(column_of(answer, 0, 1)[row], "3");
     EXPECT_EQ(column_of(answer, 0, 2)[row], "line 8");
+}
+
+TEST(read_answer, a_code_is_shown_by_its_words_and_kept_for_programs) {
+    const auto answer = read_answer(read(cabin), {});
+    const auto row = row_of(answer, "pack.main.chemistry");
+    ASSERT_LT(row, column_of(answer, 0, 0).size());
+    EXPECT_EQ(column_of(answer, 0, 1)[row], "lithium iron phosphate");
+    const auto& codes = std::get<std::vector<Code>>(answer.series[0].columns[1].points);
+    EXPECT_EQ(codes[row].code, "\"lifepo4\"");
 }
 
 TEST(read_answer, a_key_that_nobody_knows_is_a_caution_at_its_line) {
