@@ -2,10 +2,13 @@
 // went through the catalogue on its way to a face.
 #include <filesystem>
 #include <fstream>
+#include <gmock/gmock.h>
 #include <map>
 #include <optional>
 #include <set>
 #include <sstream>
+
+#include <gtest/gtest.h>
 
 #include "command_line/arguments.hpp"
 #include "command_line/left_unsaid.hpp"
@@ -15,6 +18,8 @@
 #include "faces/pictures/pictures.hpp"
 #include "faces/sheet.hpp"
 #include "faces/text.hpp"
+#include "scenario/file/read.hpp"
+#include "scenario/keys/listing.hpp"
 #include "words/catalogue.hpp"
 
 namespace {
@@ -83,36 +88,85 @@ std::set<std::string> english_alone(const words::Catalogue& catalogue) {
     return english;
 }
 
-// What a person wrote into the file, in quotes, which no language changes.
-std::set<std::string> names_of(std::string_view file) {
-    std::set<std::string> names;
-    for (auto opens = file.find('"'); opens != file.npos; opens = file.find('"')) {
-        const auto closes = std::min(file.find('"', opens + 1), file.size() - 1);
-        names.merge(words_of(file.substr(opens, closes - opens)));
-        file.remove_prefix(closes + 1);
-    }
+// Whether a key takes a person's own words, or a list of them.
+bool takes_words(const words::Said& limits) {
+    if (limits.saying == &words::saying<"words of at most {n} bytes">) return true;
+    return std::ranges::any_of(limits.parts, [](const words::Part& part) {
+        const auto* inner = std::get_if<words::Said>(&part.held());
+        return inner != nullptr && takes_words(*inner);
+    });
+}
+
+// What a person called things, and files, which no language changes. A code that stands in the
+// file, such as "storm", is none of them.
+std::set<std::string> names_in(const scenario::ReadScenario& read) {
+    std::set<std::string> names = words_of(read.file_name);
+    for (const scenario::ListedKey& key : scenario::listing(read))
+        if (key.given && takes_words(key.limits)) names.merge(words_of(key.value));
     return names;
 }
 
 // An option, a key, a file, the name of a command.
-bool is_code(std::string_view token, std::string_view before) {
+bool is_code(std::string_view token, std::string_view before, std::string_view behind) {
     const auto end = token.find_last_not_of(".,;:!?)");
     token = token.substr(0, end == token.npos ? 0 : end + 1);
-    return token.starts_with("--") || token.find_first_of("_./=") != token.npos ||
+    return token.starts_with("--") || token.find_first_of("_./=") != token.npos || behind == "=" ||
            before.ends_with("candlemark");
 }
 
-// A face's words without codes, references in brackets and the page's own marks.
-std::set<std::string> said_in(std::string text) {
-    const auto style = text.find("<style>");
-    if (style != text.npos) text.erase(style, text.find("</style>") - style);
-    text = without(bare(without(text, '<', '>')), '&', ';');
+// The text without what is to be typed, which stands in straight quotes. A quote that is not closed
+// soon is a letter.
+std::string without_typed(std::string_view text) {
+    constexpr std::size_t longest = 80;
+    std::string rest;
+    for (auto opens = text.find('"'); opens != text.npos; opens = text.find('"')) {
+        const auto closes = text.find('"', opens + 1);
+        const bool is_typed = closes != text.npos && closes - opens <= longest;
+        rest.append(text.substr(0, opens)) += ' ';
+        text.remove_prefix(is_typed ? closes + 1 : opens + 1);
+    }
+    return rest.append(text);
+}
+
+// The words of a text without what is typed, codes and references in brackets.
+std::set<std::string> said_in(std::string_view text) {
+    std::vector<std::string> tokens;
+    std::istringstream read(bare(without_typed(text)));
+    for (std::string token; read >> token;)
+        tokens.push_back(token);
     std::set<std::string> words;
-    std::istringstream tokens(text);
-    std::string before;
-    for (std::string token; tokens >> token; before = token)
-        if (!is_code(token, before)) words.merge(words_of(token));
+    for (std::size_t i = 0; i < tokens.size(); ++i)
+        if (!is_code(tokens[i], i == 0 ? "" : tokens[i - 1],
+                     i + 1 < tokens.size() ? tokens[i + 1] : ""))
+            words.merge(words_of(tokens[i]));
     return words;
+}
+
+// A page's own marks, its styles, and its name for the shelf, which is that of the question.
+std::string without_marks(std::string text) {
+    for (const auto& [begin, end] :
+         {std::pair{"<style>", "</style>"}, std::pair{"<title>", "</title>"}})
+        for (auto from = text.find(begin); from != text.npos; from = text.find(begin))
+            text.erase(from, text.find(end, from) + std::string_view(end).size() - from);
+    text = without(text, '<', '>');
+    for (auto at = text.find("&quot;"); at != text.npos; at = text.find("&quot;"))
+        text.replace(at, 6, "\"");
+    return without(text, '&', ';');
+}
+
+// The fields of a table, without the quotes around them.
+std::string fields_of(std::string_view csv) {
+    std::string fields;
+    bool quoted = false;
+    for (std::size_t i = 0; i < csv.size(); ++i) {
+        const bool doubled = quoted && csv.substr(i, 2) == "\"\"";
+        if (csv[i] != '"' || doubled)
+            fields += !quoted && csv[i] == ',' ? ' ' : csv[i];
+        else
+            quoted = !quoted;
+        if (doubled) ++i;
+    }
+    return fields;
 }
 
 // ---- Answers.
@@ -124,8 +178,17 @@ struct Asked {
 
 struct Whole {
     answers::Answer answer;
-    std::string names;  // texts in which names stand
+    std::set<std::string> names;
 };
+
+// Of both files where two are compared.
+std::set<std::string> names_of(const scenario::ReadScenario& read, const std::string& other) {
+    std::set<std::string> names = names_in(read);
+    if (other.empty()) return names;
+    const auto compared = scenario::read_scenario(contents(other), other);
+    if (compared) names.merge(names_in(*compared));
+    return names;
+}
 
 std::optional<Whole> answer_to(const Asked& asked) {
     const auto read_arguments = command_line::read_arguments(asked.arguments);
@@ -139,9 +202,7 @@ std::optional<Whole> answer_to(const Asked& asked) {
     command_line::warn_of_what_is_left_unsaid(*read);
     auto answer = command_line::answer_to(*read, *given);
     if (!answer) return std::nullopt;
-    return Whole{
-        std::move(*answer),
-        contents(asked.scenario) + (given->other_file.empty() ? "" : contents(given->other_file))};
+    return Whole{std::move(*answer), names_of(*read, given->other_file)};
 }
 
 std::vector<fs::path> shipped() {
@@ -155,7 +216,7 @@ std::vector<fs::path> shipped() {
 std::vector<Asked> all_asked() {
     const std::vector<std::vector<std::string>> questions{
         {"outage", "--members", "64"},
-        {"packs", "--members", "64", "--packs", "4", "--panels", "4"},
+        {"packs", "--members", "64", "--most-packs", "4", "--most-panels", "4"},
         {"sun", "--members", "64", "--panels", "4"},
         {"start"},
         {"wiring"},
@@ -177,11 +238,15 @@ std::vector<Asked> all_asked() {
     return all;
 }
 
-std::string in_all_faces(const answers::Answer& answer, const words::Language& language) {
-    return faces::in_text(answer, {.width = 200, .full = false, .language = language}) +
-           faces::in_text(answer, {.width = 1000, .full = true, .language = language}) +
-           faces::in_html(answer, language) + faces::in_svg(answer, language) +
-           faces::in_csv(answer, language);
+std::vector<std::set<std::string>> words_of_faces(const answers::Answer& answer,
+                                                  const words::Language& language) {
+    const auto text = [&](bool full, int width) {
+        return faces::in_text(answer, {.width = width, .full = full, .language = language});
+    };
+    return {said_in(text(false, 200)), said_in(text(true, 1000)),
+            said_in(without_marks(faces::in_html(answer, language))),
+            said_in(without_marks(faces::in_svg(answer, language))),
+            said_in(fields_of(faces::in_csv(answer, language)))};
 }
 
 // Words of English that are no names, in any face.
@@ -189,11 +254,11 @@ std::vector<std::string> left_in(const Whole& whole, const std::string& code) {
     static std::map<std::string, std::set<std::string>> of_code;
     auto& english = of_code[code];
     if (english.empty()) english = english_alone(*words::catalogue_of(code));
-    const auto names = names_of(whole.names);
-    std::vector<std::string> left;
-    for (const std::string& word : said_in(in_all_faces(whole.answer, *words::language(code))))
-        if (english.contains(word) && !names.contains(word)) left.push_back(word);
-    return left;
+    std::set<std::string> left;
+    for (const auto& said : words_of_faces(whole.answer, *words::language(code)))
+        for (const std::string& word : said)
+            if (english.contains(word) && !whole.names.contains(word)) left.insert(word);
+    return {left.begin(), left.end()};
 }
 
 TEST(no_english_left, in_any_answer_over_the_shipped_scenarios) {
