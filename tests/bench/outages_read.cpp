@@ -1,8 +1,11 @@
 // How often what is told of the end holds, and what is named wrongly, over simulated outages of the
-// shipped scenarios: outages_read [OUTAGES EACH [SCENARIO]]. Of any file, the log that a person would
-// write of one of its outages: outages_read --log FILE NUMBER CHARGES METERS.
+// shipped scenarios: outages_read [OUTAGES EACH [SCENARIO [SEED]]]. Of any file, the log that a person would
+// write of one of its outages: outages_read --log FILE NUMBER CHARGES METERS. What is said after the
+// last entry of such a file, how many members count and what it costs: outages_read --now FILE.
 #include <algorithm>
+#include <cstdint>
 #include <cstdlib>
+#include <ctime>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -74,12 +77,36 @@ int write_log(char** given) {
     return 0;
 }
 
+int say(const char* file) {
+    const auto read = scenario::read_scenario_file(file);
+    if (!read || read->scenario.log.empty()) return 1;
+    const auto& scenario = read->scenario;
+    const auto folder = scenario::folder_of(file);
+    const auto last = scenario.log[scenario::standing(scenario.log).back()].at;
+    const std::clock_t before = std::clock();
+    auto ready = outage::make_ready(scenario, folder);
+    if (!ready) return 1;
+    const auto found = estimate::outlook_of(
+        scenario, folder, std::make_shared<const outage::Ready>(std::move(*ready)), {.now = last});
+    if (!found) return 1;
+    fmt::print(
+        "{:.0f} of {} members count, {:.2f} h wide, {:.2f} h from now, contradiction {}, "
+        "{:.2f} s of processor time\n",
+        found->figures.effective, found->figures.members, found->width / units::hour,
+        found->figures.half / units::hour, found->contradiction.has_value(),
+        double(std::clock() - before) / CLOCKS_PER_SEC);
+    return 0;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
     if (argc == 6 && std::string(argv[1]) == "--log") return write_log(argv + 2);
+    if (argc == 3 && std::string(argv[1]) == "--now") return say(argv[2]);
     const int count = argc > 1 ? std::atoi(argv[1]) : 200;
     const std::string only = argc > 2 ? argv[2] : "";
+    const std::uint64_t seed =
+        argc > 3 ? std::strtoull(argv[3], nullptr, 10) : simulated::first_seed;
     const std::filesystem::path folder = CANDLEMARK_SCENARIOS;
     for (const char* name : {"ice_storm", "summer_storm", "breathing_at_night",
                              "precautionary_shutoff", "saw_and_pump"}) {
@@ -87,7 +114,7 @@ int main(int argc, char** argv) {
         const auto file = (folder / (std::string(name) + ".toml")).string();
         const auto read = scenario::read_scenario_file(file);
         if (!read) return 1;
-        const simulated::Outages outages(read->scenario, scenario::folder_of(file), count);
+        const simulated::Outages outages(read->scenario, scenario::folder_of(file), count, seed);
         for (const auto& readings : sets)
             row(name, outages, count, readings);
     }

@@ -16,35 +16,10 @@ using namespace units;
 
 namespace {
 
-constexpr std::uint64_t truths_seed = 20261129;
-constexpr std::uint64_t meters_seed = 7;
-
-// A normal score of one outage, by name.
-double score(int number, const std::string& name) {
-    const auto column =
-        chance::drawn({.seed = meters_seed, .number = std::uint32_t(number / chance::lanes)}, name);
-    return chance::score_of(column[std::size_t(number % chance::lanes)]);
-}
+constexpr std::uint64_t meters_differ = first_seed ^ 7;  // from the truths
 
 double rounded(double value, double digit) {
     return std::round(value / digit) * digit;
-}
-
-// Half past seven, noon and half past nine in the evening, each within the hour around it; the first
-// at least three hours after the start.
-std::vector<Duration> hours_of(int number, const scenario::Outage& outage, int count) {
-    std::vector<Duration> at;
-    const Duration since_midnight = time_of_day(outage.starts);
-    for (int day_number = 0; int(at.size()) < count; ++day_number)
-        for (const double clock : {7.5, 12.5, 21.5}) {
-            const double away =
-                std::clamp(score(number, fmt::format("hour/{}/{}", day_number, clock)), -2.0, 2.0);
-            const Duration moment =
-                rounded(clock + 0.25 * away + 24.0 * day_number, 1.0 / 12.0) * hour -
-                since_midnight;
-            if (moment >= 3.0 * hour && int(at.size()) < count) at.push_back(moment);
-        }
-    return at;
 }
 
 double value_of(const chance::World& world, chance::Values values, const std::string& name) {
@@ -87,11 +62,12 @@ std::shared_ptr<const outage::Ready> ready_of(const scenario::Scenario& scenario
 
 }  // namespace
 
-Outages::Outages(scenario::Scenario scenario, std::string folder, int count)
+Outages::Outages(scenario::Scenario scenario, std::string folder, int count, std::uint64_t seed)
     : scenario_(std::move(scenario)),
       folder_(std::move(folder)),
+      seed_(seed),
       ready_(ready_of(scenario_, folder_)),
-      truths_(sizing::members_of(scenario_, folder_, ready_, truths_seed, count)),
+      truths_(sizing::members_of(scenario_, folder_, ready_, seed, count)),
       lives_(lives_of(scenario_, folder_, ready_)) {
     std::vector<std::pair<double, std::size_t>> order;
     for (std::size_t load = 0; load < scenario_.loads.size(); ++load)
@@ -102,6 +78,30 @@ Outages::Outages(scenario::Scenario scenario, std::string folder, int count)
     std::ranges::sort(order);
     for (const auto& [energy, load] : order)
         metered_.push_back(load);
+}
+
+// A normal score of one outage, by name.
+double Outages::score(int number, const std::string& name) const {
+    const auto column = chance::drawn(
+        {.seed = seed_ ^ meters_differ, .number = std::uint32_t(number / chance::lanes)}, name);
+    return chance::score_of(column[std::size_t(number % chance::lanes)]);
+}
+
+// Half past seven, noon and half past nine in the evening, each within the hour around it; the first
+// at least three hours after the start.
+std::vector<Duration> Outages::hours_of(int number, int readings) const {
+    std::vector<Duration> at;
+    const Duration since_midnight = time_of_day(scenario_.outage.starts);
+    for (int day_number = 0; int(at.size()) < readings; ++day_number)
+        for (const double clock : {7.5, 12.5, 21.5}) {
+            const double away =
+                std::clamp(score(number, fmt::format("hour/{}/{}", day_number, clock)), -2.0, 2.0);
+            const Duration moment =
+                rounded(clock + 0.25 * away + 24.0 * day_number, 1.0 / 12.0) * hour -
+                since_midnight;
+            if (moment >= 3.0 * hour && int(at.size()) < readings) at.push_back(moment);
+        }
+    return at;
 }
 
 // What a load drew so far over what the plan has: its own factor, and its days'.
@@ -131,7 +131,7 @@ double Outages::of_the_plan(int number, std::size_t load, Duration until) const 
 
 scenario::Scenario Outages::with_log(int number, const Readings& readings, Duration& now) const {
     auto scenario = scenario_;
-    const auto at = hours_of(number, scenario.outage, readings.charges);
+    const auto at = hours_of(number, readings.charges);
     now = at.empty() ? Duration{} : at.back();
     if (at.empty()) return scenario;
     const auto states = lives_.states(truths_.values(number), at);

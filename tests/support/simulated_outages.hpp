@@ -47,11 +47,15 @@ struct Said {
     std::string words;  // of what was named wrongly
 };
 
+inline constexpr std::uint64_t first_seed = 20261129;
+
 class Outages {
   public:
     //   scenario   without a log
     //   count      of outages, from 0
-    Outages(scenario::Scenario scenario, std::string folder, int count);
+    //   seed       of the truths and of the meters
+    Outages(scenario::Scenario scenario, std::string folder, int count,
+            std::uint64_t seed = first_seed);
 
     // Of one outage, with these readings.
     [[nodiscard]] Said said(int number, const Readings& readings) const;
@@ -63,11 +67,14 @@ class Outages {
   private:
     scenario::Scenario scenario_;
     std::string folder_;
+    std::uint64_t seed_;
     std::shared_ptr<const outage::Ready> ready_;
     chance::Members truths_;
     estimate::Lives lives_;
     std::vector<std::size_t> metered_;  // loads, those that want most first
 
+    [[nodiscard]] double score(int number, const std::string& name) const;
+    [[nodiscard]] std::vector<units::Duration> hours_of(int number, int readings) const;
     [[nodiscard]] double of_the_plan(int number, std::size_t load, units::Duration until) const;
     [[nodiscard]] double toward(int number, const estimate::Departure& told,
                                 units::Duration now) const;
