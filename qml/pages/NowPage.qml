@@ -24,28 +24,6 @@ Item {
     readonly property alias log: entries
     readonly property alias answer: runner
 
-    NowClock {
-        id: nowClock
-        document: page.document
-    }
-    NowRunner {
-        id: runner
-        document: page.document
-        at: nowClock.asked
-    }
-    LogModel {
-        id: entries
-        document: page.document
-        clock: nowClock
-        odd: runner.odd
-    }
-    NoteDraft {
-        id: draft
-        document: page.document
-        clock: nowClock
-        onWrote: page.tell(qsTr("Written down. %1").arg(draft.written))
-    }
-
     function tell(words) {
         told.text = page.document.text
         told.words = words
@@ -177,5 +155,28 @@ Item {
         id: sheet
         objectName: "noteSheet"
         draft: draft
+    }
+    // Behind what shows them: the page is taken down in the order in which it stands here, and what
+    // shows the days would be left without any.
+    NowClock {
+        id: nowClock
+        document: page.document
+    }
+    NowRunner {
+        id: runner
+        document: page.document
+        at: nowClock.asked
+    }
+    LogModel {
+        id: entries
+        document: page.document
+        clock: nowClock
+        odd: runner.odd
+    }
+    NoteDraft {
+        id: draft
+        document: page.document
+        clock: nowClock
+        onWrote: page.tell(qsTr("Written down. %1").arg(draft.written))
     }
 }

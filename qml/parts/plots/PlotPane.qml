@@ -29,13 +29,20 @@ GridLayout {
         Layout.fillHeight: true
         Layout.minimumHeight: item?.leastHeight ?? 200
 
+        property bool begun: false   // before that the pane may have no days yet
+
         function show() {
+            if (!begun)
+                return
             if (pane.asTable)
                 setSource(Qt.resolvedUrl("DaysTable.qml"), { days: pane.days })
             else
                 setSource(Qt.resolvedUrl("DaysPlot.qml"), { days: pane.days, view: inSight, reads: pane.atSide, keyed: pane.keyed })
         }
-        Component.onCompleted: show()
+        Component.onCompleted: {
+            begun = true
+            show()
+        }
     }
     Connections {
         target: shown.item

@@ -1,11 +1,13 @@
 // Runs one tst_*.qml with the program's own module, on a plan made by hand; a tst_real_*.qml on the
 // plan of the engine.
 #include <stdexcept>
+#include <utility>
 
 #include <QApplication>
 #include <QDir>
 #include <QQmlContext>
 #include <QQmlEngine>
+#include <QQmlError>
 #include <QQmlExtensionPlugin>
 #include <QtQuickTest/quicktest.h>
 
@@ -30,6 +32,22 @@ static void live_through_the_example() {
         [] { return units::local_time(std::chrono::year(2026) / 1 / 15, 21.5 * units::hour); });
 }
 
+// What the screens complained of; a test asks for it by the name "complaints".
+class Complaints : public QObject {
+    Q_OBJECT
+
+  public:
+    void hear(const QList<QQmlError>& warnings) {
+        for (const QQmlError& one : warnings)
+            heard_ << one.toString();
+    }
+    // Since it was asked for last, a line each.
+    Q_INVOKABLE QString taken() { return std::exchange(heard_, {}).join(QLatin1Char('\n')); }
+
+  private:
+    QStringList heard_;
+};
+
 class Setup : public QObject {
     Q_OBJECT
 
@@ -46,8 +64,13 @@ class Setup : public QObject {
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
         const QString pictures = QStringLiteral(CANDLEMARK_BINARY_DIR "/pictures");
         QDir().mkpath(pictures);
+        connect(engine, &QQmlEngine::warnings, &complaints_, &Complaints::hear);
+        engine->rootContext()->setContextProperty(QStringLiteral("complaints"), &complaints_);
         engine->rootContext()->setContextProperty(QStringLiteral("pictureFolder"), pictures);
     }
+
+  private:
+    Complaints complaints_;
 };
 
 int main(int argc, char** argv) {
