@@ -68,13 +68,6 @@
     </message>
 </context>
 <context>
-    <name>ActionButton</name>
-    <message>
-        <source>not available now</source>
-        <translation>gerade nicht verfügbar</translation>
-    </message>
-</context>
-<context>
     <name>AnswerBody</name>
     <message>
         <source>Table: %1</source>
@@ -1010,6 +1003,13 @@
     </message>
 </context>
 <context>
+    <name>HeardButton</name>
+    <message>
+        <source>not available now</source>
+        <translation>gerade nicht verfügbar</translation>
+    </message>
+</context>
+<context>
     <name>HelpSheet</name>
     <message>
         <source>Each kind of pack you have: how full it is, how old, what may be joined to what. Touch one to change it.</source>
@@ -1576,12 +1576,12 @@
         <translation>unter null</translation>
     </message>
     <message>
-        <source>%1, picked</source>
-        <translation>%1, gewählt</translation>
-    </message>
-    <message>
         <source>Take the last sign away</source>
         <translation>Das letzte Zeichen wegnehmen</translation>
+    </message>
+    <message>
+        <source>decimal mark</source>
+        <translation>Dezimalzeichen</translation>
     </message>
 </context>
 <context>
@@ -1756,6 +1756,14 @@
     <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>decimal mark</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>divided by</source>
+        <translation>geteilt durch</translation>
     </message>
 </context>
 <context>

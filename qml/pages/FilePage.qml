@@ -223,6 +223,8 @@ Item {
                     id: extents
                     Layout.fillWidth: true
                     spacing: Tokens.gapSmall
+                    Accessible.role: Accessible.Grouping
+                    Accessible.name: qsTr("What was understood of the file")
                     ChoiceButton {
                         objectName: "givenKeys"
                         width: Math.min(implicitWidth, extents.width)

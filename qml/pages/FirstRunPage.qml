@@ -75,9 +75,11 @@ Item {
             readonly property real wished: (page.number === 1 ? 230 : 168) * Math.max(1, Tokens.textScale * 0.9)
             readonly property int across: Math.max(1, Math.floor((width + spacing) / (wished + spacing)))
             Repeater {
-                model: page.questions.options
+                // By number: a list that is new with every answer would make each button anew.
+                model: page.questions.options.length
                 PictureButton {
-                    required property var modelData
+                    required property int index
+                    readonly property var modelData: page.questions.options[index] ?? { key: "", name: "", detail: "", picture: "", chosen: false }
                     objectName: "first_" + modelData.key
                     width: Math.floor((offers.width - (offers.across - 1) * offers.spacing) / offers.across)
                     text: modelData.name

@@ -66,6 +66,7 @@ Item {
                 detail: draw
                 below: evidence
                 atRight: perDay
+                ofSeveral: page.beside
                 chosen: page.beside && index === page.chosen
                 onClicked: page.chosen = index
             }

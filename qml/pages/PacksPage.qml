@@ -58,6 +58,7 @@ Item {
                 detail: held
                 below: state
                 share: charge
+                ofSeveral: page.beside
                 chosen: page.beside && index === page.chosen
                 onClicked: {
                     page.chosen = index

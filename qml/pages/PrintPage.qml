@@ -78,6 +78,8 @@ SplitPage {
                 id: sheetChoices
                 Layout.fillWidth: true
                 spacing: Tokens.gapSmall
+                Accessible.role: Accessible.Grouping
+                Accessible.name: qsTr("To take along on paper")
                 Repeater {
                     model: [
                         { key: "card", name: qsTr("Card for the lid"), detail: qsTr("one page, to read at night") },
@@ -99,6 +101,7 @@ SplitPage {
                 id: paperChoices
                 Layout.fillWidth: true
                 spacing: Tokens.gapSmall
+                Accessible.role: Accessible.Grouping
                 Repeater {
                     model: [
                         { key: "letter", name: qsTr("Letter"), detail: qsTr("8½ × 11 in") },

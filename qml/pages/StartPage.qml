@@ -80,6 +80,7 @@ SplitPage {
                 objectName: "tools"
                 Layout.fillWidth: true
                 spacing: Tokens.gapSmall
+                Accessible.role: Accessible.Grouping
                 Repeater {
                     model: uses.groups
                     ChoiceButton {

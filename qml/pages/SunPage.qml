@@ -143,6 +143,8 @@ SplitPage {
                 readonly property real least: 84 * Math.max(1, Tokens.textScale)
                 columns: Math.max(2, Math.min(6, Math.floor((width + Tokens.gapSmall) / (least + Tokens.gapSmall))))
                 model: sun.months
+                Accessible.role: Accessible.Grouping
+                Accessible.name: qsTr("Month")
                 ChoiceButton {
                     required property string modelData
                     required property int index
@@ -213,6 +215,7 @@ SplitPage {
                 Layout.fillWidth: true
                 visible: counts.count > 0
                 text: qsTr("What so many panels give a day")
+                Accessible.ignored: true   // the picture has the same name
             }
             RangeBarsView {
                 Layout.fillWidth: true

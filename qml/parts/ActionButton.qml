@@ -21,7 +21,6 @@ T.Button {
     font.pixelSize: Tokens.typeBody
     Accessible.role: Accessible.Button
     Accessible.name: spoken
-    Accessible.description: enabled ? "" : qsTr("not available now")
     Keys.onReturnPressed: button.clicked()
     Keys.onEnterPressed: button.clicked()
 

@@ -48,6 +48,8 @@ ColumnLayout {
         id: rests
         Layout.fillWidth: true
         spacing: Tokens.gapSmall
+        Accessible.role: Accessible.Grouping
+        Accessible.name: qsTr("At rest before that for")
         Repeater {
             model: [{ hours: 0, label: qsTr("not known") }, { hours: 1, label: qsTr("an hour") },
                     { hours: 8, label: qsTr("a night") }, { hours: 24, label: qsTr("a day") }]

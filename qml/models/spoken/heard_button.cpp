@@ -1,5 +1,6 @@
 #include "models/spoken/heard_button.hpp"
 
+#include <QCoreApplication>
 #include <QMetaObject>
 #include <QQuickWindow>
 
@@ -58,8 +59,11 @@ QAccessibleInterface* HeardButton::parent() const {
 
 QString HeardButton::text(QAccessible::Text kind) const {
     if (kind == QAccessible::Name) return said("name").toString();
-    if (kind == QAccessible::Description) return said("description").toString();
-    return {};
+    if (kind != QAccessible::Description) return {};
+    const QString told = said("description").toString();
+    return told.isEmpty() && !button()->isEnabled()
+               ? QCoreApplication::translate("HeardButton", "not available now")
+               : told;
 }
 
 QAccessible::Role HeardButton::role() const {

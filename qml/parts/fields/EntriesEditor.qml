@@ -45,6 +45,7 @@ ColumnLayout {
         Layout.fillWidth: true
         visible: entries.count > 0
         spacing: Tokens.gapSmall
+        Accessible.role: Accessible.Grouping
         Repeater {
             model: entries.names
             ChoiceButton {

@@ -55,10 +55,15 @@ ColumnLayout {
         sourceComponent: Flow {
             id: choices
             spacing: Tokens.gapSmall
+            Accessible.role: Accessible.Grouping
+            Accessible.name: row.label
             Repeater {
-                model: row.options
+                // By number: of a list that is new with every choice each button would be made anew,
+                // and the keyboard and a screen reader would lose the one they are at.
+                model: row.options.length
                 ChoiceButton {
-                    required property var modelData
+                    required property int index
+                    readonly property var modelData: row.options[index] ?? { value: "", label: "", detail: "", chosen: false, asks: "" }
                     objectName: "choose_" + modelData.value
                     width: Math.min(implicitWidth, choices.width)
                     text: modelData.label
@@ -103,6 +108,8 @@ ColumnLayout {
         active: row.kind === "moment"
         visible: active
         sourceComponent: MomentField {
+            Accessible.role: Accessible.Grouping
+            Accessible.name: row.label
             shown: row.shown
             onMoved: (months, days, minutes) => row.momentMoved(months, days, minutes)
         }
@@ -112,6 +119,8 @@ ColumnLayout {
         active: row.kind === "hours"
         visible: active
         sourceComponent: HoursField {
+            Accessible.role: Accessible.Grouping
+            Accessible.name: row.label
             spans: row.spans
             silent: row.shown
             onAdded: span => row.hoursAdded(span)

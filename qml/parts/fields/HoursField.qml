@@ -74,6 +74,8 @@ ColumnLayout {
             readonly property var ends: modelData.split("-")
             Layout.fillWidth: true
             spacing: Tokens.gapSmall
+            Accessible.role: Accessible.Grouping
+            Accessible.name: modelData
             Clock {
                 at: span.ends[0]
                 name: qsTr("from")

@@ -12,6 +12,7 @@ T.Button {
     required property string detail
     property string spoken: name + ", " + detail
     property bool chosen: false
+    property bool ofSeveral: false // one of which is chosen
     property string atRight        // a figure at the right
     property real share: -1        // 0 to 1: a line as long; below 0 none
     property color shareColour: Tokens.loads
@@ -24,6 +25,7 @@ T.Button {
     rightPadding: Tokens.gap
     Accessible.role: Accessible.Button
     Accessible.name: spoken
+    Accessible.selectable: ofSeveral
     Accessible.selected: chosen
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()

@@ -13,6 +13,7 @@ Flow {
     signal picked(string key)
 
     spacing: Tokens.gapSmall
+    Accessible.role: Accessible.Grouping
 
     Repeater {
         model: choices.all

@@ -44,6 +44,7 @@ FocusScope {
     }
 
     component Unit: Key {
+        id: key
         required property string unit
         readonly property bool chosen: unit === pad.draft.unit
         objectName: "unit_" + unit
@@ -52,8 +53,18 @@ FocusScope {
         main: chosen
         font.bold: chosen
         font.pixelSize: Tokens.typeBody
-        spoken: chosen ? qsTr("%1, picked").arg(text) : text
+        visible: unit.length > 0
         onClicked: pad.draft.choose(unit)
+        Accessible.role: Accessible.RadioButton
+        Accessible.checkable: true
+        Accessible.checked: chosen
+
+        SpokenAs {
+            item: key
+            role: Accessible.RadioButton
+            checkable: true
+            checked: key.chosen
+        }
     }
 
     ColumnLayout {
@@ -102,7 +113,7 @@ FocusScope {
                         required property string modelData
                         objectName: "key_" + modelData
                         text: modelData === "-" ? "±" : modelData === "." ? Look.decimalMark : modelData
-                        spoken: modelData === "-" ? qsTr("below nought") : text
+                        spoken: modelData === "-" ? qsTr("below nought") : modelData === "." ? qsTr("decimal mark") : text
                         enabled: modelData !== "-" || pad.draft.signedNumber
                         onClicked: pad.draft.press(modelData)
                     }

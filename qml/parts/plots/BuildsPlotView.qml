@@ -102,6 +102,7 @@ Column {
         width: parent.width
         spacing: Tokens.gapSmall
         visible: view.plot.measures.length > 1
+        Accessible.role: Accessible.Grouping
         Repeater {
             model: view.plot.measures
             ChoiceButton {

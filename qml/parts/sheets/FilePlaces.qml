@@ -40,6 +40,7 @@ ColumnLayout {
         id: flow
         Layout.fillWidth: true
         spacing: Tokens.gapSmall
+        Accessible.role: Accessible.Grouping
         Repeater {
             model: pane.listing.places
             ChoiceButton {

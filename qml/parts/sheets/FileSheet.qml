@@ -218,6 +218,7 @@ Popup {
                     width: list.width - 12
                     focusPolicy: Qt.NoFocus
                     atRight: row.isFolder ? "▸" : ""
+                    ofSeveral: true
                     chosen: list.activeFocus && row.ListView.isCurrentItem
                     onClicked: {
                         list.currentIndex = row.index

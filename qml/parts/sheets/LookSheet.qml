@@ -27,6 +27,8 @@ Sheet {
             id: choices
             Layout.fillWidth: true
             spacing: Tokens.gapSmall
+            Accessible.role: Accessible.Grouping
+            Accessible.name: wish.title
             Repeater {
                 model: wish.options
                 ChoiceButton {

@@ -70,6 +70,8 @@ FocusScope {
             Layout.fillWidth: true
             visible: pad.entry.units.length > 1
             spacing: Tokens.gapSmall
+            Accessible.role: Accessible.Grouping
+            Accessible.name: pad.entry.label
             Repeater {
                 model: pad.entry.units.length > 1 ? pad.entry.units : []
                 ChoiceButton {
@@ -94,6 +96,7 @@ FocusScope {
                     Layout.preferredWidth: (pad.width - 2 * Tokens.gapSmall) / 3
                     main: true
                     text: modelData
+                    spoken: modelData === Look.decimalMark ? qsTr("decimal mark") : modelData === "/" ? qsTr("divided by") : modelData
                     font.pixelSize: Tokens.typeTitle
                     onClicked: pad.entry.press(modelData)
                 }

@@ -49,14 +49,14 @@ QProcessEnvironment bare_environment(const QString& folder) {
     for (const char* name : {"XDG_RUNTIME_DIR", "XDG_CONFIG_HOME", "XDG_DATA_HOME",
                              "XDG_CACHE_HOME", "XDG_STATE_HOME", "HOME"})
         bare.insert(QString::fromLatin1(name), folder);
-    for (const char* name :
-         {"WAYLAND_DISPLAY", "AT_SPI_BUS_ADDRESS", "XAUTHORITY", "DBUS_SESSION_BUS_ADDRESS"})
+    for (const char* name : {"WAYLAND_DISPLAY", "AT_SPI_BUS_ADDRESS", "XAUTHORITY",
+                             "DBUS_SESSION_BUS_ADDRESS", "QT_ACCESSIBILITY", "NO_AT_BRIDGE"})
         bare.remove(QString::fromLatin1(name));
     bare.insert(QStringLiteral("GSETTINGS_BACKEND"), QStringLiteral("memory"));
     bare.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
     bare.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
-    bare.insert(QStringLiteral("QT_QUICK_BACKEND"), QStringLiteral("software"));
     bare.insert(QStringLiteral("QT_LINUX_ACCESSIBILITY_ALWAYS_ON"), QStringLiteral("1"));
+    bare.insert(QStringLiteral("QT_QUICK_BACKEND"), QStringLiteral("software"));
     return bare;
 }
 
@@ -79,7 +79,8 @@ Desk::Desk() : environment_(bare_environment(folder_.path())) {
     else if (!start_own_bus())
         trouble_ = QStringLiteral("no message bus");
     else if (!start_accessibility())
-        trouble_ = QStringLiteral("no accessibility bus");
+        trouble_ = QStringLiteral("no accessibility bus: ") +
+                   QString::fromUtf8(launcher_.readAllStandardError());
 }
 
 Desk::~Desk() {
@@ -111,21 +112,33 @@ bool Desk::start_own_bus() {
     return !address.isEmpty() && QDBusConnection::connectToBus(address, bus_name).isConnected();
 }
 
-// The launcher answers once it is on the message bus, which it does not tell anybody.
+// It tells every program that starts that a reader runs, as on the desk of a person who has one. The
+// launcher answers once it is on the message bus, which it does not tell anybody.
 bool Desk::start_accessibility() {
     launcher_.setProcessEnvironment(environment_);
-    launcher_.start(launcher(), {QStringLiteral("--launch-immediately")});
+    launcher_.start(launcher(), {QStringLiteral("--launch-immediately"), QStringLiteral("--a11y=1"),
+                                 QStringLiteral("--screen-reader=1")});
     const auto own = QDBusConnection(bus_name);
-    const auto question = QDBusMessage::createMethodCall(
-        QStringLiteral("org.a11y.Bus"), QStringLiteral("/org/a11y/bus"),
-        QStringLiteral("org.a11y.Bus"), QStringLiteral("GetAddress"));
+    // Asking must not start another launcher, which would know of no reader.
+    const auto question = [](const QString& interface, const QString& method) {
+        auto one = QDBusMessage::createMethodCall(
+            QStringLiteral("org.a11y.Bus"), QStringLiteral("/org/a11y/bus"), interface, method);
+        one.setAutoStartService(false);
+        return one;
+    };
+    auto is_on = question(QStringLiteral("org.freedesktop.DBus.Properties"), QStringLiteral("Get"));
+    is_on.setArguments({QStringLiteral("org.a11y.Status"), QStringLiteral("IsEnabled")});
     const QDeadlineTimer deadline(long_enough);
-    while (bus_.isEmpty() && !deadline.hasExpired()) {
-        const QDBusReply<QString> address = own.call(question);
+    bool on = false;
+    while (!on && !deadline.hasExpired()) {
+        const QDBusReply<QString> address =
+            own.call(question(QStringLiteral("org.a11y.Bus"), QStringLiteral("GetAddress")));
         if (address.isValid()) bus_ = address.value();
-        if (bus_.isEmpty()) QThread::msleep(50);
+        const QDBusReply<QDBusVariant> told = own.call(is_on);
+        on = !bus_.isEmpty() && told.isValid() && told.value().variant().toBool();
+        if (!on) QThread::msleep(50);
     }
-    return !bus_.isEmpty();
+    return on;
 }
 
 }  // namespace bus_tests

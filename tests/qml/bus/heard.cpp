@@ -5,8 +5,9 @@
 namespace bus_tests {
 
 Heard::Heard(const Reader& reader) {
-    for (const char* wanted : {"object:state-changed", "object:property-change",
-                               "object:announcement", "object:text-changed"})
+    for (const char* wanted :
+         {"object:state-changed", "object:property-change",
+          "object:property-change:accessible-value", "object:announcement", "object:text-changed"})
         reader.wants(QString::fromLatin1(wanted));
     for (const char* kind : {"PropertyChange", "StateChanged", "Announcement", "TextChanged"})
         reader.bus().connect(QString(), QString(), QStringLiteral("org.a11y.atspi.Event.Object"),

@@ -11,7 +11,7 @@ const QString connection_name = QStringLiteral("reader");
 const QString accessible = QStringLiteral("org.a11y.atspi.Accessible");
 const QString action_of = QStringLiteral("org.a11y.atspi.Action");
 const QString value_of = QStringLiteral("org.a11y.atspi.Value");
-const QString text_in = QStringLiteral("org.a11y.atspi.Text");
+const QString component_of = QStringLiteral("org.a11y.atspi.Component");
 
 const Item registry{QStringLiteral("org.a11y.atspi.Registry"),
                     QStringLiteral("/org/a11y/atspi/accessible/root")};
@@ -32,54 +32,33 @@ void for_each_structure(const QVariant& list, Each each) {
     argument.endArray();
 }
 
-}  // namespace
-
-Reader::Reader(const QString& address)
-    : bus_(QDBusConnection::connectToBus(address, connection_name)) {}
-
-Reader::~Reader() {
-    QDBusConnection::disconnectFromBus(connection_name);
-}
-
-QVariantList Reader::call(const Item& item, const QString& interface, const QString& method,
-                          const QVariantList& with) const {
-    auto question = QDBusMessage::createMethodCall(item.program, item.path, interface, method);
-    question.setArguments(with);
-    const QDBusMessage answer = bus_.call(question, QDBus::Block, patience);
+// What came back; nothing when it was refused or nobody is there any more.
+QVariantList answer_to(QDBusPendingCall question) {
+    question.waitForFinished();
+    const QDBusMessage answer = question.reply();
     return answer.type() == QDBusMessage::ReplyMessage ? answer.arguments() : QVariantList();
 }
 
-QVariant Reader::property(const Item& item, const QString& interface, const QString& name) const {
-    const QVariantList answer = call(item, QStringLiteral("org.freedesktop.DBus.Properties"),
-                                     QStringLiteral("Get"), {interface, name});
+QVariant property_of(const QVariantList& answer) {
     return answer.isEmpty() ? QVariant() : answer.constFirst().value<QDBusVariant>().variant();
 }
 
-void Reader::wants(const QString& event) const {
-    (void)call({registry.program, QStringLiteral("/org/a11y/atspi/registry")},
-               QStringLiteral("org.a11y.atspi.Registry"), QStringLiteral("RegisterEvent"), {event});
-}
-
-QList<Item> Reader::programs() const {
-    return children(registry);
-}
-
-QList<Item> Reader::children(const Item& item) const {
-    QList<Item> below;
-    for (const QVariant& answer : call(item, accessible, QStringLiteral("GetChildren")))
-        for_each_structure(answer, [&below](const QDBusArgument& argument) {
-            Item child;
+QList<Item> items_of(const QVariantList& answers) {
+    QList<Item> items;
+    for (const QVariant& answer : answers)
+        for_each_structure(answer, [&items](const QDBusArgument& argument) {
+            Item item;
             QDBusObjectPath path;
-            argument >> child.program >> path;
-            child.path = path.path();
-            below << child;
+            argument >> item.program >> path;
+            item.path = path.path();
+            items << item;
         });
-    return below;
+    return items;
 }
 
-QStringList Reader::actions(const Item& item) const {
+QStringList actions_of(const QVariantList& answers) {
     QStringList names;
-    for (const QVariant& answer : call(item, action_of, QStringLiteral("GetActions")))
+    for (const QVariant& answer : answers)
         for_each_structure(answer, [&names](const QDBusArgument& argument) {
             QString name;
             QString meaning;
@@ -90,63 +69,139 @@ QStringList Reader::actions(const Item& item) const {
     return names;
 }
 
-Told Reader::read_alone(const Item& item) const {
-    Told told;
-    told.item = item;
-    const QVariantList role = call(item, accessible, QStringLiteral("GetRole"));
-    if (!role.isEmpty()) told.role = static_cast<Role>(role.constFirst().toUInt());
-    told.name = property(item, accessible, QStringLiteral("Name")).toString();
-    told.description = property(item, accessible, QStringLiteral("Description")).toString();
-    const QVariantList states = call(item, accessible, QStringLiteral("GetState"));
-    if (!states.isEmpty()) {
-        const auto words = qdbus_cast<QList<uint>>(states.constFirst());
-        if (words.size() == 2) told.states = quint64{words[1]} << 32U | words[0];
-    }
-    const QVariantList faces = call(item, accessible, QStringLiteral("GetInterfaces"));
-    if (!faces.isEmpty()) told.interfaces = faces.constFirst().toStringList();
-    if (told.interfaces.contains(action_of)) told.actions = actions(item);
-    if (told.interfaces.contains(value_of)) {
-        const auto number = [&](const char* name) {
-            return property(item, value_of, QString::fromLatin1(name)).toDouble();
-        };
-        told.value = Value{number("CurrentValue"), number("MinimumValue"), number("MaximumValue"),
-                           number("MinimumIncrement")};
-    }
-    return told;
+QRect place_of(const QVariantList& answer) {
+    return answer.isEmpty() ? QRect() : qdbus_cast<QRect>(answer.constFirst());
 }
 
-// What does not show is not read, nor what lies below it.
+}  // namespace
+
+Reader::Reader(const QString& address)
+    : bus_(QDBusConnection::connectToBus(address, connection_name)) {}
+
+Reader::~Reader() {
+    QDBusConnection::disconnectFromBus(connection_name);
+}
+
+QDBusPendingCall Reader::ask(const Item& item, const QString& interface, const QString& method,
+                             const QVariantList& with) const {
+    auto question = QDBusMessage::createMethodCall(item.program, item.path, interface, method);
+    question.setArguments(with);
+    return bus_.asyncCall(question, patience);
+}
+
+QDBusPendingCall Reader::ask_property(const Item& item, const QString& interface,
+                                      const QString& name) const {
+    return ask(item, QStringLiteral("org.freedesktop.DBus.Properties"), QStringLiteral("Get"),
+               {interface, name});
+}
+
+void Reader::wants(const QString& event) const {
+    (void)answer_to(ask({registry.program, QStringLiteral("/org/a11y/atspi/registry")},
+                        QStringLiteral("org.a11y.atspi.Registry"), QStringLiteral("RegisterEvent"),
+                        {event}));
+}
+
+QList<Item> Reader::programs() const {
+    return children(registry);
+}
+
+QList<Item> Reader::children(const Item& item) const {
+    return items_of(answer_to(ask(item, accessible, QStringLiteral("GetChildren"))));
+}
+
+// All items are asked at once, and what only some can tell once it is known which: one question
+// after the other would take most of its time on the way.
+QList<Told> Reader::read_alone(const QList<Item>& items) const {
+    struct First {
+        QDBusPendingCall role, name, description, states, faces;
+    };
+    QList<First> first;
+    for (const Item& item : items)
+        first.append({ask(item, accessible, QStringLiteral("GetRole")),
+                      ask_property(item, accessible, QStringLiteral("Name")),
+                      ask_property(item, accessible, QStringLiteral("Description")),
+                      ask(item, accessible, QStringLiteral("GetState")),
+                      ask(item, accessible, QStringLiteral("GetInterfaces"))});
+    QList<Told> all;
+    for (qsizetype at = 0; at < items.size(); ++at) {
+        Told told;
+        told.item = items[at];
+        const QVariantList role = answer_to(first[at].role);
+        if (!role.isEmpty()) told.role = static_cast<Role>(role.constFirst().toUInt());
+        told.name = property_of(answer_to(first[at].name)).toString();
+        told.description = property_of(answer_to(first[at].description)).toString();
+        const QVariantList states = answer_to(first[at].states);
+        if (!states.isEmpty()) {
+            const auto words = qdbus_cast<QList<uint>>(states.constFirst());
+            if (words.size() == 2) told.states = quint64{words[1]} << 32U | words[0];
+        }
+        const QVariantList faces = answer_to(first[at].faces);
+        if (!faces.isEmpty()) told.interfaces = faces.constFirst().toStringList();
+        all << told;
+    }
+    struct Then {
+        std::optional<QDBusPendingCall> place, actions;
+        QList<QDBusPendingCall> value;
+    };
+    QList<Then> then;
+    for (const Told& told : all) {
+        Then more;
+        if (told.interfaces.contains(component_of))
+            more.place = ask(told.item, component_of, QStringLiteral("GetExtents"), {0U});
+        if (told.interfaces.contains(action_of))
+            more.actions = ask(told.item, action_of, QStringLiteral("GetActions"));
+        if (told.interfaces.contains(value_of))
+            for (const char* name :
+                 {"CurrentValue", "MinimumValue", "MaximumValue", "MinimumIncrement"})
+                more.value << ask_property(told.item, value_of, QString::fromLatin1(name));
+        then << more;
+    }
+    for (qsizetype at = 0; at < all.size(); ++at) {
+        if (then[at].place) all[at].place = place_of(answer_to(*then[at].place));
+        if (then[at].actions) all[at].actions = actions_of(answer_to(*then[at].actions));
+        if (then[at].value.isEmpty()) continue;
+        const auto number = [&](qsizetype which) {
+            return property_of(answer_to(then[at].value[which])).toDouble();
+        };
+        all[at].value = Value{number(0), number(1), number(2), number(3)};
+    }
+    return all;
+}
+
+Told Reader::read_alone(const Item& item) const {
+    return read_alone(QList<Item>{item}).constFirst();
+}
+
+QList<Told> Reader::below(const Item& item) const {
+    QList<Told> parts;
+    for (const Told& part : read_alone(children(item)))
+        if (!part.place.isEmpty()) parts << part;
+    for (Told& part : parts)
+        part.parts = below(part.item);
+    return parts;
+}
+
 Told Reader::read(const Item& item) const {
     Told told = read_alone(item);
-    for (const Item& child : children(item)) {
-        Told part = read(child);
-        if (part.is(State::showing)) told.parts << part;
-    }
+    told.parts = below(item);
     return told;
 }
 
 bool Reader::act(const Item& item, const QString& action) const {
-    const auto number = actions(item).indexOf(action);
+    const auto number =
+        actions_of(answer_to(ask(item, action_of, QStringLiteral("GetActions")))).indexOf(action);
     if (number < 0) return false;
     const QVariantList done =
-        call(item, action_of, QStringLiteral("DoAction"), {static_cast<int>(number)});
+        answer_to(ask(item, action_of, QStringLiteral("DoAction"), {static_cast<int>(number)}));
     return !done.isEmpty() && done.constFirst().toBool();
 }
 
-void Reader::set_value(const Item& item, double value) const {
-    (void)call(
-        item, QStringLiteral("org.freedesktop.DBus.Properties"), QStringLiteral("Set"),
-        {value_of, QStringLiteral("CurrentValue"), QVariant::fromValue(QDBusVariant(value))});
-}
-
-void Reader::set_text(const Item& item, const QString& text) const {
-    (void)call(item, QStringLiteral("org.a11y.atspi.EditableText"),
-               QStringLiteral("SetTextContents"), {text});
-}
-
-QString Reader::text_of(const Item& item) const {
-    const QVariantList text = call(item, text_in, QStringLiteral("GetText"), {0, -1});
-    return text.isEmpty() ? QString() : text.constFirst().toString();
+bool Reader::set_value(const Item& item, double value) const {
+    QDBusPendingCall set =
+        ask(item, QStringLiteral("org.freedesktop.DBus.Properties"), QStringLiteral("Set"),
+            {value_of, QStringLiteral("CurrentValue"), QVariant::fromValue(QDBusVariant(value))});
+    set.waitForFinished();
+    return !set.isError();
 }
 
 QList<Told> all(const Told& tree, const std::function<bool(const Told&)>& holds) {

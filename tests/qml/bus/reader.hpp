@@ -6,6 +6,8 @@
 #include <optional>
 
 #include <QDBusConnection>
+#include <QDBusPendingCall>
+#include <QRect>
 #include <QString>
 #include <QStringList>
 #include <QVariant>
@@ -79,6 +81,7 @@ struct Told {
     QString name;
     QString description;
     quint64 states = 0;
+    QRect place;  // on the screen, or beyond its edge where it is scrolled to; empty while hidden
     QStringList actions;
     std::optional<Value> value;
     QStringList interfaces;
@@ -102,23 +105,23 @@ class Reader {
     void wants(const QString& event) const;
     // Those that have joined the bus.
     [[nodiscard]] QList<Item> programs() const;
-    // An item and all that shows below it.
+    // What an item holds, hidden ones too.
+    [[nodiscard]] QList<Item> children(const Item& item) const;
+    // An item and all below it that is not hidden; what is scrolled out of sight is not hidden.
     [[nodiscard]] Told read(const Item& item) const;
     [[nodiscard]] Told read_alone(const Item& item) const;
-    // By name; false when the item has no such action or refuses it.
+    // By name; false when the item has no such action, refuses it or is gone.
     [[nodiscard]] bool act(const Item& item, const QString& action) const;
-    // By the value interface.
-    void set_value(const Item& item, double value) const;
-    void set_text(const Item& item, const QString& text) const;
-    [[nodiscard]] QString text_of(const Item& item) const;
+    // By the value interface; false when the item has none or is gone.
+    [[nodiscard]] bool set_value(const Item& item, double value) const;
 
   private:
-    [[nodiscard]] QVariantList call(const Item& item, const QString& interface,
-                                    const QString& method, const QVariantList& with = {}) const;
-    [[nodiscard]] QVariant property(const Item& item, const QString& interface,
-                                    const QString& name) const;
-    [[nodiscard]] QList<Item> children(const Item& item) const;
-    [[nodiscard]] QStringList actions(const Item& item) const;
+    [[nodiscard]] QDBusPendingCall ask(const Item& item, const QString& interface,
+                                       const QString& method, const QVariantList& with = {}) const;
+    [[nodiscard]] QDBusPendingCall ask_property(const Item& item, const QString& interface,
+                                                const QString& name) const;
+    [[nodiscard]] QList<Told> read_alone(const QList<Item>& items) const;
+    [[nodiscard]] QList<Told> below(const Item& item) const;
 
     QDBusConnection bus_;
 };

@@ -4,12 +4,18 @@
 #include <array>
 #include <utility>
 
+#include <QRegularExpression>
+#include <QSet>
+
 namespace bus_tests {
 
 namespace {
 
 // What holds others together and is not read out itself may go without a name.
 constexpr std::array nameless{Role::filler, Role::panel, Role::list, Role::scroll_pane};
+// That hold others: their names are told of what lies in them and not by themselves.
+constexpr std::array held{Role::filler, Role::panel,         Role::list,  Role::scroll_pane,
+                          Role::frame,  Role::page_tab_list, Role::table, Role::dialog};
 // That a person acts on.
 constexpr std::array controls{Role::push_button, Role::radio_button, Role::check_box,
                               Role::spin_button, Role::slider,       Role::page_tab,
@@ -54,7 +60,7 @@ void look_at_states(const Told& told, QStringList& wrong) {
                             : QStringLiteral("tells that it is available"));
     if (told.role == Role::text && !told.is(State::editable))
         wrong << QStringLiteral("is not editable");
-    if (told.role == Role::page_tab && !told.is(State::selectable))
+    if ((told.role == Role::page_tab || told.is(State::selected)) && !told.is(State::selectable))
         wrong << QStringLiteral("is not selectable");
     const QString action = action_wanted(told.role);
     if (available && !action.isEmpty() && !told.actions.contains(action))
@@ -77,12 +83,33 @@ void look_at_value(const Told& told, QStringList& wrong) {
                      .arg(step);
 }
 
+// As a program names its parts: page_days, addLoad.
+bool is_name_of_code(const QString& name) {
+    static const QRegularExpression code(QStringLiteral("^[a-z]{2,}([A-Z_][A-Za-z0-9]+)+$"));
+    return code.match(name).hasMatch();
+}
+
+// A sign that is drawn for the eye and read out as its own name or not at all.
+bool has_drawn_sign(const QString& name) {
+    static const QRegularExpression sign(QStringLiteral("[▸▾▴◀▶✕☰↶↷]"));
+    return sign.match(name).hasMatch();
+}
+
 void look_at_name(const Told& told, QStringList& wrong) {
-    if (told.name.trimmed().isEmpty() && !is_one_of(nameless, told.role))
-        wrong << QStringLiteral("has no name");
-    if (told.name.contains(QStringLiteral("undefined")) ||
-        told.name.contains(QStringLiteral("NaN")))
+    const QString name = told.name.trimmed();
+    static const QRegularExpression word(QStringLiteral("[\\p{L}\\p{N}]"));
+    if (name.isEmpty() && !is_one_of(nameless, told.role)) wrong << QStringLiteral("has no name");
+    if (name.isEmpty() && told.is(State::focusable))
+        wrong << QStringLiteral("takes the keyboard without a name");
+    if (!name.isEmpty() && !word.match(name).hasMatch())
+        wrong << QStringLiteral("has a name without a word");
+    if (has_drawn_sign(name)) wrong << QStringLiteral("has a name with a sign that is drawn");
+    if (name.contains(QStringLiteral("undefined")) || name.contains(QStringLiteral("NaN")) ||
+        name.contains(QStringLiteral("[object")) || is_name_of_code(name))
         wrong << QStringLiteral("has a name that a program made up");
+    // Qt describes every window by its name.
+    if (!name.isEmpty() && name == told.description && told.role != Role::frame)
+        wrong << QStringLiteral("is described by its name, which is read out twice");
 }
 
 QStringList wrong_alone(const Told& told) {
@@ -145,6 +172,49 @@ QString named(const Told& told) {
     return QStringLiteral("role %1 \"%2\"").arg(static_cast<unsigned>(told.role)).arg(told.name);
 }
 
+// Whoever hears two things of the same role and name beside each other cannot tell them apart.
+QStringList wrong_of_twins(const Told& told) {
+    QSet<QString> met;
+    QStringList wrong;
+    for (const Told& part : told.parts) {
+        if (!is_one_of(controls, part.role)) continue;
+        if (met.contains(named(part)))
+            wrong << QStringLiteral("holds more than one ") + named(part);
+        met.insert(named(part));
+    }
+    return wrong;
+}
+
+void read_through(const Told& tree, QList<Told>& order) {
+    if (!is_one_of(held, tree.role) && !tree.name.isEmpty()) {
+        order << tree;
+        order.last().parts.clear();
+    }
+    for (const Told& part : tree.parts)
+        read_through(part, order);
+}
+
+// Words that follow upon themselves as the window is read through.
+QStringList wrong_in_order(const Told& tree) {
+    QList<Told> order;
+    read_through(tree, order);
+    QStringList wrong;
+    for (qsizetype at = 1; at < order.size(); ++at)
+        if (order[at].name == order[at - 1].name)
+            wrong << named(order[at]) + QStringLiteral(" is read out twice");
+    return wrong;
+}
+
+QStringList wrong_of_each(const Told& tree) {
+    QStringList lines;
+    for (const QString& wrong :
+         wrong_alone(tree) + wrong_together(tree) + wrong_of_turned(tree) + wrong_of_twins(tree))
+        lines << named(tree) + QStringLiteral(" ") + wrong;
+    for (const Told& part : tree.parts)
+        lines << wrong_of_each(part);
+    return lines;
+}
+
 }  // namespace
 
 qsizetype count(const Told& tree) {
@@ -155,12 +225,7 @@ qsizetype count(const Told& tree) {
 }
 
 QStringList wrong_of(const Told& tree) {
-    QStringList lines;
-    for (const QString& wrong : wrong_alone(tree) + wrong_together(tree) + wrong_of_turned(tree))
-        lines << named(tree) + QStringLiteral(" ") + wrong;
-    for (const Told& part : tree.parts)
-        lines << wrong_of(part);
-    return lines;
+    return wrong_of_each(tree) + wrong_in_order(tree);
 }
 
 QString drawn(const Told& tree, int depth) {
@@ -169,7 +234,8 @@ QString drawn(const Told& tree, int depth) {
     for (const auto& [state, word] :
          {std::pair(State::checked, "checked"), std::pair(State::focusable, "focusable"),
           std::pair(State::focused, "focused"), std::pair(State::selected, "selected"),
-          std::pair(State::sensitive, "sensitive"), std::pair(State::editable, "editable")})
+          std::pair(State::sensitive, "sensitive"), std::pair(State::editable, "editable"),
+          std::pair(State::showing, "in sight")})
         if (tree.is(state)) line += QLatin1Char(' ') + QString::fromLatin1(word);
     if (tree.value)
         line += QStringLiteral(" %1 [%2, %3] by %4")
