@@ -117,6 +117,20 @@ TEST(text, a_table_that_likes_more_room_has_its_headings_over_several_lines) {
                 HasSubstr("load              spares in one whole day  to the end\n"));
 }
 
+// 32 + 2 + 40 + 2 columns leave four for the last, which needs seven.
+TEST(text, a_shortened_column_gives_up_what_the_last_needs) {
+    auto answer = with_a_table(true);
+    auto& columns = answer.series.front().columns;
+    columns[0].points = std::vector<words::Said>{std::string(32, 'k'), "b"};
+    columns[1].points = std::vector<words::Said>{std::string(60, 'v'), "w"};
+    columns[2].points = std::vector<words::Said>{"line 12", "line 7"};
+    const auto text = in_text(answer, {.width = 80});
+    EXPECT_THAT(text, HasSubstr(std::string(32, 'k') + "  " + std::string(33, 'v') +
+                                "...  line 12\n"));
+    EXPECT_THAT(text, HasSubstr("b" + std::string(33, ' ') + "w" + std::string(37, ' ') +
+                                "line 7\n"));
+}
+
 TEST(text, a_table_that_no_heading_makes_narrow_enough_is_told_in_words) {
     auto answer = with_a_table(true);
     answer.series.front().columns.front().points =
