@@ -1,6 +1,7 @@
 #include "models/fields/fields_of_build.hpp"
 
 #include "models/words/finding_text.hpp"
+#include "models/words/told.hpp"
 
 namespace touch {
 
@@ -29,12 +30,21 @@ QStringList fed_by_circuits(const scenario::Node* document) {
     return names;
 }
 
+// Of what the file names by the word of a table people read the word for the part.
+Field feeds_of(const Table& circuit, const QString& key) {
+    Field field = several(circuit, key, fed_by_circuits(circuit.document));
+    for (FieldOption& option : field.options)
+        if (option.value == u"charge_controller")
+            option.label = told(words::said<"charge controller">());
+    return field;
+}
+
 }  // namespace
 
 QList<Field> circuit_fields(const Table& circuit) {
     const QString feeds = QStringLiteral("feeds");
     return fields_in(circuit, {QStringLiteral("name"), feeds},
-                     {{feeds, several(circuit, feeds, fed_by_circuits(circuit.document))}});
+                     {{feeds, feeds_of(circuit, feeds)}});
 }
 
 QList<Field> link_fields(const Table& link) {
