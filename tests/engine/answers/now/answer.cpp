@@ -56,7 +56,9 @@ TEST(now_answer, three_sentences_lead_where_nobody_depends_on_it) {
 
 // Programs read ISO 8601, people their own clock, to the hour or five minutes as elsewhere.
 TEST(now_answer, what_to_switch_off_is_told_by_the_readers_clock) {
-    const auto answer = answered(shows("2026-01-15T11:00:00", 35), next_noon);
+    const auto log = shows("2026-01-15T11:00:00", 35);
+    const auto answer = answers::now_answer(with(log), *units::read_local_time(next_noon),
+                                            outlook(log, next_noon, true));
     const auto& columns = answer.series.front().columns;
     const auto until = std::ranges::find(columns, "until", &answers::Column::name);
     ASSERT_NE(until, columns.end());

@@ -39,7 +39,8 @@ std::vector<words::Said> column_of(const Answer& answer, std::size_t series, std
 // The row of a key in the table of those that are given.
 std::size_t row_of(const Answer& answer, std::string_view key) {
     const auto keys = column_of(answer, 0, 0);
-    return static_cast<std::size_t>(std::ranges::find(keys, words::Said(key)) - keys.begin());
+    const auto at = std::ranges::find_if(keys, [&](const words::Said& one) { return one == key; });
+    return static_cast<std::size_t>(at - keys.begin());
 }
 
 TEST(read_answer, what_was_read_is_counted) {

@@ -50,7 +50,7 @@ TEST(circuit_keys, links_are_demanded_and_the_neutral_is_one_of_five) {
                     .remedy,
                 HasSubstr("{fuse = \"7.5 A\"}"));
     const auto grounded = errors_of(with_links("[{fuse = \"5 A\"}]", "neutral = \"bonnded\"\n"));
-    EXPECT_THAT(error_at(grounded, "circuit[0].neutral").remedy, HasSubstr("did you mean bonded?"));
+    EXPECT_THAT(error_at(grounded, "circuit[0].neutral").remedy, HasSubstr("did you mean \"bonded\"?"));
 }
 
 }  // namespace

@@ -66,7 +66,7 @@ TEST(link_keys, a_switch_says_for_which_current_it_is_rated) {
                           .links.at(0);
     EXPECT_EQ(std::get<scenario::Switch>(part).rated_for, "dc");
     EXPECT_THAT(at_link("switch = \"10 A\", rated_for = \"DC current\"", ".rated_for").remedy,
-                HasSubstr("dc, ac, both"));
+                HasSubstr("\"dc\", \"ac\", \"both\""));
 }
 
 // A case of 22 by 18 inches: the inch is 25.4 mm.
