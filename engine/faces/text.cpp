@@ -291,7 +291,7 @@ int all_but_last(const std::vector<int>& widths) {
 // as their cells are, with headings over several lines; empty where the page does not hold that
 // either.
 std::vector<int> widths_on(int page, const std::vector<Printed>& columns) {
-    constexpr int narrowest_last = 8;  // as wrapped has it
+    constexpr int narrowest_last = 6;
     std::vector<int> liked;
     std::vector<int> narrow;
     for (const auto& column : columns) {
@@ -299,11 +299,12 @@ std::vector<int> widths_on(int page, const std::vector<Printed>& columns) {
         liked.push_back(std::min(std::max(cells, width_of(column.heading)), page / 2));
         narrow.push_back(std::min(std::max(cells, longest_word_of(column.heading)), page / 2));
     }
-    const int missing = all_but_last(liked) + narrowest_last - page;
+    const int of_last = std::clamp(widest_of(columns.back().cells), narrowest_last, 8);  // wrapped
+    const int missing = all_but_last(liked) + of_last - page;
     const auto widest = std::max_element(liked.begin(), liked.end() - 1);
     if (missing > 0 && liked.size() > 1 && *widest == page / 2 && missing < page / 8)
         *widest -= missing;
-    if (all_but_last(liked) + narrowest_last <= page) return liked;
+    if (all_but_last(liked) + of_last <= page) return liked;
     if (all_but_last(narrow) + std::max(narrowest_last, narrow.back()) <= page) return narrow;
     return {};
 }

@@ -125,9 +125,9 @@ TEST(text, a_shortened_column_gives_up_what_the_last_needs) {
     columns[1].points = std::vector<words::Said>{std::string(60, 'v'), "w"};
     columns[2].points = std::vector<words::Said>{"line 12", "line 7"};
     const auto text = in_text(answer, {.width = 80});
-    EXPECT_THAT(text, HasSubstr(std::string(32, 'k') + "  " + std::string(33, 'v') +
+    EXPECT_THAT(text, HasSubstr(std::string(32, 'k') + "  " + std::string(34, 'v') +
                                 "...  line 12\n"));
-    EXPECT_THAT(text, HasSubstr("b" + std::string(33, ' ') + "w" + std::string(37, ' ') +
+    EXPECT_THAT(text, HasSubstr("b" + std::string(33, ' ') + "w" + std::string(38, ' ') +
                                 "line 7\n"));
 }
 
