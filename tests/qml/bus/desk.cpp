@@ -103,10 +103,10 @@ bool Desk::start_display() {
 
 bool Desk::start_own_bus() {
     own_bus_.setProcessEnvironment(environment_);
-    own_bus_.start(QStringLiteral("dbus-daemon"),
-                   {QStringLiteral("--session"), QStringLiteral("--nofork"),
-                    QStringLiteral("--nopidfile"), QStringLiteral("--print-address"),
-                    QStringLiteral("--address=unix:dir=") + folder_.path()});
+    const QStringList dbus{QStringLiteral("--session"), QStringLiteral("--nofork"),
+                           QStringLiteral("--nopidfile"), QStringLiteral("--print-address"),
+                           QStringLiteral("--address=unix:dir=") + folder_.path()};
+    own_bus_.start(QStringLiteral("dbus-daemon"), dbus);
     const QString address = first_line_of(own_bus_);
     environment_.insert(QStringLiteral("DBUS_SESSION_BUS_ADDRESS"), address);
     return !address.isEmpty() && QDBusConnection::connectToBus(address, bus_name).isConnected();
