@@ -159,6 +159,7 @@ class Block {
         std::size_t light = over.size();
         for (at_ = 0; at_ < over.size() && running_ > 0; ++at_) {
             const Stretch& stretch = over[at_];
+            show(stretch.begins);
             close_ranks();
             if (stretch.day != day_) begin_day(stretch.day);
             if (at_ == 0 || stretch.step != step) ask(step = stretch.step, stretch);
@@ -167,10 +168,15 @@ class Block {
                 .time = stretch.time, .through_inverter = through_, .alike = one_rate_};
             for (std::size_t k = 0; k < lanes_->kinds; ++k)
                 common.decayed[k] = battery::decay(rates_[k] * stretch.time);
+            if (watched_) hold_back();
             bank_stride(width_, *lanes_, common, of_.size());
             cost.steps += running_;
             if (watched_) take_sun(stretch.time);
             take_in_parts(common);
+            for (const InParts& lane : held_back_) {
+                back_to_the_beginning(lane);
+                lanes_->alone[lane.lane] = double(BankStep::disturbed);
+            }
             each_alone(alone(), [&](std::size_t lane) {
                 if (of_[lane].over) return;
                 ++cost.one_by_one;
@@ -195,6 +201,7 @@ class Block {
     std::vector<OneLane> of_;
     std::vector<std::unique_ptr<Fresh>> fresh_;
     std::vector<InParts> parts_;
+    std::vector<InParts> held_back_;          // where those stood that take the stretch alone
     std::array<double, most_kinds> rates_{};  // of the first lane's kinds
     std::array<bool, most_kinds> one_rate_{};
     std::span<const Stretch> over_;
@@ -214,10 +221,31 @@ class Block {
                 watched_->seen[of_[lane].job].push_back(std::move(seen));
             }
     }
-    // All that the sun offers is taken, but where a lane is taken alone.
+    // All that the sun offers is taken, but where a lane is taken alone, and where no pack may be
+    // charged, for the cold.
+    [[nodiscard]] double taken_by_all(std::size_t lane, double time) const {
+        const double sun = lanes_->sun[lane];
+        if (lanes_->any_takes[lane] != 0.0) return sun * time;
+        return taken_of_sun(sun, lanes_->charger[lane], lanes_->taken[lane], time, 0.0);
+    }
+    // Those whose packs may not take all that the sun has left over, were it one kind that takes
+    // it: the bank alone tells how much they took.
+    void hold_back() {
+        held_back_.clear();
+        for (std::size_t lane = 0; lane < of_.size(); ++lane) {
+            if (of_[lane].over || !(lanes_->sun[lane] > 0.0) || lanes_->any_takes[lane] == 0.0)
+                continue;
+            double most = std::numeric_limits<double>::infinity();
+            for (std::size_t k = 0; k < lanes_->kinds; ++k)
+                most = std::min(most, -lanes_->of[k].count[lane] * lanes_->of[k].floor[lane]);
+            if (leaves_some(lanes_->sun[lane] + lanes_->charger[lane] - lanes_->taken[lane], most,
+                            lanes_->absorption[lane]))
+                held_back_.push_back(in_parts(lane));
+        }
+    }
     void take_sun(double time) {
         for (std::size_t lane = 0; lane < of_.size(); ++lane)
-            of_[lane].sun_taken += lanes_->sun[lane] * time;
+            of_[lane].sun_taken += taken_by_all(lane, time);
     }
 
     const Fresh& fresh(const outage::Unit& unit) {
@@ -522,7 +550,7 @@ class Block {
         Duration now = stretch.begins * second;
         const double sun = lanes_->sun[lane];
         const double charger = lanes_->charger[lane];
-        of_[lane].sun_taken -= watched_ != nullptr ? sun * stretch.time : 0.0;
+        of_[lane].sun_taken -= watched_ != nullptr ? taken_by_all(lane, stretch.time) : 0.0;
         while (now < until) {
             const auto step = bank.advance(stops(lane, asked), power, until - now);
             of_[lane].sun_taken += taken_of_sun(sun, charger, asked.taken, step.time / second,

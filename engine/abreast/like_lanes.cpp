@@ -115,7 +115,10 @@ class Block {
             const bool lit = first || stretch.light != light;
             if (asked) ask(step = stretch.step, stretch);
             if (lit) shine(light = stretch.light);
-            if (asked || lit) may_charge = some_may_charge();
+            if (asked || lit) {
+                may_charge = some_may_charge();
+                hold_back();
+            }
             own_stride(width_, wells_[now_], wells_[1 - now_], state_,
                        through_ ? state_.with_inverter : state_.direct, *packs_,
                        {.time = stretch.time,
@@ -152,7 +155,8 @@ class Block {
     std::vector<OneLane> of_;
     Lane<const outage::SunChange*> lights_{};
     Lane<bool> passing_{};
-    bool some_pass_ = false;
+    Lane<bool> beside_{};  // steps alone, whatever it meets
+    bool some_are_beside_ = false;
     Frequency rate_{};  // of the first
     bool one_rate_ = true;
     std::size_t day_ = 0;
@@ -208,16 +212,30 @@ class Block {
     // packs' voltage decides: such a lane steps alone.
     void shine(std::size_t light) {
         passing_.fill(false);
-        some_pass_ = false;
         for (std::size_t lane = 0; lane < of_.size(); ++lane) {
             state_.sun[lane] = 0.0;
             const auto sun = of_[lane].outage->sun;
             if (of_[lane].over || sun.empty()) continue;
             lights_[lane] = &sun[light];
             if (sun[light].passes > Current{})
-                some_pass_ = passing_[lane] = true;
+                passing_[lane] = true;
             else
                 state_.sun[lane] = sun[light].offered / watt;
+        }
+    }
+
+    // Beside the others go lanes whose power their voltage decides, and, where somebody watches,
+    // those whose packs may not take all that the sun has left over: a step of a lane alone tells
+    // how much they took.
+    void hold_back() {
+        some_are_beside_ = false;
+        for (std::size_t lane = 0; lane < of_.size(); ++lane) {
+            beside_[lane] =
+                passing_[lane] ||
+                (watched_ != nullptr && state_.sun[lane] > 0.0 &&
+                 leaves_some(state_.sun[lane] + packs_->charger[lane] - packs_->taken[lane],
+                             -state_.count[lane] * packs_->floor[lane], packs_->absorption[lane]));
+            some_are_beside_ = some_are_beside_ || beside_[lane];
         }
     }
 
@@ -235,9 +253,9 @@ class Block {
             std::uint64_t any = 0;
             for (std::size_t lane = begins; lane < ends; ++lane)
                 any |= std::bit_cast<std::uint64_t>(state_.alone[lane]);
-            if (any == 0 && !some_pass_) continue;
+            if (any == 0 && !some_are_beside_) continue;
             for (std::size_t lane = begins; lane < ends; ++lane)
-                if ((state_.alone[lane] != 0.0 || passing_[lane]) && !of_[lane].over) visit(lane);
+                if ((state_.alone[lane] != 0.0 || beside_[lane]) && !of_[lane].over) visit(lane);
         }
     }
 

@@ -56,6 +56,15 @@ struct Watched {
     return sun / all * (std::min(all, taken) * time + accepted);
 }
 
+// Whether packs might be offered more than they may take: at half the voltage that charging ends at
+// no pack is ever charged.
+//   over_and_above   W that nothing else takes
+//   most             A that all packs may be charged with
+//   absorption       V that charging ends at
+[[nodiscard]] inline bool leaves_some(double over_and_above, double most, double absorption) {
+    return over_and_above > most * absorption / 2.0;
+}
+
 }  // namespace lanes_detail
 
 }  // namespace abreast

@@ -1,13 +1,16 @@
 #include "abreast/own.hpp"
 
+#include <algorithm>
 #include <memory>
 #include <random>
 
 #include "abreast/stride.hpp"
+#include "abreast/watch.hpp"
 #include "battery/softness.hpp"
 #include "inverter/model.hpp"
 #include "outage/clock/banks.hpp"
 #include "outage/clock/clock.hpp"
+#include "outage/clock/looks.hpp"
 #include "outage/panel_counts.hpp"
 #include "outage/ready.hpp"
 #include "outage/weathers.hpp"
@@ -137,6 +140,24 @@ void in_the_cold(scenario::Scenario& scenario) {
     scenario.outage.battery_temperature = celsius(-4.0);
 }
 
+void alike(scenario::Scenario& scenario) {
+    scenario.circuits.clear();
+    scenario.packs.resize(1);
+}
+void alike_in_the_cold(scenario::Scenario& scenario) {
+    alike(scenario);
+    in_the_cold(scenario);
+}
+// Charging is held down by the limit of the current.
+void alike_charged_slowly(scenario::Scenario& scenario) {
+    alike(scenario);
+    scenario.packs.front().charge_limit = 2.0 * ampere;
+}
+void charged_slowly(scenario::Scenario& scenario) {
+    for (auto& pack : scenario.packs)
+        pack.charge_limit = 2.0 * ampere;
+}
+
 void in_a_room_that_cools(scenario::Scenario& scenario) {
     scenario.outage.battery_temperature.reset();
     scenario.outage.room_temperature.reset();
@@ -214,14 +235,57 @@ TEST_P(OwnOutages, end_as_the_clock_ends_them_to_the_last_bit) {
     }
 }
 
+double charge_in(const outage::Unit& unit, const abreast::Seen& seen) {
+    double removed = 0.0;
+    double rated = 0.0;
+    for (std::size_t k = 0; k < seen.wells.size(); ++k) {
+        const auto& bank = k == 0 ? unit.bank : unit.others[k - 1];
+        removed += bank.count * (seen.wells[k].removed / coulomb);
+        rated += bank.count * (bank.rated / coulomb);
+    }
+    return std::max(0.0, 1.0 - removed / rated);
+}
+
+// Whoever watches sees each at the moment that was asked for, until it fails.
+TEST_P(OwnOutages, are_seen_on_their_way_where_the_clock_has_them) {
+    auto scenario = scenario_of(GetParam().name, GetParam().lasts);
+    GetParam().change(scenario);
+    Draw draw(scenario, 11);
+    std::vector<Drawn> drawn;
+    for (int i = 0; i < 24; ++i)
+        drawn.push_back(draw.one(1 + (i * 5) % GetParam().packs, (i * 3) % 8, (i * 7) % 40));
+    const auto& ready = draw.ready();
+    const auto outages = outages_of(drawn);
+    const Duration at[] = {5.3 * hour, 17.0 * hour, 41.75 * hour, 66.6 * hour};
+    std::vector<abreast::OwnEnding> endings(outages.size());
+    const auto seen =
+        abreast::run_watched(outages, ready.outage.lasts, ready.midnight, at, endings);
+    std::size_t looked_at = 0;
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        const Drawn& one = drawn[i];
+        const auto looks = outage::look(one.unit, one.demand, one.sun, ready.midnight, at);
+        for (std::size_t moment = 0; moment < seen[i].size(); ++moment, ++looked_at) {
+            EXPECT_NEAR(charge_in(one.unit, seen[i][moment]), looks[moment].charge.value(), 1e-6)
+                << i << " at " << at[moment] / hour << " h";
+            EXPECT_NEAR(seen[i][moment].sun_taken / watt_hour, looks[moment].sun_taken / watt_hour,
+                        1e-3)
+                << i << " at " << at[moment] / hour << " h";
+        }
+    }
+    std::printf("%s: %zu of 96 looks\n", GetParam().name.c_str(), looked_at);
+}
+
 INSTANTIATE_TEST_SUITE_P(
     each_chemistry_and_each_turn_of_a_plan, OwnOutages,
     testing::Values(
         Case{"ice_storm", "4 d"}, Case{"summer_storm", "4 d"}, Case{"precautionary_shutoff", "4 d"},
         Case{"ice_storm", "4 d", 9, with_a_small_pack},
         Case{"summer_storm", "4 d", 9, with_a_small_pack}, Case{"ice_storm", "4 d", 9, in_the_cold},
-        Case{"summer_storm", "4 d", 9, to_the_last}, Case{"ice_storm", "4 d", 9, to_the_last},
-        Case{"ice_storm", "6 d", 9, in_a_room_that_cools}, Case{"summer_storm", "4 d", 9, of_agm},
+        Case{"ice_storm", "4 d", 9, alike}, Case{"ice_storm", "4 d", 9, alike_in_the_cold},
+        Case{"ice_storm", "4 d", 9, alike_charged_slowly},
+        Case{"ice_storm", "4 d", 9, charged_slowly}, Case{"summer_storm", "4 d", 9, to_the_last},
+        Case{"ice_storm", "4 d", 9, to_the_last}, Case{"ice_storm", "6 d", 9, in_a_room_that_cools},
+        Case{"summer_storm", "4 d", 9, of_agm},
         Case{"ice_storm", "4 d", 9, of_agm_and_a_small_pack},
         Case{"ice_storm", "4 d", 9, behind_a_thin_wire},
         Case{"summer_storm", "4 d", 9, behind_a_thin_wire},
