@@ -84,7 +84,8 @@ Compared of_sun(const LogEntry& entry, const State& state, const OwnErrors& own)
     return {.read = counted,
             .expected = state.sun_taken / watt_hour + own.sun * (of_a_controller * counted),
             .error = std::hypot(of_a_controller_once * counted,
-                                double(least_of_a_controller / watt_hour))};
+                                double(least_of_a_controller / watt_hour)),
+            .as_product = true};
 }
 
 }  // namespace
@@ -110,6 +111,15 @@ Compared compared(const LogEntry& entry, const State& state, const PacksRead& pa
 double distance(const Compared& compared) {
     if (!std::isfinite(compared.error)) return 0.0;
     return (compared.read - compared.expected) / compared.error;
+}
+
+double expected_above(const Compared& compared) {
+    if (!compared.as_product || !std::isfinite(compared.error)) return -distance(compared);
+    constexpr double beside = 50.0;  // Wh; keeps a dark day's count from counting for everything
+    constexpr double least = 5.0;
+    const double read = compared.read + beside;
+    const double expected = std::max(least, compared.expected + beside);
+    return std::log(expected / read) * read / compared.error;
 }
 
 double log_likelihood(const Compared& compared) {

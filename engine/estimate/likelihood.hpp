@@ -23,11 +23,13 @@ struct OwnErrors {
 };
 
 // What a reading shows and a member expects, in volts, shares of the charge or watt-hours.
-//   error   standard deviation of what is neither the member's nor the meter's own, above 0
+//   error        standard deviation of what is neither the member's nor the meter's own, above 0
+//   as_product   it is rather a product of what is not known than a sum, and not below 0
 struct Compared {
     double read = 0.0;
     double expected = 0.0;
     double error = 1.0;
+    bool as_product = false;
 };
 
 // What the packs are, for readings of them.
@@ -45,6 +47,10 @@ struct PacksRead {
 
 // How far what is read lies above what is expected, over the error; 0 where that is infinite.
 [[nodiscard]] double distance(const Compared& compared);
+
+// How far what is expected lies above what is read, over the error, as a linear form of what is not
+// known meets it best: of a product by its logarithm, which is the same near to what is read.
+[[nodiscard]] double expected_above(const Compared& compared);
 
 // Logarithm, without its constant; 0 with an infinite error.
 [[nodiscard]] double log_likelihood(const Compared& compared);

@@ -349,6 +349,26 @@ std::vector<Step> holding_at(const std::vector<Step>& steps, Duration at) {
     return one;
 }
 
+std::vector<Duration> times_of(std::span<const Moment> moments) {
+    std::vector<Duration> times;
+    for (const Moment& moment : moments)
+        times.push_back(moment.at);
+    return times;
+}
+
+// What packs whose wells stand so have, as it is seen without asking what flows.
+outage::Look glance_at(const outage::Unit& unit, const abreast::Seen& seen) {
+    double removed = 0.0;
+    double rated = 0.0;
+    for (std::size_t bank = 0; bank < seen.wells.size(); ++bank) {
+        const auto& of = bank == 0 ? unit.bank : unit.others[bank - 1];
+        removed += of.count * (seen.wells[bank].removed / coulomb);
+        rated += of.count * (of.rated / coulomb);
+    }
+    return {.charge = StateOfCharge(std::max(0.0, 1.0 - removed / rated)),
+            .sun_taken = seen.sun_taken};
+}
+
 // What packs whose wells stand so have at a moment.
 outage::Look look_at(outage::Unit unit, const Lived& lived, const abreast::Seen& seen,
                      Duration at) {
@@ -373,15 +393,15 @@ void Lives::ends_of_block(std::span<const Lived> lived, std::span<MemberEnd> end
     std::ranges::transform(endings, ends.begin(), end_of);
 }
 
-void Lives::whole_of_block(std::span<const Lived> lived, std::span<const Duration> at,
+void Lives::whole_of_block(std::span<const Lived> lived, std::span<const Moment> at, Duration until,
                            std::span<Life> whole) const {
     const auto& ready = world_->ready();
     const LocalTime starts = ready.outage.starts;
     const SideBySide all(*world_, lived);
-    const auto moments = with_midnights(at, starts);
+    const auto times = times_of(at);
+    const auto moments = with_midnights(times, starts);
     std::vector<abreast::OwnEnding> endings(whole.size());
-    const auto seen =
-        abreast::run_watched(all.outages, ready.outage.lasts, ready.midnight, moments, endings);
+    const auto seen = abreast::run_watched(all.outages, until, ready.midnight, moments, endings);
     const auto place_of = [&](Duration time) {
         return std::size_t(std::ranges::lower_bound(moments, time) - moments.begin());
     };
@@ -389,31 +409,54 @@ void Lives::whole_of_block(std::span<const Lived> lived, std::span<const Duratio
         whole[i].end = end_of(endings[i]);
         // Who has failed before then is run by the clock, which goes on.
         if (seen[i].size() < moments.size()) {
-            whole[i].states = states_of(lived[i], at);
+            whole[i].states = states_of(lived[i], times);
             continue;
         }
         const Ways ways = ways_of(all.kinds[i]);
-        for (const Duration& time : at) {
-            const std::size_t place = place_of(time);
-            const Duration midnight = std::max(Duration{}, time - time_of_day(starts + time));
-            auto& state = whole[i].states.emplace_back(state_of(
-                look_at(all.units[i], lived[i], seen[i][place], time), all.kinds[i], ways));
-            state.sun_taken = seen[i][place].sun_taken - seen[i][place_of(midnight)].sun_taken;
+        for (const Moment& moment : at) {
+            const auto& then = seen[i][place_of(moment.at)];
+            const Duration midnight =
+                std::max(Duration{}, moment.at - time_of_day(starts + moment.at));
+            const auto look = moment.voltages ? look_at(all.units[i], lived[i], then, moment.at)
+                                              : glance_at(all.units[i], then);
+            auto& state = whole[i].states.emplace_back(state_of(look, all.kinds[i], ways));
+            state.sun_taken = then.sun_taken - seen[i][place_of(midnight)].sun_taken;
         }
     }
 }
 
 std::vector<Lives::Life> Lives::whole(const std::vector<std::vector<double>>& values,
-                                      std::span<const Duration> at, unsigned threads) const {
+                                      std::span<const Moment> at, unsigned threads) const {
+    if (story_.pack_changes.empty())
+        return whole_until(values, at, world_->ready().outage.lasts, threads);
     std::vector<Life> whole(values.size());
-    if (!story_.pack_changes.empty()) {
-        outage::for_each_number(static_cast<int>(values.size()), threads, [&](int i) {
-            const Lived lived = world_->lived(values[std::size_t(i)]);
-            whole[std::size_t(i)] = {.states = states_of(lived, at),
-                                     .end = end_with_changes(lived)};
-        });
-        return whole;
+    outage::for_each_number(static_cast<int>(values.size()), threads, [&](int i) {
+        const Lived lived = world_->lived(values[std::size_t(i)]);
+        whole[std::size_t(i)] = {.states = states_of(lived, times_of(at)),
+                                 .end = end_with_changes(lived)};
+    });
+    return whole;
+}
+
+std::vector<std::vector<State>> Lives::states(const std::vector<std::vector<double>>& values,
+                                              std::span<const Moment> at, unsigned threads) const {
+    std::vector<std::vector<State>> states(values.size());
+    if (story_.pack_changes.empty()) {
+        auto lives = whole_until(values, at, at.back().at, threads);
+        std::ranges::transform(lives, states.begin(),
+                               [](Life& life) { return std::move(life.states); });
+        return states;
     }
+    outage::for_each_number(static_cast<int>(values.size()), threads, [&](int i) {
+        states[std::size_t(i)] = states_of(world_->lived(values[std::size_t(i)]), times_of(at));
+    });
+    return states;
+}
+
+std::vector<Lives::Life> Lives::whole_until(const std::vector<std::vector<double>>& values,
+                                            std::span<const Moment> at, Duration until,
+                                            unsigned threads) const {
+    std::vector<Life> whole(values.size());
     constexpr std::size_t block = chance::lanes;
     const std::size_t blocks = (values.size() + block - 1) / block;
     outage::for_each_number(static_cast<int>(blocks), threads, [&](int number) {
@@ -423,7 +466,7 @@ std::vector<Lives::Life> Lives::whole(const std::vector<std::vector<double>>& va
         of_block.reserve(count);
         for (std::size_t i = 0; i < count; ++i)
             of_block.push_back(world_->lived(values[first + i]));
-        whole_of_block(of_block, at, std::span(whole).subspan(first, count));
+        whole_of_block(of_block, at, until, std::span(whole).subspan(first, count));
     });
     return whole;
 }

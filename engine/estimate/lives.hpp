@@ -34,6 +34,14 @@ struct State {
     units::Energy sun_taken{};
 };
 
+// When a member is looked at.
+//   voltages   of what it has, unloaded and loaded are wanted as well, which ask for the bus of that
+//              moment
+struct Moment {
+    units::Duration at{};
+    bool voltages = true;
+};
+
 class Lives {
   public:
     //   ready    made of the scenario
@@ -66,15 +74,19 @@ class Lives {
         std::span<const chance::Lived> before = {}) const;
 
     // Both of so many members at once.
-    //   states   one at each of the times
-    //   end      as `ends` gives it, but for rounding: the times are changes of their own
+    //   states   one at each of the moments
+    //   end      as `ends` gives it, but for rounding: the moments are changes of their own
     struct Life {
         std::vector<State> states;
         chance::MemberEnd end;
     };
     [[nodiscard]] std::vector<Life> whole(const std::vector<std::vector<double>>& values,
-                                          std::span<const units::Duration> at,
-                                          unsigned threads = 0) const;
+                                          std::span<const Moment> at, unsigned threads = 0) const;
+
+    // Their states alone: none is run further than the last of the moments.
+    [[nodiscard]] std::vector<std::vector<State>> states(
+        const std::vector<std::vector<double>>& values, std::span<const Moment> at,
+        unsigned threads = 0) const;
 
     // What these values make of the unit, its loads and its sun, one a member.
     [[nodiscard]] std::vector<chance::Lived> lived(const std::vector<std::vector<double>>& values,
@@ -103,8 +115,11 @@ class Lives {
     [[nodiscard]] chance::MemberEnd end_with_changes(const chance::Lived& lived) const;
     void ends_of_block(std::span<const chance::Lived> lived,
                        std::span<chance::MemberEnd> ends) const;
-    void whole_of_block(std::span<const chance::Lived> lived, std::span<const units::Duration> at,
-                        std::span<Life> whole) const;
+    void whole_of_block(std::span<const chance::Lived> lived, std::span<const Moment> at,
+                        units::Duration until, std::span<Life> whole) const;
+    [[nodiscard]] std::vector<Life> whole_until(const std::vector<std::vector<double>>& values,
+                                                std::span<const Moment> at, units::Duration until,
+                                                unsigned threads) const;
 };
 
 }  // namespace estimate

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <utility>
 
 #include <fmt/format.h>
@@ -73,7 +74,7 @@ double Unknowns::value_at(std::size_t place, double score) const {
 Unknowns::Drawn Unknowns::drawn(std::uint64_t seed, int first, int blocks) const {
     const std::size_t count = std::size_t(blocks) * chance::lanes;
     Drawn made{.members = {.names = names_, .values = {}, .own = {}, .weights = {}},
-               .scores = Matrix(count, names_.size() + own_errors.size())};
+               .scores = Matrix(count, this->count())};
     Members& members = made.members;
     members.values.assign(count, std::vector<double>(names_.size()));
     members.own.resize(count);
@@ -110,20 +111,21 @@ void Unknowns::put(Members& members, std::size_t member, const double* scores,
     }
 }
 
-Members Unknowns::one_with(const std::vector<std::size_t>& places,
-                           const std::vector<double>& scores) const {
-    std::vector<double> all(names_.size() + own_errors.size(), 0.0);
-    for (std::size_t i = 0; i < places.size(); ++i)
-        all[places[i]] = scores[i];
-    std::vector<std::size_t> every(all.size());
-    for (std::size_t i = 0; i < every.size(); ++i)
-        every[i] = i;
-    Members one{.names = names_,
-                .values = {std::vector<double>(names_.size())},
-                .own = {{}},
-                .weights = {1.0}};
-    put(one, 0, all.data(), every);
-    return one;
+std::size_t Unknowns::count() const {
+    return names_.size() + own_errors.size();
+}
+
+Members Unknowns::with(const Matrix& scores) const {
+    std::vector<std::size_t> every(count());
+    std::iota(every.begin(), every.end(), std::size_t{});
+    const std::size_t members = scores.rows();
+    Members made{
+        .names = names_, .values = {}, .own = std::vector<OwnErrors>(members), .weights = {}};
+    made.values.assign(members, std::vector<double>(names_.size()));
+    made.weights.assign(members, 1.0 / double(members));
+    for (std::size_t i = 0; i < members; ++i)
+        put(made, i, scores.row(i), every);
+    return made;
 }
 
 std::vector<std::vector<double>> values_for(const chance::World& world, const Members& members) {

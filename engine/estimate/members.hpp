@@ -53,9 +53,11 @@ class Unknowns {
     void put(Members& members, std::size_t member, const double* scores,
              const std::vector<std::size_t>& places) const;
 
-    // One member with all scores 0 but these.
-    [[nodiscard]] Members one_with(const std::vector<std::size_t>& places,
-                                   const std::vector<double>& scores) const;
+    // Members with these scores.
+    //   scores   by member, of all unknowns
+    [[nodiscard]] Members with(const Matrix& scores) const;
+
+    [[nodiscard]] std::size_t count() const;
 
   private:
     // How the score of a metered load becomes that of its draw.

@@ -121,7 +121,7 @@ class Estimator {
             narrowings(scenario_, found.story, lives->world(), made.posterior, made.outcomes, now_);
         if (posteriors.before)
             found.was = estimated(lives->world(), std::move(*posteriors.before)).figures;
-        found.next_off = steps(found.story, few_of(*lives, made.posterior.members));
+        found.next_off = steps(found.story, few_of(*lives, made.posterior));
         return found;
     }
 
@@ -203,9 +203,11 @@ class Estimator {
     }
 
     // A few members that were worked out with what is on now.
+    //   on   how they end so
     struct Few {
         Members members;
         std::vector<chance::Lived> lived;
+        Figures on;
     };
 
     [[nodiscard]] Figures with_off(const Story& story, const Few& few,
@@ -215,32 +217,39 @@ class Estimator {
             spans[load] = {{.from = now_, .until = scenario_.outage.lasts}};
         const auto lives = Lives::of(scenario_, folder_, ready_, story, spans);
         if (!lives) return {};
-        const auto ends =
-            lives->ends(values_for(lives->world(), few.members), wanted_.threads, few.lived);
+        return figures_of(
+            few, lives->ends(values_for(lives->world(), few.members), wanted_.threads, few.lived));
+    }
+
+    [[nodiscard]] Figures figures_of(const Few& few, const std::vector<MemberEnd>& ends) const {
         return weighted_figures(outcomes_from(ends, few.members.weights, now_, scenario_.outage),
                                 goal_);
     }
 
-    [[nodiscard]] Few few_of(const Lives& lives, const Members& members) const {
+    [[nodiscard]] Few few_of(const Lives& lives, const Posterior& posterior) const {
+        const Members& members = posterior.members;
         const auto places = drawn_again(members.weights, members_of_a_step);
         Few few;
+        std::vector<MemberEnd> ends;
         few.members.names = members.names;
-        for (const std::size_t place : places)
+        for (const std::size_t place : places) {
             few.members.values.push_back(members.values[place]);
+            ends.push_back(posterior.ends[place]);
+        }
         few.members.weights.assign(places.size(), 1.0 / double(places.size()));
         few.lived = lives.lived(few.members.values, wanted_.threads);
+        few.on = figures_of(few, ends);
         return few;
     }
 
     [[nodiscard]] std::vector<OffStep> steps(const Story& story, const Few& few) const {
-        const Figures on = with_off(story, few, {});
         std::vector<OffStep> steps;
         std::vector<std::size_t> off;
         for (const std::size_t load : may_go_off(story)) {
-            OffStep step{.load = load};
-            step.alone = std::max(Duration{}, with_off(story, few, {load}).count_on - on.count_on);
             off.push_back(load);
-            step.figures = with_off(story, few, off);
+            OffStep step{.load = load, .figures = with_off(story, few, off)};
+            const Figures alone = off.size() == 1 ? step.figures : with_off(story, few, {load});
+            step.alone = std::max(Duration{}, alone.count_on - few.on.count_on);
             steps.push_back(step);
         }
         return steps;

@@ -1,6 +1,6 @@
 // The members after all that was read: the plan's own members, moved by the meters in closed form,
 // and weighted by what was read of packs and sun; where too few of them would count, moved first to
-// where the readings put them. method.md (2), (5) to (9)
+// where the readings put them. method.md (2), (5) to (8a)
 #pragma once
 
 #include <cstdint>

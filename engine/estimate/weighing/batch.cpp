@@ -1,6 +1,7 @@
 #include "estimate/weighing/batch.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <utility>
 
@@ -18,6 +19,24 @@ void move_behind(std::vector<Of>& one, std::vector<Of>& other) {
                std::make_move_iterator(other.end()));
 }
 
+// By member, how much more frequent it is in the plan than in the mixture, as a logarithm.
+void find_rarer(Batch& batch) {
+    const auto count = double(batch.scores.rows());
+    batch.rarer.assign(batch.scores.rows(), 0.0);
+    if (batch.laws.size() == 1 && batch.laws.front().unknowns.empty()) return;
+    std::vector<double> logs(batch.laws.size());
+    for (std::size_t i = 0; i < batch.rarer.size(); ++i) {
+        for (std::size_t law = 0; law < logs.size(); ++law)
+            logs[law] = std::log(double(batch.drawn[law]) / count) +
+                        batch.laws[law].against_plan(batch.scores.row(i));
+        const double most = *std::ranges::max_element(logs);
+        double sum = 0.0;
+        for (const double one : logs)
+            sum += std::exp(one - most);
+        batch.rarer[i] = -most - std::log(sum);
+    }
+}
+
 }  // namespace
 
 void append(Batch& batch, Batch&& other) {
@@ -30,10 +49,21 @@ void append(Batch& batch, Batch&& other) {
     move_behind(batch.members.own, other.members.own);
     const std::size_t count = batch.members.values.size();
     batch.members.weights.assign(count, 1.0 / double(count));
-    move_behind(batch.rarer, other.rarer);
     move_behind(batch.shown, other.shown);
     move_behind(batch.now, other.now);
     move_behind(batch.ends, other.ends);
+    batch.members.rounds = std::max(batch.members.rounds, other.members.rounds);
+    // Of one law drawn again.
+    for (std::size_t law = 0; law < other.laws.size(); ++law) {
+        const auto same = std::ranges::find(batch.laws, other.laws[law]);
+        if (same != batch.laws.end()) {
+            batch.drawn[std::size_t(same - batch.laws.begin())] += other.drawn[law];
+            continue;
+        }
+        batch.laws.push_back(std::move(other.laws[law]));
+        batch.drawn.push_back(other.drawn[law]);
+    }
+    find_rarer(batch);
 }
 
 std::vector<double> log_weights(const Batch& batch) {
@@ -44,13 +74,16 @@ std::vector<double> log_weights(const Batch& batch) {
     return sums;
 }
 
+Matrix off_of(const std::vector<std::vector<Compared>>& shown) {
+    Matrix off(shown.size(), shown.front().size());
+    for (std::size_t i = 0; i < shown.size(); ++i)
+        for (std::size_t j = 0; j < shown[i].size(); ++j)
+            off(i, j) = expected_above(shown[i][j]);
+    return off;
+}
+
 Cloud cloud_of(const Batch& batch) {
-    Cloud cloud{.scores = batch.scores,
-                .off = Matrix(batch.shown.size(), batch.shown.front().size())};
-    for (std::size_t i = 0; i < batch.shown.size(); ++i)
-        for (std::size_t j = 0; j < batch.shown[i].size(); ++j)
-            cloud.off(i, j) = -distance(batch.shown[i][j]);
-    return cloud;
+    return {.scores = batch.scores, .off = off_of(batch.shown)};
 }
 
 Runner::Runner(const scenario::Scenario& scenario, const Story& story, const Lives& lives,
@@ -60,9 +93,13 @@ Runner::Runner(const scenario::Scenario& scenario, const Story& story, const Liv
       lives_(lives),
       threads_(threads),
       packs_(packs_read(lives.world().ready())) {
-    for (const std::size_t place : story.readings)
-        times_.push_back(scenario.log[place].at - scenario.outage.starts);
-    times_.push_back(std::max(now, times_.empty() ? now : times_.back()));
+    for (const std::size_t place : story.readings) {
+        const auto& entry = scenario.log[place];
+        moments_.push_back(
+            {.at = entry.at - scenario.outage.starts, .voltages = entry.reads && !entry.rested});
+    }
+    moments_.push_back(
+        {.at = std::max(now, moments_.empty() ? now : moments_.back().at), .voltages = false});
 }
 
 std::vector<Compared> Runner::compared_with(const std::vector<State>& states,
@@ -71,7 +108,7 @@ std::vector<Compared> Runner::compared_with(const std::vector<State>& states,
     made.reserve(story_.readings.size());
     for (std::size_t j = 0; j < story_.readings.size(); ++j)
         made.push_back(
-            compared(scenario_.log[story_.readings[j]], states[j], packs_, own, times_[j]));
+            compared(scenario_.log[story_.readings[j]], states[j], packs_, own, moments_[j].at));
     return made;
 }
 
@@ -85,11 +122,12 @@ void Runner::run(Batch& batch) const {
         batch.ends = lives_.ends(batch.members.values, threads_);
         outage::for_each_number(static_cast<int>(count), threads_, [&](int number) {
             const auto i = std::size_t(number);
-            batch.now[i] = lives_.states(batch.members.values[i], times_).back();
+            batch.now[i] =
+                lives_.states(batch.members.values[i], std::span(&moments_.back().at, 1)).back();
         });
         return;
     }
-    const auto whole = lives_.whole(batch.members.values, times_, threads_);
+    const auto whole = lives_.whole(batch.members.values, moments_, threads_);
     for (std::size_t i = 0; i < count; ++i) {
         batch.shown[i] = compared_with(whole[i].states, batch.members.own[i]);
         batch.now[i] = whole[i].states.back();
@@ -97,8 +135,13 @@ void Runner::run(Batch& batch) const {
     }
 }
 
-std::vector<Compared> Runner::shown_by(const Members& one) const {
-    return compared_with(lives_.states(one.values.front(), times_), one.own.front());
+std::vector<std::vector<Compared>> Runner::shown_by(const Members& members) const {
+    const auto states =
+        lives_.states(members.values, std::span(moments_).first(story_.readings.size()), threads_);
+    std::vector<std::vector<Compared>> shown;
+    for (std::size_t i = 0; i < states.size(); ++i)
+        shown.push_back(compared_with(states[i], members.own[i]));
+    return shown;
 }
 
 }  // namespace estimate

@@ -18,9 +18,10 @@ struct Contradiction {
 };
 
 //   plan      members of the plan
-//   fitted    linear forms that were fitted, the plan's first; if none were, one is fitted to it
+//   forms     of what members show, each of where it was fitted; if there are none, one is fitted
+//             to the plan
 [[nodiscard]] std::optional<Contradiction> contradiction_in(const Batch& plan,
-                                                            std::vector<Linear> fitted,
+                                                            std::vector<Linear> forms,
                                                             const Unknowns& unknowns,
                                                             const Runner& runner,
                                                             const Story& story);

@@ -14,6 +14,7 @@ class Matrix {
     Matrix(std::size_t rows, std::size_t columns)
         : rows_(rows), columns_(columns), of_(rows * columns, 0.0) {}
 
+    [[nodiscard]] bool operator==(const Matrix&) const = default;
     [[nodiscard]] std::size_t rows() const { return rows_; }
     [[nodiscard]] std::size_t columns() const { return columns_; }
     double& operator()(std::size_t row, std::size_t column) { return of_[row * columns_ + column]; }
@@ -28,6 +29,20 @@ class Matrix {
     std::size_t columns_ = 0;
     std::vector<double> of_;
 };
+
+// Of two columns each, over the rows: Aᵀ B.
+[[nodiscard]] inline Matrix products(const Matrix& one, const Matrix& other) {
+    Matrix sums(one.columns(), other.columns());
+    for (std::size_t k = 0; k < one.rows(); ++k)
+        for (std::size_t i = 0; i < one.columns(); ++i) {
+            const double of = one(k, i);
+            const double* from = other.row(k);
+            double* to = sums.row(i);
+            for (std::size_t j = 0; j < other.columns(); ++j)
+                to[j] += of * from[j];
+        }
+    return sums;
+}
 
 // The lower triangle L of L Lᵀ.
 //   of   symmetric and positive definite

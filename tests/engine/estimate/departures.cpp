@@ -33,7 +33,9 @@ TEST(departures, what_the_readings_cannot_tell_apart_is_one_of_these) {
     EXPECT_FALSE(low.fits);
     ASSERT_FALSE(low.departures.empty());
     for (const auto& departure : low.departures) {
-        if (!departure.or_else.empty()) EXPECT_EQ(departure.sure, Sure::perhaps);
+        if (!departure.or_else.empty()) {
+            EXPECT_EQ(departure.sure, Sure::perhaps);
+        }
         EXPECT_NE(departure.sure, Sure::surely) << departure.what;
     }
 }

@@ -37,6 +37,35 @@ TEST(lives, a_member_stands_where_the_clock_has_it) {
     }
 }
 
+// Side by side they are seen where each is alone, whether they are run to the end or not.
+TEST(lives, many_members_stand_where_each_stands_alone) {
+    const auto scenario = with("");
+    const auto ready = ready_of(scenario);
+    const auto members = sizing::members_of(scenario, "", ready, 7, 64);
+    const auto lives = estimate::Lives::of(scenario, "", ready,
+                                           estimate::story_of(scenario, scenario.outage.starts));
+    ASSERT_TRUE(lives.has_value());
+    const estimate::Moment at[] = {{5.5 * hour, true}, {17.25 * hour, false}};
+    const Duration times[] = {at[0].at, at[1].at};
+    std::vector<std::vector<double>> values;
+    for (int number = 0; number < 24; ++number) {
+        const auto of_one = members.values(number);
+        values.emplace_back(of_one.begin(), of_one.end());
+    }
+    const auto whole = lives->whole(values, at);
+    const auto only_seen = lives->states(values, at);
+    for (std::size_t number = 0; number < values.size(); ++number) {
+        const auto alone = lives->states(values[number], times);
+        for (std::size_t i = 0; i < 2; ++i) {
+            const auto& seen = only_seen[number][i];
+            EXPECT_EQ(seen.charge, whole[number].states[i].charge);
+            EXPECT_EQ(seen.loaded, whole[number].states[i].loaded);
+            EXPECT_NEAR(seen.charge.value(), alone[i].charge.value(), 1e-6);
+        }
+        EXPECT_NEAR(only_seen[number][0].loaded / volt, alone[0].loaded / volt, 1e-4);
+    }
+}
+
 // With two panels in the place's sun: since the midnight before, as the account of the clock has it.
 TEST(lives, a_member_has_taken_of_the_sun_what_the_clock_counts_since_midnight) {
     const auto scenario = with(

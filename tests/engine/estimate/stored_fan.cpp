@@ -40,7 +40,9 @@ TEST(stored_fan, goes_from_the_start_to_the_end_and_is_in_order) {
     for (std::size_t i = 0; i < fan.at.size(); ++i) {
         EXPECT_GE(fan.low[i], Energy{});
         EXPECT_LE(fan.low[i], fan.high[i]);
-        if (i > 0) EXPECT_LT(fan.at[i - 1], fan.at[i]);
+        if (i > 0) {
+            EXPECT_LT(fan.at[i - 1], fan.at[i]);
+        }
     }
 }
 
