@@ -3,6 +3,7 @@
 #include <cassert>
 #include <charconv>
 #include <cstdint>
+#include <optional>
 
 #include <fmt/compile.h>
 

@@ -178,7 +178,7 @@ void add(abreast::LaneCost& to, const abreast::LaneCost& more) {
 }
 
 // Of one ending that all weathers have.
-Cell cell_of(const abreast::LaneEnding& ending, int packs) {
+SweptCell cell_of(const abreast::LaneEnding& ending, int packs) {
     const Probability certain(ending.survives ? 1.0 : 0.0);
     return {.packs = packs,
             .panels = 0,
@@ -186,9 +186,9 @@ Cell cell_of(const abreast::LaneEnding& ending, int packs) {
             .lasts = Spread{ending.lasts, ending.lasts, ending.lasts}};
 }
 
-Cell cell_of(const std::vector<std::optional<BlockSweep>>& swept, int sequences, int packs,
+SweptCell cell_of(const std::vector<std::optional<BlockSweep>>& swept, int sequences, int packs,
              int panels) {
-    Cell cell{.packs = packs, .panels = panels};
+    SweptCell cell{.packs = packs, .panels = panels};
     int lasted = 0;
     std::vector<Duration> times;
     for (int i = 0; i < sequences; ++i) {

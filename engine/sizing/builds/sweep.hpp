@@ -24,7 +24,7 @@ struct SweepAsked {
 };
 
 //   lasts   where `timed` was asked for
-struct Cell {
+struct SweptCell {
     int packs = 1;
     int panels = 0;
     Chance chance;
@@ -34,11 +34,11 @@ struct Cell {
 struct Sweep {
     int most_packs = 0;
     int most_panels = 0;
-    std::vector<Cell> cells;  // by packs from 1, within them by panels from 0
+    std::vector<SweptCell> cells;  // by packs from 1, within them by panels from 0
     abreast::LaneCost cost;
     std::size_t outages_run = 0;
 
-    [[nodiscard]] const Cell& at(int packs, int panels) const {
+    [[nodiscard]] const SweptCell& at(int packs, int panels) const {
         return cells[static_cast<std::size_t>((packs - 1) * (most_panels + 1) + panels)];
     }
 };
