@@ -47,8 +47,8 @@
         <translation>Candlemark %1: wie lange eine selbst gebaute Stromversorgung einen Ausfall durchhält.</translation>
     </message>
     <message>
-        <source>It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network, and your files stay on this computer.</source>
-        <translation>Das ist Rechnen, keine Genehmigung: Es entscheiden die örtlichen Vorschriften und zugelassene Fachleute. Das Programm öffnet keine Verbindung zu einem Netz, und Ihre Dateien bleiben auf diesem Rechner.</translation>
+        <source>It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network itself. Only when you look for a printer or print may the printing of your system open one. Your files stay where you save them.</source>
+        <translation>Das ist Rechnen, keine Genehmigung: Es entscheiden die örtlichen Vorschriften und zugelassene Fachleute. Das Programm selbst öffnet keine Verbindung zu einem Netz. Nur wenn Sie einen Drucker suchen oder drucken, kann das Drucken Ihres Systems eine öffnen. Ihre Dateien bleiben, wo Sie sie speichern.</translation>
     </message>
     <message>
         <source>Copyright 2026 The Candlemark authors. This is free software: you may pass it on and change it under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
@@ -639,7 +639,7 @@
     </message>
     <message>
         <source>Type part of a key</source>
-        <translation>Einen Teil des Schlüssels eingeben</translation>
+        <translation>Teil eines Schlüssels</translation>
     </message>
     <message>
         <source>what the file says</source>
@@ -3441,6 +3441,129 @@
     <message>
         <source>another %1</source>
         <translation>weiterer %1</translation>
+    </message>
+</context>
+<context>
+    <name>units</name>
+    <message>
+        <source>percent</source>
+        <translation>Prozent</translation>
+    </message>
+    <message>
+        <source>volts</source>
+        <translation>Volt</translation>
+    </message>
+    <message>
+        <source>amperes</source>
+        <translation>Ampere</translation>
+    </message>
+    <message>
+        <source>milliamperes</source>
+        <translation>Milliampere</translation>
+    </message>
+    <message>
+        <source>kiloamperes</source>
+        <translation>Kiloampere</translation>
+    </message>
+    <message>
+        <source>watts</source>
+        <translation>Watt</translation>
+    </message>
+    <message>
+        <source>kilowatts</source>
+        <translation>Kilowatt</translation>
+    </message>
+    <message>
+        <source>horsepower</source>
+        <translation>Horsepower</translation>
+    </message>
+    <message>
+        <source>volt-amperes</source>
+        <translation>Voltampere</translation>
+    </message>
+    <message>
+        <source>kilovolt-amperes</source>
+        <translation>Kilovoltampere</translation>
+    </message>
+    <message>
+        <source>watt-hours</source>
+        <translation>Wattstunden</translation>
+    </message>
+    <message>
+        <source>kilowatt-hours</source>
+        <translation>Kilowattstunden</translation>
+    </message>
+    <message>
+        <source>kilowatt-hours a year</source>
+        <translation>Kilowattstunden im Jahr</translation>
+    </message>
+    <message>
+        <source>kilowatt-hours per square metre</source>
+        <translation>Kilowattstunden je Quadratmeter</translation>
+    </message>
+    <message>
+        <source>ampere-hours</source>
+        <translation>Amperestunden</translation>
+    </message>
+    <message>
+        <source>milliohms</source>
+        <translation>Milliohm</translation>
+    </message>
+    <message>
+        <source>ohms</source>
+        <translation>Ohm</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>degrees Celsius</source>
+        <translation>Grad Celsius</translation>
+    </message>
+    <message>
+        <source>degrees Fahrenheit</source>
+        <translation>Grad Fahrenheit</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>Kilogramm</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>Pfund</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>Zentimeter</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
     </message>
 </context>
 </TS>

@@ -47,8 +47,8 @@
         <translation>Candlemark %1: cuánto dura en un corte una unidad de energía construida a mano.</translation>
     </message>
     <message>
-        <source>It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network, and your files stay on this computer.</source>
-        <translation>Es un cálculo, no una autorización: deciden las normas locales y los profesionales acreditados. No abre ninguna conexión de red, y sus archivos se quedan en este equipo.</translation>
+        <source>It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network itself. Only when you look for a printer or print may the printing of your system open one. Your files stay where you save them.</source>
+        <translation>Es un cálculo, no una autorización: deciden las normas locales y los profesionales acreditados. El programa mismo no abre ninguna conexión de red. Solo cuando usted busca una impresora o imprime puede abrir una el servicio de impresión de su sistema. Sus archivos se quedan donde usted los guarda.</translation>
     </message>
     <message>
         <source>Copyright 2026 The Candlemark authors. This is free software: you may pass it on and change it under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
@@ -3441,6 +3441,129 @@
     <message>
         <source>another %1</source>
         <translation>otro %1</translation>
+    </message>
+</context>
+<context>
+    <name>units</name>
+    <message>
+        <source>percent</source>
+        <translation>por ciento</translation>
+    </message>
+    <message>
+        <source>volts</source>
+        <translation>voltios</translation>
+    </message>
+    <message>
+        <source>amperes</source>
+        <translation>amperios</translation>
+    </message>
+    <message>
+        <source>milliamperes</source>
+        <translation>miliamperios</translation>
+    </message>
+    <message>
+        <source>kiloamperes</source>
+        <translation>kiloamperios</translation>
+    </message>
+    <message>
+        <source>watts</source>
+        <translation>vatios</translation>
+    </message>
+    <message>
+        <source>kilowatts</source>
+        <translation>kilovatios</translation>
+    </message>
+    <message>
+        <source>horsepower</source>
+        <translation>caballos de fuerza</translation>
+    </message>
+    <message>
+        <source>volt-amperes</source>
+        <translation>voltamperios</translation>
+    </message>
+    <message>
+        <source>kilovolt-amperes</source>
+        <translation>kilovoltamperios</translation>
+    </message>
+    <message>
+        <source>watt-hours</source>
+        <translation>vatios hora</translation>
+    </message>
+    <message>
+        <source>kilowatt-hours</source>
+        <translation>kilovatios hora</translation>
+    </message>
+    <message>
+        <source>kilowatt-hours a year</source>
+        <translation>kilovatios hora al año</translation>
+    </message>
+    <message>
+        <source>kilowatt-hours per square metre</source>
+        <translation>kilovatios hora por metro cuadrado</translation>
+    </message>
+    <message>
+        <source>ampere-hours</source>
+        <translation>amperios hora</translation>
+    </message>
+    <message>
+        <source>milliohms</source>
+        <translation>miliohmios</translation>
+    </message>
+    <message>
+        <source>ohms</source>
+        <translation>ohmios</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>grados</translation>
+    </message>
+    <message>
+        <source>degrees Celsius</source>
+        <translation>grados Celsius</translation>
+    </message>
+    <message>
+        <source>degrees Fahrenheit</source>
+        <translation>grados Fahrenheit</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>kilogramos</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>libras</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>metros</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>centímetros</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>pulgadas</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>segundos</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutos</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>horas</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
     </message>
 </context>
 </TS>

@@ -15,6 +15,7 @@
 #include "models/words/saved_words.hpp"
 #include "models/words/told.hpp"
 #include "models/words/typed_amount.hpp"
+#include "models/words/unit_words.hpp"
 #include "models/words/usual_words.hpp"
 
 namespace touch {
@@ -67,6 +68,14 @@ QVariantList Look::languages() const {
 
 QString Look::decimal_mark() const {
     return touch::decimal_mark();
+}
+
+QString Look::unitShown(const QString& of_file) const {
+    return with_signs_of_units(of_file);
+}
+
+QString Look::unitSpoken(const QString& of_file) const {
+    return spoken_unit(of_file);
 }
 
 void Look::set_theme(const QString& theme) {

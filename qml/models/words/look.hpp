@@ -42,6 +42,9 @@ class Look : public QObject {
     Q_INVOKABLE void keepIn(const QString& folder);
     // An amount as it stands in the file, with the decimal mark of the language.
     Q_INVOKABLE QString amount(const QString& of_file) const;
+    // A unit of the file as it is shown ("°C") and as it is read out ("degrees Celsius").
+    Q_INVOKABLE QString unitShown(const QString& of_file) const;
+    Q_INVOKABLE QString unitSpoken(const QString& of_file) const;
 
     [[nodiscard]] QString theme() const { return theme_; }
     void set_theme(const QString& theme);

@@ -1,6 +1,7 @@
 #include "models/words/typed_amount.hpp"
 
 #include "models/words/told.hpp"
+#include "models/words/unit_words.hpp"
 #include "units/text.hpp"
 
 namespace touch {
@@ -46,8 +47,7 @@ QString for_the_file(const QString& typed) {
 }
 
 QString amount_in_field(const QString& amount, units::Dimension dimension) {
-    QString shown = with_own_mark(amount);
-    if (shown.endsWith(u"degC")) shown = shown.chopped(4) + QStringLiteral("°C");
+    const QString shown = with_signs_of_units(with_own_mark(amount));
     const auto si = units::read_si(dimension, amount.toStdString());
     const bool has_metric =
         shown.endsWith(u"°C") || shown.endsWith(u" kg") || shown.endsWith(u" m");

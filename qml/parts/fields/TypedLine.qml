@@ -17,7 +17,8 @@ T.TextField {
     color: Tokens.text
     selectionColor: Tokens.accent
     selectedTextColor: Tokens.accentInk
-    placeholderText: hint
+    // A screen reader is told this beside the label, and not what the label says already.
+    placeholderText: hint === label ? "" : hint
     font.pixelSize: Tokens.typeBody
     inputMethodHints: Qt.ImhNoPredictiveText
     Accessible.role: Accessible.EditableText

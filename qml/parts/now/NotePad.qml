@@ -49,7 +49,8 @@ FocusScope {
         readonly property bool chosen: unit === pad.draft.unit
         objectName: "unit_" + unit
         Layout.fillHeight: true
-        text: unit.replace("deg", "°")
+        text: Look.unitShown(unit)
+        spoken: Look.unitSpoken(unit)
         main: chosen
         font.bold: chosen
         font.pixelSize: Tokens.typeBody
@@ -92,7 +93,7 @@ FocusScope {
                 font.bold: pad.draft.typed.length > 0
                 wrapMode: Text.Wrap
                 Accessible.role: Accessible.StaticText
-                Accessible.name: pad.question + ": " + pad.draft.typed
+                Accessible.name: pad.question + ": " + pad.draft.typed + (pad.draft.typed.length > 0 ? " " + Look.unitSpoken(pad.draft.unit) : "")
             }
             TapHandler {
                 onTapped: pad.draft.typeReading()

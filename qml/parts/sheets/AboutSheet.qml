@@ -29,7 +29,7 @@ Sheet {
         font.pixelSize: Tokens.typeBody
         text: qsTr("Candlemark %1: how long a hand-built power unit lasts through an outage.").arg(about.version)
     }
-    Words { text: qsTr("It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network, and your files stay on this computer.") }
+    Words { text: qsTr("It is arithmetic, not approval: local codes and licensed practice decide. It opens no connection to any network itself. Only when you look for a printer or print may the printing of your system open one. Your files stay where you save them.") }
     Words { text: qsTr("Copyright 2026 The Candlemark authors. This is free software: you may pass it on and change it under the GNU General Public License, version 3 or later. It comes without any warranty.") }
     SectionTitle {
         Layout.fillWidth: true

@@ -46,23 +46,23 @@ FocusScope {
                 objectName: "typed"
                 anchors.fill: parent
                 anchors.margins: Tokens.gapSmall
-                text: pad.entry.typed.length > 0 ? pad.entry.typed + " " + pad.entry.unit : pad.entry.example
+                text: pad.entry.typed.length > 0 ? Look.unitShown(pad.entry.typed + " " + pad.entry.unit) : Look.unitShown(pad.entry.example)
                 color: pad.entry.typed.length > 0 ? Tokens.text : Tokens.outline
                 font.pixelSize: Tokens.typeTitle
                 font.bold: true
                 wrapMode: Text.WrapAnywhere
                 Accessible.role: Accessible.StaticText
-                Accessible.name: pad.entry.label + ": " + text
+                Accessible.name: pad.entry.label + ": " + (pad.entry.typed.length > 0 ? pad.entry.typed + " " + Look.unitSpoken(pad.entry.unit) : text)
             }
         }
         PlainText {
             objectName: "readsAs"
             Layout.fillWidth: true
             text: pad.entry.trouble.length > 0 ? pad.entry.trouble
-                : pad.entry.usable ? qsTr("reads as %1").arg(pad.entry.readsAs) : qsTr("for example %1").arg(pad.entry.example)
+                : pad.entry.usable ? qsTr("reads as %1").arg(pad.entry.readsAs) : qsTr("for example %1").arg(Look.unitShown(pad.entry.example))
             color: pad.entry.trouble.length > 0 ? Tokens.stop : Tokens.quietText
             font.pixelSize: Tokens.typeSmall
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             Accessible.role: Accessible.StaticText
             Accessible.name: text
         }
@@ -77,7 +77,8 @@ FocusScope {
                 ChoiceButton {
                     required property string modelData
                     objectName: "unit_" + modelData
-                    text: modelData
+                    text: Look.unitShown(modelData)
+                    spoken: Look.unitSpoken(modelData)
                     chosen: modelData === pad.entry.unit
                     onClicked: pad.entry.choose(modelData)
                 }

@@ -95,6 +95,14 @@ bool has_drawn_sign(const QString& name) {
     return sign.match(name).hasMatch();
 }
 
+// As it stands beside a figure for the eye; read out letter by letter or not at all.
+bool is_sign_of_unit(const QString& name) {
+    static const QRegularExpression unit(
+        QStringLiteral("^(%|°[CF]?|deg[CF]?|[mkM]?(V|A|W|VA|Wh|Ah|Ω|Ohm)|kWh/(yr|m2|m²)|kg|lb|hp|cm|ft|"
+                       "min|m|s|h|d)$"));
+    return unit.match(name).hasMatch();
+}
+
 void look_at_name(const Told& told, QStringList& wrong) {
     const QString name = told.name.trimmed();
     static const QRegularExpression word(QStringLiteral("[\\p{L}\\p{N}]"));
@@ -103,6 +111,8 @@ void look_at_name(const Told& told, QStringList& wrong) {
         wrong << QStringLiteral("takes the keyboard without a name");
     if (!name.isEmpty() && !word.match(name).hasMatch())
         wrong << QStringLiteral("has a name without a word");
+    if (is_one_of(controls, told.role) && is_sign_of_unit(name))
+        wrong << QStringLiteral("has the sign of a unit for a name");
     if (has_drawn_sign(name)) wrong << QStringLiteral("has a name with a sign that is drawn");
     if (name.contains(QStringLiteral("undefined")) || name.contains(QStringLiteral("NaN")) ||
         name.contains(QStringLiteral("[object")) || is_name_of_code(name))

@@ -4,6 +4,8 @@
 
 #include "models/words/told.hpp"
 #include "models/words/typed_amount.hpp"
+#include "models/words/unit_words.hpp"
+#include "scenario/keys/reference.hpp"
 
 namespace {
 
@@ -154,13 +156,33 @@ TEST(amount_in_field, has_units_of_the_united_states_beside_the_metric_ones) {
     touch::set_language_wished({.us_units = true});
     const auto field = touch::amount_in_field;
     EXPECT_EQ(field("5 degC", Dimension::temperature), QStringLiteral("5 °C (41 °F)"));
-    EXPECT_EQ(field("41 degF", Dimension::temperature), "41 degF");
+    EXPECT_EQ(field("41 degF", Dimension::temperature), QStringLiteral("41 °F"));
     EXPECT_EQ(field("20 kg", Dimension::mass), "20 kg (44 lb)");
     EXPECT_EQ(field("1 m", Dimension::length), "1 m (3.3 ft)");
     EXPECT_EQ(field("3 ft", Dimension::length), "3 ft");
     EXPECT_EQ(field("5 mm2", Dimension::area), "5 mm2");
     touch::set_language_wished(words::english());
     EXPECT_EQ(field("5 degC", Dimension::temperature), QStringLiteral("5 °C"));
+}
+
+// A sign such as "%" is read out as nothing or letter by letter.
+TEST(unit_words, every_unit_that_a_field_offers_is_read_out_as_a_word) {
+    int offered = 0;
+    for (const auto& key : scenario::reference())
+        for (const std::string_view name : key.on_screen.units) {
+            const QString unit = QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+            EXPECT_GT(touch::spoken_unit(unit).size(), unit.size()) << unit.toStdString();
+            ++offered;
+        }
+    EXPECT_GT(offered, 30);
+    EXPECT_EQ(touch::spoken_unit("furlong"), "furlong");
+}
+
+TEST(unit_words, signs_stand_for_what_a_file_writes) {
+    EXPECT_EQ(touch::with_signs_of_units("-8 degC"), QStringLiteral("-8 °C"));
+    EXPECT_EQ(touch::with_signs_of_units("60 deg"), QStringLiteral("60°"));
+    EXPECT_EQ(touch::with_signs_of_units("1.2 mOhm"), QStringLiteral("1.2 mΩ"));
+    EXPECT_EQ(touch::with_signs_of_units("degrees"), "degrees");
 }
 
 }  // namespace
