@@ -95,8 +95,10 @@ QVariantMap DaysModel::axisIn(double from, double to, double width, double lette
     }
     QVariantList spans;
     for (const TimeSpan& span : axis.spans)
-        spans << QVariantMap{
-            {"from", span.from / hours}, {"to", span.to / hours}, {"name", span.name}};
+        spans << QVariantMap{{"from", span.from / hours},
+                             {"to", span.to / hours},
+                             {"name", span.name},
+                             {"reach", span.reach}};
     return {{"ticks", ticks}, {"spans", spans}};
 }
 

@@ -56,24 +56,48 @@ QList<TimeTick> hours_in(const Part& part) {
     return ticks;
 }
 
-// The fullest name of a day that fits; empty where none does.
-QString day_name(const Part& part, LocalTime day) {
+// The fullest name of a day that fits into so many hours; empty where none does.
+QString day_name(const Part& part, LocalTime day, double hours) {
     const QString weekday = named(day, Form::short_weekday);
     const auto number = unsigned(units::date_of(day).day());
     for (const QString& name : {named(day, Form::short_weekday_date),
                                 QStringLiteral("%1 %2").arg(weekday).arg(number), weekday})
-        if (part.fits(name, hours_of_day)) return name;
+        if (part.fits(name, hours)) return name;
     return {};
 }
 
 QList<TimeSpan> days_in(const Part& part) {
     QList<TimeSpan> spans;
     for (double at = part.midnight(); at < part.to; at += hours_of_day) {
-        const QString name = day_name(part, part.at(at + 0.5 * hours_of_day));
+        const QString name = day_name(part, part.at(at + 0.5 * hours_of_day), hours_of_day);
         if (name.isEmpty()) return {};
         spans.append({.from = at, .to = at + hours_of_day, .name = name});
     }
     return spans;
+}
+
+// Every second or third day by its name, which may then reach over its neighbours; none of a long
+// part, which is told by weeks. A day that is not whole in the part stays without a name, which would
+// stand beside it.
+QList<TimeSpan> days_apart_in(const Part& part) {
+    constexpr double most_hours = 2.0 * hours_of_week;
+    if (part.to - part.from > most_hours) return {};
+    for (const int apart : {2, 3}) {
+        QList<TimeSpan> spans;
+        int whole_days = 0;
+        bool all_fit = true;
+        for (double at = part.midnight(); at < part.to; at += hours_of_day) {
+            TimeSpan span{.from = at, .to = at + hours_of_day, .reach = double(apart)};
+            const bool is_whole = span.from >= part.from && span.to <= part.to;
+            if (is_whole && whole_days++ % apart == 0) {
+                span.name = day_name(part, part.at(at + 0.5 * hours_of_day), apart * hours_of_day);
+                all_fit = all_fit && !span.name.isEmpty();
+            }
+            spans.append(span);
+        }
+        if (all_fit && whole_days > 0) return spans;
+    }
+    return {};
 }
 
 // So many weeks as it takes for the date of their Monday to fit.
@@ -100,6 +124,7 @@ TimeAxis time_axis(LocalTime starts, double from, double to, double width, doubl
     if (!(to > from) || !(width > 0.0) || !(letter > 0.0)) return {};
     const Part part{starts, from, to, width / letter / (to - from)};
     TimeAxis axis{.ticks = hours_in(part), .spans = days_in(part)};
+    if (axis.spans.isEmpty()) axis.spans = days_apart_in(part);
     if (axis.spans.isEmpty()) axis.spans = weeks_in(part);
     return axis;
 }

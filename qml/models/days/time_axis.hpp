@@ -15,11 +15,12 @@ struct TimeTick {
     QString text;
 };
 
-// A day, or so many weeks, by its name; h after the start, and may reach out of sight.
+// A day, or so many weeks, by its name; h after the start, and may lie in part out of sight.
 struct TimeSpan {
     double from = 0.0;
     double to = 0.0;
-    QString name;
+    QString name = {};   // empty where a neighbour's name takes the room
+    double reach = 1.0;  // its name may be so many times as wide as the span, about its middle
 };
 
 struct TimeAxis {

@@ -8,7 +8,7 @@ Item {
     id: axis
 
     required property var ticks    // [{at, text, spoken, row}]
-    required property var spans    // [{from, to, name}]
+    required property var spans    // [{from, to, name, reach}]
     required property PlotWindow view
     readonly property int line: Math.round(Tokens.typeMark * 1.35)
     signal asked(int row)
@@ -64,7 +64,8 @@ Item {
             width: Math.max(0, Math.min(axis.width, axis.placed(modelData.to)) - begins)
             height: axis.line
             PlainText {
-                visible: implicitWidth + 4 <= span.width
+                visible: text.length > 0 && implicitWidth + 4 <= span.width * span.modelData.reach
+                         && span.x + x >= 0 && span.x + x + width <= axis.width
                 anchors.horizontalCenter: parent.horizontalCenter
                 text: span.modelData.name
                 color: Tokens.text

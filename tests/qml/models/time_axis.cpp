@@ -40,6 +40,16 @@ TEST(time_axis, names_days_as_fully_as_they_fit) {
     EXPECT_EQ(names(time_axis(starts, 0.0, 96.0, 170.0, 8.0))[1], "Thu");
 }
 
+// The week of four days would be named by a Monday that is not shown.
+TEST(time_axis, names_every_second_or_third_day_where_each_is_too_narrow) {
+    const TimeAxis second = time_axis(starts, 0.0, 96.0, 250.0, 15.0);
+    EXPECT_EQ(names(second), (QStringList{"", "Thu 15", "", "Sat 17", ""}));
+    EXPECT_DOUBLE_EQ(second.spans[1].from, 6.0);  // from Wednesday 18:00 to midnight
+    EXPECT_DOUBLE_EQ(second.spans[1].to, 30.0);
+    EXPECT_EQ(names(time_axis(starts, 0.0, 96.0, 120.0, 15.0)),
+              (QStringList{"", "Thu", "", "", ""}));
+}
+
 TEST(time_axis, tells_hours_in_steps_that_keep_them_apart) {
     // 72 px a six hours: seven letters of 8 and no less.
     const TimeAxis six = time_axis(starts, 0.0, 24.0, 288.0, 8.0);
