@@ -1,7 +1,6 @@
 #include "models/words/unit_words.hpp"
 
 #include <QCoreApplication>
-#include <QRegularExpression>
 
 namespace touch {
 
@@ -56,15 +55,16 @@ constexpr Sign signs[] = {{"degC", "°C"}, {"degF", "°F"},   {"deg", "°"},
 }  // namespace
 
 QString with_signs_of_units(const QString& text) {
-    static const QRegularExpression angle(QStringLiteral("(?<=[0-9]) deg(?![A-Za-z])"));
-    QString shown = text;
-    shown.replace(angle, QStringLiteral("°"));
     for (const Sign& sign : signs) {
-        const QRegularExpression word(
-            QStringLiteral("(?<![A-Za-z])%1(?![A-Za-z0-9])").arg(QLatin1String(sign.written)));
-        shown.replace(word, QString::fromUtf8(sign.shown));
+        const QLatin1String written(sign.written);
+        const QString shown = QString::fromUtf8(sign.shown);
+        if (text == written) return shown;
+        // An angle stands close to its figure.
+        const bool close = written == QLatin1String("deg");
+        if (text.endsWith(QLatin1Char(' ') + written))
+            return text.chopped(written.size() + (close ? 1 : 0)) + shown;
     }
-    return shown;
+    return text;
 }
 
 QString spoken_unit(const QString& unit) {

@@ -6,8 +6,8 @@
 
 namespace touch {
 
-// "°C" for the "degC" of a file, "mΩ" for "mOhm"; others as they are. Within a text such as
-// "-8 degC" as well.
+// "°C" for the "degC" of a file, "mΩ" for "mOhm"; others as they are. At the end of an
+// amount such as "-8 degC" as well.
 [[nodiscard]] QString with_signs_of_units(const QString& text);
 
 // "percent" for "%", in the language of the screen; a unit that nothing here offers as it is.

@@ -152,8 +152,8 @@ TEST_F(Build, one_month_of_an_own_place_is_changed_alone) {
     EXPECT_TRUE(fields.put("place.irradiation[0]", "2 kWh/m2"))
         << error("place.irradiation[0]").toStdString();
     EXPECT_TRUE(fields.put("place.irradiation[6]", "6 kWh/m2"));
-    EXPECT_EQ(shown("place.irradiation[6]"), "6 kWh/m2");
-    EXPECT_EQ(shown("place.irradiation[11]"), "2 kWh/m2");
+    EXPECT_EQ(shown("place.irradiation[6]"), QStringLiteral("6 kWh/m²"));
+    EXPECT_EQ(shown("place.irradiation[11]"), QStringLiteral("2 kWh/m²"));
 }
 
 TEST_F(Build, a_motor_comes_and_goes_with_its_kind) {
