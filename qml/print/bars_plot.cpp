@@ -57,7 +57,8 @@ Block rows_plot(const QList<Row>& rows, double width, double at_least_up_to) {
         words = std::max(words, width_of(row.words, row.strong ? bold_letters : letters));
         top = std::max(top, row.high);
     }
-    const double left = std::min(label, 0.35 * width) + 6.0;
+    constexpr double least_bar = 90.0;  // pt; the bars give way to a long label, not it to them
+    const double left = std::min(label, width - words - least_bar) + 6.0;
     const double right = std::max(left + 40.0, width - words - 6.0);
     if (!(top > 0.0)) top = 1.0;
     for (const Row& row : rows)

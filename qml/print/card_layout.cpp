@@ -72,13 +72,18 @@ QList<double> column_widths(const answers::CardTable& table, double width, const
     return widths;
 }
 
-// The width that a part with a table must have: its first column may break between words.
+// The width that a part with a table must have: its first column may break between words, unless it
+// says little more than a figure.
+constexpr qsizetype letters_of_a_figure = 10;
 double least_width(const CardPart& part, const Look& look) {
     if (part.table.rows.empty()) return 0.0;
     double wide = heading_width(look(part.table.headings.front()));
-    for (const auto& row : part.table.rows)
-        for (const QString& word : words_in(look(row.front())))
+    for (const auto& row : part.table.rows) {
+        const QString cell = look(row.front());
+        if (cell.size() <= letters_of_a_figure) wide = std::max(wide, width_of(cell, body));
+        for (const QString& word : words_in(cell))
             wide = std::max(wide, width_of(word, body));
+    }
     for (std::size_t column = 1; column < part.table.headings.size(); ++column)
         wide += needed_width(part.table, column, look) + cell_gap;
     return wide;
