@@ -1,5 +1,6 @@
 // Runs one tst_*.qml with the program's own module, on a plan made by hand; a tst_real_*.qml on the
 // plan of the engine.
+#include <ctime>
 #include <stdexcept>
 #include <utility>
 
@@ -48,6 +49,18 @@ class Complaints : public QObject {
     QStringList heard_;
 };
 
+// What the thread of the screen has worked so far, by the name "processor".
+class Processor : public QObject {
+    Q_OBJECT
+
+  public:
+    Q_INVOKABLE double milliseconds() const {
+        timespec spent{};
+        clock_gettime(CLOCK_THREAD_CPUTIME_ID, &spent);
+        return 1e3 * double(spent.tv_sec) + 1e-6 * double(spent.tv_nsec);
+    }
+};
+
 class Setup : public QObject {
     Q_OBJECT
 
@@ -67,10 +80,12 @@ class Setup : public QObject {
         connect(engine, &QQmlEngine::warnings, &complaints_, &Complaints::hear);
         engine->rootContext()->setContextProperty(QStringLiteral("complaints"), &complaints_);
         engine->rootContext()->setContextProperty(QStringLiteral("pictureFolder"), pictures);
+        engine->rootContext()->setContextProperty(QStringLiteral("processor"), &processor_);
     }
 
   private:
     Complaints complaints_;
+    Processor processor_;
 };
 
 int main(int argc, char** argv) {
