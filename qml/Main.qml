@@ -246,7 +246,7 @@ ApplicationWindow {
                     text: scenarioDocument.trouble
                     color: Tokens.stop
                     font.pixelSize: Tokens.typeBody
-                    wrapMode: Text.WordWrap
+                    wrapMode: Text.Wrap
                     Accessible.role: Accessible.AlertMessage
                     Accessible.name: text
                 }

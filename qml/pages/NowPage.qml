@@ -15,8 +15,10 @@ Item {
     readonly property bool busy: runner.running
     readonly property bool answered: runner.answered && nowClock.within   // an answer of before is stale
     readonly property real growth: Math.max(1, Tokens.textScale * 0.85)
+    // Three rows of buttons beside the words take so much.
+    readonly property bool low: height < Math.max(245, 175 * growth)
     readonly property string arrangement: width >= 900 * growth ? "wide"
-        : width >= 620 * growth || width > height * 1.4 ? "beside" : "phone"
+        : !low && (width > height * 1.4 || width >= 620 * growth && width > height * 0.8) ? "beside" : "phone"
     // Too low for the buttons to stay in sight: they scroll with the rest.
     readonly property bool tight: arrangement === "phone" && height < 320 * growth
     readonly property int edge: Tokens.gap

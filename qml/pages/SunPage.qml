@@ -129,7 +129,7 @@ SplitPage {
                 text: weather.trouble
                 color: Tokens.stop
                 font.pixelSize: Tokens.typeSmall
-                wrapMode: Text.WordWrap
+                wrapMode: Text.Wrap
                 Accessible.role: Accessible.AlertMessage
                 Accessible.name: text
             }

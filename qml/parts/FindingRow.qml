@@ -92,7 +92,7 @@ Rectangle {
                 id: said
                 width: finding.where.length === 0 ? head.width : Math.min(implicitWidth, head.width)
                 text: finding.word
-                wrapMode: Text.WordWrap
+                wrapMode: Text.Wrap
                 color: finding.severity
                 font.pixelSize: Tokens.typeSmall
                 font.bold: true
@@ -113,7 +113,7 @@ Rectangle {
             text: finding.text
             color: Tokens.text
             font.pixelSize: Tokens.typeSmall
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             Accessible.ignored: true
         }
         PlainText {
@@ -122,7 +122,7 @@ Rectangle {
             text: finding.mend
             color: Tokens.quietText
             font.pixelSize: Tokens.typeSmall
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             Accessible.ignored: true
         }
         PlainText {
@@ -134,7 +134,7 @@ Rectangle {
             color: Tokens.quietText
             font.pixelSize: Tokens.typeMark
             font.italic: true
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             Accessible.ignored: true
         }
     }

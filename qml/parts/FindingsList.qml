@@ -36,7 +36,7 @@ ColumnLayout {
         text: qsTr("Nothing found that stands in the way.")
         color: Tokens.text
         font.pixelSize: Tokens.typeSmall
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
@@ -96,7 +96,7 @@ ColumnLayout {
         text: list.source.closing
         color: Tokens.quietText
         font.pixelSize: Tokens.typeSmall
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }

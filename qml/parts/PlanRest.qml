@@ -16,7 +16,7 @@ Column {
         visible: text.length > 0
         color: Tokens.quietText
         font.pixelSize: Tokens.typeBody
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }

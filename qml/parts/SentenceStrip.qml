@@ -46,7 +46,7 @@ Flickable {
             color: Tokens.text
             font.pixelSize: Math.min(strip.size, strip.tight ? Tokens.typeBody : strip.told ? Tokens.typeSentenceNarrow : strip.size)
             font.weight: Font.DemiBold
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             lineHeight: 1.08
             Accessible.role: Accessible.Notification
             Accessible.name: text

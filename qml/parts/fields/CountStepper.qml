@@ -74,7 +74,7 @@ FocusScope {
                 text: stepper.label
                 color: Tokens.text
                 font.pixelSize: Tokens.typeBody
-                wrapMode: Text.WordWrap
+                wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
             PlainText {
@@ -83,7 +83,7 @@ FocusScope {
                 text: stepper.detail
                 color: Tokens.quietText
                 font.pixelSize: Tokens.typeMark
-                wrapMode: Text.WordWrap
+                wrapMode: Text.Wrap
                 Accessible.role: Accessible.StaticText
                 Accessible.name: text
             }

@@ -135,7 +135,7 @@ ColumnLayout {
         text: row.error
         color: Tokens.stop
         font.pixelSize: Tokens.typeSmall
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
         Accessible.name: text
     }

@@ -28,11 +28,14 @@ T.TextField {
     PlainText {
         anchors.fill: parent
         leftPadding: line.leftPadding
+        rightPadding: line.rightPadding
         visible: line.text.length === 0 && line.preeditText.length === 0
         text: line.hint
         verticalAlignment: Text.AlignVCenter
         color: Tokens.outline
         font: line.font
+        fontSizeMode: Text.HorizontalFit   // rather than cut
+        minimumPixelSize: Math.round(0.5 * line.font.pixelSize)
         elide: Text.ElideRight
         Accessible.ignored: true
     }

@@ -41,7 +41,10 @@ T.Button {
                 color: button.ink
                 font.pixelSize: Tokens.typeName
                 horizontalAlignment: Text.AlignHCenter
-                wrapMode: Text.Wrap
+                wrapMode: Text.WordWrap
+                // A long word is set a little smaller rather than broken.
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: 12
                 Accessible.ignored: true
             }
         }

@@ -23,7 +23,7 @@ ColumnLayout {
             text: modelData
             color: Tokens.text
             font.pixelSize: Tokens.typeBody
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             Accessible.role: Accessible.StaticText
             Accessible.name: text
         }

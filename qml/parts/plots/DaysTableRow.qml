@@ -36,7 +36,7 @@ Rectangle {
                 color: Tokens.text
                 font.pixelSize: Tokens.typeSmall
                 font.bold: row.looked
-                wrapMode: Text.WordWrap
+                wrapMode: Text.Wrap
                 Accessible.ignored: true
             }
             PlainText {
@@ -52,7 +52,7 @@ Rectangle {
             text: row.detail
             color: Tokens.quietText
             font.pixelSize: Tokens.typeMark
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap
             Accessible.ignored: true
         }
     }

@@ -14,8 +14,8 @@ Flickable {
     required property WiringPicture picture
     property int chosen: -1   // the box that was touched
     readonly property real growth: Math.max(1, Tokens.textScale)
-    readonly property real cellWidth: Math.max(Math.round(148 * growth), width / Math.max(1, picture.width))
-    readonly property real cellHeight: Math.round(108 * growth)
+    readonly property real cellWidth: Math.max(Math.round(176 * growth), width / Math.max(1, picture.width))
+    readonly property real cellHeight: Math.round(116 * growth)
     readonly property int captionHeight: Math.round(Tokens.typeMark * 1.3)
     readonly property int edge: 8
 

@@ -19,6 +19,8 @@ function complaints(root, least) {
             found.push(called(button) + " leaves the screen")
     }
     apart(buttons, root, called, found)
+    for (const button of buttons)
+        within(button, root, called, found)
 
     const texts = items.filter(item => Walk.isText(item) && item.text.length > 0)
     if (texts.length < 8)
@@ -34,6 +36,16 @@ function complaints(root, least) {
     }
     apart(texts, root, text => text.text, found)
     return found
+}
+
+// The words on a button do not stand out of it.
+function within(button, root, called, found) {
+    const outer = Walk.place(button, root)
+    for (const text of Walk.all(button).filter(item => Walk.isText(item) && item.text.length > 0)) {
+        const inner = Walk.place(text, root)
+        if (inner.y < outer.y - 1 || inner.bottom > outer.bottom + 1)
+            found.push(text.text + " stands out of " + called(button))
+    }
 }
 
 // What is in sight of each other does not overlap.

@@ -19,11 +19,15 @@ TestCase {
     function test_black_on_white_has_the_ratio_of_the_standard() {
         fuzzyCompare(contrast(Qt.rgba(0, 0, 0, 1), Qt.rgba(1, 1, 1, 1)), 21, 0.001)
     }
-    function looks() { return [{ tag: "dark", dark: true }, { tag: "light", dark: false }] }
+    function looks() {
+        return [{ tag: "dark", dark: true, strong: false }, { tag: "light", dark: false, strong: false },
+                { tag: "contrast", dark: true, strong: true }]
+    }
 
     function test_the_sentence_stands_out_data() { return looks() }
     function test_the_sentence_stands_out(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         verify(contrast(Tokens.text, Tokens.ground) >= 7)
     }
     // Each mark or text, and all it lies on.
@@ -70,12 +74,14 @@ TestCase {
     function test_every_text_can_be_read_data() { return looks() }
     function test_every_text_can_be_read(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         console.log(look.tag, "least contrast of a text:", least(texts, 4.5).toFixed(2))
     }
     // The number in the mark of a finding.
     function test_the_number_of_a_finding_can_be_read_data() { return looks() }
     function test_the_number_of_a_finding_can_be_read(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         const ink = Tokens.dark ? Tokens.ground : Tokens.accentInk
         for (const mark of ["stop", "caution", "note"])
             verify(contrast(ink, Tokens[mark]) >= 4.5, mark)
@@ -83,6 +89,7 @@ TestCase {
     function test_the_loads_of_each_priority_are_seen_data() { return looks() }
     function test_the_loads_of_each_priority_are_seen(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         verify(Tokens.stacks.length >= 3)
         for (const colour of Tokens.stacks)
             for (const paper of ["dayGround", "night", "surface"]) {
@@ -94,12 +101,14 @@ TestCase {
     function test_the_candle_stands_out_data() { return looks() }
     function test_the_candle_stands_out(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         for (const wax of ["wax", "sunWax"])
             verify(Math.max(contrast(Tokens[wax], Tokens.ground), contrast(Tokens.scratch, Tokens.ground)) >= 3, wax)
     }
     function test_every_chance_can_be_read_data() { return looks() }
     function test_every_chance_can_be_read(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         compare(Tokens.chanceFills.length, 5)
         for (let step = 0; step < 5; ++step) {
             const ratio = contrast(Qt.color(Tokens.chanceInks[step]), Qt.color(Tokens.chanceFills[step]))
@@ -109,6 +118,7 @@ TestCase {
     function test_every_line_and_mark_can_be_seen_data() { return looks() }
     function test_every_line_and_mark_can_be_seen(look) {
         Tokens.dark = look.dark
+        Tokens.strong = look.strong
         console.log(look.tag, "least contrast of a mark:", least(marks, 3).toFixed(2))
     }
     function test_targets_are_as_large_as_a_finger() {
@@ -127,6 +137,7 @@ TestCase {
     }
     function cleanup() {
         Tokens.dark = true
+        Tokens.strong = false
         Tokens.textScale = 1
     }
 }
