@@ -58,7 +58,7 @@ double factor_at(const Sides& sides, double score) {
 }
 
 double score_of(double drawn) {
-    // A double is as exact as it is read here, and long doubles cost four times as much.
+    // Not by way of long doubles: it is worked out for every unknown of every member.
     using Plain = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
     return -std::numbers::sqrt2 * boost::math::erfc_inv(2.0 * drawn, Plain());
 }
